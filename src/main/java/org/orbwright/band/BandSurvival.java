@@ -1,0 +1,178 @@
+package org.orbwright.band;
+
+import java.util.List;
+import org.orbwright.design.BandSet;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * What is left of every band on the finished sphere.
+ *
+ * @param faces per face kind
+ * @param spheres the share of each wood on the surface of each kind of sphere
+ */
+@Describe("What is left of every band on the finished sphere.")
+public record BandSurvival(
+        @Describe("The bands of each face kind.") List<FaceBands> faces,
+
+        @Describe("The share of each wood on the surface of the spheres.")
+        List<SphereShares> spheres) {
+
+    /** The bands of one face kind. */
+    @Describe("The bands of one face kind.")
+    public record FaceBands(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(
+                    value = "Band angle of the lamination.",
+                    quantity = Quantity.ANGLE,
+                    example = "0",
+                    min = -90,
+                    max = 90)
+            double bandAngle,
+
+            @Describe("The bands of each kind of segment.") List<SegmentBands> segments) {}
+
+    /** The bands of one kind of segment. */
+    @Describe("The bands of one kind of segment, seen from outside with its base down.")
+    public record SegmentBands(
+            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
+            String segment,
+
+            @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "Segments of this kind in one sphere.", example = "60", max = 1000)
+            int perSphere,
+
+            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2000.247")
+            double flatArea,
+
+            @Describe(
+                    value = "Area of the segment on the sphere, flats included.",
+                    quantity = Quantity.AREA,
+                    example = "1549.015")
+            double sphereArea,
+
+            @Describe("The bands of an upright segment, from the base to the tip.")
+            List<BandView> upright,
+
+            @Describe(
+                    value =
+                            "The bands of an inverted segment, from the base to the tip; left out where the bands read the"
+                                    + " same from both edges.",
+                    optional = true)
+            List<BandView> inverted) {}
+
+    /** One band on the sphere. */
+    @Describe("One band, on the flat panel and on the sphere.")
+    public record BandView(
+            @Describe(value = "The band's number in the lamination, from 1.", example = "1", min = 1, max = 60)
+            int band,
+
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "14")
+            double flatWidth,
+
+            @Describe("Width that can be seen on the sphere.")
+            VisibleWidth visibleWidth,
+
+            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "925.167")
+            double flatArea,
+
+            @Describe(
+                    value = "Area on the sphere, of one segment, flats included.",
+                    quantity = Quantity.AREA,
+                    example = "430.2")
+            double sphereArea,
+
+            @Describe(
+                    value = "Survival: how much of the flat band's area remains above the sphere, seen square to the"
+                            + " panel; 1 if all of it, 0 if none.",
+                    quantity = Quantity.RATIO,
+                    example = "0.42",
+                    max = 1)
+            double survival,
+
+            @Describe(
+                    value = "Share of the band, in all segments of this kind, of the whole sphere's surface.",
+                    quantity = Quantity.RATIO,
+                    example = "0.2777",
+                    max = 1)
+            double shareOfSphere,
+
+            @Describe("Visible width along the base: from the edge middle to the right corner, and from the left corner"
+                    + " on where the two sides differ.")
+            List<Station> profile) {}
+
+    /** The visible width of a band at the places that matter. */
+    @Describe(
+            "The width of a band that can be seen on the sphere, measured along the sphere square to the band's edges."
+                    + " At a place on the base it is that part of the width that is crossed on the way there from the panel's"
+                    + " centre.")
+    public record VisibleWidth(
+            @Describe(
+                    value = "On the way to the edge middle, the foot of the segment's tip.",
+                    quantity = Quantity.LENGTH,
+                    example = "6.1")
+            double edgeMiddle,
+
+            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "2.2")
+            double leftCorner,
+
+            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "2.2")
+            double rightCorner,
+
+            @Describe(
+                    value = "The widest that can be seen anywhere in the segment.",
+                    quantity = Quantity.LENGTH,
+                    example = "6.1")
+            double widest) {}
+
+    /** One station of a profile. */
+    @Describe("The visible width at one station along the base.")
+    public record Station(
+            @Describe(
+                    value = "Where the station is: 0 at the edge middle, 1 at the right corner, -1 at the left corner.",
+                    quantity = Quantity.RATIO,
+                    example = "0.5",
+                    min = -1,
+                    max = 1)
+            double at,
+
+            @Describe(
+                    value = "Distance along the flat panel's base from the edge middle, below 0 to the left.",
+                    quantity = Quantity.LENGTH,
+                    example = "19.0611",
+                    min = -1e18)
+            double along,
+
+            @Describe(
+                    value = "Visible width on the way there from the panel's centre.",
+                    quantity = Quantity.LENGTH,
+                    example = "5.1")
+            double width) {}
+
+    /** The woods on the surface of one kind of sphere. */
+    @Describe("The woods on the surface of one kind of sphere.")
+    public record SphereShares(
+            @Describe(value = "The set that the sphere is made from.", example = "\"UPRIGHT\"")
+            BandSet set,
+
+            @Describe("The woods.") List<SpeciesShare> species) {}
+
+    /** One wood on the surface. */
+    @Describe("One wood on the surface of a sphere.")
+    public record SpeciesShare(
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "40000.0")
+            double area,
+
+            @Describe(value = "Share of it of the whole surface.", quantity = Quantity.RATIO, example = "0.43", max = 1)
+            double share) {}
+}

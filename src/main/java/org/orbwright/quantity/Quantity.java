@@ -1,0 +1,74 @@
+package org.orbwright.quantity;
+
+/**
+ * The kinds of number in an answer, with the number of decimals that each is rounded to on the way out. Nothing is
+ * rounded before that; the decimals never lose a hundredth of a millimetre or a thousandth of a degree.
+ */
+public enum Quantity {
+    /** Not a measured number: text, a count, a flag, or a record of its own. */
+    NONE(0, ""),
+    /** A length, millimetres inside, the design's unit outside. */
+    LENGTH(1, "in the design's unit"),
+    /** An area, square millimetres inside, the design's unit squared outside. */
+    AREA(2, "in the design's unit squared"),
+    /** A volume, cubic millimetres inside, the design's unit cubed outside. */
+    VOLUME(3, "in the design's unit cubed"),
+    /** A volume, cubic millimetres inside, board feet of 144 cubic inches outside. */
+    BOARD_FEET(0, "in board feet (144 cubic inches)"),
+    /** A volume, cubic millimetres inside, cubic metres outside. */
+    CUBIC_METRES(0, "in cubic metres"),
+    /** An angle, radians inside, degrees outside. */
+    ANGLE(0, "in degrees"),
+    /** An angle of the catalogue of solids, radians inside, degrees with ten decimals outside. */
+    CATALOGUE_ANGLE(0, "in degrees"),
+    /** A length, area or volume of a solid whose shortest edge is one long. */
+    UNIT_EDGE(0, "for a shortest edge of 1"),
+    /** A share of a whole, 0 to 1. */
+    RATIO(0, "as a share of 1"),
+    /** A mass in kilograms. */
+    MASS(0, "in kilograms"),
+    /** A density in kilograms per cubic metre. */
+    DENSITY(0, "in kilograms per cubic metre");
+
+    private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
+
+    private final int lengthPower;
+    private final String unitPhrase;
+
+    Quantity(int lengthPower, String unitPhrase) {
+        this.lengthPower = lengthPower;
+        this.unitPhrase = unitPhrase;
+    }
+
+    /** How the contract names the unit of this quantity, for example {@code in degrees}. */
+    public String unitPhrase() {
+        return unitPhrase;
+    }
+
+    /** The factor from the service's own units (millimetres, radians) to those of an answer in the given unit. */
+    public double factor(LengthUnit unit) {
+        return switch (this) {
+            case LENGTH, AREA, VOLUME -> Math.pow(unit.millimetres(), -lengthPower);
+            case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
+            case CUBIC_METRES -> 1e-9;
+            case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
+            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY -> 1;
+        };
+    }
+
+    /** The number of decimals of an answer in the given unit. */
+    public int decimals(LengthUnit unit) {
+        boolean metric = unit == LengthUnit.MM;
+        return switch (this) {
+            case LENGTH -> metric ? 4 : 5;
+            case AREA -> metric ? 3 : 6;
+            case VOLUME -> metric ? 1 : 5;
+            case BOARD_FEET, ANGLE, MASS -> 4;
+            case RATIO -> 6;
+            case CUBIC_METRES -> 8;
+            case CATALOGUE_ANGLE -> 10;
+            case NONE, UNIT_EDGE -> 12;
+            case DENSITY -> 1;
+        };
+    }
+}

@@ -1,0 +1,36 @@
+package org.orbwright.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Rounding to a number of decimals, for answers and for sentences. */
+public final class Rounding {
+    private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
+    /** Above this a double has no decimals left to round at the scales used here. */
+    private static final double LARGEST_SCALED = 1L << 52;
+
+    private Rounding() {}
+
+    /**
+     * Rounds half to even at the given number of decimals, and turns a negative zero into zero.
+     *
+     * @param value any number
+     * @param decimals 0 to 12
+     */
+    public static double round(double value, int decimals) {
+        double power = POWERS[decimals];
+        double scaled = value * power;
+        return Math.abs(scaled) < LARGEST_SCALED ? Math.rint(scaled) / power + 0.0 : value;
+    }
+
+    /**
+     * Writes a number without exponent and without trailing zeros.
+     *
+     * @param value a finite number
+     * @param decimals the most decimals to write, 0 to 12
+     */
+    public static String plain(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}

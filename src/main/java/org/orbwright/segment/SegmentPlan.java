@@ -1,0 +1,156 @@
+package org.orbwright.segment;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * The segments of a design, and where they lie along a blank.
+ *
+ * @param faces per face kind
+ * @param perSphere segments in one sphere
+ * @param total segments in all copies
+ */
+@Describe("The segments of a design, and where they lie along a blank.")
+public record SegmentPlan(
+        @Describe("The segments of each face kind.") List<FaceSegments> faces,
+
+        @Describe(value = "Segments in one sphere.", example = "60", max = 1000)
+        int perSphere,
+
+        @Describe(value = "Segments in all copies.", example = "120", max = 1000000)
+        int total) {
+
+    /** How the segments of a face kind come out of the glued-up wood. */
+    public enum Layout {
+        /** Bands parallel to the base: segments alternate upright and inverted along the blank. */
+        ALONG_BLANK,
+        /** Tilted bands: sticks are sawn across the blank at the band angle, one segment from each. */
+        STICKS
+    }
+
+    /** The segments of one face kind. */
+    @Describe("The segments of one face kind.")
+    public record FaceSegments(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(value = "Panels of this kind in one sphere.", example = "12", max = 200)
+            int panelsPerSphere,
+
+            @Describe(value = "Panels of this kind in all copies.", example = "24", max = 200000)
+            int panels,
+
+            @Describe(
+                    value = "Base distance, from the panel's centre square to the base: the height of every segment.",
+                    quantity = Quantity.LENGTH,
+                    example = "52.4694")
+            double baseDistance,
+
+            @Describe(
+                    value = "Width of the glued-up blank across its bands.",
+                    quantity = Quantity.LENGTH,
+                    example = "52.4694")
+            double blankWidth,
+
+            @Describe(value = "How the segments come out of the blank.", example = "\"ALONG_BLANK\"")
+            Layout layout,
+
+            @Describe("The kinds of segment.") List<SegmentCut> segments) {}
+
+    /** One kind of segment. */
+    @Describe(
+            "One kind of segment, seen from outside with its base down. Mirrored segments have left and right changed;"
+                    + " where the bands run parallel to the base they are the same piece turned face down.")
+    public record SegmentCut(
+            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
+            String segment,
+
+            @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "76.2445")
+            double base,
+
+            @Describe(
+                    value = "Base length to the left of the foot of the tip.",
+                    quantity = Quantity.LENGTH,
+                    example = "38.1223")
+            double baseLeft,
+
+            @Describe(
+                    value = "Base length to the right of the foot of the tip.",
+                    quantity = Quantity.LENGTH,
+                    example = "38.1223")
+            double baseRight,
+
+            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "64.8552")
+            double legLeft,
+
+            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "64.8552")
+            double legRight,
+
+            @Describe(
+                    value =
+                            "Distance from the stop to the blade, along the edge of the blank that carries the base, with"
+                                    + " the blank's pointed end against the stop: the base.",
+                    quantity = Quantity.LENGTH,
+                    example = "76.2445")
+            double stopDistance,
+
+            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2000.247")
+            double area,
+
+            @Describe(
+                    value = "Segments of this kind in one sphere, as drawn or turned face down.",
+                    example = "60",
+                    max = 1000)
+            int perSphere,
+
+            @Describe(value = "How many of those are used turned face down.", example = "0", max = 1000)
+            int turnedPerSphere,
+
+            @Describe(value = "Segments of this kind in all copies.", example = "120", max = 1000000)
+            int total,
+
+            @Describe(value = "Whole segments that one blank gives.", example = "12", max = 1e9)
+            int perBlank,
+
+            @Describe(
+                    value = "Length of blank that these segments take, both end trims and all kerfs included.",
+                    quantity = Quantity.LENGTH,
+                    example = "563.1")
+            double lengthUsed,
+
+            @Describe(value = "Length of blank left over.", quantity = Quantity.LENGTH, example = "20.9")
+            double lengthLeft,
+
+            @Describe(
+                    value = "Shortest blank that gives one segment of this kind.",
+                    quantity = Quantity.LENGTH,
+                    example = "100.2")
+            double shortestBlank,
+
+            @Describe(
+                    "The cuts along one blank, from its left end, at most the first 400. Each is the line of a finished leg,"
+                            + " or of a stick's side; saw on its waste side.")
+            List<Cut> cuts) {}
+
+    /** Where one cut crosses the blank. */
+    @Describe("Where one cut crosses the blank, measured from the blank's left end.")
+    public record Cut(
+            @Describe(value = "The cut's number along the blank, from 0.", example = "0", max = 1e9)
+            int number,
+
+            @Describe(
+                    value = "Where the line meets the edge of the blank's first band.",
+                    quantity = Quantity.LENGTH,
+                    example = "12")
+            double firstBandEdge,
+
+            @Describe(
+                    value = "Where the line meets the edge of the blank's last band.",
+                    quantity = Quantity.LENGTH,
+                    example = "50.1223")
+            double lastBandEdge) {}
+}

@@ -1,0 +1,206 @@
+package org.orbwright.segment;
+
+import java.util.List;
+import org.orbwright.design.BandSet;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * What has to be glued up and sawn for the wanted copies, and what comes of it.
+ *
+ * @param laminations per face kind
+ * @param spheres per kind of sphere
+ * @param species per wood
+ */
+@Describe("What has to be glued up and sawn for the wanted copies, and what comes of it.")
+public record Yield(
+        @Describe("Blanks, strips and segments of each face kind.")
+        List<LaminationYield> laminations,
+
+        @Describe("The spheres that are made: one from upright segments, one from inverted ones.")
+        List<SphereYield> spheres,
+
+        @Describe("Stock and finished wood of each species, for all copies.")
+        List<SpeciesYield> species) {
+
+    /** Blanks, strips and segments of one face kind. */
+    @Describe("Blanks, strips and segments of one face kind.")
+    public record LaminationYield(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(
+                    value =
+                            "Sets that one blank gives: 1 if the bands read the same from both edges or are tilted, else 2,"
+                                    + " upright and inverted.",
+                    example = "2",
+                    min = 1,
+                    max = 2)
+            int sets,
+
+            @Describe(
+                    value = "Blanks needed for all copies; left out where the blank is too short for one segment.",
+                    example = "10",
+                    optional = true,
+                    max = 1e9)
+            Integer blanks,
+
+            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "52.4694")
+            double blankWidth,
+
+            @Describe(value = "Length of a blank.", quantity = Quantity.LENGTH, example = "584")
+            double blankLength,
+
+            @Describe(value = "Thickness of a blank: the panel's.", quantity = Quantity.LENGTH, example = "28")
+            double blankThickness,
+
+            @Describe("The segments sawn, per kind.") List<SegmentYield> segments,
+
+            @Describe("The strips to be ripped, per band from the base to the tip.")
+            List<StripYield> strips) {}
+
+    /** The segments of one kind, per set. */
+    @Describe("The segments of one kind that are needed, sawn and left over.")
+    public record SegmentYield(
+            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
+            String segment,
+
+            @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "Whole segments that one blank gives.", example = "12", max = 1e9)
+            int perBlank,
+
+            @Describe(
+                    value = "Blanks for this kind; left out where the blank is too short for one segment.",
+                    example = "10",
+                    optional = true,
+                    max = 1e9)
+            Integer blanks,
+
+            @Describe(
+                    value =
+                            "How many of these blanks are turned end for end before the first cut, so that the sets even"
+                                    + " out.",
+                    example = "0",
+                    max = 1e9)
+            int turnedBlanks,
+
+            @Describe(value = "Upright segments needed.", example = "60", max = 1e9)
+            int uprightNeeded,
+
+            @Describe(value = "Inverted segments needed.", example = "60", max = 1e9)
+            int invertedNeeded,
+
+            @Describe(value = "Upright segments left over.", example = "0", max = 1e9)
+            int uprightLeft,
+
+            @Describe(value = "Inverted segments left over.", example = "0", max = 1e9)
+            int invertedLeft) {}
+
+    /** The strips of one band. */
+    @Describe("The strips of one band.")
+    public record StripYield(
+            @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
+            int band,
+
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "14")
+            double width,
+
+            @Describe(value = "Thickness of the strip: the panel's.", quantity = Quantity.LENGTH, example = "28")
+            double thickness,
+
+            @Describe(value = "Length of the strip: the blank's.", quantity = Quantity.LENGTH, example = "584")
+            double length,
+
+            @Describe(value = "Strips of this band: one for each blank.", example = "10", max = 1e9)
+            int count) {}
+
+    /** The spheres of one kind. */
+    @Describe("The spheres made from one set of segments.")
+    public record SphereYield(
+            @Describe(value = "The set that the sphere is made from.", example = "\"UPRIGHT\"")
+            BandSet set,
+
+            @Describe(value = "How many of them are made.", example = "1", max = 1000)
+            int count,
+
+            @Describe(value = "Wood in one finished, hollow sphere.", quantity = Quantity.VOLUME, example = "1480000.0")
+            double volume,
+
+            @Describe(
+                    value = "Mass of one finished sphere; left out where the density of a wood is not known.",
+                    quantity = Quantity.MASS,
+                    example = "0.95",
+                    optional = true)
+            Double mass,
+
+            @Describe("The woods in it.") List<SpeciesInSphere> species) {}
+
+    /** One wood in a sphere. */
+    @Describe("One wood in one sphere.")
+    public record SpeciesInSphere(
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "700000.0")
+            double solidVolume,
+
+            @Describe(value = "Volume of it in the finished sphere.", quantity = Quantity.VOLUME, example = "500000.0")
+            double sphereVolume,
+
+            @Describe(
+                    value = "Mass of it in the finished sphere.",
+                    quantity = Quantity.MASS,
+                    example = "0.308",
+                    optional = true)
+            Double sphereMass) {}
+
+    /** Stock and finished wood of one species. */
+    @Describe("Stock and finished wood of one species, for all copies.")
+    public record SpeciesYield(
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "Strips of it.", example = "10", max = 1e9)
+            int strips,
+
+            @Describe(value = "Length of all its strips together.", quantity = Quantity.LENGTH, example = "5840")
+            double stripLength,
+
+            @Describe(value = "Volume of its strips.", quantity = Quantity.VOLUME, example = "2289280.0")
+            double stripVolume,
+
+            @Describe(value = "Volume of its strips.", quantity = Quantity.BOARD_FEET, example = "0.9702")
+            double stripBoardFeet,
+
+            @Describe(value = "Volume of its strips.", quantity = Quantity.CUBIC_METRES, example = "0.00228928")
+            double stripCubicMetres,
+
+            @Describe(
+                    value = "Volume of it in all finished spheres.",
+                    quantity = Quantity.VOLUME,
+                    example = "1000000.0")
+            double finishedVolume,
+
+            @Describe(
+                    value = "Density at 12 % moisture content, from the specific gravity of the wood table; left out"
+                            + " where it is not known.",
+                    quantity = Quantity.DENSITY,
+                    example = "616",
+                    optional = true)
+            Double density,
+
+            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "1.41", optional = true)
+            Double stripMass,
+
+            @Describe(
+                    value = "Mass of it in all finished spheres.",
+                    quantity = Quantity.MASS,
+                    example = "0.616",
+                    optional = true)
+            Double finishedMass) {}
+}

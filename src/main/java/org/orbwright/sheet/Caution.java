@@ -1,0 +1,42 @@
+package org.orbwright.sheet;
+
+import org.orbwright.quantity.Describe;
+
+/**
+ * Standing advice on a hazard of a step of the work.
+ *
+ * @param step the step
+ * @param text the advice
+ */
+@Describe("Standing advice on a hazard of a step of the work.")
+public record Caution(
+        @Describe(value = "The step.", example = "\"TURNING\"")
+        Step step,
+
+        @Describe(
+                value = "The advice.",
+                example = "\"Wear a face shield and stand out of the line of the work when it starts.\"")
+        String text) {
+
+    /** The steps of the work, in their order. */
+    public enum Step {
+        /** Every step. */
+        GENERAL,
+        /** Ripping and planing the strips. */
+        RIPPING,
+        /** Gluing up blanks, panels and the solid. */
+        GLUING,
+        /** Crosscutting the segments. */
+        CROSSCUTTING,
+        /** Bevelling the panels. */
+        BEVELLING,
+        /** Mounting the solid between blocks. */
+        MOUNTING,
+        /** Roughing and turning the sphere. */
+        TURNING,
+        /** Sanding. */
+        SANDING,
+        /** Finishing. */
+        FINISHING
+    }
+}

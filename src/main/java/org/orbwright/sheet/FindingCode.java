@@ -1,0 +1,33 @@
+package org.orbwright.sheet;
+
+/** The stable codes of findings. */
+public enum FindingCode {
+    /** The sphere reaches the hollow. */
+    BREAK_THROUGH,
+    /** The wall is thinner than wanted. */
+    WALL_BELOW_MINIMUM,
+    /** The sphere reaches beyond where the land lets the seams close. */
+    SEAMS_OPEN,
+    /** The sphere is larger than the solid at the middle of its faces, and flats stay there. */
+    FLATS_LEFT,
+    /** No wood is left to turn away at the face centre. */
+    NOTHING_TO_TURN,
+    /** A band is gone on the sphere. */
+    BAND_VANISHES,
+    /** Less than half of a band's width can be seen. */
+    BAND_THINNED,
+    /** A band runs out before it reaches the corners. */
+    BAND_ENDS_BEFORE_CORNER,
+    /** The blank is too short for one segment. */
+    BLANK_TOO_SHORT,
+    /** One of the two sets is not used up. */
+    SET_LEFT_OVER,
+    /** A segment is too small to hold safely at a saw. */
+    SMALL_SEGMENT,
+    /** The panel has an odd number of sides and no halves to true up. */
+    NO_HALVES,
+    /** A strip is wider or narrower than the lamination can take up exactly. */
+    LAMINATION_WIDER,
+    /** The density of a wood is not known. */
+    DENSITY_UNKNOWN
+}

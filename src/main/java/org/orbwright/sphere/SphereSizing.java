@@ -1,0 +1,179 @@
+package org.orbwright.sphere;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How large the solid is, which sphere comes out of it, and what wall it has. */
+@Describe("How large the solid is, which sphere comes out of it, and what wall it has.")
+public record SphereSizing(
+        @Describe(
+                value = "Across flats: twice the smallest face distance.",
+                quantity = Quantity.LENGTH,
+                example = "177.8")
+        double acrossFlats,
+
+        @Describe(
+                value = "Length of the solid's shortest edge, at the joint distance.",
+                quantity = Quantity.LENGTH,
+                example = "76.2445")
+        double edge,
+
+        @Describe(
+                value = "Diameter of the rough solid over its outermost corners: what has to swing clear on the lathe.",
+                quantity = Quantity.LENGTH,
+                example = "220")
+        double swingDiameter,
+
+        @Describe(value = "Diameter inside which every seam is closed.", quantity = Quantity.LENGTH, example = "199.6")
+        double seamDiameter,
+
+        @Describe(
+                value = "Largest sphere without flats and with closed seams.",
+                quantity = Quantity.LENGTH,
+                example = "177.8")
+        double largestDiameter,
+
+        @Describe(value = "What limits the largest sphere.", example = "\"FLATS\"")
+        Limit largestLimitedBy,
+
+        @Describe(value = "Diameter of the chosen sphere.", quantity = Quantity.LENGTH, example = "172")
+        double diameter,
+
+        @Describe(value = "Surface of the chosen sphere.", quantity = Quantity.AREA, example = "92940.877")
+        double area,
+
+        @Describe("Removal, wall and holding at each face kind.")
+        List<FaceSizing> faces,
+
+        @Describe(
+                value = "Thinnest wall of the finished sphere; below 0 it breaks through.",
+                quantity = Quantity.LENGTH,
+                example = "11.2",
+                min = -1e18)
+        double thinnestWall,
+
+        @Describe(
+                value = "Smallest panel thickness that gives the wanted minimum wall everywhere.",
+                quantity = Quantity.LENGTH,
+                example = "23.4")
+        double smallestThickness,
+
+        @Describe("The land and its limits.") LandLimits land) {
+
+    /** What keeps a sphere from being larger. */
+    public enum Limit {
+        /** The lowest face: a larger sphere would keep a flat there. */
+        FLATS,
+        /** The seams, which the land leaves open further out. */
+        SEAMS
+    }
+
+    /** Removal, wall and holding at one face kind. */
+    @Describe("Removal, wall and holding at one face kind.")
+    public record FaceSizing(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(
+                    value = "From the solid's centre to the panel's outer face.",
+                    quantity = Quantity.LENGTH,
+                    example = "88.9")
+            double faceDistance,
+
+            @Describe(
+                    value = "From the solid's centre to where the seams meet the full-size panel outline: the face"
+                            + " distance less the land.",
+                    quantity = Quantity.LENGTH,
+                    example = "84.9")
+            double jointDistance,
+
+            @Describe(
+                    value = "From the solid's centre to the middle of an edge, at the joint distance.",
+                    quantity = Quantity.LENGTH,
+                    example = "99.8")
+            double seamRadius,
+
+            @Describe(
+                    value = "From the solid's centre to the panel's farthest corner, at the joint distance.",
+                    quantity = Quantity.LENGTH,
+                    example = "106.8")
+            double cornerRadius,
+
+            @Describe("Wood turned away outside the sphere, measured towards the solid's centre; below 0 the wood does"
+                    + " not reach the sphere.")
+            Places removal,
+
+            @Describe("Wall left between the sphere and the hollow, measured towards the solid's centre; below 0 it"
+                    + " breaks through.")
+            Places wall,
+
+            @Describe(
+                    value = "Diameter of the flat that stays on the face; 0 if none.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double flatDiameter,
+
+            @Describe(
+                    value = "Smallest panel thickness that gives the wanted minimum wall at this face kind.",
+                    quantity = Quantity.LENGTH,
+                    example = "23.4")
+            double smallestThickness,
+
+            @Describe(
+                    value = "How far the fence is moved out from the setting without a land, to leave the land.",
+                    quantity = Quantity.LENGTH,
+                    example = "2.4721")
+            double fenceShift,
+
+            @Describe(
+                    value =
+                            "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the panel.",
+                    quantity = Quantity.LENGTH,
+                    example = "104.9388")
+            double blockingDiscDiameter,
+
+            @Describe(
+                    value =
+                            "Whether each face of this kind has a parallel one of its kind opposite, for a second disc.",
+                    example = "true")
+            boolean opposite) {}
+
+    /** One length at three places of a face. */
+    @Describe("One length at three places of a face.")
+    public record Places(
+            @Describe(value = "At the middle of the face.", quantity = Quantity.LENGTH, example = "2.9", min = -1e18)
+            double faceCentre,
+
+            @Describe(value = "At the middle of an edge.", quantity = Quantity.LENGTH, example = "17.2", min = -1e18)
+            double edgeMiddle,
+
+            @Describe(value = "At the farthest corner.", quantity = Quantity.LENGTH, example = "24.1", min = -1e18)
+            double corner) {}
+
+    /** The land and its limits. */
+    @Describe("The land and its limits.")
+    public record LandLimits(
+            @Describe(value = "The chosen land.", quantity = Quantity.LENGTH, example = "4")
+            double land,
+
+            @Describe(
+                    value = "Largest land with these panels that still lets the sphere be turned at the smallest face"
+                            + " distance with closed seams.",
+                    quantity = Quantity.LENGTH,
+                    example = "14.9")
+            double largestForPanels,
+
+            @Describe(
+                    value = "Largest land for this measure across flats that still lets the sphere be turned at the"
+                            + " smallest face distance with closed seams.",
+                    quantity = Quantity.LENGTH,
+                    example = "13.3")
+            double largestForAcrossFlats,
+
+            @Describe(
+                    value = "Largest land for this measure across flats that closes every seam of the chosen sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "15.7")
+            double largestForDiameter) {}
+}
