@@ -30,8 +30,8 @@ public final class SegmentSurface {
     private final double seamCos;
 
     private final double flatRadius;
-    /** What a full turn of the cap is short of by the flat that replaces it, per radian. */
-    private final double flatLoss;
+    /** How far the sphere would rise above the face. */
+    private final double capDepth;
 
     private final boolean outlineReached;
     private final Area whole;
@@ -55,8 +55,7 @@ public final class SegmentSurface {
         this.seamRadius = Math.hypot(base, joint);
         this.seamCos = joint / seamRadius;
         this.flatRadius = radius > face ? sqrt((radius - face) * (radius + face)) : 0;
-        double capDepth = radius > face ? radius - face : 0;
-        this.flatLoss = flatRadius * flatRadius / 2 - radius * capDepth;
+        this.capDepth = Math.max(0, radius - face);
         this.outlineReached = radius > seamRadius;
         this.whole = sweep(null);
     }
@@ -126,7 +125,8 @@ public final class SegmentSurface {
     private Area sweep(BandLine line) {
         double[] breaks = new double[MOST_BREAKS];
         int count = breaks(breaks, line);
-        double visible = 0;
+        double onSphere = 0;
+        double flat = 0;
         double plan = 0;
         for (int i = 0; i + 1 < count; i++) {
             double from = breaks[i];
@@ -144,16 +144,17 @@ public final class SegmentSurface {
                     : planUnderLine(straight, to) - planUnderLine(straight, from);
             plan += swept;
             if (end < flatRadius) {
-                visible += swept;
+                flat += swept;
             } else {
+                double turn = flatRadius == 0 ? 0 : Math.atan(to) - Math.atan(from);
                 double cap = straight == null
                         ? underSeam(to) - underSeam(from)
                         : underLine(straight, to) - underLine(straight, from);
-                visible += radius * radius * cap;
-                visible += flatLoss == 0 ? 0 : flatLoss * (Math.atan(to) - Math.atan(from));
+                onSphere += radius * (radius * cap - capDepth * turn);
+                flat += flatRadius * flatRadius / 2 * turn;
             }
         }
-        return new Area(visible, plan);
+        return new Area(onSphere + flat, flat, plan);
     }
 
     /** The straight line at which rays of this direction end, or null if they end at the seam. */

@@ -1,6 +1,99 @@
 package org.orbwright.sheet;
 
-/** Puts the answers of the capabilities together. */
+import static org.orbwright.sheet.Caution.Step.BEVELLING;
+import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
+import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.MOUNTING;
+import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.TURNING;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.orbwright.band.BandCalculator;
+import org.orbwright.band.BandSurvival;
+import org.orbwright.design.Design;
+import org.orbwright.segment.AngleCalculator;
+import org.orbwright.segment.SawAngles;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan;
+import org.orbwright.segment.Yield;
+import org.orbwright.segment.YieldCalculator;
+import org.orbwright.sphere.SphereCalculator;
+import org.orbwright.sphere.SphereSizing;
+
+/** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
+    private static final List<Caution> ANGLE_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING);
+    private static final List<Caution> SEGMENT_CAUTIONS = Cautions.of(CROSSCUTTING);
+    private static final List<Caution> YIELD_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
+    private static final List<Caution> SPHERE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
+    private static final List<Caution> BAND_CAUTIONS = Cautions.of();
+
     private SheetCalculator() {}
+
+    /** The angles of a design. */
+    public static AnglesAnswer angles(Design design) {
+        return new AnglesAnswer(
+                design.request(),
+                AngleCalculator.calculate(design),
+                sorted(SegmentFindings.halves(design)),
+                ANGLE_CAUTIONS);
+    }
+
+    /** The segments of a design. */
+    public static SegmentsAnswer segments(Design design) {
+        SegmentPlan segments = SegmentCalculator.calculate(design);
+        return new SegmentsAnswer(
+                design.request(), segments, sorted(SegmentFindings.of(design, segments)), SEGMENT_CAUTIONS);
+    }
+
+    /** The yield of a design. */
+    public static YieldAnswer yields(Design design) {
+        Yield yield = YieldCalculator.calculate(design);
+        List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        findings.addAll(YieldFindings.of(design, yield));
+        return new YieldAnswer(design.request(), yield, sorted(findings), YIELD_CAUTIONS);
+    }
+
+    /** The sphere that comes out of a design. */
+    public static SphereAnswer sphere(Design design) {
+        SphereSizing sphere = SphereCalculator.calculate(design);
+        return new SphereAnswer(design.request(), sphere, sorted(SphereFindings.of(design, sphere)), SPHERE_CAUTIONS);
+    }
+
+    /**
+     * What is left of every band of a design.
+     *
+     * @param design the design
+     * @param stations stations of a profile from the edge middle to a corner, at least 2
+     */
+    public static BandsAnswer bands(Design design, int stations) {
+        BandSurvival bands = BandCalculator.calculate(design, stations);
+        return new BandsAnswer(design.request(), bands, sorted(BandFindings.of(design, bands)), BAND_CAUTIONS);
+    }
+
+    /**
+     * All parts at once.
+     *
+     * @param design the design
+     * @param stations stations of a profile from the edge middle to a corner, at least 2
+     */
+    public static Sheet sheet(Design design, int stations) {
+        SawAngles angles = AngleCalculator.calculate(design);
+        SegmentPlan segments = SegmentCalculator.calculate(design);
+        Yield yield = YieldCalculator.calculate(design);
+        SphereSizing sphere = SphereCalculator.calculate(design);
+        BandSurvival bands = BandCalculator.calculate(design, stations);
+        List<Finding> findings = new ArrayList<>(SphereFindings.of(design, sphere));
+        findings.addAll(BandFindings.of(design, bands));
+        findings.addAll(SegmentFindings.of(design, segments));
+        findings.addAll(SegmentFindings.halves(design));
+        findings.addAll(YieldFindings.of(design, yield));
+        return new Sheet(design.request(), angles, segments, yield, sphere, bands, sorted(findings), Cautions.all());
+    }
+
+    private static List<Finding> sorted(List<Finding> findings) {
+        return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+    }
 }
