@@ -23,6 +23,10 @@ final class SegmentFindings {
         List<Finding> findings = new ArrayList<>();
         for (FaceSegments face : segments.faces()) {
             for (SegmentCut segment : face.segments()) {
+                if (segment.mirrored()) {
+                    // It has the sides of the segment that it mirrors, which has been looked at.
+                    continue;
+                }
                 tooShort(design, face, segment, findings);
                 small(design, face, segment, findings);
             }
