@@ -89,17 +89,18 @@ public final class BandCalculator {
     private BandView view(Piece piece, Layer layer, Area area, double flatArea, VisibleWidths widths) {
         double flat = Math.max(0, flatArea);
         double visible = Math.max(0, area.visible());
+        VisibleWidths.Widths width = widths.of(layer);
         double survival = flat > 0 ? Math.max(0, Math.min(1, area.plan() / flat)) : 0;
         return new BandView(
                 layer.number(),
                 layer.band().species(),
                 layer.band().width(),
-                widths.places(layer),
+                width.places(),
                 flat,
                 visible,
                 survival,
                 visible * piece.perSphere() / sphereArea,
-                widths.profile(layer));
+                width.profile());
     }
 
     private List<SphereShares> spheres(List<FaceBands> faces) {

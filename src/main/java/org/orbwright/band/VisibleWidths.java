@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.band.BandSurvival.Station;
@@ -20,9 +21,11 @@ final class VisibleWidths {
     private final double sin;
     private final boolean symmetric;
     private final int stations;
-    private final double[] ends;
-    private final double lowest;
-    private final double highest;
+    private final Mark centre = new Mark(0, 0);
+    private final Mark lowest;
+    private final Mark highest;
+    private final Mark middle;
+    private final Mark[] ends;
 
     VisibleWidths(SegmentSurface surface, Piece piece, Lamination lamination, int stations) {
         this.surface = surface;
@@ -31,30 +34,33 @@ final class VisibleWidths {
         this.sin = Math.sin(lamination.bandAngle());
         this.symmetric = piece.symmetric() && lamination.straight();
         this.stations = stations;
-        this.lowest = -surface.extent(-cos, -sin);
-        this.highest = surface.extent(cos, sin);
-        this.ends = new double[symmetric ? stations : 2 * stations - 1];
+        this.lowest = mark(-surface.extent(-cos, -sin));
+        this.highest = mark(surface.extent(cos, sin));
+        this.middle = mark(surface.along(0, cos, sin));
+        this.ends = new Mark[symmetric ? stations : 2 * stations - 1];
         for (int i = 0; i < ends.length; i++) {
-            ends[i] = surface.along(along(i) / piece.base(), cos, sin);
+            ends[i] = mark(surface.along(along(i) / piece.base(), cos, sin));
         }
     }
 
-    VisibleWidth places(Layer layer) {
-        double middle = surface.along(0, cos, sin);
-        double leftEnd = symmetric ? ends[ends.length - 1] : ends[0];
-        return new VisibleWidth(
-                crossed(layer, middle),
-                crossed(layer, leftEnd),
-                crossed(layer, ends[ends.length - 1]),
-                between(layer, lowest, highest));
-    }
+    /** The widths of one band. */
+    record Widths(VisibleWidth places, List<Station> profile) {}
 
-    List<Station> profile(Layer layer) {
+    /** The widths of one band. */
+    Widths of(Layer layer) {
+        Mark outer = mark(layer.outer().offset());
+        Mark inner = mark(layer.inner().offset());
         List<Station> profile = new ArrayList<>(ends.length);
         for (int i = 0; i < ends.length; i++) {
-            profile.add(new Station(at(i), along(i), crossed(layer, ends[i])));
+            profile.add(new Station(at(i), along(i), crossed(inner, outer, ends[i])));
         }
-        return profile;
+        double right = profile.get(ends.length - 1).width();
+        VisibleWidth places = new VisibleWidth(
+                crossed(inner, outer, middle),
+                symmetric ? right : profile.get(0).width(),
+                right,
+                overlap(inner, outer, lowest, highest));
+        return new Widths(places, Collections.unmodifiableList(profile));
     }
 
     private double at(int station) {
@@ -67,24 +73,26 @@ final class VisibleWidths {
         return at < 0 ? at * piece.left() : at * piece.right();
     }
 
-    private double crossed(Layer layer, double end) {
-        return between(layer, Math.min(0, end), Math.max(0, end));
+    private double crossed(Mark inner, Mark outer, Mark end) {
+        return end.offset < 0 ? overlap(inner, outer, end, centre) : overlap(inner, outer, centre, end);
     }
 
-    private double between(Layer layer, double from, double to) {
-        double low = Math.max(layer.inner().offset(), from);
-        double high = Math.min(layer.outer().offset(), to);
-        return high > low ? arc(high) - arc(low) : 0;
+    private static double overlap(Mark inner, Mark outer, Mark from, Mark to) {
+        Mark low = inner.offset > from.offset ? inner : from;
+        Mark high = outer.offset < to.offset ? outer : to;
+        return high.offset > low.offset ? high.arc - low.arc : 0;
     }
 
-    /** Distance along the finished surface from the panel's centre to a plane across the section, signed. */
-    private double arc(double offset) {
+    /** A place across the bands with its distance along the finished surface from the panel's centre, both signed. */
+    private record Mark(double offset, double arc) {}
+
+    private Mark mark(double offset) {
         double distance = Math.abs(offset);
         double flat = surface.flatRadius();
         double radius = surface.radius();
         double along = distance <= flat
                 ? distance
                 : flat + radius * (Math.asin(Math.min(1, distance / radius)) - Math.asin(flat / radius));
-        return offset < 0 ? -along : along;
+        return new Mark(offset, offset < 0 ? -along : along);
     }
 }

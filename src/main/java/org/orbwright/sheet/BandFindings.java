@@ -32,12 +32,17 @@ final class BandFindings {
             finder.wide(panel);
             for (int band = 0; band < panel.lamination().bands().size(); band++) {
                 finder.band(panel, segments, band, BandSet.UPRIGHT);
-                if (!panel.lamination().palindromic()) {
+                if (invertedAreUsed(design, panel)) {
                     finder.band(panel, segments, band, BandSet.INVERTED);
                 }
             }
         }
         return finder.findings;
+    }
+
+    /** Only what is built is judged: a single sphere is made from upright segments, and so are tilted bands. */
+    private static boolean invertedAreUsed(Design design, Panel panel) {
+        return panel.lamination().sets() == 2 && design.copies() > 1;
     }
 
     /** One finding for a band of a set, about the kind of segment in which least of it is left. */
