@@ -108,7 +108,7 @@ public final class SegmentSurface {
     }
 
     /** {@code x cos d + y sin d} where the surface ends in the given direction. */
-    double along(double slope, double cos, double sin) {
+    public double along(double slope, double cos, double sin) {
         double directionCos = 1 / sqrt(1 + slope * slope);
         return reach(slope) * directionCos * (cos + slope * sin);
     }
