@@ -199,9 +199,9 @@ def archimedean(directory):
         for k, count in u.face_counts.items():
             faces.append((name, NAMES[k], k, count, u.distance(k)))
     comment = [
-        "Cundy and Rollett, Mathematical Models; Williams, The Geometrical Foundation of Natural Structure: from memory",
-        "(closed forms of circumradius and volume, angles to a hundredth of a degree), for edge 1; all digits from the",
-        "trigonometry of one corner, which confirms the closed forms to 30 digits (the snub dodecahedron to 6).",
+        "From memory: Cundy and Rollett, Mathematical Models; Williams, Geometrical Foundation of Natural Structure",
+        "(closed forms of circumradius and volume, angles to a hundredth of a degree), for edge 1; all digits from",
+        "the trigonometry of one corner, which confirms the closed forms to 30 digits (the snub dodecahedron to 6).",
         "Written by src/test/python/solids.py.",
     ]
     head = "solid around faces edges corners midradius circumradius volume area".split()
@@ -222,7 +222,7 @@ def catalan(directory):
         rows.append((name, dual, len(primal.around), primal.corners, primal.edges, primal.faces, *size))
         lengths += [(name, count, length) for length, count in d.edge_lengths]
     comment = [
-        "Cundy and Rollett, Mathematical Models; Williams, The Geometrical Foundation of Natural Structure: from memory",
+        "From memory: Cundy and Rollett, Mathematical Models; Williams, Geometrical Foundation of Natural Structure",
         "(closed forms of dihedral angle and edge ratio), for a shortest edge of 1; all digits from polar reciprocation",
         "of the dual, itself from the trigonometry of one corner, which confirms the closed forms to 30 digits (the",
         "angles of the two pentagonal solids to 4 decimals of a degree). Written by src/test/python/solids.py.",
