@@ -223,7 +223,7 @@ def catalan(directory):
         lengths += [(name, count, length) for length, count in d.edge_lengths]
     comment = [
         "From memory: Cundy and Rollett, Mathematical Models; Williams, Geometrical Foundation of Natural Structure",
-        "(closed forms of dihedral angle and edge ratio), for a shortest edge of 1; all digits from polar reciprocation",
+        "(closed forms of dihedral angle and edge ratio), for shortest edge 1; all digits by polar reciprocation",
         "of the dual, itself from the trigonometry of one corner, which confirms the closed forms to 30 digits (the",
         "angles of the two pentagonal solids to 4 decimals of a degree). Written by src/test/python/solids.py.",
     ]
