@@ -59,6 +59,11 @@ final class RecordPath {
         return new Target(component, value);
     }
 
+    /** The first step of the path. */
+    String first() {
+        return steps.get(0);
+    }
+
     /** Whether the path leads to a number in records of a type, however long their lists are. */
     boolean leadsToNumber(Class<?> root) {
         Class<?> type = root;

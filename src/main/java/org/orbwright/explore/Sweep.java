@@ -25,6 +25,9 @@ public final class Sweep implements Iterator<SweepRow> {
     /** Stations of the sheets' profiles; an output may point at them. */
     private static final int STATIONS = 9;
 
+    /** A sheet repeats its design, which is the sweep's input and not its output. */
+    private static final String REPEATED_DESIGN = "design";
+
     private final DesignRequest design;
     private final List<RecordPath> fields;
     private final List<Boolean> whole;
@@ -74,7 +77,11 @@ public final class Sweep implements Iterator<SweepRow> {
                 fields.add(field);
                 whole.add(target.component().getType() == Integer.class);
             }
-            values.add(values(vary, path, broken));
+            List<Double> wanted = values(vary, path, broken);
+            values.add(wanted);
+            if (target != null && isNumber(target)) {
+                FieldBounds.of(target.component()).check(wanted, path, broken);
+            }
         }
         checkSize(values, broken);
         List<RecordPath> outputs = outputs(request, broken);
@@ -189,7 +196,7 @@ public final class Sweep implements Iterator<SweepRow> {
         for (int i = 0; i < request.outputs().size(); i++) {
             String pointer = request.outputs().get(i);
             RecordPath output = RecordPath.parse(pointer);
-            if (output == null || !output.leadsToNumber(Sheet.class)) {
+            if (output == null || output.first().equals(REPEATED_DESIGN) || !output.leadsToNumber(Sheet.class)) {
                 broken.add(new Violation(
                         "/outputs/" + i,
                         "NOT_A_NUMBER_OF_THE_SHEET",
