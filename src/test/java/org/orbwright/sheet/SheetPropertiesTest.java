@@ -23,7 +23,7 @@ import org.orbwright.segment.SegmentPlan.SegmentCut;
 
 /** What holds for every design. */
 class SheetPropertiesTest {
-    private static final int TRIES = 250;
+    private static final int TRIES = 150;
 
     @Provide
     Arbitrary<Designs> designs() {
