@@ -15,7 +15,11 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
 final class ShapeQuadrature {
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(24);
     private static final int LOOKS = 480;
+    private static final int MOST_CHANGES = 8;
     private static final int HALVINGS = 60;
+    private static final int MOST_REFINEMENTS = 16;
+    /** Difference between a sum and its refinement that is let pass, in squares of the base distance. */
+    private static final double SMALL = 1e-12;
     /** Two boundaries that coincide must not take turns by rounding: only one that is nearer by more takes over. */
     private static final double NEARER = 1 - 1e-12;
 
@@ -41,9 +45,9 @@ final class ShapeQuadrature {
         double flatPart = 0;
         double start = from;
         for (double stop : stops(from, to)) {
-            visible += integrate(angle -> ray(angle).visible, start, stop);
-            plan += integrate(angle -> ray(angle).plan, start, stop);
-            flatPart += integrate(angle -> ray(angle).flat, start, stop);
+            visible += refined(angle -> ray(angle).visible, start, stop);
+            plan += refined(angle -> ray(angle).plan, start, stop);
+            flatPart += refined(angle -> ray(angle).flat, start, stop);
             start = stop;
         }
         return new SurfaceOracle.Measured(visible, flatPart, plan);
@@ -103,8 +107,11 @@ final class ShapeQuadrature {
         for (int i = 1; i <= LOOKS; i++) {
             double here = from + (to - from) * i / LOOKS;
             String next = ray(here).ends();
-            if (!next.equals(kind)) {
-                stops.add(change(before, here, kind));
+            // Several boundaries may take over one after another between two looks.
+            for (int more = 0; more < MOST_CHANGES && !next.equals(kind); more++) {
+                before = change(before, here, kind);
+                stops.add(before);
+                kind = ray(before).ends();
             }
             before = here;
             kind = next;
@@ -123,6 +130,22 @@ final class ShapeQuadrature {
             high = same ? high : middle;
         }
         return high;
+    }
+
+    /** Halved until both halves agree with the whole: rays along a line close to the centre grow steeply. */
+    private double refined(UnivariateFunction f, double from, double to) {
+        return refined(f, from, to, integrate(f, from, to), MOST_REFINEMENTS);
+    }
+
+    private double refined(UnivariateFunction f, double from, double to, double whole, int left) {
+        double middle = (from + to) / 2;
+        double first = integrate(f, from, middle);
+        double second = integrate(f, middle, to);
+        double enough = SMALL * surface.base() * surface.base();
+        if (left == 0 || Math.abs(first + second - whole) < enough) {
+            return first + second;
+        }
+        return refined(f, from, middle, first, left - 1) + refined(f, middle, to, second, left - 1);
     }
 
     private static double integrate(UnivariateFunction f, double from, double to) {

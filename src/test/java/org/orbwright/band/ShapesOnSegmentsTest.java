@@ -26,7 +26,7 @@ class ShapesOnSegmentsTest {
     private static final SurfaceOracle DODECAHEDRON =
             new SurfaceOracle(90, 90, 90 * 0.618033988749895, 90 * 0.449027976579585, 90 * 0.449027976579585, 90);
 
-    @Property(tries = 200)
+    @Property(tries = 500)
     void discAgreesWithQuadrature(
             @ForAll("segments") SurfaceOracle segment,
             @ForAll @DoubleRange(min = 0.05, max = 1.6) double size,
@@ -39,7 +39,7 @@ class ShapesOnSegmentsTest {
         assertAreas(segment, List.of(line), disc, surface.within(disc, line), surface);
     }
 
-    @Property(tries = 120)
+    @Property(tries = 300)
     void polygonAgreesWithQuadrature(
             @ForAll("segments") SurfaceOracle segment,
             @ForAll @IntRange(min = 3, max = 12) int sides,
