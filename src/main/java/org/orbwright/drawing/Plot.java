@@ -12,7 +12,7 @@ import org.orbwright.quantity.LengthUnit;
 /** The field of a plot of lengths, with axes whose values are round in the design's unit. */
 final class Plot {
     private static final double LEFT = 0.09;
-    private static final double RIGHT = 0.66;
+    private static final double RIGHT = 0.6;
     private static final double TOP = 0.15;
     private static final double BOTTOM = 0.58;
     private static final int STEPS_ALONG = 8;
@@ -88,7 +88,8 @@ final class Plot {
             marks.add(new Label(x(from) - 1.5 * stroke, y + 0.36 * letters, letters, Anchor.END, Ticks.write(value)));
         }
         marks.add(new Line(lines, Pen.MEDIUM));
-        marks.add(new Label(sheet * 0.03, top() - 1.2 * letters, letters, Anchor.START, upName));
+        double size = Lettering.size(upName, sheet * 0.94, letters);
+        marks.add(new Label(sheet * 0.03, top() - 1.2 * letters, size, Anchor.START, upName));
         marks.add(new Label((x(from) + x(to)) / 2, bottom() + 3.6 * letters, letters, Anchor.MIDDLE, alongName));
         return marks;
     }

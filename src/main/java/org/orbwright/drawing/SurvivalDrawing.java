@@ -24,6 +24,9 @@ import org.orbwright.drawing.SideLabels.Target;
  */
 public final class SurvivalDrawing {
     private static final double WIDTH = 240;
+    /** Radius of a number on a line, in letters. */
+    private static final double NUMBER = 0.8;
+
     private static final Pen[] PENS = {Pen.MEDIUM, Pen.DASHED, Pen.THICK};
 
     private final Design design;
@@ -93,7 +96,7 @@ public final class SurvivalDrawing {
         }
         marks.addAll(plot.axes(
                 "from the edge middle along the base, " + design.unit().symbol(), axisName()));
-        marks.addAll(SideLabels.marks(targets, plot.right() + 3 * letters, plot.top(), plot.bottom(), WIDTH, letters));
+        marks.addAll(SideLabels.marks(targets, plot.right() + 2 * letters, plot.top(), plot.bottom(), WIDTH, letters));
         double key = plot.bottom() + 6 * letters;
         marks.addAll(legend.marks(WIDTH, key));
         return new Drawing(heading(), description(), WIDTH, key + legend.height(WIDTH), legend.species(), marks);
@@ -102,7 +105,7 @@ public final class SurvivalDrawing {
     private String axisName() {
         String what = panel.lamination().straight()
                 ? "seen along the sphere from the panel's centre, "
-                : "of each band seen along the sphere on the way from the panel's centre, ";
+                : "of each band seen along the sphere, ";
         return what + design.unit().symbol();
     }
 
@@ -148,7 +151,7 @@ public final class SurvivalDrawing {
     }
 
     private void lines() {
-        List<Mark> numbers = new ArrayList<>();
+        List<double[]> numbers = new ArrayList<>();
         for (int i = 0; i < bands.size(); i++) {
             BandView band = bands.get(i);
             List<Station> profile = band.profile();
@@ -157,19 +160,34 @@ public final class SurvivalDrawing {
                 plot.add(path, profile.get(k).along(), profile.get(k).width(), k == 0);
             }
             marks.add(new Line(path, PENS[i % PENS.length]));
-            // Spread over the stations at which the band is seen, so that numbers on neighbouring lines keep apart.
-            int[] seen = IntStream.range(0, profile.size())
-                    .filter(k -> profile.get(k).width() > 0)
-                    .toArray();
-            if (seen.length > 0) {
-                Station station = profile.get(seen[(i + 1) * seen.length / (bands.size() + 1)]);
-                numbers.addAll(Callout.balloon(
-                        plot.x(station.along()), plot.y(station.width()), letters, String.valueOf(band.band())));
-            }
+            numbers.add(number(profile, (i + 1.0) / (bands.size() + 1), numbers));
             Station last = profile.get(profile.size() - 1);
-            targets.add(new Target(plot.x(last.along()), plot.y(last.width()), label(band), seen.length > 0));
+            targets.add(new Target(plot.x(last.along()), plot.y(last.width()), label(band), widest(band) > 0));
         }
-        marks.addAll(numbers);
+        for (int i = 0; i < numbers.size(); i++) {
+            double[] at = numbers.get(i);
+            marks.addAll(Callout.balloon(
+                    at[0], at[1], NUMBER * letters, String.valueOf(bands.get(i).band())));
+        }
+    }
+
+    /** Where a line's number goes: at a share of the part where the band is seen, or further on to keep clear. */
+    private double[] number(List<Station> profile, double share, List<double[]> taken) {
+        int[] seen = IntStream.range(0, profile.size())
+                .filter(k -> profile.get(k).width() > 0)
+                .toArray();
+        double[] first = at(profile.get(seen.length == 0 ? 0 : seen[(int) (share * seen.length)]));
+        for (int i = 0; i < seen.length; i++) {
+            double[] tried = at(profile.get(seen[((int) (share * seen.length) + i) % seen.length]));
+            if (taken.stream().allMatch(t -> Math.hypot(t[0] - tried[0], t[1] - tried[1]) > 2 * NUMBER * letters)) {
+                return tried;
+            }
+        }
+        return first;
+    }
+
+    private double[] at(Station station) {
+        return new double[] {plot.x(station.along()), plot.y(station.width())};
     }
 
     private static double widest(BandView band) {

@@ -17,10 +17,10 @@ public final class SvgWriter {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String PAPER = "#ffffff";
     private static final String INK = "#1c1c1c";
-    /** A hatch repeats some 90 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
-    private static final double HATCHES_PER_SHEET = 90;
+    /** A hatch repeats some 80 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
+    private static final double HATCHES_PER_SHEET = 80;
     /** Pens, as a share of the sheet, so that small and large drawings look alike. */
-    private static final double THIN_PER_SHEET = 0.0009;
+    private static final double THIN_PER_SHEET = 0.001;
 
     private final Drawing drawing;
     private final XMLStreamWriter xml;
@@ -71,7 +71,7 @@ public final class SvgWriter {
     }
 
     private void patterns() throws XMLStreamException {
-        double size = Math.max(drawing.width(), drawing.height()) / HATCHES_PER_SHEET;
+        double size = drawing.width() / HATCHES_PER_SHEET;
         xml.writeStartElement("defs");
         int[] tones = drawing.marks().stream()
                 .filter(Area.class::isInstance)
@@ -146,7 +146,7 @@ public final class SvgWriter {
     }
 
     private double thin() {
-        return Math.max(drawing.width(), drawing.height()) * THIN_PER_SHEET;
+        return drawing.width() * THIN_PER_SHEET;
     }
 
     private void label(Label label) throws XMLStreamException {
