@@ -9,7 +9,7 @@ class TicksTest {
 
     @Test
     void areRoundValuesInsideTheRange() {
-        assertEquals(List.of(-20.0, 0.0, 20.0, 40.0), Ticks.between(-25, 45, 7));
+        assertEquals(List.of(-20.0, 0.0, 20.0, 40.0), Ticks.between(-25, 45, 6));
     }
 
     @Test
