@@ -10,6 +10,8 @@ import org.orbwright.drawing.Drawing.Mark;
 /** Labels in a column beside a plot, each with a leader to what it names, moved apart so that none hides another. */
 final class SideLabels {
     private static final double SPACING = 1.6;
+    /** The least spacing that can be read. */
+    private static final double CLOSEST = 0.9;
     /** A long label is written smaller, down to this share, before it is cut. */
     private static final double SMALLEST = 0.75;
 
@@ -28,8 +30,14 @@ final class SideLabels {
     /** The labels from x to the sheet's right margin, between two heights. */
     static List<Mark> marks(
             List<Target> targets, double x, double top, double bottom, double sheetWidth, double letters) {
-        List<Target> ordered = new ArrayList<>(targets);
-        ordered.sort(Comparator.comparingDouble(Target::y));
+        List<Target> sorted = new ArrayList<>(targets);
+        sorted.sort(Comparator.comparingDouble(Target::y));
+        // Of very many, every second or third and so on, as on a rule: they lie in order.
+        int every = (int) Math.ceil(sorted.size() * CLOSEST * letters / (bottom - top));
+        List<Target> ordered = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); i += every) {
+            ordered.add(sorted.get(i));
+        }
         double spacing = Math.min(SPACING * letters, (bottom - top) / ordered.size());
         double size = Math.min(letters, spacing / SPACING * 1.3);
         double[] heights = heights(ordered, top + spacing / 2, bottom - spacing / 2, spacing);
