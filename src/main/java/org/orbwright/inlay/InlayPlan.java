@@ -1,6 +1,7 @@
 package org.orbwright.inlay;
 
 import java.util.List;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -109,6 +110,9 @@ public record InlayPlan(
     /** How much of a band is covered. */
     @Describe("How much of a band an inlay covers.")
     public record CoveredBand(
+            @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
+            Places places,
+
             @Describe(
                     value = "The band's number in the lamination, from 1 at the base.",
                     example = "5",

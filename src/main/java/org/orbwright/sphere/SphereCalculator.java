@@ -31,7 +31,7 @@ public final class SphereCalculator {
         double wall = Double.POSITIVE_INFINITY;
         double thickness = 0;
         double swing = 0;
-        for (Panel panel : design.panels()) {
+        for (Panel panel : design.facePanels()) {
             FaceSizing sizing = face(panel);
             faces.add(sizing);
             wall = Math.min(

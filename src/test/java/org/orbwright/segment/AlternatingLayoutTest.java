@@ -21,7 +21,7 @@ class AlternatingLayoutTest {
     }
 
     private static Piece piece(double base, double left, double right) {
-        return new Piece("A", false, base, left, right, 1, 0);
+        return new Piece("A", false, false, base, left, right, 1, 0);
     }
 
     /** design.md, section 3: N segments take (N + 1) b / 2 + (N - 1) c / sin q and the end trims. */

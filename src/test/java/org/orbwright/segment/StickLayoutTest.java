@@ -12,6 +12,7 @@ import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.Lamination;
 import org.orbwright.design.Piece;
+import org.orbwright.design.Places;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.SegmentPlan.Cut;
 
@@ -19,7 +20,7 @@ class StickLayoutTest {
     private static final double KERF = 3;
     private static final double TRIM = 8;
     private static final double BLANK = 900;
-    private static final Piece PIECE = new Piece("A", false, 50, 20, 45, 1, 0);
+    private static final Piece PIECE = new Piece("A", false, false, 50, 20, 45, 1, 0);
 
     private static Design design(double blank) {
         return Designs.of("cube").saw(KERF, TRIM).blank(blank).build();
@@ -27,7 +28,7 @@ class StickLayoutTest {
 
     private static Lamination lamination(double degrees) {
         double angle = Math.toRadians(degrees);
-        return new Lamination(0, angle, List.of(new Band("sugar maple", PIECE.extent(angle))));
+        return new Lamination(0, Places.ALL, angle, false, List.of(new Band("sugar maple", PIECE.extent(angle))));
     }
 
     private static StickLayout layout(double degrees, double blank) {
