@@ -1,0 +1,2 @@
+/** The catalogue of solids. */
+package org.orbwright.solid;
