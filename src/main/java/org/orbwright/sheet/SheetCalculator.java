@@ -23,6 +23,7 @@ public final class SheetCalculator {
     }
 
     /** Yield. */
+    @SuppressWarnings("NamedLikeContextualKeyword")
     public static YieldAnswer yield(Design design) {
         return sample(YieldAnswer.class, design);
     }
@@ -48,9 +49,8 @@ public final class SheetCalculator {
             Object[] values = Arrays.stream(components)
                     .map(component -> value(component, design))
                     .toArray();
-            Class<?>[] types = Arrays.stream(components)
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             return type.getDeclaredConstructor(types).newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
@@ -61,8 +61,7 @@ public final class SheetCalculator {
         Class<?> type = component.getType();
         Describe describe = component.getAnnotation(Describe.class);
         if (type == List.class) {
-            Class<?> element =
-                    (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
+            Class<?> element = (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
             return List.of(sample(element, design), sample(element, design));
         }
         if (type == DesignRequest.class) {

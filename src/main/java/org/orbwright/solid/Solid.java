@@ -12,8 +12,5 @@ public record Solid(
         @Describe(value = "Number of faces.", example = "12", max = 200)
         int faces,
 
-        @Describe(
-                value = "Smallest face distance.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "1.113516364412")
+        @Describe(value = "Smallest face distance.", quantity = Quantity.UNIT_EDGE, example = "1.113516364412")
         double inradius) {}
