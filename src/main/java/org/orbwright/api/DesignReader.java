@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import jakarta.validation.Validator;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.core.MediaType;
@@ -46,9 +45,11 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
             .build();
 
     private final Validator validator;
+    private final Limits limits;
 
-    DesignReader(Validator validator) {
+    DesignReader(Validator validator, Limits limits) {
         this.validator = validator;
+        this.limits = limits;
     }
 
     @Override
@@ -65,7 +66,7 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
     public DesignRequest readFrom(
             Class<DesignRequest> type, Type genericType, MediaType media, ServerRequestContext context)
             throws IOException {
-        return read(context.getInputStream().readAllBytes());
+        return read(context.getInputStream());
     }
 
     @Override
@@ -77,10 +78,15 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
             MultivaluedMap<String, String> headers,
             InputStream body)
             throws IOException {
-        return read(body.readAllBytes());
+        return read(body);
     }
 
-    private DesignRequest read(byte[] body) {
+    private DesignRequest read(InputStream stream) throws IOException {
+        byte[] body = stream.readNBytes(limits.body() + 1);
+        if (body.length > limits.body()) {
+            String detail = "The body has more than " + limits.body() + " bytes, which is the most that is accepted.";
+            throw new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
+        }
         List<Violation> broken = new ArrayList<>();
         DesignRequest request = parse(body, broken);
         if (request != null) {
@@ -95,30 +101,43 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
     /** The design as far as it can be read, or null if the body is no object at all. */
     private static DesignRequest parse(byte[] body, List<Violation> broken) {
         try (JsonParser json = JSON.createParser(body)) {
-            JsonToken first = json.nextToken();
-            if (first == null) {
-                throw UnreadableJson.empty();
+            try {
+                DesignRequest request = design(json, broken);
+                requireEnd(json, body);
+                return request;
+            } catch (StreamConstraintsException e) {
+                throw UnreadableJson.beyondLimits(
+                        body, json.currentLocation(), MOST_LEVELS, LONGEST_NUMBER, LONGEST_TEXT);
+            } catch (JsonProcessingException e) {
+                throw UnreadableJson.malformed(body, e.getLocation());
             }
-            DesignRequest request = null;
-            if (first == JsonToken.START_OBJECT) {
-                request = RecordReader.read(DesignRequest.class, json, broken);
-            } else {
-                broken.add(RecordReader.wrongType("an object", json, "an object"));
-                json.skipChildren();
-            }
-            if (json.nextToken() != null) {
-                throw UnreadableJson.trailing(body, json.currentTokenLocation());
-            }
-            return request;
-        } catch (StreamConstraintsException e) {
-            throw UnreadableJson.beyondLimits(body, e.getLocation(), MOST_LEVELS, LONGEST_NUMBER, LONGEST_TEXT);
-        } catch (JsonEOFException e) {
-            throw UnreadableJson.endsEarly(body, e.getLocation());
-        } catch (JsonProcessingException e) {
-            throw UnreadableJson.malformed(body, e.getLocation());
         } catch (IOException e) {
             // A body that is not Unicode ends here; reading from memory cannot fail otherwise.
             throw UnreadableJson.malformed(body, null);
         }
+    }
+
+    private static DesignRequest design(JsonParser json, List<Violation> broken) throws IOException {
+        JsonToken first = json.nextToken();
+        if (first == null) {
+            throw UnreadableJson.empty();
+        }
+        if (first == JsonToken.START_OBJECT) {
+            return RecordReader.read(DesignRequest.class, json, broken);
+        }
+        broken.add(RecordReader.wrongType("an object", json, "an object"));
+        json.skipChildren();
+        return null;
+    }
+
+    private static void requireEnd(JsonParser json, byte[] body) throws IOException {
+        try {
+            if (json.nextToken() == null) {
+                return;
+            }
+        } catch (JsonProcessingException e) {
+            throw UnreadableJson.trailing(body, e.getLocation());
+        }
+        throw UnreadableJson.trailing(body, json.currentTokenLocation());
     }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 enum ProblemKind {
     UNREADABLE_JSON(400, "The body is not JSON that can be read"),
     INVALID_REQUEST(400, "The request breaks a rule of the contract"),
-    UNREADABLE_ADDRESS(400, "The address cannot be read"),
     UNKNOWN_SOLID(404, "There is no solid of that name"),
     UNKNOWN_DESIGN(404, "There is no design of that name"),
     NOT_FOUND(404, "There is nothing at that address"),

@@ -1,6 +1,5 @@
 package org.orbwright.api;
 
-import io.quarkus.runtime.configuration.MemorySize;
 import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
@@ -10,24 +9,19 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
- * Refuses what is too large or has an address that cannot be read, before anything else looks at it: the HTTP server
- * would refuse the same with a bare status and nothing to go by.
+ * Refuses what is too large before anything else looks at it: the HTTP server would refuse the same with a bare status
+ * and nothing to go by. What goes even beyond the server's own limits, and an address that is no URI at all, still gets
+ * that bare status, since nothing of the application is asked before it is sent.
  */
 @ApplicationScoped
 public class RequestLimits {
     private static final int BEFORE_EVERYTHING = 1000;
-    private static final Pattern BROKEN_ESCAPE = Pattern.compile("%(?![0-9A-Fa-f]{2})");
-
     private final Limits limits;
-    private final long largestBody;
 
-    RequestLimits(Limits limits, @ConfigProperty(name = "quarkus.http.limits.max-body-size") MemorySize largestBody) {
+    RequestLimits(Limits limits) {
         this.limits = limits;
-        this.largestBody = largestBody.asLongValue();
     }
 
     void register(@Observes Filters filters) {
@@ -40,14 +34,11 @@ public class RequestLimits {
             String detail = "The address has " + request.uri().length() + " characters; at most " + limits.address()
                     + " are accepted.";
             refuse(request, Problem.of(ProblemKind.ADDRESS_TOO_LONG, detail, "", List.of()));
-        } else if (BROKEN_ESCAPE.matcher(request.uri()).find()) {
-            String detail = "A percent sign in the address is not followed by two hexadecimal digits; write it as %25.";
-            refuse(request, Problem.of(ProblemKind.UNREADABLE_ADDRESS, detail, "", List.of()));
         } else if (headerSize(request) > limits.headers()) {
             String detail = "The headers have more than " + limits.headers() + " characters together.";
             refuse(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
-        } else if (bodySize(request) > largestBody) {
-            String detail = "The body has " + bodySize(request) + " bytes; at most " + largestBody + " are accepted.";
+        } else if (bodySize(request) > limits.body()) {
+            String detail = "The body has " + bodySize(request) + " bytes; at most " + limits.body() + " are accepted.";
             refuse(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));
         } else {
             exchange.next();

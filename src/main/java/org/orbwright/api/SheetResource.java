@@ -1,7 +1,6 @@
 package org.orbwright.api;
 
 import jakarta.ws.rs.Consumes;
-import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -98,7 +97,6 @@ public class SheetResource {
                                             maximum = "91",
                                             defaultValue = Stations.DEFAULT))
                     @QueryParam(Stations.NAME)
-                    @DefaultValue(Stations.DEFAULT)
                     String stations) {
         int count = Stations.parse(stations);
         return SheetCalculator.bands(Design.of(request), count);
@@ -123,7 +121,6 @@ public class SheetResource {
                                             maximum = "91",
                                             defaultValue = Stations.DEFAULT))
                     @QueryParam(Stations.NAME)
-                    @DefaultValue(Stations.DEFAULT)
                     String stations) {
         int count = Stations.parse(stations);
         return SheetCalculator.sheet(Design.of(request), count);

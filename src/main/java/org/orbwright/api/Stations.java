@@ -12,8 +12,9 @@ final class Stations {
 
     private Stations() {}
 
-    /** Reads the query parameter; it is taken as text so that a wrong one can be named. */
-    static int parse(String text) {
+    /** Reads the query parameter, null if there is none; it is taken as text so that a wrong one can be named. */
+    static int parse(String query) {
+        String text = query == null ? DEFAULT : query;
         if (text.matches("[0-9]{1,3}")) {
             int stations = Integer.parseInt(text);
             if (stations >= FEWEST && stations <= MOST) {

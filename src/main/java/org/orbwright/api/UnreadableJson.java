@@ -7,7 +7,8 @@ import org.orbwright.design.Violation;
 
 /** The refusals of a body that is no JSON, each with the line and the column where reading ended. */
 final class UnreadableJson {
-    private static final int LONGEST_SNIPPET = 20;
+    private static final int SNIPPET_BEFORE = 24;
+    private static final int SNIPPET_AFTER = 8;
 
     private UnreadableJson() {}
 
@@ -15,34 +16,39 @@ final class UnreadableJson {
         return refusal("The body is empty; it has to be a design as JSON.", "EMPTY_BODY", null, "a design as JSON");
     }
 
+    /** The parser has often read the offending word already when it gives up, hence "at or just before". */
     static RequestException malformed(byte[] body, JsonLocation location) {
-        return refusal(
-                "The body is not JSON" + place(body, location) + ".",
-                "MALFORMED",
-                snippet(body, location),
-                "JSON as in RFC 8259");
+        int offset = offset(body, location);
+        if (offset >= 0 && isBlank(body, offset)) {
+            return endsEarly(body, offset);
+        }
+        String message = offset < 0 ? "The body is not JSON." : "The body is not JSON" + place(body, offset) + ".";
+        return refusal(message, "MALFORMED", around(body, offset), "JSON as in RFC 8259");
     }
 
-    static RequestException endsEarly(byte[] body, JsonLocation location) {
+    private static RequestException endsEarly(byte[] body, int offset) {
         return refusal(
-                "The JSON ends too early" + place(body, location) + ": a bracket, a brace or a quote is not closed.",
+                "The JSON ends too early" + place(body, offset)
+                        + ": a bracket, a brace or a quote is not closed, or a value is missing.",
                 "ENDS_EARLY",
-                null,
+                around(body, offset),
                 "JSON as in RFC 8259");
     }
 
     static RequestException trailing(byte[] body, JsonLocation location) {
+        int offset = offset(body, location);
         return refusal(
-                "After the end of the design there is more text" + place(body, location) + ".",
+                "After the end of the design there is more text" + place(body, offset) + ".",
                 "TRAILING_TEXT",
-                snippet(body, location),
+                around(body, offset),
                 "one design and nothing after it");
     }
 
     static RequestException beyondLimits(byte[] body, JsonLocation location, int levels, int number, int text) {
         String allowed = "at most " + levels + " levels, numbers of " + number + " characters, texts of " + text;
+        int offset = offset(body, location);
         return refusal(
-                "The JSON is nested too deep, or a number, a name or a text in it is too long" + place(body, location)
+                "The JSON is nested too deep, or a number, a name or a text in it is too long" + place(body, offset)
                         + ".",
                 "BEYOND_LIMITS",
                 null,
@@ -55,29 +61,29 @@ final class UnreadableJson {
     }
 
     /** Line and column, counted in characters from 1; the parser counts bytes. */
-    private static String place(byte[] body, JsonLocation location) {
-        int offset = offset(body, location);
-        if (offset < 0) {
-            return "";
-        }
+    private static String place(byte[] body, int offset) {
         String before = new String(body, 0, offset, StandardCharsets.UTF_8);
         int lineStart = before.lastIndexOf('\n') + 1;
         long line = before.chars().filter(c -> c == '\n').count() + 1;
         int column = before.codePointCount(lineStart, before.length()) + 1;
-        return " at line " + line + ", column " + column;
+        return " at or just before line " + line + ", column " + column;
     }
 
-    private static String snippet(byte[] body, JsonLocation location) {
-        int offset = offset(body, location);
+    /** The end of what was read and the start of what follows, or null where the place is not known. */
+    private static String around(byte[] body, int offset) {
         if (offset < 0) {
             return null;
         }
-        String after =
-                new String(body, offset, Math.min(4 * LONGEST_SNIPPET, body.length - offset), StandardCharsets.UTF_8);
-        return after.isEmpty() ? null : after.substring(0, Math.min(LONGEST_SNIPPET, after.length()));
+        int start = Math.max(0, offset - SNIPPET_BEFORE);
+        int end = Math.min(body.length, offset + SNIPPET_AFTER);
+        return new String(body, start, end - start, StandardCharsets.UTF_8);
+    }
+
+    private static boolean isBlank(byte[] body, int offset) {
+        return new String(body, offset, body.length - offset, StandardCharsets.UTF_8).isBlank();
     }
 
     private static int offset(byte[] body, JsonLocation location) {
-        return location == null ? -1 : (int) Math.min(location.getByteOffset(), body.length);
+        return location == null ? -1 : (int) Math.max(0, Math.min(location.getByteOffset(), body.length));
     }
 }
