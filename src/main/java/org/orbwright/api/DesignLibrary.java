@@ -1,20 +1,14 @@
 package org.orbwright.api;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.quarkus.runtime.util.ClassPathUtils;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** The worked designs that come with the service, by name. */
 final class DesignLibrary {
-    private static final String SUFFIX = ".json";
     private static final Map<String, WorkedDesign> DESIGNS = load();
 
     private DesignLibrary() {}
@@ -38,26 +32,15 @@ final class DesignLibrary {
 
     private static Map<String, WorkedDesign> load() {
         Map<String, WorkedDesign> designs = new TreeMap<>();
-        try {
-            ClassPathUtils.consumeAsPaths(
-                    DesignLibrary.class.getClassLoader(), "designs", folder -> addAll(folder, designs));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        JsonResources.in("designs").forEach((name, json) -> designs.put(name, new WorkedDesign(title(json), json)));
         return Collections.unmodifiableMap(designs);
     }
 
-    private static void addAll(Path folder, Map<String, WorkedDesign> designs) {
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(SUFFIX)).toList()) {
-                String name = file.getFileName().toString();
-                String json = Files.readString(file);
-                String title = new ObjectMapper().readTree(json).path("name").asText();
-                designs.put(name.substring(0, name.length() - SUFFIX.length()), new WorkedDesign(title, json));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private static String title(String json) {
+        try {
+            return new ObjectMapper().readTree(json).path("name").asText();
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a worked design is not JSON", e);
         }
     }
 }

@@ -116,6 +116,10 @@ record FieldRules(
     }
 
     boolean isWhole() {
+        return isWhole(type);
+    }
+
+    static boolean isWhole(Class<?> type) {
         return type == int.class || type == Integer.class || type == long.class || type == Long.class;
     }
 

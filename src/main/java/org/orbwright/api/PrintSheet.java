@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import io.quarkus.runtime.QuarkusApplication;
+import io.quarkus.vertx.http.HttpServer;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringWriter;
@@ -15,13 +16,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.eclipse.microprofile.config.ConfigProvider;
 
 /**
  * The command {@code print-sheet FILE_OR_NAME}: starts the service on a free port of this machine only, posts the
  * design to it as any client would, prints the sheet and ends. The exit code is 0 for a sheet and 1 for a problem.
  */
 public final class PrintSheet implements QuarkusApplication {
+    private final HttpServer server;
+
+    PrintSheet(HttpServer server) {
+        this.server = server;
+    }
+
     /** Chooses a free port and keeps the log out of the sheet; has to come before the service starts. */
     static void prepare() {
         System.setProperty("quarkus.http.host", "127.0.0.1");
@@ -51,16 +57,16 @@ public final class PrintSheet implements QuarkusApplication {
                 : DesignLibrary.find(fileOrName).map(DesignLibrary.WorkedDesign::json);
     }
 
-    private static HttpResponse<String> post(String design) throws IOException, InterruptedException {
-        int port = ConfigProvider.getConfig().getValue("quarkus.http.port", Integer.class);
-        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/v1/sheet"))
+    private HttpResponse<String> post(String design) throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.getPort() + "/v1/sheet"))
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(design))
                 .build();
         return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
     }
 
-    private static String indented(String json) throws IOException {
+    /** Sets JSON out in lines, every number as it stands. */
+    static String indented(String json) throws IOException {
         StringWriter text = new StringWriter();
         JsonFactory factory = new JsonFactory();
         try (JsonParser parser = factory.createParser(json);

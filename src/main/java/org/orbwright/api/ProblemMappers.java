@@ -44,13 +44,12 @@ public class ProblemMappers {
             return fault(refusal, request);
         }
         ProblemKind kind = kind(status);
-        String allow = refusal.getResponse().getHeaderString(HttpHeaders.ALLOW);
-        Problem problem = Problem.of(kind, detail(kind, request, allow), path(request), List.of());
-        return allow == null
-                ? answer(problem)
-                : Response.fromResponse(answer(problem))
-                        .header(HttpHeaders.ALLOW, allow)
-                        .build();
+        String allow = Methods.allowedAt(request.getUriInfo().getPath());
+        Response answer = answer(Problem.of(kind, detail(kind, request, allow), path(request), List.of()));
+        if (kind == ProblemKind.METHOD_NOT_ALLOWED) {
+            answer.getHeaders().add(HttpHeaders.ALLOW, allow);
+        }
+        return answer;
     }
 
     @ServerExceptionMapper

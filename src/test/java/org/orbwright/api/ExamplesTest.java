@@ -1,0 +1,100 @@
+package org.orbwright.api;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+
+/** The answers that the contract shows are the answers that the service gives. */
+@QuarkusTest
+class ExamplesTest {
+    private static final String RECORDED_DESIGN = "dodecahedron-two-spheres";
+    private static final String RECORDED_SOLID = "dodecahedron";
+
+    @TestFactory
+    Stream<DynamicTest> everyExampleIsTheRealAnswer() {
+        return stream(Contract.document().path("paths"))
+                .flatMap(path -> stream(path.getValue())
+                        .flatMap(operation -> examples(path.getKey(), operation.getKey(), operation.getValue())));
+    }
+
+    private static Stream<DynamicTest> examples(String path, String method, JsonNode operation) {
+        JsonNode examples = operation.at("/responses/200/content/application~1json/examples");
+        assertFalse(examples.isEmpty(), method + " " + path + " has no example");
+        return stream(examples)
+                .map(example -> DynamicTest.dynamicTest(
+                        method + " " + path + " " + example.getKey(),
+                        () -> assertEquals(
+                                resolved(example.getValue()).path("value"),
+                                Contract.json(answer(path, method, example.getKey())))));
+    }
+
+    private static String answer(String path, String method, String name) {
+        if (method.equals("get")) {
+            return Contract.request()
+                    .get(path.replaceAll("\\{.*}", name))
+                    .then()
+                    .statusCode(200)
+                    .extract()
+                    .asString();
+        }
+        JsonNode design = Contract.document().at("/components/examples/" + name + "/value");
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(design.toString())
+                .post(path)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+    }
+
+    private static JsonNode resolved(JsonNode example) {
+        return example.has("$ref")
+                ? Contract.document().at(example.path("$ref").asText().substring(1))
+                : example;
+    }
+
+    private static Stream<Map.Entry<String, JsonNode>> stream(JsonNode node) {
+        return node.properties().stream();
+    }
+
+    /** Not a test: {@code mvn test -Dtest=ExamplesTest#record -Dexamples=record} writes the answers down anew. */
+    @Test
+    @EnabledIfSystemProperty(named = "examples", matches = "record")
+    void record() throws IOException {
+        for (String operation : List.of("angles", "segments", "yield", "sphere", "bands", "sheet")) {
+            String design = DesignLibrary.find(RECORDED_DESIGN).orElseThrow().json();
+            write(
+                    operation + "/" + RECORDED_DESIGN,
+                    Contract.badRequest()
+                            .contentType(ContentType.JSON)
+                            .body(design)
+                            .post("/v1/" + operation)
+                            .asString());
+        }
+        write(
+                "solid/" + RECORDED_SOLID,
+                Contract.badRequest().get("/v1/solids/" + RECORDED_SOLID).asString());
+        write("solids/all", Contract.badRequest().get("/v1/solids").asString());
+        write("designs/all", Contract.badRequest().get("/v1/designs").asString());
+    }
+
+    private static void write(String name, String json) throws IOException {
+        Path file = Path.of("src/main/resources/examples", name + ".json");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, PrintSheet.indented(json) + "\n");
+    }
+}
