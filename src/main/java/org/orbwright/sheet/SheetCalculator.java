@@ -83,6 +83,8 @@ public final class SheetCalculator {
         if (type == int.class || type == Integer.class) {
             return Integer.valueOf(example);
         }
-        return type == boolean.class ? (Object) Boolean.valueOf(example) : (Object) Double.valueOf(example);
+        return type == boolean.class
+                ? (Object) Boolean.valueOf(example)
+                : (Object) (Double.parseDouble(example) / describe.quantity().factor(design.unit()));
     }
 }
