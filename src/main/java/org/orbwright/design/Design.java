@@ -2,25 +2,76 @@ package org.orbwright.design;
 
 import java.util.List;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.solid.Solid;
 
 /**
- * A design checked against its solid.
+ * A design that can exist, checked against its solid; lengths in millimetres, angles in radians.
  *
  * @param request the request, with everything filled in that was left out
+ * @param solid the solid, at unit edge
+ * @param edge length of the solid's shortest edge, at the joint distance
+ * @param thickness thickness of the panels
+ * @param land height of the land
+ * @param panels one for each face kind, in the solid's order
+ * @param kerf width of the saw cut
+ * @param endTrim length cut off each end of a blank
+ * @param blankLength length of a blank
+ * @param sphereRadius radius of the finished sphere
+ * @param turningAllowance wood to be turned away at the lowest face
+ * @param minimumWall thinnest acceptable wall
  */
-public record Design(DesignRequest request) {
+public record Design(
+        DesignRequest request,
+        Solid solid,
+        double edge,
+        double thickness,
+        double land,
+        List<Panel> panels,
+        double kerf,
+        double endTrim,
+        double blankLength,
+        double sphereRadius,
+        double turningAllowance,
+        double minimumWall) {
 
-    /** Checks a request against its solid. */
+    /** Copies the list of panels. */
+    public Design {
+        panels = List.copyOf(panels);
+    }
+
+    /**
+     * Checks a request against its solid and brings it to millimetres and radians.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @throws ImpossibleDesignException if it cannot exist, with every rule that it breaks
+     */
     public static Design of(DesignRequest request) {
-        if (!request.solid().equals("dodecahedron")) {
-            throw new ImpossibleDesignException(List.of(new Violation(
-                    "/solid",
-                    "UNKNOWN_SOLID",
-                    "There is no solid named " + request.solid() + ".",
-                    request.solid(),
-                    "dodecahedron")));
-        }
-        return new Design(request);
+        return new DesignBuilder(request).build();
+    }
+
+    /** The unit of the request and its answers. */
+    public LengthUnit unit() {
+        return request.unit();
+    }
+
+    /** Number of spheres wanted. */
+    public int copies() {
+        return request.copies();
+    }
+
+    /** The smallest face distance. */
+    public double smallestFaceDistance() {
+        return solid.inradius() * edge + land;
+    }
+
+    /** Seam radius, the same for every edge of these solids. */
+    public double seamRadius() {
+        return solid.midradius() * edge;
+    }
+
+    /** Writes a length for a sentence, in the design's unit. */
+    public String say(double millimetres) {
+        return unit().say(millimetres);
     }
 
     /** The unit. */

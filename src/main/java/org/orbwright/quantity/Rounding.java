@@ -30,7 +30,10 @@ public final class Rounding {
      * @param decimals the most decimals to write, 0 to 12
      */
     public static String plain(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        double scaled = Math.rint(value * POWERS[decimals]);
+        BigDecimal rounded = Math.abs(scaled) < LARGEST_SCALED
+                ? BigDecimal.valueOf((long) scaled, decimals)
+                : BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

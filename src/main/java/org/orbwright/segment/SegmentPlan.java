@@ -137,7 +137,8 @@ public record SegmentPlan(
             List<Cut> cuts) {}
 
     /** Where one cut crosses the blank. */
-    @Describe("Where one cut crosses the blank, measured from the blank's left end.")
+    @Describe("Where one cut crosses the blank, measured from its left end; the blank lies with its outer face up and"
+            + " the edge of its first band towards you.")
     public record Cut(
             @Describe(value = "The cut's number along the blank, from 0.", example = "0", max = 1e9)
             int number,

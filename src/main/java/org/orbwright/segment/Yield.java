@@ -116,8 +116,12 @@ public record Yield(
             @Describe(value = "Length of the strip: the blank's.", quantity = Quantity.LENGTH, example = "584")
             double length,
 
-            @Describe(value = "Strips of this band: one for each blank.", example = "10", max = 1e9)
-            int count) {}
+            @Describe(
+                    value = "Strips of this band: one for each blank; left out where the blank is too short.",
+                    example = "10",
+                    optional = true,
+                    max = 1e9)
+            Integer count) {}
 
     /** The spheres of one kind. */
     @Describe("The spheres made from one set of segments.")
@@ -128,8 +132,13 @@ public record Yield(
             @Describe(value = "How many of them are made.", example = "1", max = 1000)
             int count,
 
-            @Describe(value = "Wood in one finished, hollow sphere.", quantity = Quantity.VOLUME, example = "1480000.0")
-            double volume,
+            @Describe(
+                    value =
+                            "Wood in one finished, hollow sphere; left out where the sphere breaks through to the hollow.",
+                    quantity = Quantity.VOLUME,
+                    example = "1480000.0",
+                    optional = true)
+            Double volume,
 
             @Describe(
                     value = "Mass of one finished sphere; left out where the density of a wood is not known.",
@@ -149,8 +158,12 @@ public record Yield(
             @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "700000.0")
             double solidVolume,
 
-            @Describe(value = "Volume of it in the finished sphere.", quantity = Quantity.VOLUME, example = "500000.0")
-            double sphereVolume,
+            @Describe(
+                    value = "Volume of it in the finished sphere.",
+                    quantity = Quantity.VOLUME,
+                    example = "500000.0",
+                    optional = true)
+            Double sphereVolume,
 
             @Describe(
                     value = "Mass of it in the finished sphere.",
@@ -165,26 +178,43 @@ public record Yield(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Strips of it.", example = "10", max = 1e9)
-            int strips,
+            @Describe(value = "Strips of it.", example = "10", optional = true, max = 1e9)
+            Integer strips,
 
-            @Describe(value = "Length of all its strips together.", quantity = Quantity.LENGTH, example = "5840")
-            double stripLength,
+            @Describe(
+                    value = "Length of all its strips together.",
+                    quantity = Quantity.LENGTH,
+                    example = "5840",
+                    optional = true)
+            Double stripLength,
 
-            @Describe(value = "Volume of its strips.", quantity = Quantity.VOLUME, example = "2289280.0")
-            double stripVolume,
+            @Describe(
+                    value = "Volume of its strips.",
+                    quantity = Quantity.VOLUME,
+                    example = "2289280.0",
+                    optional = true)
+            Double stripVolume,
 
-            @Describe(value = "Volume of its strips.", quantity = Quantity.BOARD_FEET, example = "0.9702")
-            double stripBoardFeet,
+            @Describe(
+                    value = "Volume of its strips.",
+                    quantity = Quantity.BOARD_FEET,
+                    example = "0.9702",
+                    optional = true)
+            Double stripBoardFeet,
 
-            @Describe(value = "Volume of its strips.", quantity = Quantity.CUBIC_METRES, example = "0.00228928")
-            double stripCubicMetres,
+            @Describe(
+                    value = "Volume of its strips.",
+                    quantity = Quantity.CUBIC_METRES,
+                    example = "0.00228928",
+                    optional = true)
+            Double stripCubicMetres,
 
             @Describe(
                     value = "Volume of it in all finished spheres.",
                     quantity = Quantity.VOLUME,
-                    example = "1000000.0")
-            double finishedVolume,
+                    example = "1000000.0",
+                    optional = true)
+            Double finishedVolume,
 
             @Describe(
                     value = "Density at 12 % moisture content, from the specific gravity of the wood table; left out"

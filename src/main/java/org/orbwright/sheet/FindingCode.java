@@ -10,13 +10,13 @@ public enum FindingCode {
     SEAMS_OPEN,
     /** The sphere is larger than the solid at the middle of its faces, and flats stay there. */
     FLATS_LEFT,
-    /** No wood is left to turn away at the face centre. */
-    NOTHING_TO_TURN,
+    /** Less wood is left to turn away at the face centre than the turning allowance. */
+    ALLOWANCE_NOT_MET,
     /** A band is gone on the sphere. */
     BAND_VANISHES,
     /** Less than half of a band's width can be seen. */
     BAND_THINNED,
-    /** A band runs out before it reaches the corners. */
+    /** A band can be seen at the edge middle but runs out before the corners. */
     BAND_ENDS_BEFORE_CORNER,
     /** The blank is too short for one segment. */
     BLANK_TOO_SHORT,
@@ -26,7 +26,7 @@ public enum FindingCode {
     SMALL_SEGMENT,
     /** The panel has an odd number of sides and no halves to true up. */
     NO_HALVES,
-    /** A strip is wider or narrower than the lamination can take up exactly. */
+    /** A tilted lamination is wider than its segments. */
     LAMINATION_WIDER,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN

@@ -1,90 +1,99 @@
 package org.orbwright.sheet;
 
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
-import java.util.List;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
-import org.orbwright.quantity.Describe;
+import static org.orbwright.sheet.Caution.Step.BEVELLING;
+import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
+import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.MOUNTING;
+import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.TURNING;
 
-/** Puts the answers of the capabilities together. */
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.orbwright.band.BandCalculator;
+import org.orbwright.band.BandSurvival;
+import org.orbwright.design.Design;
+import org.orbwright.segment.AngleCalculator;
+import org.orbwright.segment.SawAngles;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan;
+import org.orbwright.segment.Yield;
+import org.orbwright.segment.YieldCalculator;
+import org.orbwright.sphere.SphereCalculator;
+import org.orbwright.sphere.SphereSizing;
+
+/** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
+    private static final List<Caution> ANGLE_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING);
+    private static final List<Caution> SEGMENT_CAUTIONS = Cautions.of(CROSSCUTTING);
+    private static final List<Caution> YIELD_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
+    private static final List<Caution> SPHERE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
+    private static final List<Caution> BAND_CAUTIONS = Cautions.of();
+
     private SheetCalculator() {}
 
-    /** Angles. */
+    /** The angles of a design. */
     public static AnglesAnswer angles(Design design) {
-        return sample(AnglesAnswer.class, design);
+        return new AnglesAnswer(
+                design.request(),
+                AngleCalculator.calculate(design),
+                sorted(SegmentFindings.halves(design)),
+                ANGLE_CAUTIONS);
     }
 
-    /** Segments. */
+    /** The segments of a design. */
     public static SegmentsAnswer segments(Design design) {
-        return sample(SegmentsAnswer.class, design);
+        SegmentPlan segments = SegmentCalculator.calculate(design);
+        return new SegmentsAnswer(
+                design.request(), segments, sorted(SegmentFindings.of(design, segments)), SEGMENT_CAUTIONS);
     }
 
-    /** Yield. */
-    @SuppressWarnings("NamedLikeContextualKeyword")
-    public static YieldAnswer yield(Design design) {
-        return sample(YieldAnswer.class, design);
+    /** The yield of a design. */
+    public static YieldAnswer yields(Design design) {
+        Yield yield = YieldCalculator.calculate(design);
+        List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        findings.addAll(YieldFindings.of(design, yield));
+        return new YieldAnswer(design.request(), yield, sorted(findings), YIELD_CAUTIONS);
     }
 
-    /** Sphere. */
+    /** The sphere that comes out of a design. */
     public static SphereAnswer sphere(Design design) {
-        return sample(SphereAnswer.class, design);
+        SphereSizing sphere = SphereCalculator.calculate(design);
+        return new SphereAnswer(design.request(), sphere, sorted(SphereFindings.of(design, sphere)), SPHERE_CAUTIONS);
     }
 
-    /** Bands. */
+    /**
+     * What is left of every band of a design.
+     *
+     * @param design the design
+     * @param stations stations of a profile from the edge middle to a corner, at least 2
+     */
     public static BandsAnswer bands(Design design, int stations) {
-        return sample(BandsAnswer.class, design);
+        BandSurvival bands = BandCalculator.calculate(design, stations);
+        return new BandsAnswer(design.request(), bands, sorted(BandFindings.of(design, bands)), BAND_CAUTIONS);
     }
 
-    /** Sheet. */
+    /**
+     * All parts at once.
+     *
+     * @param design the design
+     * @param stations stations of a profile from the edge middle to a corner, at least 2
+     */
     public static Sheet sheet(Design design, int stations) {
-        return sample(Sheet.class, design);
+        SawAngles angles = AngleCalculator.calculate(design);
+        SegmentPlan segments = SegmentCalculator.calculate(design);
+        Yield yield = YieldCalculator.calculate(design);
+        SphereSizing sphere = SphereCalculator.calculate(design);
+        BandSurvival bands = BandCalculator.calculate(design, stations);
+        List<Finding> findings = new ArrayList<>(SphereFindings.of(design, sphere));
+        findings.addAll(BandFindings.of(design, bands));
+        findings.addAll(SegmentFindings.of(design, segments));
+        findings.addAll(SegmentFindings.halves(design));
+        findings.addAll(YieldFindings.of(design, yield));
+        return new Sheet(design.request(), angles, segments, yield, sphere, bands, sorted(findings), Cautions.all());
     }
 
-    private static <T> T sample(Class<T> type, Design design) {
-        try {
-            RecordComponent[] components = type.getRecordComponents();
-            Object[] values = Arrays.stream(components)
-                    .map(component -> value(component, design))
-                    .toArray();
-            Class<?>[] types =
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
-            return type.getDeclaredConstructor(types).newInstance(values);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static Object value(RecordComponent component, Design design) {
-        Class<?> type = component.getType();
-        Describe describe = component.getAnnotation(Describe.class);
-        if (type == List.class) {
-            Class<?> element = (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
-            return List.of(sample(element, design), sample(element, design));
-        }
-        if (type == DesignRequest.class) {
-            return design.request();
-        }
-        if (type.isRecord()) {
-            return sample(type, design);
-        }
-        String example = describe.example();
-        if (type.isEnum()) {
-            return Arrays.stream(type.getEnumConstants())
-                    .filter(constant -> example.contains(constant.toString()))
-                    .findFirst()
-                    .orElseThrow();
-        }
-        if (type == String.class) {
-            return example.substring(1, example.length() - 1);
-        }
-        if (type == int.class || type == Integer.class) {
-            return Integer.valueOf(example);
-        }
-        return type == boolean.class
-                ? (Object) Boolean.valueOf(example)
-                : (Object) (Double.parseDouble(example) / describe.quantity().factor(design.unit()));
+    private static List<Finding> sorted(List<Finding> findings) {
+        return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
     }
 }

@@ -1,16 +1,82 @@
 package org.orbwright.solid;
 
+import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** A solid of the catalogue. */
-@Describe("A solid of the catalogue, with a shortest edge of 1.")
+/**
+ * A convex solid whose shortest edge is one long, centred at the origin. Coordinates and everything computed from them
+ * are accurate to 1e-14.
+ */
+@Describe("A solid whose shortest edge is 1 long, with its corners, faces, edges and segments.")
 public record Solid(
         @Describe(value = "The solid's name.", example = "\"dodecahedron\"")
         String name,
 
-        @Describe(value = "Number of faces.", example = "12", max = 200)
-        int faces,
+        @Describe(value = "The family that it belongs to.", example = "\"PLATONIC\"")
+        SolidFamily family,
 
-        @Describe(value = "Smallest face distance.", quantity = Quantity.UNIT_EDGE, example = "1.113516364412")
-        double inradius) {}
+        @Describe(value = "Name of its dual.", example = "\"icosahedron\"")
+        String dual,
+
+        @Describe(
+                value = "Whether it differs from its mirror image; the catalogue holds one of the two.",
+                example = "false")
+        boolean chiral,
+
+        @Describe(
+                value = "Inradius: the smallest face distance.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "1.113516364412")
+        double inradius,
+
+        @Describe(
+                value = "Midradius: the distance of every edge.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "1.309016994375")
+        double midradius,
+
+        @Describe(
+                value = "Circumradius: the distance of the farthest corner.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "1.401258538444")
+        double circumradius,
+
+        @Describe(value = "Area of all faces.", quantity = Quantity.UNIT_EDGE, example = "20.645728807068")
+        double surfaceArea,
+
+        @Describe(value = "Volume.", quantity = Quantity.UNIT_EDGE, example = "7.663118960624")
+        double volume,
+
+        @Describe("The face kinds, the fewest sides first.") List<FaceKind> faceKinds,
+        @Describe("The edge kinds.") List<EdgeKind> edgeKinds,
+
+        @Describe("The corners; others refer to them by their place in this list, from 0.")
+        List<Vertex> vertices,
+
+        @Describe("The faces; others refer to them by their place in this list, from 0.")
+        List<Face> faces,
+
+        @Describe("The edges.") List<Edge> edges) {
+
+    /** Copies the lists. */
+    public Solid {
+        faceKinds = List.copyOf(faceKinds);
+        edgeKinds = List.copyOf(edgeKinds);
+        vertices = List.copyOf(vertices);
+        faces = List.copyOf(faces);
+        edges = List.copyOf(edges);
+    }
+
+    /** What a list of solids says of this one. */
+    public SolidSummary summary() {
+        return new SolidSummary(
+                name,
+                family,
+                dual,
+                faces.size(),
+                edges.size(),
+                vertices.size(),
+                faceKinds.stream().map(FaceKind::face).toList());
+    }
+}

@@ -1,0 +1,202 @@
+package org.orbwright.design;
+
+import static java.util.Objects.requireNonNullElse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.SegmentKind;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
+
+/** Checks a request against its solid, rule by rule, and builds the design. */
+final class DesignBuilder {
+    /** Enough decimals to find a value again in a request. */
+    private static final int SHOWN_DECIMALS = 6;
+
+    private final DesignRequest request;
+    private final LengthUnit unit;
+    private final Violations violations = new Violations();
+    private final double land;
+    private final double thickness;
+    private final double allowance;
+
+    DesignBuilder(DesignRequest request) {
+        this.request = request;
+        this.unit = request.unit();
+        this.land = unit.toMillimetres(requireNonNullElse(request.panel().land(), 0.0));
+        this.thickness = unit.toMillimetres(request.panel().thickness());
+        this.allowance = unit.toMillimetres(request.sphere().turningAllowance());
+    }
+
+    Design build() {
+        Solid solid = solid();
+        double edge = edge(solid);
+        checkPanel(solid, edge);
+        double radius = sphereRadius(solid, edge);
+        checkWall(radius);
+        LaminationMatcher matcher = new LaminationMatcher(request, violations);
+        List<Panel> panels = new ArrayList<>();
+        for (FaceKind kind : solid.faceKinds()) {
+            matcher.match(solid, kind, edge).ifPresent(lamination -> panels.add(panel(kind, edge, lamination)));
+        }
+        matcher.checkNames(solid);
+        violations.throwIfAny();
+        return new Design(
+                CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius)),
+                solid,
+                edge,
+                thickness,
+                land,
+                panels,
+                unit.toMillimetres(request.saw().kerf()),
+                unit.toMillimetres(requireNonNullElse(request.saw().endTrim(), 0.0)),
+                unit.toMillimetres(request.blank().length()),
+                radius,
+                allowance,
+                unit.toMillimetres(request.sphere().minimumWall()));
+    }
+
+    private Solid solid() {
+        return SolidCatalogue.find(request.solid()).orElseThrow(() -> {
+            String nearest = String.join(", ", SolidCatalogue.nearest(request.solid()));
+            violations.add(
+                    "/solid",
+                    "UNKNOWN_SOLID",
+                    "There is no solid of this name. The nearest names are: " + nearest + ".",
+                    request.solid(),
+                    "one of the names at /v1/solids, such as " + nearest);
+            return new ImpossibleDesignException(violations.all());
+        });
+    }
+
+    private double edge(Solid solid) {
+        double value = unit.toMillimetres(request.size().value());
+        double edge = Size.of(request.size().by(), value).edge(solid, land, allowance);
+        if (edge <= 0) {
+            violations.add(
+                    "/size/value",
+                    "TOO_SMALL_FOR_LAND",
+                    "The size leaves nothing below a land of " + unit.say(land) + " on every side.",
+                    shown(value),
+                    "a size that is larger than the lands on both sides");
+            violations.throwIfAny();
+        }
+        return edge;
+    }
+
+    private void checkPanel(Solid solid, double edge) {
+        double smallest = solid.inradius() * edge + land;
+        if (thickness >= smallest) {
+            violations.add(
+                    "/panel/thickness",
+                    "PANEL_TOO_THICK",
+                    "Panels of " + unit.say(thickness) + " leave no hollow: the lowest face is only "
+                            + unit.say(smallest) + " from the solid's centre.",
+                    shown(thickness),
+                    "less than " + unit.say(smallest));
+        }
+        if (land >= thickness) {
+            violations.add(
+                    "/panel/land",
+                    "LAND_TOO_HIGH",
+                    "A land of " + unit.say(land) + " leaves no bevel on panels of " + unit.say(thickness) + ".",
+                    shown(land),
+                    "less than " + unit.say(thickness));
+        }
+    }
+
+    private double sphereRadius(Solid solid, double edge) {
+        double smallest = solid.inradius() * edge + land;
+        double seam = solid.midradius() * edge;
+        Double asked = request.sphere().diameter();
+        boolean bySphere = request.size().by() == SizeBy.SPHERE_DIAMETER;
+        if (bySphere && asked != null && !asked.equals(request.size().value())) {
+            violations.add(
+                    "/sphere/diameter",
+                    "CONFLICTING_DIAMETERS",
+                    "The size already states the sphere's diameter, and this is another one.",
+                    Rounding.plain(asked, SHOWN_DECIMALS),
+                    "nothing, or the same as size.value");
+        }
+        if (bySphere || asked != null) {
+            double radius = unit.toMillimetres(bySphere ? request.size().value() : asked) / 2;
+            checkSphere(radius, Math.max(smallest, seam), bySphere ? "/size/value" : "/sphere/diameter");
+            return radius;
+        }
+        double radius = Math.min(smallest, seam) - allowance;
+        if (radius <= 0) {
+            violations.add(
+                    "/sphere/turningAllowance",
+                    "ALLOWANCE_TOO_LARGE",
+                    "The turning allowance leaves no sphere: the largest is " + unit.say(2 * Math.min(smallest, seam))
+                            + " in diameter.",
+                    shown(allowance),
+                    "less than " + unit.say(Math.min(smallest, seam)));
+        }
+        return radius;
+    }
+
+    /** Rounding of a diameter to and from inches must not turn the largest sphere into one that is too large. */
+    private void checkSphere(double radius, double largest, String path) {
+        if (radius > largest * (1 + 1e-12)) {
+            violations.add(
+                    path,
+                    "SPHERE_TOO_LARGE",
+                    "A sphere of " + unit.say(2 * radius)
+                            + " in diameter is larger than the seams allow: at the middle of"
+                            + " the edges there is no wood beyond " + unit.say(2 * largest) + ".",
+                    shown(2 * radius),
+                    "at most " + unit.say(2 * largest));
+        }
+    }
+
+    private void checkWall(double radius) {
+        double wall = unit.toMillimetres(request.sphere().minimumWall());
+        if (radius > 0 && wall >= radius) {
+            violations.add(
+                    "/sphere/minimumWall",
+                    "WALL_TOO_THICK",
+                    "A wall of " + unit.say(wall) + " leaves no hollow in a sphere of " + unit.say(2 * radius)
+                            + " in diameter.",
+                    shown(wall),
+                    "less than " + unit.say(radius));
+        }
+    }
+
+    private Panel panel(FaceKind kind, double edge, Lamination lamination) {
+        double joint = kind.distance() * edge;
+        return new Panel(
+                kind,
+                joint,
+                joint + land,
+                kind.baseDistance() * edge,
+                kind.cornerRadius() * edge,
+                lamination,
+                pieces(kind, edge, lamination.straight()));
+    }
+
+    static List<Piece> pieces(FaceKind kind, double edge, boolean straight) {
+        List<Piece> pieces = new ArrayList<>();
+        for (SegmentKind segment : kind.segments()) {
+            double base = segment.baseDistance() * edge;
+            double left = segment.baseLeft() * edge;
+            double right = segment.baseRight() * edge;
+            int plain = segment.count();
+            int mirrored = segment.mirroredCount();
+            if (straight || mirrored == 0) {
+                pieces.add(new Piece(segment.segment(), false, base, left, right, plain + mirrored, mirrored));
+            } else {
+                pieces.add(new Piece(segment.segment(), false, base, left, right, plain, 0));
+                pieces.add(new Piece(segment.segment(), true, base, right, left, mirrored, 0));
+            }
+        }
+        return pieces;
+    }
+
+    private String shown(double millimetres) {
+        return Rounding.plain(unit.fromMillimetres(millimetres), SHOWN_DECIMALS);
+    }
+}

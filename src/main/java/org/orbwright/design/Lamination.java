@@ -1,0 +1,57 @@
+package org.orbwright.design;
+
+import java.util.List;
+
+/**
+ * The bands of one face kind's segments.
+ *
+ * @param index place of the lamination in the request, from 0
+ * @param bandAngle band angle in radians, -pi/2 to pi/2
+ * @param bands the bands, from the base to the tip
+ */
+public record Lamination(int index, double bandAngle, List<Band> bands) {
+    /** Two widths that differ by less than this are one width; a saw is set to a twentieth of a millimetre at best. */
+    private static final double SAME_WIDTH = 0.001;
+
+    /** Copies the list of bands. */
+    public Lamination {
+        bands = List.copyOf(bands);
+    }
+
+    /** Whether the bands run parallel to the base. */
+    public boolean straight() {
+        return bandAngle == 0;
+    }
+
+    /** Width of the glued-up blank, in millimetres. */
+    public double width() {
+        double width = 0;
+        for (Band band : bands) {
+            width += band.width();
+        }
+        return width;
+    }
+
+    /**
+     * Whether the bands read the same from both edges of the blank, so that upright and inverted segments are alike.
+     */
+    public boolean palindromic() {
+        for (int i = 0, j = bands.size() - 1; i < j; i++, j--) {
+            if (!bands.get(i).species().equals(bands.get(j).species())
+                    || Math.abs(bands.get(i).width() - bands.get(j).width()) > SAME_WIDTH) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Number of sets that sawing gives: two where upright and inverted segments alternate and differ. */
+    public int sets() {
+        return straight() && !palindromic() ? 2 : 1;
+    }
+
+    /** JSON pointer to this lamination in the request. */
+    public String pointer() {
+        return "/laminations/" + index;
+    }
+}

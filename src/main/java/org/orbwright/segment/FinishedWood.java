@@ -1,0 +1,86 @@
+package org.orbwright.segment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.orbwright.band.BandStack;
+import org.orbwright.band.BandStack.Layer;
+import org.orbwright.band.SegmentVolume;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.segment.Yield.SpeciesInSphere;
+import org.orbwright.segment.Yield.SphereYield;
+
+/** The wood in the glued-up solid and in the finished sphere, by species. */
+final class FinishedWood {
+    private final Design design;
+    /** Whether the wall is whole; there is no finished sphere to weigh where it breaks through. */
+    private final boolean whole;
+
+    FinishedWood(Design design) {
+        this.design = design;
+        this.whole = design.panels().stream().allMatch(this::wallIsWhole);
+    }
+
+    private boolean wallIsWhole(Panel panel) {
+        double inner = panel.faceDistance() - design.thickness();
+        return inner * panel.cornerRadius() / panel.jointDistance() <= design.sphereRadius();
+    }
+
+    SphereYield sphere(BandSet set, int count) {
+        Map<String, Volumes> volumes = new LinkedHashMap<>();
+        for (Panel panel : design.panels()) {
+            BandSet used = panel.lamination().sets() == 2 ? set : BandSet.UPRIGHT;
+            for (Piece piece : panel.pieces()) {
+                add(volumes, panel, piece, used);
+            }
+        }
+        List<SpeciesInSphere> species = new ArrayList<>();
+        Double volume = whole ? 0.0 : null;
+        Double mass = whole ? 0.0 : null;
+        for (Map.Entry<String, Volumes> entry : volumes.entrySet()) {
+            SpeciesInSphere wood = entry.getValue().of(entry.getKey(), whole);
+            species.add(wood);
+            volume = Sums.add(volume, wood.sphereVolume());
+            mass = Sums.add(mass, wood.sphereMass());
+        }
+        return new SphereYield(set, count, volume, mass, species);
+    }
+
+    private void add(Map<String, Volumes> volumes, Panel panel, Piece piece, BandSet set) {
+        SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
+        SegmentVolume sphere =
+                whole ? SegmentVolume.ofSphere(panel, piece, design.thickness(), design.sphereRadius()) : solid;
+        double solidBelow = solid.whole();
+        double sphereBelow = sphere.whole();
+        for (Layer layer : BandStack.of(panel.lamination(), piece, set).layers()) {
+            double solidInner = layer.innermost() ? 0 : solid.below(layer.inner());
+            double sphereInner = layer.innermost() ? 0 : sphere.below(layer.inner());
+            volumes.computeIfAbsent(layer.band().species(), name -> new Volumes())
+                    .add(
+                            piece.perSphere() * (solidBelow - solidInner),
+                            piece.perSphere() * (sphereBelow - sphereInner));
+            solidBelow = solidInner;
+            sphereBelow = sphereInner;
+        }
+    }
+
+    /** Volumes of one species while they are added up. */
+    private static final class Volumes {
+        private double solid;
+        private double sphere;
+
+        void add(double inSolid, double inSphere) {
+            solid += Math.max(0, inSolid);
+            sphere += Math.max(0, inSphere);
+        }
+
+        SpeciesInSphere of(String species, boolean whole) {
+            Double finished = whole ? Double.valueOf(sphere) : null;
+            return new SpeciesInSphere(species, solid, finished, Sums.mass(species, finished));
+        }
+    }
+}

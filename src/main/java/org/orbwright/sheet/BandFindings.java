@@ -1,0 +1,127 @@
+package org.orbwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.band.BandSurvival;
+import org.orbwright.band.BandSurvival.BandView;
+import org.orbwright.band.BandSurvival.SegmentBands;
+import org.orbwright.band.BandSurvival.VisibleWidth;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+
+/** What happens to the bands of a design that its author may not want. */
+final class BandFindings {
+    private static final double HALF = 0.5;
+    /** Widths below this are nothing, in millimetres; a finished surface is not better than that. */
+    private static final double NOTHING = 1e-3;
+
+    private final Design design;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private BandFindings(Design design) {
+        this.design = design;
+    }
+
+    static List<Finding> of(Design design, BandSurvival bands) {
+        BandFindings finder = new BandFindings(design);
+        for (int i = 0; i < design.panels().size(); i++) {
+            Panel panel = design.panels().get(i);
+            List<SegmentBands> segments = bands.faces().get(i).segments();
+            finder.wide(panel);
+            for (int band = 0; band < panel.lamination().bands().size(); band++) {
+                finder.band(panel, segments, band, BandSet.UPRIGHT);
+                if (invertedAreUsed(design, panel)) {
+                    finder.band(panel, segments, band, BandSet.INVERTED);
+                }
+            }
+        }
+        return finder.findings;
+    }
+
+    /** Only what is built is judged: a single sphere is made from upright segments, and so are tilted bands. */
+    private static boolean invertedAreUsed(Design design, Panel panel) {
+        return panel.lamination().sets() == 2 && design.copies() > 1;
+    }
+
+    /** One finding for a band of a set, about the kind of segment in which least of it is left. */
+    private void band(Panel panel, List<SegmentBands> segments, int band, BandSet set) {
+        BandView worst = null;
+        String segment = "";
+        for (SegmentBands candidate : segments) {
+            List<BandView> views = set == BandSet.UPRIGHT ? candidate.upright() : candidate.inverted();
+            BandView view = views.get(set == BandSet.UPRIGHT ? band : views.size() - 1 - band);
+            if (view.flatArea() > 0 && (worst == null || widest(view) < widest(worst))) {
+                worst = view;
+                segment = candidate.segment();
+            }
+        }
+        if (worst != null) {
+            judge(panel, worst, place(panel, segments, segment, set));
+        }
+    }
+
+    private static double widest(BandView view) {
+        return view.visibleWidth().widest();
+    }
+
+    private void judge(Panel panel, BandView view, String place) {
+        VisibleWidth visible = view.visibleWidth();
+        String band = "Band " + view.band() + " (" + view.species() + ", " + design.say(view.flatWidth()) + " wide)";
+        if (visible.widest() < NOTHING) {
+            add(
+                    FindingCode.BAND_VANISHES,
+                    Finding.Severity.STOP,
+                    band + " vanishes on the sphere" + place + ": nothing of it is left above the seams.",
+                    panel,
+                    view);
+        } else if (visible.widest() < HALF * view.flatWidth()) {
+            add(
+                    FindingCode.BAND_THINNED,
+                    Finding.Severity.WARN,
+                    band + " is thinned below half" + place + ": at most " + design.say(visible.widest())
+                            + " of its width can be seen on the sphere.",
+                    panel,
+                    view);
+        } else if (panel.lamination().straight()
+                && visible.edgeMiddle() >= NOTHING
+                && Math.min(visible.leftCorner(), visible.rightCorner()) < NOTHING) {
+            add(
+                    FindingCode.BAND_ENDS_BEFORE_CORNER,
+                    Finding.Severity.NOTE,
+                    band + " is " + design.say(visible.edgeMiddle()) + " wide at the edge middle" + place
+                            + " and runs out before the corners.",
+                    panel,
+                    view);
+        }
+    }
+
+    private static String place(Panel panel, List<SegmentBands> segments, String segment, BandSet set) {
+        String kind = segments.size() > 1 ? "segments " + segment : "segments";
+        boolean both = panel.lamination().palindromic();
+        return " in the " + (both ? "" : set == BandSet.UPRIGHT ? "upright " : "inverted ") + kind + " of the "
+                + panel.face() + " panels";
+    }
+
+    private void wide(Panel panel) {
+        double widest = 0;
+        for (Piece piece : panel.pieces()) {
+            widest = Math.max(widest, piece.extent(panel.lamination().bandAngle()));
+        }
+        double spare = panel.lamination().width() - widest;
+        if (!panel.lamination().straight() && spare > NOTHING) {
+            findings.add(new Finding(
+                    FindingCode.LAMINATION_WIDER,
+                    Finding.Severity.NOTE,
+                    "The tilted bands of the " + panel.face() + " lamination are " + design.say(spare)
+                            + " wider together than any of its segments; what lies beyond is cut off.",
+                    panel.lamination().pointer() + "/bands"));
+        }
+    }
+
+    private void add(FindingCode code, Finding.Severity severity, String message, Panel panel, BandView view) {
+        String field = panel.lamination().pointer() + "/bands/" + (view.band() - 1) + "/width";
+        findings.add(new Finding(code, severity, message, field));
+    }
+}

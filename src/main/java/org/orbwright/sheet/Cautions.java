@@ -1,0 +1,71 @@
+package org.orbwright.sheet;
+
+import static org.orbwright.sheet.Caution.Step.BEVELLING;
+import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
+import static org.orbwright.sheet.Caution.Step.FINISHING;
+import static org.orbwright.sheet.Caution.Step.GENERAL;
+import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.MOUNTING;
+import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.SANDING;
+import static org.orbwright.sheet.Caution.Step.TURNING;
+
+import java.util.List;
+import java.util.Set;
+import org.orbwright.sheet.Caution.Step;
+
+/** The standing cautions. Common practice, no source; they replace neither a manual nor instruction. */
+final class Cautions {
+    private static final List<Caution> ALL = List.of(
+            new Caution(
+                    GENERAL,
+                    "These numbers say what fits, not what is safe. The machine's manual, local rules and qualified"
+                            + " instruction come first."),
+            new Caution(
+                    RIPPING,
+                    "Narrow strips: use the riving knife and guard, a push block, and a setting in which the strip cannot be"
+                            + " trapped between fence and blade."),
+            new Caution(
+                    GLUING,
+                    "Ventilate and wear gloves as the glue's data sheet says; let glue cure fully before the piece is sawn"
+                            + " or spun."),
+            new Caution(
+                    CROSSCUTTING,
+                    "Never hold small segments by hand at the blade: clamp them in a jig that carries them past it, and stop"
+                            + " the blade before clearing offcuts."),
+            new Caution(
+                    BEVELLING,
+                    "A tilted blade takes other guards and clearances: check with the saw unplugged that the panel is held"
+                            + " flat and the blade clears fence, gauge and hold-down. Try the setting in scrap."),
+            new Caution(
+                    MOUNTING,
+                    "A hollow, glued body can fly apart: inspect every seam before it is mounted, and follow the lathe's"
+                            + " manual for holding and for the tailstock."),
+            new Caution(
+                    TURNING,
+                    "Start at the lathe's lowest speed, stand out of the line of the work, wear a full face shield, and stop"
+                            + " at any new sound. The cut is interrupted until the corners are gone."),
+            new Caution(
+                    SANDING,
+                    "Wood dust harms the lungs and some woods sensitise: use extraction and a fitting respirator, and keep"
+                            + " sparks away from dust."),
+            new Caution(
+                    FINISHING,
+                    "Rags with drying oil can ignite by themselves: spread them flat outdoors or store them under water in a"
+                            + " closed metal can. Keep solvents away from flames."));
+
+    private Cautions() {}
+
+    /** Every caution, in the order of the work. */
+    static List<Caution> all() {
+        return ALL;
+    }
+
+    /** The cautions of some steps, and the general one. */
+    static List<Caution> of(Step... steps) {
+        Set<Step> wanted = Set.of(steps);
+        return ALL.stream()
+                .filter(caution -> caution.step() == GENERAL || wanted.contains(caution.step()))
+                .toList();
+    }
+}

@@ -1,0 +1,27 @@
+package org.orbwright.solid;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** A corner of a solid, from the solid's centre. */
+@Describe("A corner of a solid, from the solid's centre.")
+public record Vertex(
+        @Describe(value = "First coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        double x,
+
+        @Describe(value = "Second coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        double y,
+
+        @Describe(value = "Third coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        double z) {
+
+    static Vertex of(Vector3D point) {
+        return new Vertex(point.getX(), point.getY(), point.getZ());
+    }
+
+    /** This corner as a vector. */
+    public Vector3D vector() {
+        return Vector3D.of(x, y, z);
+    }
+}

@@ -1,0 +1,100 @@
+package org.orbwright.sphere;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.sphere.SphereSizing.FaceSizing;
+import org.orbwright.sphere.SphereSizing.LandLimits;
+import org.orbwright.sphere.SphereSizing.Limit;
+import org.orbwright.sphere.SphereSizing.Places;
+
+/** Sizes the sphere that comes out of a design. */
+public final class SphereCalculator {
+    private final Design design;
+    private final double radius;
+
+    private SphereCalculator(Design design) {
+        this.design = design;
+        this.radius = design.sphereRadius();
+    }
+
+    /** The sphere of a design, with its limits. */
+    public static SphereSizing calculate(Design design) {
+        return new SphereCalculator(design).sizing();
+    }
+
+    private SphereSizing sizing() {
+        double face = design.smallestFaceDistance();
+        double seam = design.seamRadius();
+        List<FaceSizing> faces = new ArrayList<>();
+        double wall = Double.POSITIVE_INFINITY;
+        double thickness = 0;
+        double swing = 0;
+        for (Panel panel : design.panels()) {
+            FaceSizing sizing = face(panel);
+            faces.add(sizing);
+            wall = Math.min(
+                    wall, Math.min(sizing.wall().faceCentre(), sizing.wall().corner()));
+            thickness = Math.max(thickness, sizing.smallestThickness());
+            swing = Math.max(swing, outerCorner(panel));
+        }
+        return new SphereSizing(
+                2 * face,
+                design.edge(),
+                2 * swing,
+                2 * seam,
+                2 * Math.min(face, seam),
+                face <= seam ? Limit.FLATS : Limit.SEAMS,
+                2 * radius,
+                4 * Math.PI * radius * radius,
+                faces,
+                wall,
+                thickness,
+                land(face, seam));
+    }
+
+    private FaceSizing face(Panel panel) {
+        double h = panel.faceDistance();
+        double g = panel.jointDistance();
+        double inner = h - design.thickness();
+        return new FaceSizing(
+                panel.face(),
+                h,
+                g,
+                panel.seamRadius(),
+                panel.cornerRadius(),
+                new Places(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
+                new Places(
+                        Math.min(radius, h) - inner,
+                        radius - inner * panel.seamRadius() / g,
+                        radius - inner * panel.cornerRadius() / g),
+                radius > h ? 2 * Math.sqrt((radius - h) * (radius + h)) : 0,
+                smallestThickness(panel),
+                design.land() * panel.baseDistance() / g,
+                2 * panel.baseDistance(),
+                panel.kind().opposite());
+    }
+
+    /** The corner of the hollow is nearest to the sphere; where a flat stays, the panel itself is the wall there. */
+    private double smallestThickness(Panel panel) {
+        double wall = design.minimumWall();
+        double atCorner = panel.faceDistance() - (radius - wall) * panel.jointDistance() / panel.cornerRadius();
+        double atFlat = radius > panel.faceDistance() ? wall : 0;
+        return Math.max(0, Math.max(atCorner, atFlat));
+    }
+
+    /** The outermost corner of the panel, at the outer rim of its land. */
+    private static double outerCorner(Panel panel) {
+        double g = panel.jointDistance();
+        double acrossSquared = (panel.cornerRadius() - g) * (panel.cornerRadius() + g);
+        return Math.sqrt(panel.faceDistance() * panel.faceDistance() + acrossSquared);
+    }
+
+    private LandLimits land(double face, double seam) {
+        double joint = face - design.land();
+        double seamPerJoint = seam / joint;
+        return new LandLimits(
+                design.land(), seam - joint, face * (1 - 1 / seamPerJoint), Math.max(0, face - radius / seamPerJoint));
+    }
+}

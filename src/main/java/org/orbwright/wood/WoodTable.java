@@ -1,0 +1,58 @@
+package org.orbwright.wood;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The table of woods. Dimensional change coefficients: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010),
+ * Table 13-5. Specific gravities at 12 % moisture content: the same, Table 5-3, from memory; they are good for a first
+ * estimate of mass, not for a declaration.
+ */
+public final class WoodTable {
+    private static final String RESOURCE = "wood-species.csv";
+    private static final Map<String, WoodSpecies> SPECIES = read();
+
+    private WoodTable() {}
+
+    /** The species of this name, whatever its case. */
+    public static Optional<WoodSpecies> find(String name) {
+        return Optional.ofNullable(SPECIES.get(name.strip().toLowerCase(Locale.ROOT)));
+    }
+
+    /** All species, in the order of the table. */
+    public static List<WoodSpecies> all() {
+        return List.copyOf(SPECIES.values());
+    }
+
+    private static Map<String, WoodSpecies> read() {
+        Map<String, WoodSpecies> species = new LinkedHashMap<>();
+        try (InputStream in = WoodTable.class.getResourceAsStream(RESOURCE);
+                BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            lines.lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .skip(1)
+                    .map(WoodTable::parse)
+                    .forEach(wood -> species.put(wood.name(), wood));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return species;
+    }
+
+    private static WoodSpecies parse(String line) {
+        String[] fields = line.split(",", -1);
+        OptionalDouble gravity =
+                fields[3].isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(fields[3]));
+        return new WoodSpecies(fields[0], Double.parseDouble(fields[1]), Double.parseDouble(fields[2]), gravity);
+    }
+}

@@ -1,0 +1,2 @@
+/** The woods: what the service knows of each species. Start with {@link org.orbwright.wood.WoodTable}. */
+package org.orbwright.wood;
