@@ -8,6 +8,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -51,7 +52,7 @@ public class DesignsResource {
             @Parameter(
                             description = "The design's name in the list of worked designs.",
                             example = "dodecahedron-two-spheres",
-                            schema = @Schema(minLength = 1, maxLength = 60))
+                            schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("design")
                     String design) {
         return Response.ok(DesignLibrary.find(design)

@@ -61,9 +61,9 @@ public class SheetResource {
             summary = "Blanks, strips, leftovers and wood",
             description = "Blanks and strips for the wanted copies, upright and inverted sets, segments left over,"
                     + " volume and mass of each wood.")
-    public YieldAnswer yieldOf(DesignRequest request) {
+    public YieldAnswer yields(DesignRequest request) {
         Design design = Design.of(request);
-        return SheetCalculator.yield(design);
+        return SheetCalculator.yields(design);
     }
 
     @POST

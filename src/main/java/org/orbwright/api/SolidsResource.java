@@ -7,6 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
@@ -41,7 +42,7 @@ public class SolidsResource {
             @Parameter(
                             description = "The solid's name in the catalogue.",
                             example = "dodecahedron",
-                            schema = @Schema(minLength = 1, maxLength = 60))
+                            schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("solid")
                     String solid) {
         return SolidCatalogue.find(solid).orElseThrow(() -> unknown(solid));

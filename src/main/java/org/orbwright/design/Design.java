@@ -73,9 +73,4 @@ public record Design(
     public String say(double millimetres) {
         return unit().say(millimetres);
     }
-
-    /** The unit. */
-    public LengthUnit unit() {
-        return request.unit();
-    }
 }
