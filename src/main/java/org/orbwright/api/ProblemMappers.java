@@ -77,18 +77,18 @@ public class ProblemMappers {
             case NOT_FOUND -> "There is nothing at " + path(request) + ". The addresses are listed at /q/openapi.";
             case METHOD_NOT_ALLOWED ->
                 request.getMethod() + " is not for " + path(request) + "; it takes " + allow + ".";
-            case NOT_ACCEPTABLE -> "Answers are application/json, not " + quoted(request, HttpHeaders.ACCEPT) + ".";
+            case NOT_ACCEPTABLE ->
+                "Answers are application/json" + insteadOf(request.getHeaderString(HttpHeaders.ACCEPT)) + ".";
             case BODY_TOO_LARGE -> "The body is larger than a design can be.";
             case UNSUPPORTED_MEDIA_TYPE ->
-                "The body has to be sent with the header Content-Type: application/json, not "
-                        + quoted(request, HttpHeaders.CONTENT_TYPE) + ".";
+                "The body has to be sent with the header Content-Type: application/json"
+                        + insteadOf(request.getHeaderString(HttpHeaders.CONTENT_TYPE)) + ".";
             default -> "The request cannot be handled.";
         };
     }
 
-    private static String quoted(ContainerRequestContext request, String header) {
-        String value = request.getHeaderString(header);
-        return value == null ? "without one" : Sentences.cut(value);
+    private static String insteadOf(String header) {
+        return header == null ? "" : ", not " + Sentences.cut(header);
     }
 
     private static String path(ContainerRequestContext request) {

@@ -30,6 +30,15 @@ class ExamplesTest {
                         .flatMap(operation -> examples(path.getKey(), operation.getKey(), operation.getValue())));
     }
 
+    @TestFactory
+    Stream<DynamicTest> everyWorkedDesignIsAnsweredByEveryOperation() {
+        return stream(Contract.document().path("paths"))
+                .filter(path -> path.getValue().has("post"))
+                .flatMap(path -> DesignLibrary.all().keySet().stream()
+                        .map(name -> DynamicTest.dynamicTest(
+                                path.getKey() + " " + name, () -> answer(path.getKey(), "post", name))));
+    }
+
     private static Stream<DynamicTest> examples(String path, String method, JsonNode operation) {
         JsonNode examples = operation.at("/responses/200/content/application~1json/examples");
         assertFalse(examples.isEmpty(), method + " " + path + " has no example");
