@@ -27,7 +27,7 @@ final class FaceKindDraft {
         found.sort(Comparator.comparing((SegmentKind k) -> k.baseLeft() + k.baseRight())
                 .reversed());
         for (SegmentKind kind : found) {
-            kinds.add(with(kind, LETTERS.substring(kinds.size(), kinds.size() + 1), 0, 0));
+            kinds.add(counted(kind, LETTERS.substring(kinds.size(), kinds.size() + 1), perFace(kind), 0, 0));
         }
     }
 
@@ -40,9 +40,9 @@ final class FaceKindDraft {
             int at = indexOf(kind);
             boolean turned = outline.left().get(i) > outline.right().get(i) + FaceOutline.SAME;
             SegmentKind old = kinds.get(at);
-            kinds.set(
-                    at,
-                    with(old, old.segment(), old.count() + (turned ? 0 : 1), old.mirroredCount() + (turned ? 1 : 0)));
+            int plain = old.count() + (turned ? 0 : 1);
+            int mirroredOnes = old.mirroredCount() + (turned ? 1 : 0);
+            kinds.set(at, counted(old, old.segment(), old.perFace(), plain, mirroredOnes));
             parts.add(new Face.Part(old.segment(), turned));
         }
         count++;
@@ -104,11 +104,15 @@ final class FaceKindDraft {
                 0);
     }
 
-    private SegmentKind with(SegmentKind k, String letter, int plain, int mirrored) {
-        int perFace = 0;
+    private int perFace(SegmentKind kind) {
+        int count = 0;
         for (int i = 0; i < first.sides(); i++) {
-            perFace += sameOutline(segmentKind(first, i), k) ? 1 : 0;
+            count += sameOutline(segmentKind(first, i), kind) ? 1 : 0;
         }
+        return count;
+    }
+
+    private static SegmentKind counted(SegmentKind k, String letter, int perFace, int plain, int mirrored) {
         return new SegmentKind(
                 letter,
                 k.baseDistance(),

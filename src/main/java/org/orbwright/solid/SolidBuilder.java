@@ -11,6 +11,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 final class SolidBuilder {
     private final Polyhedron polyhedron;
     private final List<FaceOutline> outlines;
+    private final List<Vector3D> normals;
     private final List<FaceKindDraft> drafts = new ArrayList<>();
     private final List<Face> faces = new ArrayList<>();
 
@@ -19,6 +20,7 @@ final class SolidBuilder {
         this.outlines = polyhedron.faces().stream()
                 .map(face -> FaceOutline.of(polyhedron, face))
                 .toList();
+        this.normals = polyhedron.faces().stream().map(polyhedron::normal).toList();
     }
 
     static Solid build(String name, SolidFamily family, String dual, boolean chiral, Polyhedron polyhedron) {
@@ -71,12 +73,10 @@ final class SolidBuilder {
     }
 
     private boolean hasOpposite(int face) {
-        Vector3D normal = polyhedron.normal(polyhedron.faces().get(face));
-        double distance = outlines.get(face).distance();
         for (int other = 0; other < outlines.size(); other++) {
-            Vector3D sum = normal.add(polyhedron.normal(polyhedron.faces().get(other)));
-            if (sum.norm() < FaceOutline.SAME
-                    && Math.abs(outlines.get(other).distance() - distance) < FaceOutline.SAME) {
+            double apart = outlines.get(other).distance() - outlines.get(face).distance();
+            double sum = normals.get(face).add(normals.get(other)).norm();
+            if (sum < FaceOutline.SAME && Math.abs(apart) < FaceOutline.SAME) {
                 return true;
             }
         }
