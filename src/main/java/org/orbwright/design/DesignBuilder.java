@@ -44,8 +44,11 @@ final class DesignBuilder {
         }
         matcher.checkNames(solid);
         violations.throwIfAny();
+        DesignRequest completed = CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius));
+        CompletedBounds.check(request, completed, violations);
+        violations.throwIfAny();
         return new Design(
-                CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius)),
+                completed,
                 solid,
                 edge,
                 thickness,
