@@ -26,7 +26,7 @@ public class DesignsResource {
 
     @GET
     @Operation(
-            operationId = "designs",
+            operationId = "listDesigns",
             summary = "The worked designs by name",
             description = "Complete designs that can be fetched, changed and posted.")
     public DesignList designs() {
@@ -38,7 +38,7 @@ public class DesignsResource {
     @GET
     @Path("/{design}")
     @Operation(
-            operationId = "design",
+            operationId = "findDesign",
             summary = "One worked design",
             description = "A complete design as it is written, ready to be posted.")
     @APIResponse(

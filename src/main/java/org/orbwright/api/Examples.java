@@ -33,7 +33,7 @@ final class Examples {
 
     /** Adds the recorded answers of an operation. */
     static void addAnswers(String operation, MediaType answer) {
-        if (operation.equals("design")) {
+        if (operation.equals("findDesign")) {
             addDesigns(answer);
             return;
         }

@@ -33,7 +33,7 @@ public class SheetResource {
     @POST
     @Path("/angles")
     @Operation(
-            operationId = "angles",
+            operationId = "calculateAngles",
             summary = "Bevels, blade tilts and mitre gauge settings",
             description = "Per face kind and edge kind of the solid: dihedral angle, bevel, blade tilt, mitre gauge"
                     + " setting, tip and base angles.")
@@ -45,7 +45,7 @@ public class SheetResource {
     @POST
     @Path("/segments")
     @Operation(
-            operationId = "segments",
+            operationId = "calculateSegments",
             summary = "Sizes and counts of the segments, and the cuts along a blank",
             description = "Per face kind: base, base distance, legs, stop distance, counts, and where each cut crosses"
                     + " the blank.")
@@ -57,7 +57,7 @@ public class SheetResource {
     @POST
     @Path("/yield")
     @Operation(
-            operationId = "yield",
+            operationId = "calculateYield",
             summary = "Blanks, strips, leftovers and wood",
             description = "Blanks and strips for the wanted copies, upright and inverted sets, segments left over,"
                     + " volume and mass of each wood.")
@@ -69,7 +69,7 @@ public class SheetResource {
     @POST
     @Path("/sphere")
     @Operation(
-            operationId = "sphere",
+            operationId = "calculateSphere",
             summary = "Sphere, removal, wall and land",
             description = "Across flats, largest and chosen sphere, removal and wall at face centre, edge middle and"
                     + " corner, smallest panel thickness, limits of the land, blocking discs.")
@@ -81,7 +81,7 @@ public class SheetResource {
     @POST
     @Path("/bands")
     @Operation(
-            operationId = "bands",
+            operationId = "calculateBands",
             summary = "What is left of every band on the sphere",
             description = "Per band: flat width, visible width at the edge middle and at the corners, areas, survival,"
                     + " share of the sphere, and a profile along the base.")
@@ -105,7 +105,7 @@ public class SheetResource {
     @POST
     @Path("/sheet")
     @Operation(
-            operationId = "sheet",
+            operationId = "calculateSheet",
             summary = "Everything that is needed before the first cut",
             description = "The answers of angles, segments, yield, sphere and bands together, with all findings and"
                     + " cautions.")

@@ -25,7 +25,7 @@ public class SolidsResource {
 
     @GET
     @Operation(
-            operationId = "solids",
+            operationId = "listSolids",
             summary = "The solids in brief",
             description = "The 5 Platonic, 13 Archimedean and 13 Catalan solids, by name.")
     public SolidList solids() {
@@ -35,7 +35,7 @@ public class SolidsResource {
     @GET
     @Path("/{solid}")
     @Operation(
-            operationId = "solid",
+            operationId = "findSolid",
             summary = "One solid in full",
             description = "Counts, face kinds, distances and angles of a solid whose shortest edge is 1.")
     public Solid solid(

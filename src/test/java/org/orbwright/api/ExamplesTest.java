@@ -9,7 +9,6 @@ import io.restassured.http.ContentType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -20,8 +19,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 /** The answers that the contract shows are the answers that the service gives. */
 @QuarkusTest
 class ExamplesTest {
-    private static final String RECORDED_DESIGN = "dodecahedron-two-spheres";
-    private static final String RECORDED_SOLID = "dodecahedron";
+    private static final Map<String, String> NAMES = Map.of("findSolid", "dodecahedron");
 
     @TestFactory
     Stream<DynamicTest> everyExampleIsTheRealAnswer() {
@@ -84,21 +82,15 @@ class ExamplesTest {
     @Test
     @EnabledIfSystemProperty(named = "examples", matches = "record")
     void record() throws IOException {
-        for (String operation : List.of("angles", "segments", "yield", "sphere", "bands", "sheet")) {
-            String design = DesignLibrary.find(RECORDED_DESIGN).orElseThrow().json();
-            write(
-                    operation + "/" + RECORDED_DESIGN,
-                    Contract.badRequest()
-                            .contentType(ContentType.JSON)
-                            .body(design)
-                            .post("/v1/" + operation)
-                            .asString());
+        for (Map.Entry<String, JsonNode> path :
+                Contract.document().path("paths").properties()) {
+            String method = path.getValue().has("post") ? "post" : "get";
+            String operation = path.getValue().path(method).path("operationId").asText();
+            String name = NAMES.getOrDefault(operation, method.equals("post") ? "dodecahedron-two-spheres" : "all");
+            if (!operation.equals("findDesign")) {
+                write(operation + "/" + name, answer(path.getKey(), method, name));
+            }
         }
-        write(
-                "solid/" + RECORDED_SOLID,
-                Contract.badRequest().get("/v1/solids/" + RECORDED_SOLID).asString());
-        write("solids/all", Contract.badRequest().get("/v1/solids").asString());
-        write("designs/all", Contract.badRequest().get("/v1/designs").asString());
     }
 
     private static void write(String name, String json) throws IOException {
