@@ -3,7 +3,9 @@ package org.orbwright.band;
 import static java.lang.Math.atan2;
 import static java.lang.Math.sqrt;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The outer surface of one segment after turning: the part of the sphere between its seams, and the flat that stays in
@@ -18,7 +20,12 @@ import java.util.Arrays;
  * a millionth of it.
  */
 public final class SegmentSurface {
-    private static final int MOST_BREAKS = 16;
+    /** Breaks without any line: the two corners, and where outline, seam, flat and disc meet in pairs. */
+    private static final int FIXED_BREAKS = 10;
+    /** Breaks of one line with outline, seam, flat and disc. */
+    private static final int LINE_BREAKS = 7;
+
+    private static final BandLine[] NO_LINES = {};
 
     private final double joint;
     private final double base;
@@ -57,7 +64,7 @@ public final class SegmentSurface {
         this.flatRadius = radius > face ? sqrt((radius - face) * (radius + face)) : 0;
         this.capDepth = Math.max(0, radius - face);
         this.outlineReached = radius > seamRadius;
-        this.whole = sweep(null);
+        this.whole = sweep(NO_LINES, Double.POSITIVE_INFINITY);
     }
 
     /** The sphere's radius. */
@@ -77,7 +84,36 @@ public final class SegmentSurface {
 
     /** The part of the surface below a band line. */
     public Area below(BandLine line) {
-        return line.offset() >= 0 ? sweep(line) : whole.minus(sweep(line.reversed()));
+        return line.offset() >= 0 ? inside(line) : whole.minus(inside(line.reversed()));
+    }
+
+    private Area inside(BandLine... lines) {
+        return sweep(lines, Double.POSITIVE_INFINITY);
+    }
+
+    /** The part of the surface inside a disc around the panel's centre. */
+    public Area within(double disc) {
+        return sweep(NO_LINES, disc);
+    }
+
+    /** The part inside a disc around the panel's centre and below a band line. */
+    public Area within(double disc, BandLine line) {
+        return line.offset() >= 0
+                ? sweep(new BandLine[] {line}, disc)
+                : within(disc).minus(sweep(new BandLine[] {line.reversed()}, disc));
+    }
+
+    /** The part inside a convex polygon around the panel's centre, given by its sides, all with offsets above 0. */
+    public Area within(List<BandLine> sides) {
+        return inside(sides.toArray(NO_LINES));
+    }
+
+    /** The part inside a convex polygon around the panel's centre and below a band line. */
+    public Area within(List<BandLine> sides, BandLine line) {
+        List<BandLine> lines = new ArrayList<>(sides);
+        lines.add(line.offset() >= 0 ? line : line.reversed());
+        Area part = within(lines);
+        return line.offset() >= 0 ? part : within(sides).minus(part);
     }
 
     /**
@@ -108,9 +144,23 @@ public final class SegmentSurface {
     }
 
     /** {@code x cos d + y sin d} where the surface ends in the given direction. */
-    double along(double slope, double cos, double sin) {
+    public double along(double slope, double cos, double sin) {
         double directionCos = 1 / sqrt(1 + slope * slope);
         return reach(slope) * directionCos * (cos + slope * sin);
+    }
+
+    /**
+     * Distance along the finished surface from the panel's centre to a plane square to the section, flat and sphere.
+     *
+     * @param offset distance of the plane from the centre, negative on the other side, at most the radius
+     * @return the distance, with the sign of the offset
+     */
+    public double arc(double offset) {
+        double distance = Math.abs(offset);
+        double along = distance <= flatRadius
+                ? distance
+                : flatRadius + radius * (Math.asin(Math.min(1, distance / radius)) - Math.asin(flatRadius / radius));
+        return offset < 0 ? -along : along;
     }
 
     /** Half the length of the part of the edge that the sphere reaches beyond; only where it does. */
@@ -122,9 +172,10 @@ public final class SegmentSurface {
         return slope > -left / base && slope < right / base;
     }
 
-    private Area sweep(BandLine line) {
-        double[] breaks = new double[MOST_BREAKS];
-        int count = breaks(breaks, line);
+    /** Sweeps the surface that lies below every line, all with offsets of at least 0, and inside a disc. */
+    private Area sweep(BandLine[] lines, double disc) {
+        double[] breaks = new double[FIXED_BREAKS + lines.length * (LINE_BREAKS + lines.length)];
+        int count = breaks(breaks, lines, disc);
         double onSphere = 0;
         double flat = 0;
         double plan = 0;
@@ -134,36 +185,60 @@ public final class SegmentSurface {
             if (from == to) {
                 continue;
             }
-            double middle = (from + to) / 2;
-            double reach = reach(middle);
-            double lineReach = line == null ? Double.POSITIVE_INFINITY : lineReach(line, middle);
-            double end = Math.min(reach, lineReach);
-            BandLine straight = straightEnd(line, lineReach < reach, middle, reach);
-            double swept = straight == null
-                    ? planUnderSeam(to) - planUnderSeam(from)
-                    : planUnderLine(straight, to) - planUnderLine(straight, from);
+            End end = end(lines, disc, (from + to) / 2);
+            double turn = flatRadius > 0 || end.round ? Math.atan(to) - Math.atan(from) : 0;
+            double swept = planBetween(end, from, to, turn);
             plan += swept;
-            if (end < flatRadius) {
+            if (end.reach < flatRadius) {
                 flat += swept;
             } else {
-                double turn = flatRadius == 0 ? 0 : Math.atan(to) - Math.atan(from);
-                double cap = straight == null
-                        ? underSeam(to) - underSeam(from)
-                        : underLine(straight, to) - underLine(straight, from);
-                onSphere += radius * (radius * cap - capDepth * turn);
+                onSphere += radius * (radius * capBetween(end, from, to, turn) - capDepth * turn);
                 flat += flatRadius * flatRadius / 2 * turn;
             }
         }
         return new Area(onSphere + flat, flat, plan);
     }
 
-    /** The straight line at which rays of this direction end, or null if they end at the seam. */
-    private BandLine straightEnd(BandLine line, boolean endsAtLine, double slope, double reach) {
-        if (endsAtLine) {
-            return line;
-        }
+    /**
+     * Where the rays of a direction end.
+     *
+     * @param reach how far from the panel's normal
+     * @param straight the line at which they end, or null for the seam or the disc
+     * @param round whether they end at the disc
+     */
+    private record End(double reach, BandLine straight, boolean round) {}
+
+    private End end(BandLine[] lines, double disc, double slope) {
+        double reach = reach(slope);
         boolean atOutline = outlineReached && reach >= base * sqrt(1 + slope * slope);
-        return atOutline ? new BandLine(base, 1, 0) : null;
+        BandLine straight = atOutline ? new BandLine(base, 1, 0) : null;
+        for (BandLine line : lines) {
+            double lineReach = lineReach(line, slope);
+            if (lineReach < reach) {
+                reach = lineReach;
+                straight = line;
+            }
+        }
+        return disc < reach ? new End(disc, null, true) : new End(reach, straight, false);
+    }
+
+    private double planBetween(End end, double from, double to, double turn) {
+        if (end.round) {
+            return end.reach * end.reach / 2 * turn;
+        }
+        return end.straight == null
+                ? planUnderSeam(to) - planUnderSeam(from)
+                : planUnderLine(end.straight, to) - planUnderLine(end.straight, from);
+    }
+
+    private double capBetween(End end, double from, double to, double turn) {
+        if (end.round) {
+            double sin = Math.min(1, end.reach / radius);
+            return sin * sin / (1 + sqrt(1 - sin * sin)) * turn;
+        }
+        return end.straight == null
+                ? underSeam(to) - underSeam(from)
+                : underLine(end.straight, to) - underLine(end.straight, from);
     }
 
     private static double lineReach(BandLine line, double slope) {
@@ -171,22 +246,44 @@ public final class SegmentSurface {
         return cos > 0 ? line.offset() / cos : Double.POSITIVE_INFINITY;
     }
 
-    private int breaks(double[] breaks, BandLine line) {
+    private int breaks(double[] breaks, BandLine[] lines, double disc) {
         breaks[0] = -left / base;
         breaks[1] = right / base;
         int count = 2;
         if (outlineReached) {
-            count = put(breaks, count, openHalfWidth() / base);
-            count = put(breaks, count, -openHalfWidth() / base);
+            count = putBoth(breaks, count, openHalfWidth() / base);
         }
         if (flatRadius > base) {
-            double slope = sqrt((flatRadius - base) * (flatRadius + base)) / base;
-            count = put(breaks, put(breaks, count, slope), -slope);
+            count = putBoth(breaks, count, sqrt((flatRadius - base) * (flatRadius + base)) / base);
         }
-        if (line != null) {
-            count = lineBreaks(breaks, count, line);
+        if (disc < radius) {
+            count = discBreaks(breaks, count, lines, disc);
+        }
+        for (int i = 0; i < lines.length; i++) {
+            count = lineBreaks(breaks, count, lines[i]);
+            for (int j = 0; j < i; j++) {
+                double cross = lines[i].cos() * lines[j].sin() - lines[i].sin() * lines[j].cos();
+                double x = (lines[i].offset() * lines[j].sin() - lines[j].offset() * lines[i].sin()) / cross;
+                double y = (lines[j].offset() * lines[i].cos() - lines[i].offset() * lines[j].cos()) / cross;
+                count = cross == 0 ? count : putPoint(breaks, count, x, y);
+            }
         }
         Arrays.sort(breaks, 0, count);
+        return count;
+    }
+
+    private int discBreaks(double[] breaks, int before, BandLine[] lines, double disc) {
+        int count = before;
+        double cosSquared = (radius - disc) * (radius + disc) / (disc * disc) * (base / joint) * (base / joint);
+        if (cosSquared < 1) {
+            count = putBoth(breaks, count, sqrt(1 / cosSquared - 1));
+        }
+        if (disc > base) {
+            count = putBoth(breaks, count, sqrt((disc - base) * (disc + base)) / base);
+        }
+        for (BandLine line : lines) {
+            count = circleBreaks(breaks, count, line, disc);
+        }
         return count;
     }
 
@@ -206,12 +303,21 @@ public final class SegmentSurface {
         if (outlineReached && line.sin() != 0) {
             count = put(breaks, count, (u - base * line.cos()) / line.sin() / base);
         }
-        if (u < flatRadius) {
-            double chord = sqrt((flatRadius - u) * (flatRadius + u));
-            count = putPoint(breaks, count, line.cos() * u - line.sin() * chord, line.sin() * u + line.cos() * chord);
-            count = putPoint(breaks, count, line.cos() * u + line.sin() * chord, line.sin() * u - line.cos() * chord);
+        return circleBreaks(breaks, count, line, flatRadius);
+    }
+
+    private int circleBreaks(double[] breaks, int before, BandLine line, double circle) {
+        double u = line.offset();
+        if (u >= circle) {
+            return before;
         }
-        return count;
+        double chord = sqrt((circle - u) * (circle + u));
+        int count = putPoint(breaks, before, line.cos() * u - line.sin() * chord, line.sin() * u + line.cos() * chord);
+        return putPoint(breaks, count, line.cos() * u + line.sin() * chord, line.sin() * u - line.cos() * chord);
+    }
+
+    private int putBoth(double[] breaks, int count, double slope) {
+        return put(breaks, put(breaks, count, slope), -slope);
     }
 
     private int putPoint(double[] breaks, int count, double x, double y) {

@@ -87,12 +87,6 @@ final class VisibleWidths {
     private record Mark(double offset, double arc) {}
 
     private Mark mark(double offset) {
-        double distance = Math.abs(offset);
-        double flat = surface.flatRadius();
-        double radius = surface.radius();
-        double along = distance <= flat
-                ? distance
-                : flat + radius * (Math.asin(Math.min(1, distance / radius)) - Math.asin(flat / radius));
-        return new Mark(offset, offset < 0 ? -along : along);
+        return new Mark(offset, surface.arc(offset));
     }
 }

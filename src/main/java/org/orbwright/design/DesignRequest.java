@@ -64,6 +64,11 @@ public record DesignRequest(
         laminations = Copies.of(laminations);
     }
 
+    /** The same design with other laminations. */
+    public DesignRequest withLaminations(List<LaminationRequest> others) {
+        return new DesignRequest(name, unit, solid, copies, size, panel, others, saw, blank, sphere);
+    }
+
     /** How large the solid is. */
     @Describe("How large the solid is.")
     public record SizeRequest(

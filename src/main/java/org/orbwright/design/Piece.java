@@ -31,6 +31,11 @@ public record Piece(
         return left == right;
     }
 
+    /** This piece turned face down, as one piece of its own. */
+    public Piece turnedOver() {
+        return new Piece(segment, !mirrored, base, /* left= */ right, /* right= */ left, 1, 0);
+    }
+
     /** The largest of {@code x cos d + y sin d} over the outline, which is where the first band starts. */
     public double top(double bandAngle) {
         double cos = Math.cos(bandAngle);

@@ -1,0 +1,78 @@
+package org.orbwright.drawing;
+
+import java.util.List;
+
+/**
+ * A drawing in millimetres, the origin at the top left, y downwards.
+ *
+ * @param title what it shows, in a few words
+ * @param description what it shows, for somebody who cannot see it
+ * @param width width of the sheet
+ * @param height height of the sheet
+ * @param species the woods, in the order of their tones
+ * @param marks what is drawn, from the back to the front
+ */
+public record Drawing(
+        String title, String description, double width, double height, List<String> species, List<Mark> marks) {
+
+    /** Copies the lists. */
+    public Drawing {
+        species = List.copyOf(species);
+        marks = List.copyOf(marks);
+    }
+
+    /** Something that is drawn. */
+    public sealed interface Mark permits Area, Line, Label {}
+
+    /**
+     * An area of one wood.
+     *
+     * @param path its closed outline
+     * @param tone number of the wood among the drawing's species
+     * @param pen how its outline is drawn
+     */
+    public record Area(PathData path, int tone, Pen pen) implements Mark {}
+
+    /**
+     * A line, open or closed, without a filling.
+     *
+     * @param path its course
+     * @param pen how it is drawn
+     */
+    public record Line(PathData path, Pen pen) implements Mark {}
+
+    /**
+     * A line of text.
+     *
+     * @param x where it is anchored
+     * @param y its base line
+     * @param size height of the letters
+     * @param anchor which part of it lies at x
+     * @param text the text
+     */
+    public record Label(double x, double y, double size, Anchor anchor, String text) implements Mark {}
+
+    /** Which part of a label lies at its x. */
+    public enum Anchor {
+        /** Its start. */
+        START,
+        /** Its middle. */
+        MIDDLE,
+        /** Its end. */
+        END
+    }
+
+    /** How a line is drawn. */
+    public enum Pen {
+        /** Not at all. */
+        NONE,
+        /** Joints between segments, axes, dimension lines. */
+        THIN,
+        /** Outlines. */
+        MEDIUM,
+        /** Seams and what matters most. */
+        THICK,
+        /** What is turned away, or lies behind. */
+        DASHED
+    }
+}

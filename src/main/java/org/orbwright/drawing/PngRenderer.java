@@ -1,0 +1,56 @@
+package org.orbwright.drawing;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.view.ViewBox;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import javax.imageio.ImageIO;
+
+/** Renders a drawing as a picture of dots, in process and without a screen. */
+public final class PngRenderer {
+    static {
+        System.setProperty("java.awt.headless", "true");
+    }
+
+    private PngRenderer() {}
+
+    /**
+     * The drawing as a PNG file.
+     *
+     * @param drawing the drawing
+     * @param width width in dots; the height follows from the sheet
+     */
+    public static byte[] render(Drawing drawing, int width) {
+        try {
+            int height = (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));
+            BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+            Graphics2D graphics = image.createGraphics();
+            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+            load(drawing).render(null, graphics, new ViewBox(0, 0, width, height));
+            graphics.dispose();
+            ByteArrayOutputStream png = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", png);
+            return png.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static SVGDocument load(Drawing drawing) {
+        byte[] svg = SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
+        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+        if (document == null) {
+            throw new IllegalStateException("The drawing is no SVG document: " + drawing.title());
+        }
+        return document;
+    }
+}

@@ -1,0 +1,85 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.band.BandStack;
+import org.orbwright.band.BandStack.Layer;
+import org.orbwright.band.SegmentSurface;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.drawing.PlanPolygon.Point;
+
+/** The bands of one segment as polygons on the panel, cut to the whole panel or to what is left of it on the sphere. */
+final class SegmentPatches {
+    private final Panel panel;
+    private final Piece piece;
+    private final BandSet set;
+
+    SegmentPatches(Panel panel, Piece piece, BandSet set) {
+        this.panel = panel;
+        this.piece = piece;
+        this.set = set;
+    }
+
+    /**
+     * One band.
+     *
+     * @param layer the band
+     * @param polygon its outline
+     */
+    record Patch(Layer layer, PlanPolygon polygon) {}
+
+    /** The bands on the flat panel. */
+    List<Patch> flat() {
+        return cut(new PlanPolygon(List.of(
+                new Point(0, 0), new Point(piece.base(), -piece.left()), new Point(piece.base(), piece.right()))));
+    }
+
+    /** What is left of the bands on the sphere, seen square to the panel. */
+    List<Patch> onSphere(double radius, double flattening) {
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(0, 0));
+        points.addAll(reach(radius, flattening));
+        return cut(new PlanPolygon(points));
+    }
+
+    /** The line beyond which the wood is turned away, from the left corner to the right one. */
+    List<Point> reach(double radius, double flattening) {
+        SegmentSurface surface = new SegmentSurface(
+                panel.jointDistance(), panel.faceDistance(), piece.base(), piece.left(), piece.right(), radius);
+        double from = Math.atan2(-piece.left(), piece.base());
+        double to = Math.atan2(piece.right(), piece.base());
+        int steps = (int) Math.ceil((to - from) / Flattening.step(radius, flattening));
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= steps; i++) {
+            double slope = Math.tan(from + (to - from) * i / steps);
+            double x = surface.along(slope, 1, 0);
+            points.add(new Point(x, slope * x));
+        }
+        return points;
+    }
+
+    private List<Patch> cut(PlanPolygon whole) {
+        List<Patch> patches = new ArrayList<>();
+        for (Layer layer : BandStack.of(panel.lamination(), piece, set).layers()) {
+            PlanPolygon polygon = whole;
+            if (!layer.outermost()) {
+                polygon = polygon.below(
+                        layer.outer().offset(),
+                        layer.outer().cos(),
+                        layer.outer().sin());
+            }
+            if (!layer.innermost()) {
+                polygon = polygon.above(
+                        layer.inner().offset(),
+                        layer.inner().cos(),
+                        layer.inner().sin());
+            }
+            if (!polygon.isEmpty()) {
+                patches.add(new Patch(layer, polygon));
+            }
+        }
+        return patches;
+    }
+}

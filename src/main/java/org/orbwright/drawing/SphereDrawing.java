@@ -1,0 +1,163 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.PlanPolygon.Point;
+import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.solid.Face;
+
+/**
+ * The finished sphere in orthographic projection, with the bands of every panel, the seams and the panels' poles.
+ * Curves are flattened to within 0.05 mm; what lies behind is left out.
+ */
+public final class SphereDrawing {
+    /** Radius of the ring that marks a pole, as a share of the sphere's. */
+    private static final double POLE_SIZE = 0.012;
+
+    private final Design design;
+    private final BandSet set;
+    private final SphereView view;
+    private final double radius;
+    private final double middle;
+    private final Legend legend;
+    private final Map<Piece, List<Patch>> patches = new HashMap<>();
+    private final PathData[] areas;
+    private final PathData joints = new PathData();
+    private final PathData seams = new PathData();
+    private final PathData poles = new PathData();
+
+    private SphereDrawing(Design design, BandSet set, double azimuth, double elevation) {
+        this.design = design;
+        this.set = set;
+        this.radius = design.sphereRadius();
+        this.view = new SphereView(azimuth, elevation, radius);
+        this.legend = new Legend(design);
+        this.middle = radius * (1 + Legend.MARGIN);
+        this.areas = new PathData[legend.species().size()];
+        for (int i = 0; i < areas.length; i++) {
+            areas[i] = new PathData();
+        }
+    }
+
+    /**
+     * Draws the sphere made from one set of segments.
+     *
+     * @param design the design
+     * @param set the set
+     * @param azimuth where the viewer stands around the solid's third axis, in radians
+     * @param elevation how far above the plane of the first two axes, in radians
+     */
+    public static Drawing draw(Design design, BandSet set, double azimuth, double elevation) {
+        return new SphereDrawing(design, set, azimuth, elevation).drawing();
+    }
+
+    private Drawing drawing() {
+        Map<String, Panel> panels = new HashMap<>();
+        design.panels().forEach(panel -> panels.put(panel.face(), panel));
+        for (Face face : design.solid().faces()) {
+            Panel panel = panels.get(face.kind());
+            List<SegmentFrame> frames = SegmentFrame.of(design.solid(), panel, face);
+            frames.forEach(this::segment);
+            pole(frames.get(0));
+        }
+        List<Mark> marks = new ArrayList<>();
+        for (int tone = 0; tone < areas.length; tone++) {
+            if (!areas[tone].isEmpty()) {
+                marks.add(new Area(areas[tone], tone, Pen.THIN));
+            }
+        }
+        marks.add(new Line(joints, Pen.THIN));
+        marks.add(new Line(seams, Pen.MEDIUM));
+        marks.add(new Line(poles, Pen.THIN));
+        marks.add(new Line(new PathData().circle(middle, middle, radius), Pen.THICK));
+        marks.addAll(legend.marks(2 * middle, 2 * middle));
+        String name = design.solid().name();
+        return new Drawing(
+                "Sphere from a " + name,
+                "The finished sphere of " + design.say(2 * radius) + " in diameter, made from " + legend.setName(set)
+                        + " segments of a " + name + ", seen from outside. Woods: "
+                        + String.join(", ", legend.species()) + ".",
+                2 * middle,
+                2 * middle + legend.height(2 * middle),
+                legend.species(),
+                marks);
+    }
+
+    private void segment(SegmentFrame frame) {
+        BandSet used = frame.panel().lamination().sets() == 2 ? set : BandSet.UPRIGHT;
+        SegmentPatches segment = new SegmentPatches(frame.panel(), frame.piece(), used);
+        List<Patch> bands =
+                patches.computeIfAbsent(frame.piece(), piece -> segment.onSphere(radius, Flattening.TOLERANCE));
+        for (Patch patch : bands) {
+            List<Vector3D> outline =
+                    view.visibleArea(lift(frame, patch.polygon().points(), true));
+            add(areas[legend.tone(patch.layer().band().species())], outline, true);
+        }
+        List<Point> reach = segment.reach(radius, Flattening.TOLERANCE);
+        line(seams, lift(frame, reach, false));
+        line(joints, lift(frame, List.of(new Point(0, 0), reach.get(0)), false));
+    }
+
+    private void line(PathData path, List<Vector3D> points) {
+        view.visibleLines(points).forEach(part -> add(path, part, false));
+    }
+
+    private void pole(SegmentFrame frame) {
+        Vector3D pole = view.project(frame.lift(new Point(0, 0), radius));
+        if (pole.getZ() > 0) {
+            poles.circle(middle + pole.getX(), middle - pole.getY(), POLE_SIZE * radius);
+        }
+    }
+
+    /** Points of the panel lifted to the finished surface, with enough steps between them to follow it. */
+    private List<Vector3D> lift(SegmentFrame frame, List<Point> points, boolean closed) {
+        double longest = radius * Flattening.step(radius, Flattening.TOLERANCE);
+        List<Vector3D> lifted = new ArrayList<>();
+        int count = closed ? points.size() : points.size() - 1;
+        for (int i = 0; i < count; i++) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            Vector3D start = frame.lift(a, radius);
+            int steps = (int) Math.max(1, Math.ceil(start.distance(frame.lift(b, radius)) / longest));
+            lifted.add(view.project(start));
+            for (int k = 1; k < steps; k++) {
+                double share = (double) k / steps;
+                Point between = new Point(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
+                lifted.add(view.project(frame.lift(between, radius)));
+            }
+        }
+        if (!closed) {
+            lifted.add(view.project(frame.lift(points.get(points.size() - 1), radius)));
+        }
+        return lifted;
+    }
+
+    private void add(PathData path, List<Vector3D> points, boolean closed) {
+        if (points.size() < (closed ? 3 : 2)) {
+            return;
+        }
+        for (int i = 0; i < points.size(); i++) {
+            double x = middle + points.get(i).getX();
+            double y = middle - points.get(i).getY();
+            if (i == 0) {
+                path.moveTo(x, y);
+            } else {
+                path.lineTo(x, y);
+            }
+        }
+        if (closed) {
+            path.close();
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.orbwright.drawing;
+
+import java.io.StringWriter;
+import java.util.stream.IntStream;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Pen;
+
+/** Writes a drawing as SVG 1.1, one user unit a millimetre, with a title and a description for readers of screens. */
+public final class SvgWriter {
+    private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String INK = "#1c1c1c";
+    /** A hatch repeats some 90 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
+    private static final double HATCHES_PER_SHEET = 90;
+    /** Pens, as a share of the sheet, so that small and large drawings look alike. */
+    private static final double THIN_PER_SHEET = 0.0009;
+
+    private final Drawing drawing;
+    private final XMLStreamWriter xml;
+
+    private SvgWriter(Drawing drawing, XMLStreamWriter xml) {
+        this.drawing = drawing;
+        this.xml = xml;
+    }
+
+    /** The drawing as an SVG document. */
+    public static String write(Drawing drawing) {
+        StringWriter text = new StringWriter();
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            new SvgWriter(drawing, xml).document();
+            xml.close();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException(e);
+        }
+        return text.toString();
+    }
+
+    private void document() throws XMLStreamException {
+        String width = PathData.number(drawing.width());
+        String height = PathData.number(drawing.height());
+        xml.writeStartDocument("UTF-8", "1.0");
+        xml.writeStartElement("svg");
+        xml.writeDefaultNamespace(SVG);
+        attributes("version", "1.1", "width", width + "mm", "height", height + "mm");
+        attributes("viewBox", "0 0 " + width + " " + height, "role", "img", "aria-labelledby", "title description");
+        text("title", "title", drawing.title());
+        text("desc", "description", drawing.description());
+        patterns();
+        xml.writeEmptyElement("rect");
+        attributes("width", width, "height", height, "fill", "#ffffff");
+        for (Mark mark : drawing.marks()) {
+            mark(mark);
+        }
+        xml.writeEndElement();
+        xml.writeEndDocument();
+    }
+
+    private void text(String element, String id, String content) throws XMLStreamException {
+        xml.writeStartElement(element);
+        attributes("id", id);
+        xml.writeCharacters(content);
+        xml.writeEndElement();
+    }
+
+    private void patterns() throws XMLStreamException {
+        double size = Math.max(drawing.width(), drawing.height()) / HATCHES_PER_SHEET;
+        xml.writeStartElement("defs");
+        int[] hatched = IntStream.range(0, drawing.species().size())
+                .filter(tone -> !Tones.hatch(tone).isEmpty())
+                .toArray();
+        for (int tone : hatched) {
+            xml.writeStartElement("pattern");
+            attributes("id", "wood-" + tone, "patternUnits", "userSpaceOnUse");
+            attributes("width", PathData.number(size), "height", PathData.number(size));
+            xml.writeEmptyElement("path");
+            attributes("d", Tones.hatch(tone), "stroke", Tones.line(tone), "stroke-width", "0.9", "fill", "none");
+            attributes("transform", "scale(" + PathData.number(size / Tones.HATCH_SIZE) + ")");
+            xml.writeEndElement();
+        }
+        xml.writeEndElement();
+    }
+
+    private void mark(Mark mark) throws XMLStreamException {
+        if (mark instanceof Area area) {
+            area(area);
+        } else if (mark instanceof Line line) {
+            xml.writeEmptyElement("path");
+            attributes("d", line.path().toString(), "fill", "none");
+            pen(line.pen());
+        } else if (mark instanceof Label label) {
+            label(label);
+        }
+    }
+
+    /** The tone below and the hatch above it: a pattern with a ground of its own shows its joints in some viewers. */
+    private void area(Area area) throws XMLStreamException {
+        String path = area.path().toString();
+        xml.writeEmptyElement("path");
+        attributes("d", path, "fill", Tones.fill(area.tone()));
+        boolean hatched = !Tones.hatch(area.tone()).isEmpty();
+        if (hatched) {
+            xml.writeEmptyElement("path");
+            attributes("d", path, "fill", "url(#wood-" + area.tone() + ")");
+        }
+        pen(area.pen());
+    }
+
+    private void pen(Pen pen) throws XMLStreamException {
+        double thin = Math.max(drawing.width(), drawing.height()) * THIN_PER_SHEET;
+        double width = switch (pen) {
+            case NONE -> 0;
+            case THIN -> thin;
+            case MEDIUM, DASHED -> 2 * thin;
+            case THICK -> 3.5 * thin;
+        };
+        if (width > 0) {
+            attributes("stroke", INK, "stroke-width", PathData.number(width), "stroke-linejoin", "round");
+        }
+        if (pen == Pen.DASHED) {
+            attributes("stroke-dasharray", PathData.number(8 * thin) + " " + PathData.number(5 * thin));
+        }
+    }
+
+    private void label(Label label) throws XMLStreamException {
+        xml.writeStartElement("text");
+        attributes("x", PathData.number(label.x()), "y", PathData.number(label.y()));
+        attributes("font-size", PathData.number(label.size()), "font-family", "sans-serif", "fill", INK);
+        if (label.anchor() != Anchor.START) {
+            attributes("text-anchor", label.anchor() == Anchor.MIDDLE ? "middle" : "end");
+        }
+        xml.writeCharacters(label.text());
+        xml.writeEndElement();
+    }
+
+    private void attributes(String... namesAndValues) throws XMLStreamException {
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            xml.writeAttribute(namesAndValues[i], namesAndValues[i + 1]);
+        }
+    }
+}
