@@ -33,10 +33,12 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyTheDesignIsValidatedByAnnotations() {
+    void onlyRequestsAreValidatedByAnnotations() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("org.orbwright.api..", "org.orbwright.design..")
+                .resideOutsideOfPackage("org.orbwright.api..")
+                .and()
+                .haveSimpleNameNotEndingWith("Request")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("jakarta.validation..")

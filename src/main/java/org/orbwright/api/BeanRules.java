@@ -13,21 +13,20 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Violation;
 
-/** Words the rules of Bean Validation that a design breaks. */
+/** Words the rules of Bean Validation that a request breaks. */
 final class BeanRules {
     private BeanRules() {}
 
     /** Adds the broken rules of all fields that are not known to break one already. */
-    static void addBroken(Set<ConstraintViolation<DesignRequest>> found, List<Violation> broken) {
+    static <T> void addBroken(Set<ConstraintViolation<T>> found, List<Violation> broken) {
         if (found.isEmpty()) {
             return;
         }
         Set<String> known = new HashSet<>();
         broken.forEach(violation -> known.add(violation.path()));
-        for (ConstraintViolation<DesignRequest> violation : found) {
+        for (ConstraintViolation<?> violation : found) {
             Violation worded = worded(violation);
             if (!known.contains(worded.path())) {
                 broken.add(worded);
@@ -51,7 +50,7 @@ final class BeanRules {
         return key.toString();
     }
 
-    private static Violation worded(ConstraintViolation<DesignRequest> violation) {
+    private static Violation worded(ConstraintViolation<?> violation) {
         String pointer = pointer(violation.getPropertyPath());
         String field = Sentences.field(pointer);
         Object value = violation.getInvalidValue();
@@ -79,7 +78,7 @@ final class BeanRules {
     }
 
     /** The allowed values of the field; of a list's item, which can only be missing, just its type. */
-    private static String allowed(ConstraintViolation<DesignRequest> violation) {
+    private static String allowed(ConstraintViolation<?> violation) {
         String name = null;
         for (Path.Node node : violation.getPropertyPath()) {
             name = node.getName();

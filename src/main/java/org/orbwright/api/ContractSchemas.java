@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 
 /**
@@ -24,36 +23,32 @@ final class ContractSchemas {
     /** The schemas of these records and of everything in them, by name. */
     static Map<String, Schema> of(List<Class<? extends Record>> roots) {
         ContractSchemas contract = new ContractSchemas();
-        roots.forEach(root -> contract.add(root, null, isRequest(root)));
+        roots.forEach(root -> contract.add(root, null));
         return contract.schemas;
     }
 
-    private static boolean isRequest(Class<?> type) {
-        return type == DesignRequest.class;
-    }
-
-    private Schema reference(Class<?> type, Describe describe, boolean request) {
-        add(type, describe, request || isRequest(type));
+    private Schema reference(Class<?> type, Describe describe) {
+        add(type, describe);
         return OASFactory.createSchema().ref("#/components/schemas/" + type.getSimpleName());
     }
 
-    private void add(Class<?> type, Describe describe, boolean request) {
+    private void add(Class<?> type, Describe describe) {
         String name = type.getSimpleName();
         Class<?> known = types.putIfAbsent(name, type);
         if (known == null) {
-            schemas.put(name, type.isEnum() ? constants(type, describe) : record(type, request));
+            schemas.put(name, type.isEnum() ? constants(type, describe) : record(type));
         } else if (known != type) {
             throw new IllegalStateException("two schemas are named " + name + ": " + known + " and " + type);
         }
     }
 
-    private Schema record(Class<?> type, boolean request) {
+    private Schema record(Class<?> type) {
         Schema schema = OASFactory.createSchema()
                 .addType(SchemaType.OBJECT)
                 .description(type.getAnnotation(Describe.class).value())
                 .additionalPropertiesSchema(OASFactory.createSchema().booleanSchema(false));
         for (FieldRules field : FieldRules.of(type)) {
-            schema.addProperty(field.name(), property(field, request));
+            schema.addProperty(field.name(), property(field, FieldRules.isRequest(type)));
             if (field.required()) {
                 schema.addRequired(field.name());
             }
@@ -70,9 +65,9 @@ final class ContractSchemas {
 
     private Schema property(FieldRules field, boolean request) {
         if (!field.isList() && (field.type().isRecord() || field.type().isEnum())) {
-            return reference(field.type(), field.describe(), request);
+            return reference(field.type(), field.describe());
         }
-        Schema schema = field.isList() ? list(field, request) : scalar(field);
+        Schema schema = field.isList() ? list(field) : scalar(field);
         schema.setDescription(description(field.describe()));
         example(field, schema);
         if (request && !field.required()) {
@@ -81,10 +76,10 @@ final class ContractSchemas {
         return schema;
     }
 
-    private Schema list(FieldRules field, boolean request) {
+    private Schema list(FieldRules field) {
         Schema schema = OASFactory.createSchema().addType(SchemaType.ARRAY);
         boolean named = field.element().isRecord() || field.element().isEnum();
-        schema.setItems(named ? reference(field.element(), field.describe(), request) : plain(field.element()));
+        schema.setItems(named ? reference(field.element(), field.describe()) : plain(field.element()));
         if (field.size() != null) {
             schema.setMinItems(field.size().min());
             schema.setMaxItems(field.size().max());

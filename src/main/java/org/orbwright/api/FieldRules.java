@@ -42,6 +42,14 @@ record FieldRules(
         Size size,
         boolean notBlank) {
 
+    /**
+     * Whether a record is a request or part of one: those are named so. They are in their author's units, may hold null
+     * where a field is optional, and carry their bounds as Bean Validation.
+     */
+    static boolean isRequest(Class<?> type) {
+        return type.isRecord() && type.getSimpleName().endsWith("Request");
+    }
+
     /** The fields of a record, in their order. */
     static List<FieldRules> of(Class<?> recordType) {
         return Arrays.stream(recordType.getRecordComponents())

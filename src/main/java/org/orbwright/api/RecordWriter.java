@@ -25,7 +25,7 @@ final class RecordWriter {
     private static final ClassValue<RecordWriter> WRITERS = new ClassValue<>() {
         @Override
         protected RecordWriter computeValue(Class<?> type) {
-            return new RecordWriter(type, type == DesignRequest.class);
+            return new RecordWriter(type);
         }
     };
 
@@ -34,7 +34,8 @@ final class RecordWriter {
     /** How long the longest answer of this type was so far: the next buffer starts with that. */
     private volatile int capacity = 512;
 
-    private RecordWriter(Class<?> type, boolean asWritten) {
+    private RecordWriter(Class<?> type) {
+        boolean asWritten = FieldRules.isRequest(type);
         RecordComponent[] components = type.getRecordComponents();
         parts = Arrays.stream(components)
                 .map(component -> part(component, asWritten))
@@ -138,7 +139,7 @@ final class RecordWriter {
 
     private static Value elementValue(RecordComponent component, Class<?> type, boolean asWritten) {
         if (type.isRecord()) {
-            RecordWriter writer = asWritten ? new RecordWriter(type, true) : WRITERS.get(type);
+            RecordWriter writer = WRITERS.get(type);
             return writer::write;
         }
         if (type.isEnum()) {

@@ -20,16 +20,15 @@ import java.util.List;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Violation;
 
 /**
- * Reads a design from a request's body, and hands it over only if it keeps every rule of the contract: resources need
- * no validation of their own. It is used for requests and for nothing else.
+ * Reads a request's body, and hands it over only if it keeps every rule of the contract: resources need no validation
+ * of their own. It is used for requests and for nothing else.
  */
 @Provider
 @Consumes(MediaType.APPLICATION_JSON)
-public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
+public class RequestReader implements ServerMessageBodyReader<Record> {
     private static final int MOST_LEVELS = 64;
     private static final int LONGEST_NUMBER = 64;
     private static final int LONGEST_TEXT = 100_000;
@@ -47,48 +46,47 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
     private final Validator validator;
     private final Limits limits;
 
-    DesignReader(Validator validator, Limits limits) {
+    RequestReader(Validator validator, Limits limits) {
         this.validator = validator;
         this.limits = limits;
     }
 
     @Override
     public boolean isReadable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
-        return type == DesignRequest.class;
+        return FieldRules.isRequest(type);
     }
 
     @Override
     public boolean isReadable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
-        return type == DesignRequest.class;
+        return FieldRules.isRequest(type);
     }
 
     @Override
-    public DesignRequest readFrom(
-            Class<DesignRequest> type, Type genericType, MediaType media, ServerRequestContext context)
+    public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context)
             throws IOException {
-        return read(context.getInputStream());
+        return read(type, context.getInputStream());
     }
 
     @Override
-    public DesignRequest readFrom(
-            Class<DesignRequest> type,
+    public Record readFrom(
+            Class<Record> type,
             Type genericType,
             Annotation[] annotations,
             MediaType media,
             MultivaluedMap<String, String> headers,
             InputStream body)
             throws IOException {
-        return read(body);
+        return read(type, body);
     }
 
-    private DesignRequest read(InputStream stream) throws IOException {
+    private <T> T read(Class<T> type, InputStream stream) throws IOException {
         byte[] body = stream.readNBytes(limits.body() + 1);
         if (body.length > limits.body()) {
             String detail = "The body has more than " + limits.body() + " bytes, which is the most that is accepted.";
             throw new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
         }
         List<Violation> broken = new ArrayList<>();
-        DesignRequest request = parse(body, broken);
+        T request = parse(type, body, broken);
         if (request != null) {
             BeanRules.addBroken(validator.validate(request), broken);
         }
@@ -98,11 +96,11 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
         return request;
     }
 
-    /** The design as far as it can be read, or null if the body is no object at all. */
-    private static DesignRequest parse(byte[] body, List<Violation> broken) {
+    /** The request as far as it can be read, or null if the body is no object at all. */
+    private static <T> T parse(Class<T> type, byte[] body, List<Violation> broken) {
         try (JsonParser json = JSON.createParser(body)) {
             try {
-                DesignRequest request = design(json, broken);
+                T request = record(type, json, broken);
                 requireEnd(json, body);
                 return request;
             } catch (StreamConstraintsException e) {
@@ -117,13 +115,13 @@ public class DesignReader implements ServerMessageBodyReader<DesignRequest> {
         }
     }
 
-    private static DesignRequest design(JsonParser json, List<Violation> broken) throws IOException {
+    private static <T> T record(Class<T> type, JsonParser json, List<Violation> broken) throws IOException {
         JsonToken first = json.nextToken();
         if (first == null) {
             throw UnreadableJson.empty();
         }
         if (first == JsonToken.START_OBJECT) {
-            return RecordReader.read(DesignRequest.class, json, broken);
+            return RecordReader.read(type, json, broken);
         }
         broken.add(RecordReader.wrongType("an object", json, "an object"));
         json.skipChildren();
