@@ -25,6 +25,13 @@ public final class SegmentSurface {
     /** Breaks of one line with outline, seam, flat and disc. */
     private static final int LINE_BREAKS = 7;
 
+    /**
+     * Where an interval between two breaks is looked at. Not at its middle: there the seam of a symmetric segment
+     * touches the outline and the flat if the sphere just reaches them, and rounding would decide for the whole
+     * interval.
+     */
+    private static final double SAMPLE = 0.382;
+
     private static final BandLine[] NO_LINES = {};
 
     private final double joint;
@@ -122,9 +129,16 @@ public final class SegmentSurface {
      * @param slope the direction as {@code y / x}
      */
     public double reach(double slope) {
-        double cos = 1 / sqrt(1 + slope * slope);
-        double seam = radius / Math.hypot(1, joint * cos / base);
-        return outlineReached ? Math.min(seam, base / cos) : seam;
+        double seam = seamReach(slope);
+        return outlineReached ? Math.min(seam, outlineReach(slope)) : seam;
+    }
+
+    private double seamReach(double slope) {
+        return radius / Math.hypot(1, joint / base / sqrt(1 + slope * slope));
+    }
+
+    private double outlineReach(double slope) {
+        return base * sqrt(1 + slope * slope);
     }
 
     /** The largest {@code x cos d + y sin d} of the surface, for a direction given by its cosine and sine. */
@@ -185,7 +199,7 @@ public final class SegmentSurface {
             if (from == to) {
                 continue;
             }
-            End end = end(lines, disc, (from + to) / 2);
+            End end = end(lines, disc, from + SAMPLE * (to - from));
             double turn = flatRadius > 0 || end.round ? Math.atan(to) - Math.atan(from) : 0;
             double swept = planBetween(end, from, to, turn);
             plan += swept;
@@ -209,9 +223,12 @@ public final class SegmentSurface {
     private record End(double reach, BandLine straight, boolean round) {}
 
     private End end(BandLine[] lines, double disc, double slope) {
-        double reach = reach(slope);
-        boolean atOutline = outlineReached && reach >= base * sqrt(1 + slope * slope);
-        BandLine straight = atOutline ? new BandLine(base, 1, 0) : null;
+        double reach = seamReach(slope);
+        BandLine straight = null;
+        if (outlineReached && outlineReach(slope) < reach) {
+            reach = outlineReach(slope);
+            straight = new BandLine(base, 1, 0);
+        }
         for (BandLine line : lines) {
             double lineReach = lineReach(line, slope);
             if (lineReach < reach) {
@@ -334,11 +351,14 @@ public final class SegmentSurface {
 
     /** Cap below a band line, per square of the radius, from the line's own axis to the given direction. */
     private double underLine(BandLine line, double slope) {
-        double norm = sqrt(1 + slope * slope);
-        double cos = (line.cos() + slope * line.sin()) / norm;
-        double sin = (slope * line.cos() - line.sin()) / norm;
         double k = line.offset() / radius;
-        double height = sqrt(Math.max(0, (cos - k) * (cos + k)));
+        if (k == 0) {
+            return 0;
+        }
+        double norm = sqrt(1 + slope * slope);
+        double cos = Math.max(k, (line.cos() + slope * line.sin()) / norm);
+        double sin = (slope * line.cos() - line.sin()) / norm;
+        double height = sqrt((cos - k) * (cos + k));
         return k * atan2(k * sin, height) - atan2(sin * k * k / (cos + height), cos * height + sin * sin);
     }
 
@@ -352,9 +372,17 @@ public final class SegmentSurface {
         return atan2(sin * tilt * tilt / (polarSin + seamCos * cos), cos * polarSin + seamCos * sin * sin);
     }
 
-    private static double planUnderLine(BandLine line, double slope) {
-        double tangent = (slope * line.cos() - line.sin()) / (line.cos() + slope * line.sin());
-        return line.offset() * line.offset() * tangent / 2;
+    /**
+     * A triangle between the line's axis and a ray; a ray that meets the line on the sphere is never square to its
+     * axis.
+     */
+    private double planUnderLine(BandLine line, double slope) {
+        double k = line.offset() / radius;
+        if (k == 0) {
+            return 0;
+        }
+        double cos = Math.max(k * sqrt(1 + slope * slope), line.cos() + slope * line.sin());
+        return line.offset() * line.offset() * (slope * line.cos() - line.sin()) / cos / 2;
     }
 
     /** A sector of the ellipse as which the seam appears, by stretching it to a circle. */

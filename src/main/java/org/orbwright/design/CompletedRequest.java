@@ -15,6 +15,10 @@ final class CompletedRequest {
     private CompletedRequest() {}
 
     static DesignRequest of(DesignRequest request, List<Panel> panels, double diameter) {
+        // A diameter that was stated is repeated to the last bit: through millimetres and back it could change.
+        Double stated = request.size().by() == SizeBy.SPHERE_DIAMETER
+                ? request.size().value()
+                : request.sphere().diameter();
         return new DesignRequest(
                 request.name(),
                 request.unit(),
@@ -29,7 +33,7 @@ final class CompletedRequest {
                         request.saw().kerf(), requireNonNullElse(request.saw().endTrim(), 0.0)),
                 request.blank(),
                 new SphereRequest(
-                        diameter,
+                        stated == null ? Double.valueOf(diameter) : stated,
                         request.sphere().turningAllowance(),
                         request.sphere().minimumWall()));
     }

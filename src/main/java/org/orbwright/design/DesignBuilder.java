@@ -35,14 +35,14 @@ final class DesignBuilder {
         Solid solid = solid();
         double edge = edge(solid);
         checkPanel(solid, edge);
-        double radius = sphereRadius(solid, edge);
-        checkWall(radius);
         LaminationMatcher matcher = new LaminationMatcher(request, violations);
         List<Panel> panels = new ArrayList<>();
         for (FaceKind kind : solid.faceKinds()) {
             matcher.match(solid, kind, edge).ifPresent(lamination -> panels.add(panel(kind, edge, lamination)));
         }
         matcher.checkNames(solid);
+        double radius = sphereRadius(solid, edge);
+        checkWall(radius);
         violations.throwIfAny();
         DesignRequest completed = CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius));
         CompletedBounds.check(request, completed, violations);
@@ -126,7 +126,7 @@ final class DesignBuilder {
         }
         if (bySphere || asked != null) {
             double radius = unit.toMillimetres(bySphere ? request.size().value() : asked) / 2;
-            checkSphere(radius, Math.max(smallest, seam), bySphere ? "/size/value" : "/sphere/diameter");
+            checkSphere(radius, Math.max(smallest, seam));
             return radius;
         }
         double radius = Math.min(smallest, seam) - allowance;
@@ -143,14 +143,14 @@ final class DesignBuilder {
     }
 
     /** Rounding of a diameter to and from inches must not turn the largest sphere into one that is too large. */
-    private void checkSphere(double radius, double largest, String path) {
+    private void checkSphere(double radius, double largest) {
         if (radius > largest * (1 + 1e-12)) {
             violations.add(
-                    path,
+                    "/sphere/diameter",
                     "SPHERE_TOO_LARGE",
                     "A sphere of " + unit.say(2 * radius)
-                            + " in diameter is larger than the seams allow: at the middle of"
-                            + " the edges there is no wood beyond " + unit.say(2 * largest) + ".",
+                            + " in diameter is larger than the seams allow: this solid has" + " wood all round for "
+                            + unit.say(2 * largest) + " at most.",
                     shown(2 * radius),
                     "at most " + unit.say(2 * largest));
         }

@@ -1,6 +1,7 @@
 package org.orbwright.design;
 
 import java.util.List;
+import org.orbwright.solid.Face;
 import org.orbwright.solid.FaceKind;
 
 /**
@@ -36,6 +37,20 @@ public record Panel(
     /** Seam radius: from the solid's centre to the middle of an edge, at the joint distance. */
     public double seamRadius() {
         return Math.hypot(baseDistance, jointDistance);
+    }
+
+    /** The segment that makes a part of a face, as it lies there; one turned face down is seen the other way round. */
+    public Piece pieceOf(Face.Part part) {
+        for (Piece piece : pieces) {
+            boolean sameKind = piece.segment().equals(part.segment());
+            if (sameKind && piece.mirrored() == part.mirrored()) {
+                return piece;
+            }
+            if (sameKind && lamination.straight()) {
+                return piece.turnedOver();
+            }
+        }
+        throw new IllegalArgumentException("The face kind has no segment " + part);
     }
 
     /** Bevel in radians: the angle between the panel's face and its seam. */

@@ -23,12 +23,12 @@ record SegmentFrame(Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D n
     static List<SegmentFrame> of(Solid solid, Panel panel, Face face) {
         List<SegmentFrame> frames = new ArrayList<>();
         int sides = face.vertices().size();
-        Vector3D normal = normal(solid, face);
+        Vector3D normal = solid.normal(face);
         for (int i = 0; i < sides; i++) {
-            Vector3D from = corner(solid, face, i);
-            Vector3D along = corner(solid, face, (i + 1) % sides).subtract(from).normalize();
+            Vector3D from = solid.corner(face, i);
+            Vector3D along = solid.corner(face, (i + 1) % sides).subtract(from).normalize();
             frames.add(
-                    new SegmentFrame(panel, piece(panel, face.segments().get(i)), along.cross(normal), along, normal));
+                    new SegmentFrame(panel, panel.pieceOf(face.segments().get(i)), along.cross(normal), along, normal));
         }
         return frames;
     }
@@ -38,31 +38,5 @@ record SegmentFrame(Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D n
         double across = point.x() * point.x() + point.y() * point.y();
         double height = Math.min(panel.faceDistance(), Math.sqrt(Math.max(0, radius * radius - across)));
         return x.multiply(point.x()).add(y.multiply(point.y())).add(normal.multiply(height));
-    }
-
-    private static Vector3D corner(Solid solid, Face face, int i) {
-        return solid.vertices().get(face.vertices().get(i)).vector();
-    }
-
-    private static Vector3D normal(Solid solid, Face face) {
-        Vector3D first = corner(solid, face, 0);
-        return corner(solid, face, 1)
-                .subtract(first)
-                .cross(corner(solid, face, 2).subtract(first))
-                .normalize();
-    }
-
-    /** The outline of a part of a face; a piece turned face down is seen the other way round. */
-    private static Piece piece(Panel panel, Face.Part part) {
-        for (Piece piece : panel.pieces()) {
-            boolean sameKind = piece.segment().equals(part.segment());
-            if (sameKind && piece.mirrored() == part.mirrored()) {
-                return piece;
-            }
-            if (sameKind && panel.lamination().straight()) {
-                return piece.turnedOver();
-            }
-        }
-        throw new IllegalStateException("The panel lacks a piece of the face: " + part);
     }
 }

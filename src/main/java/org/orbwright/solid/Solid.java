@@ -1,6 +1,7 @@
 package org.orbwright.solid;
 
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -66,6 +67,20 @@ public record Solid(
         vertices = List.copyOf(vertices);
         faces = List.copyOf(faces);
         edges = List.copyOf(edges);
+    }
+
+    /** Unit normal of a face, outwards. */
+    public Vector3D normal(Face face) {
+        Vector3D first = corner(face, 0);
+        return corner(face, 1)
+                .subtract(first)
+                .cross(corner(face, 2).subtract(first))
+                .normalize();
+    }
+
+    /** A corner of a face, by its place in the face's list. */
+    public Vector3D corner(Face face, int place) {
+        return vertices.get(face.vertices().get(place)).vector();
     }
 
     /** What a list of solids says of this one. */

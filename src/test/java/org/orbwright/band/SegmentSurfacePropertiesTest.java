@@ -118,7 +118,7 @@ class SegmentSurfacePropertiesTest {
     @Provide
     Arbitrary<Segment> segments() {
         return Combinators.combine(
-                        between(0.05, 2.5), between(0.05, 3), between(0.05, 3), between(0.2, 0.999), between(0, 0.9))
+                        between(0.05, 2.5), between(0.05, 3), between(0.05, 3), between(0.2, 1.0), between(0, 0.9))
                 .as((base, left, right, size, land) -> {
                     double seam = Math.hypot(100, 100 * base);
                     double face = 100 + (seam - 100) * land;

@@ -1,0 +1,211 @@
+package org.orbwright.explore;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Iterator;
+import java.util.List;
+import java.util.NoSuchElementException;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
+import org.orbwright.explore.RecordPath.Target;
+import org.orbwright.explore.SweepRequest.VaryRequest;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.SheetCalculator;
+
+/**
+ * The rows of a sweep, computed one at a time as they are asked for, so that a sweep takes no more memory than one
+ * sheet and ends when nobody asks any more.
+ */
+public final class Sweep implements Iterator<SweepRow> {
+    /** Stations of the sheets' profiles; an output may point at them. */
+    private static final int STATIONS = 9;
+
+    /** A sheet repeats its design, which is the sweep's input and not its output. */
+    private static final String REPEATED_DESIGN = "design";
+
+    private final DesignRequest design;
+    private final List<RecordPath> fields;
+    private final List<Boolean> whole;
+    private final List<List<Double>> values;
+    private final List<RecordPath> outputs;
+    private final int size;
+    private int next;
+
+    private Sweep(
+            DesignRequest design,
+            List<RecordPath> fields,
+            List<Boolean> whole,
+            List<List<Double>> values,
+            List<RecordPath> outputs) {
+        this.design = design;
+        this.fields = fields;
+        this.whole = whole;
+        this.values = values;
+        this.outputs = outputs;
+        this.size = values.stream().mapToInt(List::size).reduce(1, Math::multiplyExact);
+    }
+
+    /**
+     * Checks a sweep and makes it ready.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @throws ImpossibleDesignException if a pointer leads nowhere, or there are too many designs
+     */
+    public static Sweep of(SweepRequest request) {
+        List<Violation> broken = new ArrayList<>();
+        List<RecordPath> fields = new ArrayList<>();
+        List<Boolean> whole = new ArrayList<>();
+        List<List<Double>> values = new ArrayList<>();
+        for (int i = 0; i < request.vary().size(); i++) {
+            VaryRequest vary = request.vary().get(i);
+            String path = "/vary/" + i;
+            RecordPath field = RecordPath.parse(vary.field());
+            Target target = field == null ? null : field.follow(request.design());
+            if (target == null || !isNumber(target)) {
+                broken.add(new Violation(
+                        path + "/field",
+                        "NOT_A_NUMBER_FIELD",
+                        "The design has no field for a number at this pointer.",
+                        vary.field(),
+                        "a pointer such as /sphere/diameter or /laminations/0/bands/0/width"));
+            } else {
+                fields.add(field);
+                whole.add(target.component().getType() == Integer.class);
+            }
+            List<Double> wanted = values(vary, path, broken);
+            values.add(wanted);
+            if (target != null && isNumber(target)) {
+                FieldBounds.of(target.component()).check(wanted, path, broken);
+            }
+        }
+        checkSize(values, broken);
+        List<RecordPath> outputs = outputs(request, broken);
+        if (!broken.isEmpty()) {
+            throw new ImpossibleDesignException(broken);
+        }
+        return new Sweep(request.design(), fields, whole, values, outputs);
+    }
+
+    /** Number of designs. */
+    public int size() {
+        return size;
+    }
+
+    @Override
+    public boolean hasNext() {
+        return next < size;
+    }
+
+    @Override
+    public SweepRow next() {
+        if (!hasNext()) {
+            throw new NoSuchElementException();
+        }
+        int row = next++;
+        int fast = values.get(values.size() - 1).size();
+        List<Double> inputs = values.size() == 1
+                ? List.of(values.get(0).get(row))
+                : List.of(values.get(0).get(row / fast), values.get(1).get(row % fast));
+        return row(inputs);
+    }
+
+    private SweepRow row(List<Double> inputs) {
+        Object varied = design;
+        for (int i = 0; i < fields.size(); i++) {
+            Object value = whole.get(i) ? (Object) inputs.get(i).intValue() : (Object) inputs.get(i);
+            varied = fields.get(i).with(varied, value);
+        }
+        try {
+            Sheet sheet = SheetCalculator.sheet(Design.of((DesignRequest) varied), STATIONS);
+            List<Double> numbers = new ArrayList<>();
+            for (RecordPath output : outputs) {
+                numbers.add(number(output.follow(sheet), design.unit()));
+            }
+            return new SweepRow(inputs, Collections.unmodifiableList(numbers), null);
+        } catch (ImpossibleDesignException e) {
+            return new SweepRow(inputs, List.of(), e.getMessage());
+        }
+    }
+
+    /** A number of a sheet in the unit of the answer, rounded as there; null if it is not there or is none. */
+    private static Double number(Target target, LengthUnit unit) {
+        if (target == null || !(target.value() instanceof Number number)) {
+            return null;
+        }
+        Describe describe =
+                target.component() == null ? null : target.component().getAnnotation(Describe.class);
+        if (describe == null || number instanceof Integer) {
+            return number.doubleValue();
+        }
+        double value = number.doubleValue() * describe.quantity().factor(unit);
+        return Rounding.round(value, describe.quantity().decimals(unit));
+    }
+
+    private static boolean isNumber(Target target) {
+        return target.component() != null
+                && (target.component().getType() == Double.class
+                        || target.component().getType() == Integer.class);
+    }
+
+    private static List<Double> values(VaryRequest vary, String path, List<Violation> broken) {
+        boolean list = vary.values() != null;
+        boolean range = vary.from() != null && vary.to() != null && vary.count() != null;
+        boolean anyOfRange = vary.from() != null || vary.to() != null || vary.count() != null;
+        if (list == anyOfRange || (!list && !range)) {
+            broken.add(new Violation(
+                    path,
+                    "VALUES_OR_RANGE",
+                    "A varied field takes either a list of values, or from, to and count.",
+                    null,
+                    "values, or all of from, to and count"));
+            return List.of(0.0);
+        }
+        if (list) {
+            return vary.values();
+        }
+        List<Double> values = new ArrayList<>();
+        for (int i = 0; i < vary.count(); i++) {
+            double share = (double) i / (vary.count() - 1);
+            values.add(vary.from() * (1 - share) + vary.to() * share);
+        }
+        return values;
+    }
+
+    private static void checkSize(List<List<Double>> values, List<Violation> broken) {
+        long designs = 1;
+        for (List<Double> list : values) {
+            designs *= list.size();
+        }
+        if (designs > SweepRequest.MAX_DESIGNS) {
+            broken.add(new Violation(
+                    "/vary",
+                    "TOO_MANY_DESIGNS",
+                    "The sweep has " + designs + " designs.",
+                    String.valueOf(designs),
+                    "at most " + SweepRequest.MAX_DESIGNS + " designs"));
+        }
+    }
+
+    private static List<RecordPath> outputs(SweepRequest request, List<Violation> broken) {
+        List<RecordPath> outputs = new ArrayList<>();
+        for (int i = 0; i < request.outputs().size(); i++) {
+            String pointer = request.outputs().get(i);
+            RecordPath output = RecordPath.parse(pointer);
+            if (output == null || output.first().equals(REPEATED_DESIGN) || !output.leadsToNumber(Sheet.class)) {
+                broken.add(new Violation(
+                        "/outputs/" + i,
+                        "NOT_A_NUMBER_OF_THE_SHEET",
+                        "A sheet has no number at this pointer.",
+                        pointer,
+                        "a pointer such as /sphere/thinnestWall"));
+            }
+            outputs.add(output);
+        }
+        return outputs;
+    }
+}

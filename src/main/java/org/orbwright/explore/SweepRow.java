@@ -1,0 +1,13 @@
+package org.orbwright.explore;
+
+import java.util.List;
+
+/**
+ * One row of a sweep: a design and what was read off its sheet.
+ *
+ * @param inputs the values of the varied fields, as the caller states them
+ * @param outputs the wanted numbers in the units of the answers, null where the sheet lacks one; empty for a refused
+ *     design
+ * @param problem why the design cannot exist, or null
+ */
+public record SweepRow(List<Double> inputs, List<Double> outputs, String problem) {}

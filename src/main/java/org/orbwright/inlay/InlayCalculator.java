@@ -1,0 +1,274 @@
+package org.orbwright.inlay;
+
+import static java.util.Objects.requireNonNullElse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.band.BandLine;
+import org.orbwright.band.BandStack;
+import org.orbwright.band.BandStack.Layer;
+import org.orbwright.band.SegmentSurface;
+import org.orbwright.design.Band;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.design.Violation;
+import org.orbwright.inlay.InlayPlan.CoveredBand;
+import org.orbwright.inlay.InlayPlan.Largest;
+import org.orbwright.inlay.InlayPlan.Limit;
+import org.orbwright.inlay.InlayPlan.Pocket;
+import org.orbwright.inlay.InlayPlan.TipHole;
+import org.orbwright.inlay.InlayRequest.ShapeKind;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.solid.Face;
+
+/**
+ * Lets discs and polygons into the panels. The rim of an inlay lies lowest under the sphere, so that the pocket has to
+ * be as deep below the sphere there as the rim is to be thick; the inlay is largest where such a pocket meets the floor
+ * above the hollow or the bevelled seam.
+ */
+public final class InlayCalculator {
+    private static final int SHOWN_DECIMALS = 6;
+    /** An inlay that is exactly the largest is not too large, whatever the last bit says. */
+    private static final double EXACT = 1e-9;
+
+    private final InlayRequest request;
+    private final Design design;
+    private final Panel panel;
+    private final InlayShape shape;
+    private final double rim;
+    private final double floor;
+    private final double radius;
+
+    private InlayCalculator(InlayRequest request, Design design, Panel panel, InlayShape shape) {
+        this.request = request;
+        this.design = design;
+        this.panel = panel;
+        this.shape = shape;
+        this.rim = design.unit().toMillimetres(request.rimThickness());
+        this.floor = design.unit().toMillimetres(request.floor());
+        this.radius = design.sphereRadius();
+    }
+
+    /**
+     * Plans the inlays of a request.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @param design the request's design
+     * @throws ImpossibleDesignException if the inlay cannot be let in
+     */
+    public static InlayPlan plan(InlayRequest request, Design design) {
+        Panel panel = panel(request, design);
+        boolean disc = request.shape().kind() == ShapeKind.DISC;
+        if (disc != (request.shape().sides() == null)) {
+            throw refuse(
+                    "/shape/sides",
+                    "SIDES_DO_NOT_FIT",
+                    "A polygon takes a number of sides, and a disc takes none.",
+                    disc ? String.valueOf(request.shape().sides()) : null,
+                    disc ? "no sides" : "3 to 24 sides");
+        }
+        double size = design.unit().toMillimetres(request.shape().diameter()) / 2;
+        InlayShape shape = new InlayShape(size, disc ? 0 : request.shape().sides());
+        return new InlayCalculator(request, design, panel, shape).plan();
+    }
+
+    private InlayPlan plan() {
+        Largest largest = largest();
+        if (2 * shape.radius() > largest.diameter() + EXACT) {
+            throw tooLarge(largest);
+        }
+        double depth = depth(shape.radius());
+        double bottom = panel.faceDistance() - depth;
+        SegmentSurface surface = surface(panel.pieces().get(0));
+        Pocket pocket = new Pocket(
+                depth,
+                design.thickness() - floor,
+                rim,
+                Math.min(radius, panel.faceDistance()) - bottom,
+                design.thickness() - depth,
+                2 * surface.arc(shape.radius()),
+                covered(null));
+        return new InlayPlan(
+                panel.face(),
+                pocket,
+                largest,
+                tips(surface),
+                coveredBands(),
+                new PanelMotifs(request, design, panel).share());
+    }
+
+    /** Depth of the pocket whose bottom lies below the sphere, at the rim, by the rim's thickness. */
+    private double depth(double size) {
+        return panel.faceDistance() - height(size) + rim;
+    }
+
+    private double height(double size) {
+        return Math.min(panel.faceDistance(), Math.sqrt(Math.max(0, (radius - size) * (radius + size))));
+    }
+
+    private Largest largest() {
+        double lowestRim = panel.faceDistance() - design.thickness() + floor + rim;
+        double top = Math.min(radius, panel.faceDistance());
+        if (lowestRim >= top) {
+            throw refuse(
+                    "/floor",
+                    "NO_ROOM_FOR_INLAY",
+                    "A rim of " + design.say(rim) + " and a floor of " + design.say(floor)
+                            + " do not fit into the wall: it is " + design.say(top - lowestRim + floor + rim)
+                            + " at the middle of the face.",
+                    Rounding.plain(request.floor(), SHOWN_DECIMALS),
+                    "a rim and a floor that are together less than the wall");
+        }
+        double byHollow = Math.sqrt((radius - lowestRim) * (radius + lowestRim));
+        double bySeam = bySeam();
+        return byHollow <= bySeam ? new Largest(2 * byHollow, Limit.HOLLOW) : new Largest(2 * bySeam, Limit.SEAM);
+    }
+
+    /**
+     * Where the pocket's lower edge meets the seam plane: {@code height(r) - rim = slope r}, with the flat and the
+     * sphere.
+     */
+    private double bySeam() {
+        double slope = panel.jointDistance() / panel.baseDistance() * Math.cos(shape.nearestCorner(baseDirections()));
+        double square = 1 + slope * slope;
+        double onSphere = (-slope * rim + Math.sqrt(square * radius * radius - rim * rim)) / square;
+        double onFlat = (panel.faceDistance() - rim) / slope;
+        return height(onSphere) < panel.faceDistance() ? onSphere : onFlat;
+    }
+
+    /** Directions of the bases around the panel's centre, counter-clockwise from that of the first one. */
+    private double[] baseDirections() {
+        List<Face.Part> parts = parts();
+        double[] directions = new double[parts.size()];
+        for (int i = 1; i < directions.length; i++) {
+            directions[i] = directions[i - 1]
+                    + Math.atan2(right(parts.get(i - 1)), panel.baseDistance())
+                    + Math.atan2(left(parts.get(i)), panel.baseDistance());
+        }
+        return directions;
+    }
+
+    private List<Face.Part> parts() {
+        return design.solid().faces().stream()
+                .filter(face -> face.kind().equals(panel.face()))
+                .findFirst()
+                .orElseThrow()
+                .segments();
+    }
+
+    private Piece piece(Face.Part part) {
+        return panel.pieceOf(part);
+    }
+
+    private double left(Face.Part part) {
+        return piece(part).left();
+    }
+
+    private double right(Face.Part part) {
+        return piece(part).right();
+    }
+
+    private SegmentSurface surface(Piece piece) {
+        return new SegmentSurface(
+                panel.jointDistance(), panel.faceDistance(), piece.base(), piece.left(), piece.right(), radius);
+    }
+
+    private TipHole tips(SegmentSurface surface) {
+        double chip = design.unit().toMillimetres(requireNonNullElse(request.chipOut(), 0.0));
+        double reach = Math.min(chip, radius);
+        return new TipHole(2 * chip, 2 * surface.arc(reach), 2 * chip, chip <= shape.innerRadius());
+    }
+
+    /** Area of the inlay on the finished surface of one panel, of one band or, without one, of all. */
+    private double covered(Integer band) {
+        double area = 0;
+        double[] directions = baseDirections();
+        List<Face.Part> parts = parts();
+        for (int i = 0; i < directions.length; i++) {
+            Piece piece = piece(parts.get(i));
+            SegmentSurface surface = surface(piece);
+            if (band == null) {
+                area += shape.covered(surface, directions[i], null).visible();
+            } else {
+                area += bandArea(surface, piece, directions[i], band, true);
+            }
+        }
+        return area;
+    }
+
+    private double visible(int band) {
+        double area = 0;
+        for (Face.Part part : parts()) {
+            area += bandArea(surface(piece(part)), piece(part), 0, band, false);
+        }
+        return area;
+    }
+
+    private double bandArea(SegmentSurface surface, Piece piece, double direction, int band, boolean inlaid) {
+        Layer layer = BandStack.of(panel.lamination(), piece, BandSet.UPRIGHT)
+                .layers()
+                .get(band - 1);
+        double below = area(surface, direction, layer.outermost() ? null : layer.outer(), inlaid);
+        double belowInner = layer.innermost() ? 0 : area(surface, direction, layer.inner(), inlaid);
+        return Math.max(0, below - belowInner);
+    }
+
+    private double area(SegmentSurface surface, double direction, BandLine line, boolean inlaid) {
+        if (inlaid) {
+            return shape.covered(surface, direction, line).visible();
+        }
+        return (line == null ? surface.whole() : surface.below(line)).visible();
+    }
+
+    private List<CoveredBand> coveredBands() {
+        List<CoveredBand> bands = new ArrayList<>();
+        for (Band band : panel.lamination().bands()) {
+            int number = bands.size() + 1;
+            double visible = visible(number);
+            double covered = covered(number);
+            double share = visible > 0 ? Math.min(1, covered / visible) : 0;
+            bands.add(new CoveredBand(number, band.species(), covered, share));
+        }
+        return bands;
+    }
+
+    private static Panel panel(InlayRequest request, Design design) {
+        if (request.face() == null && design.panels().size() == 1) {
+            return design.panels().get(0);
+        }
+        return design.panels().stream()
+                .filter(p -> p.face().equals(request.face()))
+                .findFirst()
+                .orElseThrow(() -> refuse(
+                        "/face",
+                        "UNKNOWN_FACE",
+                        "This solid has no such face kind.",
+                        request.face(),
+                        "one of "
+                                + String.join(
+                                        ", ",
+                                        design.panels().stream()
+                                                .map(Panel::face)
+                                                .toList())));
+    }
+
+    private ImpossibleDesignException tooLarge(Largest largest) {
+        String reason = largest.limitedBy() == Limit.HOLLOW
+                ? "its pocket would come nearer than " + design.say(floor) + " to the hollow"
+                : "its pocket would break out through the bevelled seam";
+        return refuse(
+                "/shape/diameter",
+                "INLAY_TOO_LARGE",
+                "An inlay of " + design.say(2 * shape.radius()) + " is too large: " + reason + ". With a rim of "
+                        + design.say(rim) + " the largest is " + design.say(largest.diameter()) + ".",
+                Rounding.plain(request.shape().diameter(), SHOWN_DECIMALS),
+                "at most " + design.say(largest.diameter()));
+    }
+
+    static ImpossibleDesignException refuse(String path, String code, String message, String rejected, String allowed) {
+        return new ImpossibleDesignException(List.of(new Violation(path, code, message, rejected, allowed)));
+    }
+}

@@ -1,0 +1,156 @@
+package org.orbwright.inlay;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How an inlay is let in, how large it may be, what it covers, and which panel gets which motif. */
+@Describe("How an inlay is let in, how large it may be, what it covers, and which panel gets which motif.")
+public record InlayPlan(
+        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        String face,
+
+        @Describe("The pocket and the inlay.") Pocket pocket,
+
+        @Describe("The largest inlay of this shape with the wanted rim and floor.")
+        Largest largest,
+
+        @Describe("The hole that chipped tips leave at the panel's centre.")
+        TipHole tips,
+
+        @Describe("How much of each band the inlay covers, in one upright panel.")
+        List<CoveredBand> covered,
+
+        @Describe("The panels that get an inlay.") List<InlaidPanel> panels) {
+
+    /** What limits the size of an inlay. */
+    public enum Limit {
+        /** The pocket would come too near to the hollow. */
+        HOLLOW,
+        /** The pocket would break out through the bevelled seam. */
+        SEAM
+    }
+
+    /** The pocket and the inlay. */
+    @Describe("The pocket and the inlay, measured from the panel's outer face before turning.")
+    public record Pocket(
+            @Describe(
+                    value = "Depth of the pocket that leaves the wanted thickness at the inlay's rim.",
+                    quantity = Quantity.LENGTH,
+                    example = "5.1")
+            double depth,
+
+            @Describe(
+                    value = "Deepest pocket that leaves the wanted floor.",
+                    quantity = Quantity.LENGTH,
+                    example = "22.9")
+            double deepest,
+
+            @Describe(
+                    value = "Thickness of the finished inlay at its rim.",
+                    quantity = Quantity.LENGTH,
+                    example = "1.5")
+            double rimThickness,
+
+            @Describe(
+                    value = "Thickness of the finished inlay at its middle.",
+                    quantity = Quantity.LENGTH,
+                    example = "2.8")
+            double centreThickness,
+
+            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "22.8")
+            double floor,
+
+            @Describe(
+                    value = "Length along the sphere across the finished inlay.",
+                    quantity = Quantity.LENGTH,
+                    example = "30.2")
+            double acrossOnSphere,
+
+            @Describe(value = "Area of the finished inlay on the sphere.", quantity = Quantity.AREA, example = "711.4")
+            double area) {}
+
+    /** The largest inlay. */
+    @Describe("The largest inlay of a shape.")
+    public record Largest(
+            @Describe(
+                    value = "Its diameter, for a polygon through its corners.",
+                    quantity = Quantity.LENGTH,
+                    example = "83.2")
+            double diameter,
+
+            @Describe(value = "What limits it.", example = "\"SEAM\"")
+            Limit limitedBy) {}
+
+    /** The hole of chipped tips. */
+    @Describe("The hole that chipped tips leave at the panel's centre.")
+    public record TipHole(
+            @Describe(
+                    value = "Diameter of the hole on the flat panel, over its corners.",
+                    quantity = Quantity.LENGTH,
+                    example = "4")
+            double diameter,
+
+            @Describe(
+                    value = "Diameter of the hole along the finished sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "4.0002")
+            double diameterOnSphere,
+
+            @Describe(
+                    value = "Smallest diameter of a round plug that covers it.",
+                    quantity = Quantity.LENGTH,
+                    example = "4")
+            double plugDiameter,
+
+            @Describe(value = "Whether the inlay covers it.", example = "true")
+            boolean coveredByInlay) {}
+
+    /** How much of a band is covered. */
+    @Describe("How much of a band an inlay covers.")
+    public record CoveredBand(
+            @Describe(
+                    value = "The band's number in the lamination, from 1 at the base.",
+                    example = "5",
+                    min = 1,
+                    max = 60)
+            int band,
+
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(
+                    value = "Area on the sphere that is covered, in one panel.",
+                    quantity = Quantity.AREA,
+                    example = "711.4")
+            double area,
+
+            @Describe(
+                    value = "Share of what can be seen of the band without the inlay.",
+                    quantity = Quantity.RATIO,
+                    example = "1",
+                    max = 1)
+            double share) {}
+
+    /** One panel with its inlay. */
+    @Describe("One panel with its inlay.")
+    public record InlaidPanel(
+            @Describe(
+                    value = "Number of the panel: of the face in the catalogue's solid, from 0.",
+                    example = "0",
+                    max = 200)
+            int panel,
+
+            @Describe(value = "The motif.", example = "\"anchor\"", optional = true)
+            String motif,
+
+            @Describe(
+                    value = "Number of the panel opposite; left out where there is none.",
+                    example = "11",
+                    optional = true,
+                    max = 200)
+            Integer opposite,
+
+            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1, 2, 3, 4, 5]")
+            List<Integer> neighbours) {}
+}
