@@ -45,8 +45,11 @@ final class DesignBuilder {
         double radius = sphereRadius(solid, edge);
         checkWall(radius);
         violations.throwIfAny();
+        DesignRequest completed = CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius));
+        CompletedBounds.check(request, completed, violations);
+        violations.throwIfAny();
         return new Design(
-                CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius)),
+                completed,
                 solid,
                 edge,
                 thickness,
