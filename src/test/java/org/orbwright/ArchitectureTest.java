@@ -33,12 +33,14 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyRequestsAreValidatedByAnnotations() {
+    void onlyRequestsAreValidatedByAnnotationsAndSweepsReadThem() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage("org.orbwright.api..")
                 .and()
                 .haveSimpleNameNotEndingWith("Request")
+                .and()
+                .doNotHaveSimpleName("FieldBounds")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("jakarta.validation..")

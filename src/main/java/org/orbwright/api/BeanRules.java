@@ -80,14 +80,18 @@ final class BeanRules {
     /** The allowed values of the field; of a list's item, which can only be missing, just its type. */
     private static String allowed(ConstraintViolation<?> violation) {
         String name = null;
+        boolean item = false;
         for (Path.Node node : violation.getPropertyPath()) {
-            name = node.getName();
+            item = node.getKind() == ElementKind.CONTAINER_ELEMENT;
+            name = item ? name : node.getName();
         }
         String leaf = name;
+        boolean ofItem = item;
         return FieldRules.of(violation.getLeafBean().getClass()).stream()
                 .filter(rules -> rules.name().equals(leaf))
                 .findFirst()
-                .map(FieldRules::allowed)
+                .map(rules -> ofItem && rules.items() != null ? rules.items() : rules)
+                .map(rules -> ofItem && rules.isList() ? "an object" : rules.allowed())
                 .orElse("an object");
     }
 

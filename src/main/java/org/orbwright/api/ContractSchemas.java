@@ -79,7 +79,7 @@ final class ContractSchemas {
     private Schema list(FieldRules field) {
         Schema schema = OASFactory.createSchema().addType(SchemaType.ARRAY);
         boolean named = field.element().isRecord() || field.element().isEnum();
-        schema.setItems(named ? reference(field.element(), field.describe()) : plain(field.element()));
+        schema.setItems(named ? reference(field.element(), field.describe()) : scalar(field.items()));
         if (field.size() != null) {
             schema.setMinItems(field.size().min());
             schema.setMaxItems(field.size().max());
@@ -92,6 +92,7 @@ final class ContractSchemas {
         schema.setMinimum(field.min());
         schema.setMaximum(field.max());
         if (field.size() != null) {
+            schema.setMinLength(field.size().min() == 0 ? null : field.size().min());
             schema.setMaxLength(field.size().max());
         }
         if (field.notBlank()) {

@@ -8,6 +8,8 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -30,6 +32,7 @@ import org.orbwright.quantity.Describe;
  * @param max largest number, or null
  * @param size bounds of a text's or a list's length, or null
  * @param notBlank whether a text has to hold more than blanks
+ * @param items the rules of a list's items if they are numbers or texts, otherwise null
  */
 record FieldRules(
         String name,
@@ -40,7 +43,8 @@ record FieldRules(
         BigDecimal min,
         BigDecimal max,
         Size size,
-        boolean notBlank) {
+        boolean notBlank,
+        FieldRules items) {
 
     /**
      * Whether a record is a request or part of one: those are named so. They are in their author's units, may hold null
@@ -60,40 +64,62 @@ record FieldRules(
     /** The rules of one field. */
     static FieldRules of(RecordComponent component) {
         Describe describe = component.getAnnotation(Describe.class);
-        boolean notBlank = component.getAccessor().isAnnotationPresent(NotBlank.class);
-        boolean constrained = hasBounds(component);
-        boolean described = describe != null && !constrained && isNumber(component.getType());
+        AnnotatedElement rules = component.getAccessor();
+        boolean described = describe != null && !hasBounds(rules) && isNumber(component.getType());
         return new FieldRules(
                 component.getName(),
                 component.getType(),
                 elementOf(component),
                 describe,
                 describe == null || !describe.optional(),
-                described
-                        ? lowest(describe)
-                        : bound(component, DecimalMin.class, DecimalMin::value)
-                                .or(() -> bound(component, Min.class, min -> Long.toString(min.value())))
-                                .orElse(null),
-                described
-                        ? highest(describe)
-                        : bound(component, DecimalMax.class, DecimalMax::value)
-                                .or(() -> bound(component, Max.class, max -> Long.toString(max.value())))
-                                .orElse(null),
-                component.getAccessor().getAnnotation(Size.class),
-                notBlank);
+                described ? lowest(describe) : lowest(rules),
+                described ? highest(describe) : highest(rules),
+                rules.getAnnotation(Size.class),
+                rules.isAnnotationPresent(NotBlank.class),
+                items(component));
     }
 
-    private static boolean hasBounds(RecordComponent component) {
-        return Arrays.stream(component.getAccessor().getAnnotations())
+    private static FieldRules items(RecordComponent component) {
+        Class<?> element = elementOf(component);
+        boolean scalars = element == String.class || isNumber(element);
+        if (!scalars || !(component.getAnnotatedType() instanceof AnnotatedParameterizedType list)) {
+            return null;
+        }
+        AnnotatedElement rules = list.getAnnotatedActualTypeArguments()[0];
+        return new FieldRules(
+                component.getName(),
+                element,
+                element,
+                component.getAnnotation(Describe.class),
+                true,
+                lowest(rules),
+                highest(rules),
+                rules.getAnnotation(Size.class),
+                rules.isAnnotationPresent(NotBlank.class),
+                null);
+    }
+
+    private static boolean hasBounds(AnnotatedElement rules) {
+        return Arrays.stream(rules.getAnnotations())
                 .map(Annotation::annotationType)
                 .anyMatch(type -> type == DecimalMin.class || type == Min.class || type == NotNull.class);
     }
 
+    private static BigDecimal lowest(AnnotatedElement rules) {
+        return bound(rules, DecimalMin.class, DecimalMin::value)
+                .or(() -> bound(rules, Min.class, min -> Long.toString(min.value())))
+                .orElse(null);
+    }
+
+    private static BigDecimal highest(AnnotatedElement rules) {
+        return bound(rules, DecimalMax.class, DecimalMax::value)
+                .or(() -> bound(rules, Max.class, max -> Long.toString(max.value())))
+                .orElse(null);
+    }
+
     private static <A extends Annotation> Optional<BigDecimal> bound(
-            RecordComponent component, Class<A> annotation, Function<A, String> value) {
-        return Optional.ofNullable(component.getAccessor().getAnnotation(annotation))
-                .map(value)
-                .map(BigDecimal::new);
+            AnnotatedElement rules, Class<A> annotation, Function<A, String> value) {
+        return Optional.ofNullable(rules.getAnnotation(annotation)).map(value).map(BigDecimal::new);
     }
 
     /** The describing annotation's widest bounds stand for none. */
@@ -119,6 +145,10 @@ record FieldRules(
         return type == List.class;
     }
 
+    boolean isFlag() {
+        return type == boolean.class || type == Boolean.class;
+    }
+
     boolean isNumber() {
         return isNumber(type);
     }
@@ -138,7 +168,7 @@ record FieldRules(
     /** What is allowed, as a violation states it: {@code 0.001 to 100000}, {@code one of mm, in}. */
     String allowed() {
         if (isList()) {
-            return "a list of " + size.min() + " to " + size.max();
+            return "a list of " + size.min() + " to " + size.max() + (items == null ? "" : ", each " + items.allowed());
         }
         if (type.isEnum()) {
             return "one of " + String.join(", ", WireNames.all(type));
@@ -146,8 +176,11 @@ record FieldRules(
         if (isNumber()) {
             return (isWhole() ? "a whole number, " : "") + min.toPlainString() + " to " + max.toPlainString();
         }
+        if (isFlag()) {
+            return "true or false";
+        }
         return type == String.class
-                ? "a text of " + (notBlank ? 1 : 0) + " to " + size.max() + " characters"
+                ? "a text of " + Math.max(size.min(), notBlank ? 1 : 0) + " to " + size.max() + " characters"
                 : "an object";
     }
 }

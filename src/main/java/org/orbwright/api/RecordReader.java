@@ -131,6 +131,9 @@ final class RecordReader {
                     ? READERS.get(field.type()).read(json, broken)
                     : refuse(field, json, broken);
         }
+        if (field.isFlag()) {
+            return token.isBoolean() ? (Object) json.getBooleanValue() : refuse(field, json, broken);
+        }
         if (field.isNumber()) {
             return token.isNumeric() ? number(field, json, broken) : refuse(field, json, broken);
         }
@@ -143,7 +146,9 @@ final class RecordReader {
     private static List<Object> list(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
         List<Object> list = new ArrayList<>();
         while (json.nextToken() != JsonToken.END_ARRAY) {
-            if (json.currentToken() == JsonToken.START_OBJECT) {
+            if (field.items() != null) {
+                list.add(scalar(field.items(), json, broken));
+            } else if (json.currentToken() == JsonToken.START_OBJECT) {
                 list.add(READERS.get(field.element()).read(json, broken));
             } else {
                 list.add(null);
@@ -154,6 +159,17 @@ final class RecordReader {
             }
         }
         return list;
+    }
+
+    /** A number or a text in a list. */
+    private static Object scalar(FieldRules item, JsonParser json, List<Violation> broken) throws IOException {
+        if (json.currentToken() == JsonToken.VALUE_NULL) {
+            return null;
+        }
+        if (item.isNumber()) {
+            return json.currentToken().isNumeric() ? number(item, json, broken) : refuse(item, json, broken);
+        }
+        return json.currentToken() == JsonToken.VALUE_STRING ? json.getText() : refuse(item, json, broken);
     }
 
     private static Object number(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
@@ -225,6 +241,9 @@ final class RecordReader {
         }
         if (field.isNumber()) {
             return field.isWhole() ? "a whole number" : "a number";
+        }
+        if (field.isFlag()) {
+            return "true or false";
         }
         return field.type().isRecord() ? "an object" : "a text";
     }

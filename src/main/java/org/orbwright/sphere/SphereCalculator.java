@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.sphere.SphereSizing.FacePlaces;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.LandLimits;
 import org.orbwright.sphere.SphereSizing.Limit;
-import org.orbwright.sphere.SphereSizing.Places;
 
 /** Sizes the sphere that comes out of a design. */
 public final class SphereCalculator {
@@ -64,8 +64,8 @@ public final class SphereCalculator {
                 g,
                 panel.seamRadius(),
                 panel.cornerRadius(),
-                new Places(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
-                new Places(
+                new FacePlaces(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
+                new FacePlaces(
                         Math.min(radius, h) - inner,
                         radius - inner * panel.seamRadius() / g,
                         radius - inner * panel.cornerRadius() / g),

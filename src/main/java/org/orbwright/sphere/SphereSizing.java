@@ -102,11 +102,11 @@ public record SphereSizing(
 
             @Describe("Wood turned away outside the sphere, measured towards the solid's centre; below 0 the wood does"
                     + " not reach the sphere.")
-            Places removal,
+            FacePlaces removal,
 
             @Describe("Wall left between the sphere and the hollow, measured towards the solid's centre; below 0 it"
                     + " breaks through.")
-            Places wall,
+            FacePlaces wall,
 
             @Describe(
                     value = "Diameter of the flat that stays on the face; 0 if none.",
@@ -141,7 +141,7 @@ public record SphereSizing(
 
     /** One length at three places of a face. */
     @Describe("One length at three places of a face.")
-    public record Places(
+    public record FacePlaces(
             @Describe(value = "At the middle of the face.", quantity = Quantity.LENGTH, example = "2.9", min = -1e18)
             double faceCentre,
 

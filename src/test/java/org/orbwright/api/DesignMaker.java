@@ -94,6 +94,7 @@ final class DesignMaker {
             case "array" -> array(schema);
             case "integer" -> NODES.numberNode((int) Math.round(number(schema)));
             case "number" -> NODES.numberNode(number(schema));
+            case "boolean" -> NODES.booleanNode(random.nextBoolean());
             default ->
                 NODES.textNode(
                         name.equals("solid")

@@ -25,7 +25,7 @@ class SpeciesTotalsTest {
             "rhombic-triacontahedron",
             "truncated-icosahedron",
             "truncated-icosidodecahedron",
-            "cube-with-diagonal-bands");
+            "cube-with-chevrons");
 
     static Stream<String> examples() {
         return EXAMPLES.stream();

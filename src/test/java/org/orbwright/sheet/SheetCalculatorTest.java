@@ -16,15 +16,14 @@ import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
 
 class SheetCalculatorTest {
-    private static final Design EXAMPLE =
-            Designs.example("cube-with-diagonal-bands").build();
+    private static final Design EXAMPLE = Designs.example("cube-with-chevrons").build();
 
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "dodecahedron-vanishing-rim", "rhombic-triacontahedron", "truncated-icosidodecahedron",
                 "deltoidal-hexecontahedron-upright-bands", "dodecahedron-two-spheres", "dodecahedron-with-land",
-                "cube-with-diagonal-bands", "truncated-icosahedron"
+                "cube-with-chevrons", "truncated-icosahedron"
             })
     void thePartsAnswerWhatTheSheetAnswers(String name) {
         Design design = Designs.example(name).build();
