@@ -11,9 +11,14 @@ import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
+import org.orbwright.band.WidthRequest;
+import org.orbwright.band.WidthSolution;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.explore.SweepRequest;
+import org.orbwright.inlay.InlayRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.BandsAnswer;
+import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
@@ -35,6 +40,11 @@ public class ContractFilter implements OASFilter {
             SphereAnswer.class,
             BandsAnswer.class,
             Sheet.class,
+            WidthRequest.class,
+            WidthSolution.class,
+            InlayRequest.class,
+            InlayAnswer.class,
+            SweepRequest.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,
@@ -53,12 +63,15 @@ public class ContractFilter implements OASFilter {
     private static void complete(String path, Operation operation) {
         APIResponse answer = operation.getResponses().getAPIResponse("200");
         answer.setDescription(operation.getSummary() + ".");
-        Examples.addAnswers(operation.getOperationId(), json(answer.getContent()));
+        MediaType json = json(answer.getContent());
+        if (json != null) {
+            Examples.addAnswers(operation.getOperationId(), json);
+        }
         RequestBody body = operation.getRequestBody();
         if (body != null) {
-            body.setDescription("The design.");
+            body.setDescription("The request.");
             body.setRequired(true);
-            Examples.addDesigns(json(body.getContent()));
+            Examples.addRequests(operation.getOperationId(), json(body.getContent()));
         }
         // Clients take the first answer for the one to ask for, so the problems follow it.
         APIResponses answers = OASFactory.createAPIResponses().addAPIResponse("200", answer);

@@ -31,6 +31,15 @@ final class Examples {
                         name -> body.addExample(name, OASFactory.createExample().ref("#/components/examples/" + name)));
     }
 
+    /** Adds the requests of an operation: its own, or where it has none the worked designs. */
+    static void addRequests(String operation, MediaType body) {
+        Map<String, String> own = JsonResources.in("requests/" + operation);
+        own.forEach((name, json) -> body.addExample(name, example("A request about " + name, json)));
+        if (own.isEmpty()) {
+            addDesigns(body);
+        }
+    }
+
     /** Adds the recorded answers of an operation. */
     static void addAnswers(String operation, MediaType answer) {
         if (operation.equals("findDesign")) {

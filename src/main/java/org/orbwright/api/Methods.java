@@ -18,7 +18,12 @@ final class Methods {
     private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
 
     static {
-        for (Class<?> resource : List.of(SheetResource.class, SolidsResource.class, DesignsResource.class)) {
+        for (Class<?> resource : List.of(
+                SheetResource.class,
+                BandDesignResource.class,
+                DrawingsResource.class,
+                SolidsResource.class,
+                DesignsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);

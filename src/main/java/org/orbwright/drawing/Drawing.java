@@ -9,7 +9,7 @@ import java.util.List;
  * @param description what it shows, for somebody who cannot see it
  * @param width width of the sheet
  * @param height height of the sheet
- * @param species the woods, in the order of their tones
+ * @param species the woods, in the order of the key
  * @param marks what is drawn, from the back to the front
  */
 public record Drawing(
@@ -22,16 +22,25 @@ public record Drawing(
     }
 
     /** Something that is drawn. */
-    public sealed interface Mark permits Area, Line, Label {}
+    public sealed interface Mark permits Area, Paper, Line, Label {}
 
     /**
      * An area of one wood.
      *
      * @param path its closed outline
-     * @param tone number of the wood among the drawing's species
+     * @param tone number of its wood's tone
      * @param pen how its outline is drawn
      */
     public record Area(PathData path, int tone, Pen pen) implements Mark {}
+
+    /**
+     * An area of bare paper, with holes where its parts overlap.
+     *
+     * @param path its closed outline
+     * @param opacity how much of what lies below it is hidden, 0 to 1
+     * @param pen how its outline is drawn
+     */
+    public record Paper(PathData path, double opacity, Pen pen) implements Mark {}
 
     /**
      * A line, open or closed, without a filling.
@@ -72,7 +81,9 @@ public record Drawing(
         MEDIUM,
         /** Seams and what matters most. */
         THICK,
-        /** What is turned away, or lies behind. */
+        /** Lines that have to be seen on the darkest wood too: they run between light ones. */
+        CASED,
+        /** What is turned away, or lies behind; light between the dashes. */
         DASHED
     }
 }

@@ -20,10 +20,17 @@ final class Legend {
     /** Margin around a drawing, as a share of half its size. */
     static final double MARGIN = 0.06;
 
-    private static final int COLUMNS = 3;
+    private static final int MOST_COLUMNS = 3;
+    /** Where the columns start, as a share of the width; the same is left free on the other side. */
+    private static final double INDENT = 0.03;
+    /** Width of a box of tone with its gap, as a share of the width. */
+    private static final double BOX = 0.063;
+
     private static final double ROW = 0.045;
 
     private final List<String> species;
+    private final List<Integer> tones;
+    private final int columns;
 
     Legend(Design design) {
         Set<String> names = new LinkedHashSet<>();
@@ -33,16 +40,30 @@ final class Legend {
             }
         }
         this.species = List.copyOf(names);
+        this.tones = Tones.of(species);
+        this.columns = columns();
     }
 
+    /** As many columns as the longest name leaves room for. */
+    private int columns() {
+        double longest = species.stream()
+                .mapToDouble(name -> Lettering.width(name, letters(1)))
+                .max()
+                .orElse(0);
+        return Math.max(1, Math.min(MOST_COLUMNS, (int) ((1 - 2 * INDENT) / (BOX + longest + INDENT))));
+    }
+
+    /** The woods. */
     List<String> species() {
         return species;
     }
 
+    /** The tone of a wood. */
     int tone(String name) {
-        return species.indexOf(name);
+        return tones.get(species.indexOf(name));
     }
 
+    /** The word for a set. */
     String setName(BandSet set) {
         return set.name().toLowerCase(Locale.ROOT);
     }
@@ -54,7 +75,7 @@ final class Legend {
 
     /** Height of the key below a drawing of this width. */
     double height(double width) {
-        int rows = (species.size() + COLUMNS - 1) / COLUMNS;
+        int rows = (species.size() + columns - 1) / columns;
         return width * ROW * (rows + 0.5);
     }
 
@@ -63,18 +84,21 @@ final class Legend {
         List<Mark> marks = new ArrayList<>();
         double letters = letters(width);
         for (int i = 0; i < species.size(); i++) {
-            int row = i / COLUMNS;
-            double x = width * (0.03 + (double) (i % COLUMNS) / COLUMNS);
+            int row = i / columns;
+            double columnWidth = width * (1 - 2 * INDENT) / columns;
+            double x = width * INDENT + columnWidth * (i % columns);
             double y = top + width * ROW * row;
             double box = width * ROW * 0.7;
+            double room = columnWidth - width * BOX;
             PathData square = new PathData()
                     .moveTo(x, y)
                     .lineTo(x + 1.6 * box, y)
                     .lineTo(x + 1.6 * box, y + box)
                     .lineTo(x, y + box)
                     .close();
-            marks.add(new Area(square, i, Pen.THIN));
-            marks.add(new Label(x + 2 * box, y + box * 0.8, letters, Anchor.START, species.get(i)));
+            marks.add(new Area(square, tones.get(i), Pen.THIN));
+            marks.add(new Label(
+                    x + 2 * box, y + box * 0.8, letters, Anchor.START, Lettering.fit(species.get(i), room, letters)));
         }
         return marks;
     }

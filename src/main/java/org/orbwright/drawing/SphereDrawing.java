@@ -67,9 +67,9 @@ public final class SphereDrawing {
             pole(frames.get(0));
         }
         List<Mark> marks = new ArrayList<>();
-        for (int tone = 0; tone < areas.length; tone++) {
-            if (!areas[tone].isEmpty()) {
-                marks.add(new Area(areas[tone], tone, Pen.THIN));
+        for (int i = 0; i < areas.length; i++) {
+            if (!areas[i].isEmpty()) {
+                marks.add(new Area(areas[i], legend.tone(legend.species().get(i)), Pen.THIN));
             }
         }
         marks.add(new Line(joints, Pen.THIN));
@@ -96,7 +96,8 @@ public final class SphereDrawing {
         for (Patch patch : bands) {
             List<Vector3D> outline =
                     view.visibleArea(lift(frame, patch.polygon().points(), true));
-            add(areas[legend.tone(patch.layer().band().species())], outline, true);
+            int wood = legend.species().indexOf(patch.layer().band().species());
+            add(areas[wood], outline, true);
         }
         List<Point> reach = segment.reach(radius, Flattening.TOLERANCE);
         line(seams, lift(frame, reach, false));

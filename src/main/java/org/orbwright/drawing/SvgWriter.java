@@ -1,7 +1,6 @@
 package org.orbwright.drawing;
 
 import java.io.StringWriter;
-import java.util.stream.IntStream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -10,16 +9,18 @@ import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
 import org.orbwright.drawing.Drawing.Pen;
 
 /** Writes a drawing as SVG 1.1, one user unit a millimetre, with a title and a description for readers of screens. */
 public final class SvgWriter {
     private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String PAPER = "#ffffff";
     private static final String INK = "#1c1c1c";
-    /** A hatch repeats some 90 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
-    private static final double HATCHES_PER_SHEET = 90;
+    /** A hatch repeats some 80 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
+    private static final double HATCHES_PER_SHEET = 80;
     /** Pens, as a share of the sheet, so that small and large drawings look alike. */
-    private static final double THIN_PER_SHEET = 0.0009;
+    private static final double THIN_PER_SHEET = 0.001;
 
     private final Drawing drawing;
     private final XMLStreamWriter xml;
@@ -54,7 +55,7 @@ public final class SvgWriter {
         text("desc", "description", drawing.description());
         patterns();
         xml.writeEmptyElement("rect");
-        attributes("width", width, "height", height, "fill", "#ffffff");
+        attributes("width", width, "height", height, "fill", PAPER);
         for (Mark mark : drawing.marks()) {
             mark(mark);
         }
@@ -70,12 +71,15 @@ public final class SvgWriter {
     }
 
     private void patterns() throws XMLStreamException {
-        double size = Math.max(drawing.width(), drawing.height()) / HATCHES_PER_SHEET;
+        double size = drawing.width() / HATCHES_PER_SHEET;
         xml.writeStartElement("defs");
-        int[] hatched = IntStream.range(0, drawing.species().size())
-                .filter(tone -> !Tones.hatch(tone).isEmpty())
+        int[] tones = drawing.marks().stream()
+                .filter(Area.class::isInstance)
+                .mapToInt(mark -> ((Area) mark).tone())
+                .distinct()
+                .sorted()
                 .toArray();
-        for (int tone : hatched) {
+        for (int tone : tones) {
             xml.writeStartElement("pattern");
             attributes("id", "wood-" + tone, "patternUnits", "userSpaceOnUse");
             attributes("width", PathData.number(size), "height", PathData.number(size));
@@ -90,13 +94,28 @@ public final class SvgWriter {
     private void mark(Mark mark) throws XMLStreamException {
         if (mark instanceof Area area) {
             area(area);
-        } else if (mark instanceof Line line) {
+        } else if (mark instanceof Paper paper) {
             xml.writeEmptyElement("path");
-            attributes("d", line.path().toString(), "fill", "none");
-            pen(line.pen());
+            attributes("d", paper.path().toString(), "fill", PAPER, "fill-rule", "evenodd");
+            attributes("fill-opacity", PathData.number(paper.opacity()));
+            pen(paper.pen());
+        } else if (mark instanceof Line line) {
+            line(line);
         } else if (mark instanceof Label label) {
             label(label);
         }
+    }
+
+    private void line(Line line) throws XMLStreamException {
+        String path = line.path().toString();
+        if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED) {
+            double casing = (line.pen() == Pen.CASED ? 4 : 2) * thin();
+            xml.writeEmptyElement("path");
+            attributes("d", path, "fill", "none", "stroke", PAPER, "stroke-width", PathData.number(casing));
+        }
+        xml.writeEmptyElement("path");
+        attributes("d", path, "fill", "none");
+        pen(line.pen());
     }
 
     /** The tone below and the hatch above it: a pattern with a ground of its own shows its joints in some viewers. */
@@ -104,19 +123,17 @@ public final class SvgWriter {
         String path = area.path().toString();
         xml.writeEmptyElement("path");
         attributes("d", path, "fill", Tones.fill(area.tone()));
-        boolean hatched = !Tones.hatch(area.tone()).isEmpty();
-        if (hatched) {
-            xml.writeEmptyElement("path");
-            attributes("d", path, "fill", "url(#wood-" + area.tone() + ")");
-        }
+        xml.writeEmptyElement("path");
+        attributes("d", path, "fill", "url(#wood-" + area.tone() + ")");
         pen(area.pen());
     }
 
     private void pen(Pen pen) throws XMLStreamException {
-        double thin = Math.max(drawing.width(), drawing.height()) * THIN_PER_SHEET;
+        double thin = thin();
         double width = switch (pen) {
             case NONE -> 0;
             case THIN -> thin;
+            case CASED -> 1.5 * thin;
             case MEDIUM, DASHED -> 2 * thin;
             case THICK -> 3.5 * thin;
         };
@@ -126,6 +143,10 @@ public final class SvgWriter {
         if (pen == Pen.DASHED) {
             attributes("stroke-dasharray", PathData.number(8 * thin) + " " + PathData.number(5 * thin));
         }
+    }
+
+    private double thin() {
+        return drawing.width() * THIN_PER_SHEET;
     }
 
     private void label(Label label) throws XMLStreamException {

@@ -1,5 +1,12 @@
 package org.orbwright.drawing;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
 /**
  * The tones by which woods are told apart: a colour, a lightness that differs from the neighbours' when printed in
  * black and white, and a hatch. Eight of each; after eight woods the hatches move on, so that 64 can be told apart.
@@ -16,7 +23,7 @@ final class Tones {
 
     /** Hatches in a square of eight by eight, those across drawn beyond its corners so that tiles join. */
     private static final String[] HATCHES = {
-        "",
+        "M1 2H4M5 6H8",
         "M-2 10L10 -2M-2 2L2 -2M6 10L10 6",
         "M0 4H8",
         "M4 0V8",
@@ -26,9 +33,12 @@ final class Tones {
         "M0 4H8M4 0V8"
     };
 
+    /** Words of a wood's name with the tones that suit it, the best first. */
+    private static final Map<String, int[]> SUITABLE = suitable();
+
     private Tones() {}
 
-    /** The colour of the wood of this number. */
+    /** The colour of this tone. */
     static String fill(int tone) {
         return FILLS[tone % FILLS.length];
     }
@@ -38,8 +48,58 @@ final class Tones {
         return LINES[tone % LINES.length];
     }
 
-    /** Path data of its hatch, in a square of eight by eight; empty for none. */
+    /** Path data of its hatch, in a square of eight by eight. */
     static String hatch(int tone) {
         return HATCHES[(tone + tone / FILLS.length) % HATCHES.length];
+    }
+
+    /**
+     * A tone for each wood: one that suits its name while one is free, else the next that no wood has. Woods whose
+     * names say nothing choose last.
+     *
+     * @param species the woods, each once
+     */
+    static List<Integer> of(List<String> species) {
+        List<Integer> tones = new ArrayList<>(species.size());
+        for (String name : species) {
+            tones.add(suiting(name, tones));
+        }
+        int next = 0;
+        for (int i = 0; i < tones.size(); i++) {
+            if (tones.get(i) < 0) {
+                while (tones.contains(next)) {
+                    next++;
+                }
+                tones.set(i, next);
+            }
+        }
+        return List.copyOf(tones);
+    }
+
+    /** A free tone that suits the name; -1 if there is none. */
+    private static int suiting(String name, List<Integer> taken) {
+        return Arrays.stream(name.toLowerCase(Locale.ROOT).split("[^a-z]+", -1))
+                .filter(SUITABLE::containsKey)
+                .flatMapToInt(word -> Arrays.stream(SUITABLE.get(word)))
+                .filter(tone -> !taken.contains(tone))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    private static Map<String, int[]> suitable() {
+        Map<String, int[]> tones = new TreeMap<>();
+        put(tones, "maple holly birch sycamore basswood lime aspen hornbeam boxwood", 0, 4, 7);
+        put(tones, "ash beech pine spruce fir poplar hickory tulipwood pearwood", 4, 0, 7);
+        put(tones, "walnut wenge ebony rosewood blackwood bog", 1, 5);
+        put(tones, "cherry padauk mahogany bloodwood redwood jatoba bubinga yew sapele purpleheart", 6, 2);
+        put(tones, "alder oak elm teak iroko chestnut larch cedar plum apple", 2, 4);
+        put(tones, "locust robinia mulberry olive laburnum", 3, 2);
+        return tones;
+    }
+
+    private static void put(Map<String, int[]> tones, String words, int... suitable) {
+        for (String word : words.split(" ", -1)) {
+            tones.put(word, suitable);
+        }
     }
 }

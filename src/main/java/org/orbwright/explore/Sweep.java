@@ -33,16 +33,20 @@ public final class Sweep implements Iterator<SweepRow> {
     private final List<Boolean> whole;
     private final List<List<Double>> values;
     private final List<RecordPath> outputs;
+    private final List<String> fieldNames;
+    private final List<String> outputNames;
     private final int size;
     private int next;
 
     private Sweep(
-            DesignRequest design,
+            SweepRequest request,
             List<RecordPath> fields,
             List<Boolean> whole,
             List<List<Double>> values,
             List<RecordPath> outputs) {
-        this.design = design;
+        this.design = request.design();
+        this.fieldNames = request.vary().stream().map(VaryRequest::field).toList();
+        this.outputNames = request.outputs();
         this.fields = fields;
         this.whole = whole;
         this.values = values;
@@ -88,12 +92,22 @@ public final class Sweep implements Iterator<SweepRow> {
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
         }
-        return new Sweep(request.design(), fields, whole, values, outputs);
+        return new Sweep(request, fields, whole, values, outputs);
     }
 
     /** Number of designs. */
     public int size() {
         return size;
+    }
+
+    /** JSON pointers of the varied fields, in the order of a row's inputs. */
+    public List<String> fields() {
+        return fieldNames;
+    }
+
+    /** JSON pointers of the wanted numbers, in the order of a row's outputs. */
+    public List<String> outputs() {
+        return outputNames;
     }
 
     @Override

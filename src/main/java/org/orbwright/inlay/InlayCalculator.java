@@ -16,8 +16,8 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
 import org.orbwright.inlay.InlayPlan.CoveredBand;
+import org.orbwright.inlay.InlayPlan.InlayLimit;
 import org.orbwright.inlay.InlayPlan.Largest;
-import org.orbwright.inlay.InlayPlan.Limit;
 import org.orbwright.inlay.InlayPlan.Pocket;
 import org.orbwright.inlay.InlayPlan.TipHole;
 import org.orbwright.inlay.InlayRequest.ShapeKind;
@@ -126,7 +126,9 @@ public final class InlayCalculator {
         }
         double byHollow = Math.sqrt((radius - lowestRim) * (radius + lowestRim));
         double bySeam = bySeam();
-        return byHollow <= bySeam ? new Largest(2 * byHollow, Limit.HOLLOW) : new Largest(2 * bySeam, Limit.SEAM);
+        return byHollow <= bySeam
+                ? new Largest(2 * byHollow, InlayLimit.HOLLOW)
+                : new Largest(2 * bySeam, InlayLimit.SEAM);
     }
 
     /**
@@ -252,7 +254,7 @@ public final class InlayCalculator {
     }
 
     private ImpossibleDesignException tooLarge(Largest largest) {
-        String reason = largest.limitedBy() == Limit.HOLLOW
+        String reason = largest.limitedBy() == InlayLimit.HOLLOW
                 ? "its pocket would come nearer than " + design.say(floor) + " to the hollow"
                 : "its pocket would break out through the bevelled seam";
         return refuse(

@@ -25,7 +25,7 @@ public record InlayPlan(
         @Describe("The panels that get an inlay.") List<InlaidPanel> panels) {
 
     /** What limits the size of an inlay. */
-    public enum Limit {
+    public enum InlayLimit {
         /** The pocket would come too near to the hollow. */
         HOLLOW,
         /** The pocket would break out through the bevelled seam. */
@@ -81,7 +81,7 @@ public record InlayPlan(
             double diameter,
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
-            Limit limitedBy) {}
+            InlayLimit limitedBy) {}
 
     /** The hole of chipped tips. */
     @Describe("The hole that chipped tips leave at the panel's centre.")

@@ -7,7 +7,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.sphere.SphereSizing.FacePlaces;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.LandLimits;
-import org.orbwright.sphere.SphereSizing.Limit;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** Sizes the sphere that comes out of a design. */
 public final class SphereCalculator {
@@ -45,7 +45,7 @@ public final class SphereCalculator {
                 2 * swing,
                 2 * seam,
                 2 * Math.min(face, seam),
-                face <= seam ? Limit.FLATS : Limit.SEAMS,
+                face <= seam ? SphereLimit.FLATS : SphereLimit.SEAMS,
                 2 * radius,
                 4 * Math.PI * radius * radius,
                 faces,

@@ -35,7 +35,7 @@ public record SphereSizing(
         double largestDiameter,
 
         @Describe(value = "What limits the largest sphere.", example = "\"FLATS\"")
-        Limit largestLimitedBy,
+        SphereLimit largestLimitedBy,
 
         @Describe(value = "Diameter of the chosen sphere.", quantity = Quantity.LENGTH, example = "172")
         double diameter,
@@ -62,7 +62,7 @@ public record SphereSizing(
         @Describe("The land and its limits.") LandLimits land) {
 
     /** What keeps a sphere from being larger. */
-    public enum Limit {
+    public enum SphereLimit {
         /** The lowest face: a larger sphere would keep a flat there. */
         FLATS,
         /** The seams, which the land leaves open further out. */

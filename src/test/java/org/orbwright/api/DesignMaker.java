@@ -36,6 +36,11 @@ final class DesignMaker {
         "\"\\ud800\""
     };
 
+    private static final Map<String, String> EXAMPLES = Map.of(
+            "WidthRequest", example("solveWidths"),
+            "InlayRequest", example("planInlays"),
+            "SweepRequest", example("exploreDesigns"));
+
     private final JsonNode contract;
     private final Random random;
     private final List<String> worked = List.copyOf(DesignLibrary.all().keySet());
@@ -46,17 +51,24 @@ final class DesignMaker {
         this.random = random;
     }
 
-    /** A design that fits the contract; about half of them are a worked design with some numbers changed. */
-    JsonNode make() {
+    /** A request that fits the contract; about half of them are a worked one with some numbers changed. */
+    JsonNode make(String schema) {
         if (random.nextInt(3) == 0) {
-            return value(schema("DesignRequest"), "");
+            return value(schema(schema), "");
         }
-        String name = worked.get(random.nextInt(worked.size()));
-        JsonNode design = Contract.json(DesignLibrary.find(name).orElseThrow().json());
+        JsonNode request = schema.equals("DesignRequest")
+                ? Contract.json(DesignLibrary.find(worked.get(random.nextInt(worked.size())))
+                        .orElseThrow()
+                        .json())
+                : Contract.json(EXAMPLES.get(schema));
         for (int i = random.nextInt(3); i > 0; i--) {
-            shift(design, schema("DesignRequest"));
+            shift(request, schema(schema));
         }
-        return design;
+        return request;
+    }
+
+    private static String example(String folder) {
+        return JsonResources.in("requests/" + folder).values().iterator().next();
     }
 
     /** Changes one number somewhere, within its bounds. */
@@ -68,6 +80,8 @@ final class DesignMaker {
         JsonNode value = object.get(name);
         if (value.isObject()) {
             shift(value, property);
+        } else if (value.isArray() && !value.get(0).isObject()) {
+            return;
         } else if (value.isArray()) {
             shift(value.get(random.nextInt(value.size())), resolved(property.path("items")));
         } else if (value.isNumber()) {

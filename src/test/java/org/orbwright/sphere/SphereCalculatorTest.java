@@ -13,7 +13,7 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
-import org.orbwright.sphere.SphereSizing.Limit;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 class SphereCalculatorTest {
     private static final double EXACT = 1e-9;
@@ -109,7 +109,7 @@ class SphereCalculatorTest {
         void sphere() {
             assertEquals(199.6118716785239, sizing.seamDiameter(), EXACT);
             assertEquals(177.8, sizing.largestDiameter(), EXACT);
-            assertEquals(Limit.FLATS, sizing.largestLimitedBy());
+            assertEquals(SphereLimit.FLATS, sizing.largestLimitedBy());
             assertEquals(172, sizing.diameter(), EXACT);
             assertEquals(4 * Math.PI * 86 * 86, sizing.area(), 1e-9);
             assertEquals(0, face.flatDiameter());
@@ -214,7 +214,7 @@ class SphereCalculatorTest {
     @DisplayName("a land of 45 mm on a cube of 200 mm: seams close inside 110 sqrt 2 = 155.6, which limits the sphere")
     void seamsLimitTheLargestSphere() {
         SphereSizing sizing = sizing(Designs.of("cube").thickness(60).land(45));
-        assertEquals(Limit.SEAMS, sizing.largestLimitedBy());
+        assertEquals(SphereLimit.SEAMS, sizing.largestLimitedBy());
         assertEquals(110 * Math.sqrt(2), sizing.largestDiameter(), EXACT);
         assertEquals(110 * Math.sqrt(2) - 4, sizing.diameter(), EXACT);
     }

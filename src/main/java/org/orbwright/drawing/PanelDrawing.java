@@ -1,0 +1,220 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.PanelPlan.Place;
+import org.orbwright.drawing.PlanPolygon.Point;
+import org.orbwright.drawing.SegmentPatches.Patch;
+
+/**
+ * The flat panel of one face kind at true size: its segments and bands, and the line beyond which their wood is turned
+ * away.
+ */
+public final class PanelDrawing {
+    /** Width of the sheet for a panel of width 1; what is left is margin. */
+    private static final double SHEET_PER_PANEL = 1.3;
+    /** The sheet is at least this wide for a panel of height 1. */
+    private static final double SHEET_PER_HEIGHT = 0.95;
+    /** How much of its tone wood keeps in the drawing that the sphere will lose: the rest is paper. */
+    private static final double LOST_COVER = 0.6;
+
+    private final Design design;
+    private final Panel panel;
+    private final BandSet set;
+    private final Legend legend;
+    private final PanelPlan plan;
+    private final double width;
+    private final double letters;
+    private final double top;
+    private final double centreX;
+    private final double centreY;
+    private final double bottom;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private PanelDrawing(Design design, Panel panel, BandSet set) {
+        this.design = design;
+        this.panel = panel;
+        this.set = set;
+        this.legend = new Legend(design);
+        this.plan = PanelPlan.of(design, panel);
+        double left = plan.corners().stream().mapToDouble(Point::x).min().orElseThrow();
+        double right = plan.corners().stream().mapToDouble(Point::x).max().orElseThrow();
+        double above = plan.corners().stream().mapToDouble(Point::y).min().orElseThrow();
+        double below = plan.corners().stream().mapToDouble(Point::y).max().orElseThrow();
+        this.width = Math.max(SHEET_PER_PANEL * (right - left), SHEET_PER_HEIGHT * (below - above));
+        this.letters = Legend.letters(width);
+        this.top = 5 * letters;
+        this.centreX = width / 2 - (left + right) / 2;
+        this.centreY = top - above;
+        this.bottom = centreY + below + 5 * letters;
+    }
+
+    /**
+     * Draws the panel of a face kind.
+     *
+     * @param design the design
+     * @param face the face kind; null for a solid with only one
+     * @param set the set of segments that it is made from
+     */
+    public static Drawing draw(Design design, String face, BandSet set) {
+        Panel panel = DrawnFace.of(design, face);
+        return new PanelDrawing(design, panel, set).drawing();
+    }
+
+    private Drawing drawing() {
+        marks.add(Callout.heading(heading(), width, letters));
+        plan.places().forEach(this::bands);
+        marks.add(new Paper(lost(), LOST_COVER, Pen.NONE));
+        plan.places().forEach(this::joint);
+        marks.add(new Line(path(plan.corners(), true), Pen.THICK));
+        plan.places().forEach(this::reach);
+        if (flatRadius() > 0) {
+            marks.add(new Line(new PathData().circle(centreX, centreY, flatRadius()), Pen.CASED));
+        }
+        marks.addAll(new PanelNumbers(plan.places().get(0), this::onSheet, letters)
+                .marks(patches(plan.places().get(0)).flat()));
+        if (panel.kind().segments().size() > 1 || panel.kind().segments().get(0).mirroredCount() > 0) {
+            plan.places().forEach(this::letter);
+        }
+        double captionTop = scaleBar(bottom);
+        List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
+        marks.addAll(Callout.text(width * 0.03, captionTop, letters, Anchor.START, lines));
+        double key = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
+        marks.addAll(legend.marks(width, key));
+        return new Drawing(heading(), description(), width, key + legend.height(width), legend.species(), marks);
+    }
+
+    private SegmentPatches patches(Place place) {
+        return new SegmentPatches(place.panel(), place.piece(), DrawnFace.set(place.panel(), set));
+    }
+
+    private double flatRadius() {
+        double h = panel.faceDistance();
+        double r = design.sphereRadius();
+        return r > h ? Math.sqrt((r - h) * (r + h)) : 0;
+    }
+
+    private void bands(Place place) {
+        for (Patch patch : patches(place).flat()) {
+            int tone = legend.tone(patch.layer().band().species());
+            marks.add(new Area(path(place, patch.polygon().points(), true), tone, Pen.THIN));
+        }
+    }
+
+    /** What lies between the outline and the line that the sphere reaches. */
+    private PathData lost() {
+        PathData path = path(plan.corners(), true);
+        List<Point> kept = new ArrayList<>();
+        for (Place place : plan.places()) {
+            patches(place)
+                    .reach(design.sphereRadius(), Flattening.TOLERANCE)
+                    .forEach(point -> kept.add(place.at(point)));
+        }
+        return append(path, kept, true);
+    }
+
+    private void joint(Place place) {
+        List<Point> joint = List.of(
+                new Point(0, 0), new Point(place.piece().base(), -place.piece().left()));
+        marks.add(new Line(path(place, joint, false), Pen.MEDIUM));
+    }
+
+    private void reach(Place place) {
+        List<Point> reach = patches(place).reach(design.sphereRadius(), Flattening.TOLERANCE);
+        marks.add(new Line(path(place, reach, false), Pen.DASHED));
+    }
+
+    /** The letter of a segment's kind outside its base; an asterisk marks the mirror image. */
+    private void letter(Place place) {
+        Piece piece = place.piece();
+        double along = plan.places().indexOf(place) == 0 ? 0.8 * piece.right() : (piece.right() - piece.left()) / 2;
+        Point at = onSheet(place.at(new Point(piece.base() + 1.3 * letters, along)));
+        String name = piece.segment() + (piece.mirrored() ? "*" : "");
+        marks.add(new Label(at.x(), at.y() + 0.36 * letters, letters, Anchor.MIDDLE, name));
+    }
+
+    /** A line of known length, to check the scale of a print; returns where it ends below. */
+    private double scaleBar(double from) {
+        double unit = design.unit().millimetres();
+        double length = Ticks.step(width / 8 / unit);
+        double x = width * 0.03;
+        double y = from + letters / 2;
+        marks.add(Callout.dimension(x, y, x + length * unit, y, letters / 3));
+        String text = Ticks.write(length) + " " + design.unit().symbol() + " when printed at true size";
+        marks.add(new Label(x + length * unit + letters, y + 0.36 * letters, letters, Anchor.START, text));
+        return from + 1.5 * letters;
+    }
+
+    private PathData path(Place place, List<Point> points, boolean closed) {
+        return path(points.stream().map(place::at).toList(), closed);
+    }
+
+    private PathData path(List<Point> points, boolean closed) {
+        return append(new PathData(), points, closed);
+    }
+
+    private PathData append(PathData path, List<Point> points, boolean closed) {
+        for (int i = 0; i < points.size(); i++) {
+            Point point = onSheet(points.get(i));
+            if (i == 0) {
+                path.moveTo(point.x(), point.y());
+            } else {
+                path.lineTo(point.x(), point.y());
+            }
+        }
+        return closed ? path.close() : path;
+    }
+
+    private Point onSheet(Point point) {
+        return new Point(centreX + point.x(), centreY + point.y());
+    }
+
+    private String heading() {
+        String name = panel.face();
+        boolean twoSets =
+                plan.places().stream().anyMatch(p -> p.panel().lamination().sets() == 2);
+        String which = twoSets ? ", " + legend.setName(set) : "";
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " of the "
+                + design.solid().name() + which;
+    }
+
+    private String caption() {
+        String bases = panel.pieces().stream()
+                .mapToDouble(Piece::baseLength)
+                .distinct()
+                .mapToObj(design::say)
+                .collect(Collectors.joining(" and "));
+        String mirrored = plan.places().stream().anyMatch(p -> p.piece().mirrored())
+                ? " An asterisk marks the mirror image of a segment"
+                        + (panel.lamination().straight() ? ", which is the same piece turned face down." : ".")
+                : "";
+        String flat =
+                flatRadius() > 0 ? " Circle: inside it a flat of " + design.say(2 * flatRadius()) + " stays." : "";
+        return "Across corners " + design.say(plan.acrossCorners()) + ", base " + bases + ", base distance "
+                + design.say(panel.baseDistance()) + ". Dashed: beyond this line the wood is turned away." + flat
+                + mirrored;
+    }
+
+    private String description() {
+        String bands = patches(plan.places().get(0)).flat().stream()
+                .map(p -> "band " + p.layer().number() + ", " + p.layer().band().species() + ", "
+                        + design.say(p.layer().band().width()))
+                .collect(Collectors.joining("; "));
+        return "The flat panel of the face kind " + panel.face() + " at true size, seen from outside, made of "
+                + plan.places().size() + " segments whose tips meet at its centre. Bands from the base to the tip: "
+                + bands + ". " + caption();
+    }
+}

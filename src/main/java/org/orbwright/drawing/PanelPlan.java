@@ -1,0 +1,78 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.drawing.PlanPolygon.Point;
+import org.orbwright.solid.Face;
+
+/**
+ * Where the segments of a panel lie around its centre, seen from outside, the first one with its base down; x to the
+ * right and y downwards as on the sheet.
+ *
+ * @param places the segments, counter-clockwise
+ */
+record PanelPlan(List<Place> places) {
+
+    /**
+     * A segment in its place.
+     *
+     * @param panel the panel, or the half of it with the segment's lamination
+     * @param piece its outline as it lies on the panel
+     * @param turn angle by which it is turned counter-clockwise from where its base is down
+     */
+    record Place(Panel panel, Piece piece, double turn) {
+        /** Where a point of the segment lies on the sheet. */
+        Point at(Point point) {
+            double sin = Math.sin(turn);
+            double cos = Math.cos(turn);
+            return new Point(point.x() * sin + point.y() * cos, point.x() * cos - point.y() * sin);
+        }
+
+        /** The corner at the left end of the base, on the sheet. */
+        Point leftCorner() {
+            return at(new Point(piece.base(), -piece.left()));
+        }
+    }
+
+    PanelPlan {
+        places = List.copyOf(places);
+    }
+
+    /** The plan of the first face of a kind. */
+    static PanelPlan of(Design design, Panel panel) {
+        Face face = design.solid().faces().stream()
+                .filter(f -> f.kind().equals(panel.face()))
+                .findFirst()
+                .orElseThrow();
+        List<Place> places = new ArrayList<>();
+        double turn = 0;
+        double before = 0;
+        for (int place = 0; place < face.segments().size(); place++) {
+            Panel half = design.panelAt(panel.face(), place);
+            Piece piece = half.pieceOf(face.segments().get(place), place);
+            turn += places.isEmpty() ? 0 : before + Math.atan(piece.left() / piece.base());
+            places.add(new Place(half, piece, turn));
+            before = Math.atan(piece.right() / piece.base());
+        }
+        return new PanelPlan(places);
+    }
+
+    /** The panel's corners on the sheet. */
+    List<Point> corners() {
+        return places.stream().map(Place::leftCorner).toList();
+    }
+
+    /** The largest distance between two corners. */
+    double acrossCorners() {
+        double largest = 0;
+        for (Point a : corners()) {
+            for (Point b : corners()) {
+                largest = Math.max(largest, Math.hypot(a.x() - b.x(), a.y() - b.y()));
+            }
+        }
+        return largest;
+    }
+}
