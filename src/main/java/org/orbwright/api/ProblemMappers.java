@@ -78,7 +78,9 @@ public class ProblemMappers {
             case METHOD_NOT_ALLOWED ->
                 request.getMethod() + " is not for " + path(request) + "; it takes " + allow + ".";
             case NOT_ACCEPTABLE ->
-                "Answers are application/json" + insteadOf(request.getHeaderString(HttpHeaders.ACCEPT)) + ".";
+                path(request) + " answers with "
+                        + Methods.producedAt(request.getUriInfo().getPath())
+                        + insteadOf(request.getHeaderString(HttpHeaders.ACCEPT)) + ".";
             case BODY_TOO_LARGE -> "The body is larger than a design can be.";
             case UNSUPPORTED_MEDIA_TYPE ->
                 "The body has to be sent with the header Content-Type: application/json"

@@ -24,6 +24,8 @@ import org.orbwright.sheet.SheetCalculator;
 public final class Sweep implements Iterator<SweepRow> {
     /** Stations of the sheets' profiles; an output may point at them. */
     private static final int STATIONS = 9;
+    /** A range's values are rounded to this many decimals, so that they read as they are meant. */
+    private static final int STEP_DECIMALS = 9;
 
     /** A sheet repeats its design, which is the sweep's input and not its output. */
     private static final String REPEATED_DESIGN = "design";
@@ -184,8 +186,8 @@ public final class Sweep implements Iterator<SweepRow> {
         }
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < vary.count(); i++) {
-            double share = (double) i / (vary.count() - 1);
-            values.add(vary.from() * (1 - share) + vary.to() * share);
+            double step = (vary.to() - vary.from()) * i / (vary.count() - 1);
+            values.add(Rounding.round(vary.from() + step, STEP_DECIMALS));
         }
         return values;
     }
