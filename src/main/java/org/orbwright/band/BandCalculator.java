@@ -54,7 +54,7 @@ public final class BandCalculator {
         for (Piece piece : panel.pieces()) {
             segments.add(segmentBands(panel, piece));
         }
-        return new FaceBands(panel.face(), panel.lamination().bandAngle(), segments);
+        return new FaceBands(panel.face(), panel.places(), panel.lamination().bandAngle(), segments);
     }
 
     private SegmentBands segmentBands(Panel panel, Piece piece) {
@@ -64,6 +64,7 @@ public final class BandCalculator {
         return new SegmentBands(
                 piece.segment(),
                 piece.mirrored(),
+                piece.turned(),
                 piece.perSphere(),
                 piece.area(),
                 surface.whole().visible(),

@@ -30,7 +30,7 @@ public record BandStack(List<Layer> layers) {
     /** The bands of a piece of one set. */
     public static BandStack of(Lamination lamination, Piece piece, BandSet set) {
         int count = lamination.bands().size();
-        double angle = lamination.bandAngle();
+        double angle = piece.angle(lamination);
         double cos = Math.cos(angle);
         double sin = Math.sin(angle);
         List<Layer> layers = new ArrayList<>(count);

@@ -2,6 +2,7 @@ package org.orbwright.band;
 
 import java.util.List;
 import org.orbwright.design.BandSet;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -24,6 +25,9 @@ public record BandSurvival(
             @Describe(value = "The face kind.", example = "\"pentagon\"")
             String face,
 
+            @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
+            Places places,
+
             @Describe(
                     value = "Band angle of the lamination.",
                     quantity = Quantity.ANGLE,
@@ -42,6 +46,11 @@ public record BandSurvival(
 
             @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
             boolean mirrored,
+
+            @Describe(
+                    value = "Whether the segment lies face down, so that its bands lean the other way.",
+                    example = "false")
+            boolean turned,
 
             @Describe(value = "Segments of this kind in one sphere.", example = "60", max = 1000)
             int perSphere,

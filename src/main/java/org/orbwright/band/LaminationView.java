@@ -14,23 +14,19 @@ final class LaminationView {
     private final Panel panel;
     private final List<Part> parts = new ArrayList<>();
     private final double sphereArea;
-    private final double cos;
-    private final double sin;
 
-    private record Part(Piece piece, SegmentSurface surface, double top) {}
+    private record Part(Piece piece, SegmentSurface surface, double top, double cos, double sin) {}
 
     LaminationView(Design design, Panel panel) {
         this.panel = panel;
-        double angle = panel.lamination().bandAngle();
-        this.cos = Math.cos(angle);
-        this.sin = Math.sin(angle);
         double total = 0;
         for (Panel other : design.panels()) {
             for (Piece piece : other.pieces()) {
                 SegmentSurface surface = Surfaces.of(other, piece, design.sphereRadius());
                 total += piece.perSphere() * surface.whole().visible();
                 if (other.equals(panel)) {
-                    parts.add(new Part(piece, surface, piece.top(angle)));
+                    double angle = piece.angle(panel.lamination());
+                    parts.add(new Part(piece, surface, piece.top(angle), Math.cos(angle), Math.sin(angle)));
                 }
             }
         }
@@ -72,11 +68,13 @@ final class LaminationView {
     }
 
     private double below(Part part, double depth) {
-        return part.surface().below(new BandLine(part.top() - depth, cos, sin)).visible();
+        return part.surface()
+                .below(new BandLine(part.top() - depth, part.cos(), part.sin()))
+                .visible();
     }
 
     private double crossed(Part part, double slope, double from, double to) {
-        double end = part.surface().along(slope, cos, sin);
+        double end = part.surface().along(slope, part.cos(), part.sin());
         double low = Math.max(part.top() - to, Math.min(0, end));
         double high = Math.min(part.top() - from, Math.max(0, end));
         return high > low ? part.surface().arc(high) - part.surface().arc(low) : 0;

@@ -30,8 +30,8 @@ final class VisibleWidths {
     VisibleWidths(SegmentSurface surface, Piece piece, Lamination lamination, int stations) {
         this.surface = surface;
         this.piece = piece;
-        this.cos = Math.cos(lamination.bandAngle());
-        this.sin = Math.sin(lamination.bandAngle());
+        this.cos = Math.cos(piece.angle(lamination));
+        this.sin = Math.sin(piece.angle(lamination));
         this.symmetric = piece.symmetric() && lamination.straight();
         this.stations = stations;
         this.lowest = mark(-surface.extent(-cos, -sin));

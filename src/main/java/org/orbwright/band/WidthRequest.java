@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -20,6 +21,7 @@ import org.orbwright.quantity.Quantity;
  *
  * @param design the design; the widths of the lamination in question are looked for and may be left out
  * @param face the face kind whose lamination is solved for, or null for a solid with one
+ * @param places which lamination of the face kind, or null where it has one
  * @param set the set of segments in which the wishes are to come true, or null for upright
  * @param wishes one for each band of that lamination, exactly one of them the rest
  * @param step the shop's step to which widths are rounded, or null for none
@@ -34,6 +36,12 @@ public record WidthRequest(
                 optional = true)
         @Size(max = 40)
         String face,
+
+        @Describe(
+                value = "Which lamination of the face kind, where every other segment has its own.",
+                example = "\"ODD\"",
+                optional = true)
+        Places places,
 
         @Describe(
                 value = "The set of segments in which the wishes are to come true; upright if left out.",

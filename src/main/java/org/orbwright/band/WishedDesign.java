@@ -165,24 +165,30 @@ final class WishedDesign {
 
     private static int lamination(WidthRequest request) {
         List<LaminationRequest> laminations = request.design().laminations();
-        if (request.face() == null && laminations.size() == 1) {
-            return 0;
-        }
+        int found = -1;
+        int count = 0;
         for (int i = 0; i < laminations.size(); i++) {
-            if (request.face() != null
-                    && request.face().equals(laminations.get(i).face())) {
-                return i;
+            LaminationRequest lamination = laminations.get(i);
+            boolean sameFace = request.face() == null
+                    || lamination.face() == null
+                    || request.face().equals(lamination.face());
+            boolean samePlaces = request.places() == null || request.places() == lamination.places();
+            if (sameFace && samePlaces) {
+                found = i;
+                count++;
             }
         }
-        if (laminations.size() == 1 && laminations.get(0).face() == null) {
-            return 0;
+        if (count == 1) {
+            return found;
         }
         throw refuse(
                 "/face",
                 "UNKNOWN_FACE",
-                "The design has no lamination for this face kind.",
+                count == 0
+                        ? "The design has no lamination for this face kind and these places."
+                        : "The design has " + count + " laminations that this could mean.",
                 request.face(),
-                "the face of one of the design's laminations");
+                "the face, and where it has two laminations the places, of one of the design's laminations");
     }
 
     /** The wishes in the order of the bands from the base, each band once and exactly one the rest. */
@@ -229,7 +235,7 @@ final class WishedDesign {
     private static DesignRequest with(DesignRequest design, int lamination, List<BandRequest> bands) {
         List<LaminationRequest> laminations = new ArrayList<>(design.laminations());
         LaminationRequest old = laminations.get(lamination);
-        laminations.set(lamination, new LaminationRequest(old.face(), old.bandAngle(), bands));
+        laminations.set(lamination, old.withBands(bands));
         return design.withLaminations(laminations);
     }
 }

@@ -52,7 +52,12 @@ final class CompletedRequest {
                                 ? new BandRequest(band.species(), request.unit().fromMillimetres(width))
                                 : band);
             }
-            completed[index] = new LaminationRequest(panel.face(), requireNonNullElse(asked.bandAngle(), 0.0), bands);
+            completed[index] = new LaminationRequest(
+                    panel.face(),
+                    panel.places(),
+                    requireNonNullElse(asked.bandAngle(), 0.0),
+                    requireNonNullElse(asked.chevron(), false),
+                    bands);
         }
         return List.of(completed);
     }

@@ -1,5 +1,6 @@
 package org.orbwright.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.Solid;
@@ -12,7 +13,7 @@ import org.orbwright.solid.Solid;
  * @param edge length of the solid's shortest edge, at the joint distance
  * @param thickness thickness of the panels
  * @param land height of the land
- * @param panels one for each face kind, in the solid's order
+ * @param panels one for each lamination, in the order of the solid's face kinds
  * @param kerf width of the saw cut
  * @param endTrim length cut off each end of a blank
  * @param blankLength length of a blank
@@ -47,6 +48,32 @@ public record Design(
      */
     public static Design of(DesignRequest request) {
         return new DesignBuilder(request).build();
+    }
+
+    /** One panel for each face kind, for what does not depend on the lamination. */
+    public List<Panel> facePanels() {
+        List<Panel> distinct = new ArrayList<>();
+        for (Panel panel : panels) {
+            if (panel.places() != Places.EVEN) {
+                distinct.add(panel);
+            }
+        }
+        return distinct;
+    }
+
+    /**
+     * The panel that a segment of a face belongs to.
+     *
+     * @param face name of the face kind
+     * @param place place of the segment in the face's list, from 0
+     */
+    public Panel panelAt(String face, int place) {
+        for (Panel panel : panels) {
+            if (panel.face().equals(face) && panel.places().include(place)) {
+                return panel;
+            }
+        }
+        throw new IllegalArgumentException("The design has no face kind " + face);
     }
 
     /** The unit of the request and its answers. */

@@ -7,7 +7,6 @@ import java.util.List;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.solid.FaceKind;
-import org.orbwright.solid.SegmentKind;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 
@@ -38,14 +37,19 @@ final class DesignBuilder {
         LaminationMatcher matcher = new LaminationMatcher(request, violations);
         List<Panel> panels = new ArrayList<>();
         for (FaceKind kind : solid.faceKinds()) {
-            matcher.match(solid, kind, edge).ifPresent(lamination -> panels.add(panel(kind, edge, lamination)));
+            for (Lamination lamination : matcher.match(solid, kind, edge)) {
+                panels.add(panel(solid, kind, edge, lamination));
+            }
         }
         matcher.checkNames(solid);
         double radius = sphereRadius(solid, edge);
         checkWall(radius);
         violations.throwIfAny();
+        DesignRequest completed = CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius));
+        CompletedBounds.check(request, completed, violations);
+        violations.throwIfAny();
         return new Design(
-                CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius)),
+                completed,
                 solid,
                 edge,
                 thickness,
@@ -166,7 +170,7 @@ final class DesignBuilder {
         }
     }
 
-    private Panel panel(FaceKind kind, double edge, Lamination lamination) {
+    private Panel panel(Solid solid, FaceKind kind, double edge, Lamination lamination) {
         double joint = kind.distance() * edge;
         return new Panel(
                 kind,
@@ -175,25 +179,7 @@ final class DesignBuilder {
                 kind.baseDistance() * edge,
                 kind.cornerRadius() * edge,
                 lamination,
-                pieces(kind, edge, lamination.straight()));
-    }
-
-    static List<Piece> pieces(FaceKind kind, double edge, boolean straight) {
-        List<Piece> pieces = new ArrayList<>();
-        for (SegmentKind segment : kind.segments()) {
-            double base = segment.baseDistance() * edge;
-            double left = segment.baseLeft() * edge;
-            double right = segment.baseRight() * edge;
-            int plain = segment.count();
-            int mirrored = segment.mirroredCount();
-            if (straight || mirrored == 0) {
-                pieces.add(new Piece(segment.segment(), false, base, left, right, plain + mirrored, mirrored));
-            } else {
-                pieces.add(new Piece(segment.segment(), false, base, left, right, plain, 0));
-                pieces.add(new Piece(segment.segment(), true, base, right, left, mirrored, 0));
-            }
-        }
-        return pieces;
+                PieceFinder.pieces(solid, kind, edge, lamination));
     }
 
     private String shown(double millimetres) {

@@ -49,7 +49,9 @@ public record DesignRequest(
         @NotNull @Valid SizeRequest size,
         @NotNull @Valid PanelRequest panel,
 
-        @Describe("The laminations, one for each face kind of the solid.") @NotNull @Size(min = 1, max = 3)
+        @Describe("The laminations: one for each face kind of the solid, or two where every other segment has its own.")
+        @NotNull
+        @Size(min = 1, max = 6)
         List<@NotNull @Valid LaminationRequest> laminations,
 
         @NotNull @Valid SawRequest saw,
@@ -116,6 +118,13 @@ public record DesignRequest(
             String face,
 
             @Describe(
+                    value = "Which of the panel's segments the lamination is for: all, or every other one,"
+                            + " with a second lamination for the others; ALL if left out.",
+                    example = "\"ALL\"",
+                    optional = true)
+            Places places,
+
+            @Describe(
                     value =
                             "How far the bands are turned from running parallel to the base; 0 if left out, 90 for bands"
                                     + " from tip to base.",
@@ -126,6 +135,13 @@ public record DesignRequest(
             @DecimalMax("90")
             Double bandAngle,
 
+            @Describe(
+                    value = "Whether every other segment is turned face down, so that tilted bands lean the"
+                            + " other way and meet in a chevron; false if left out.",
+                    example = "false",
+                    optional = true)
+            Boolean chevron,
+
             @Describe("The bands, from the base to the tip. Their widths add up to the base distance; with a band angle"
                     + " they cover the extent of the segment square to the bands.")
             @NotNull
@@ -135,6 +151,16 @@ public record DesignRequest(
         /** Copies the list of bands. */
         public LaminationRequest {
             bands = Copies.of(bands);
+        }
+
+        /** A lamination for every segment of a face kind, all the same way up. */
+        public LaminationRequest(String face, Double bandAngle, List<BandRequest> bands) {
+            this(face, null, bandAngle, null, bands);
+        }
+
+        /** The same lamination with other bands. */
+        public LaminationRequest withBands(List<BandRequest> others) {
+            return new LaminationRequest(face, places, bandAngle, chevron, others);
         }
     }
 

@@ -6,16 +6,23 @@ import java.util.List;
  * The bands of one face kind's segments.
  *
  * @param index place of the lamination in the request, from 0
+ * @param places which of a panel's segments it is for
  * @param bandAngle band angle in radians, -pi/2 to pi/2
+ * @param chevron whether every other segment is turned face down
  * @param bands the bands, from the base to the tip
  */
-public record Lamination(int index, double bandAngle, List<Band> bands) {
+public record Lamination(int index, Places places, double bandAngle, boolean chevron, List<Band> bands) {
     /** Two widths that differ by less than this are one width; a saw is set to a twentieth of a millimetre at best. */
     private static final double SAME_WIDTH = 0.001;
 
     /** Copies the list of bands. */
     public Lamination {
         bands = List.copyOf(bands);
+    }
+
+    /** Whether tilted bands of neighbouring segments lean against each other. */
+    public boolean leansBothWays() {
+        return chevron && !straight();
     }
 
     /** Whether the bands run parallel to the base. */

@@ -3,7 +3,7 @@ package org.orbwright.design;
 import static java.util.Objects.requireNonNullElse;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +12,7 @@ import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.SegmentKind;
 import org.orbwright.solid.Solid;
 
 /** Finds the lamination of each face kind and fits its bands to the segments. */
@@ -29,25 +30,76 @@ final class LaminationMatcher {
         this.violations = violations;
     }
 
-    /** The lamination of a face kind, unless it is missing or does not fit. */
-    Optional<Lamination> match(Solid solid, FaceKind kind, double edge) {
+    /** The laminations of a face kind, one or two for every other segment; none if they are missing or do not fit. */
+    List<Lamination> match(Solid solid, FaceKind kind, double edge) {
+        List<Lamination> found = new ArrayList<>();
+        Set<Places> seen = EnumSet.noneOf(Places.class);
         for (int i = 0; i < laminations.size(); i++) {
             if (kind.face().equals(faceOf(solid, laminations.get(i)))) {
-                return fit(i, kind, edge);
+                Places places = requireNonNullElse(laminations.get(i).places(), Places.ALL);
+                boolean twice = seen.contains(places) || seen.contains(Places.ALL);
+                if (twice || (places == Places.ALL && !seen.isEmpty())) {
+                    violations.add(
+                            "/laminations/" + i + "/face",
+                            "FACE_TWICE",
+                            "These segments of the " + kind.face() + " panels already have a lamination.",
+                            kind.face(),
+                            "one lamination for all segments of a face, or one for the odd and one for the even ones");
+                } else if (alternates(i, kind)) {
+                    fit(i, solid, kind, edge).ifPresent(found::add);
+                }
+                seen.add(places);
             }
         }
-        violations.add(
-                "/laminations",
-                "LAMINATION_MISSING",
-                "There is no lamination for the " + kind.face() + " panels of this solid.",
-                null,
-                "one lamination for each of: " + names(solid));
-        return Optional.empty();
+        checkComplete(solid, kind, seen);
+        return found;
     }
 
-    /** Adds a violation for every face that the solid does not have, or that has two laminations. */
+    private void checkComplete(Solid solid, FaceKind kind, Set<Places> seen) {
+        boolean complete = seen.contains(Places.ALL) || seen.containsAll(EnumSet.of(Places.ODD, Places.EVEN));
+        if (!complete) {
+            String which =
+                    seen.isEmpty() ? "" : seen.contains(Places.ODD) ? "even segments of the " : "odd segments of the ";
+            violations.add(
+                    "/laminations",
+                    "LAMINATION_MISSING",
+                    "There is no lamination for the " + which + kind.face() + " panels of this solid.",
+                    null,
+                    "one lamination for each of: " + names(solid));
+        }
+    }
+
+    /** Whether every other segment can differ, where the lamination asks for it. */
+    private boolean alternates(int index, FaceKind kind) {
+        LaminationRequest asked = laminations.get(index);
+        boolean halves = asked.places() != null && asked.places() != Places.ALL;
+        boolean chevron = Boolean.TRUE.equals(asked.chevron());
+        String pointer = "/laminations/" + index;
+        if (halves && chevron) {
+            violations.add(
+                    pointer + "/chevron",
+                    "CHEVRON_OF_HALF",
+                    "A lamination for every other segment cannot also turn every other segment face down.",
+                    "true",
+                    "false, or places ALL");
+            return false;
+        }
+        boolean symmetric = kind.segments().stream().anyMatch(SegmentKind::symmetric);
+        if (kind.sides() % 2 == 1 && (halves || (chevron && symmetric))) {
+            violations.add(
+                    pointer + (halves ? "/places" : "/chevron"),
+                    "ODD_PANEL",
+                    "The " + kind.face() + " panels have " + kind.sides()
+                            + " segments, an odd number, so that two alike" + " would lie side by side.",
+                    halves ? String.valueOf(asked.places()) : "true",
+                    halves ? "ALL" : "false");
+            return false;
+        }
+        return true;
+    }
+
+    /** Adds a violation for every lamination that names no face of the solid. */
     void checkNames(Solid solid) {
-        Set<String> seen = new HashSet<>();
         for (int i = 0; i < laminations.size(); i++) {
             String face = faceOf(solid, laminations.get(i));
             String path = "/laminations/" + i + "/face";
@@ -61,13 +113,6 @@ final class LaminationMatcher {
             } else if (solid.faceKinds().stream().noneMatch(kind -> kind.face().equals(face))) {
                 violations.add(
                         path, "UNKNOWN_FACE", "This solid has no such face kind.", face, "one of " + names(solid));
-            } else if (!seen.add(face)) {
-                violations.add(
-                        path,
-                        "FACE_TWICE",
-                        "There already is a lamination for this face kind.",
-                        face,
-                        "each face once");
             }
         }
     }
@@ -81,12 +126,13 @@ final class LaminationMatcher {
         return String.join(", ", solid.faceKinds().stream().map(FaceKind::face).toList());
     }
 
-    private Optional<Lamination> fit(int index, FaceKind kind, double edge) {
+    private Optional<Lamination> fit(int index, Solid solid, FaceKind kind, double edge) {
         LaminationRequest asked = laminations.get(index);
         double angle = Math.toRadians(requireNonNullElse(asked.bandAngle(), 0.0));
         double needed = 0;
-        for (Piece piece : DesignBuilder.pieces(kind, edge, angle == 0)) {
-            needed = Math.max(needed, piece.extent(angle));
+        Lamination bare = lamination(index, asked, angle, List.of());
+        for (Piece piece : PieceFinder.pieces(solid, kind, edge, bare)) {
+            needed = Math.max(needed, piece.extent(piece.angle(bare)));
         }
         double sum = 0;
         int rest = -1;
@@ -110,7 +156,7 @@ final class LaminationMatcher {
         boolean fits = rest >= 0
                 ? checkRest(pointer + "/" + rest + "/width", kind, angle, needed, sum)
                 : checkSum(pointer, kind, angle, needed, sum);
-        return fits ? Optional.of(lamination(index, asked, angle, needed - sum)) : Optional.empty();
+        return fits ? Optional.of(lamination(index, asked, angle, bands(asked, needed - sum))) : Optional.empty();
     }
 
     private boolean checkRest(String path, FaceKind kind, double angle, double needed, double sum) {
@@ -147,11 +193,16 @@ final class LaminationMatcher {
         return angle == 0 ? "the base distance" : "the segment's extent square to the bands";
     }
 
-    private Lamination lamination(int index, LaminationRequest asked, double angle, double rest) {
+    private List<Band> bands(LaminationRequest asked, double rest) {
         List<Band> bands = new ArrayList<>();
         for (BandRequest band : asked.bands()) {
             bands.add(new Band(band.species(), band.width() == null ? rest : unit.toMillimetres(band.width())));
         }
-        return new Lamination(index, angle, bands);
+        return bands;
+    }
+
+    private static Lamination lamination(int index, LaminationRequest asked, double angle, List<Band> bands) {
+        Places places = requireNonNullElse(asked.places(), Places.ALL);
+        return new Lamination(index, places, angle, Boolean.TRUE.equals(asked.chevron()), bands);
     }
 }

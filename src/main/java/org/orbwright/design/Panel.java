@@ -1,11 +1,13 @@
 package org.orbwright.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.FaceKind;
 
 /**
- * The panel of one face kind at its size, in millimetres.
+ * The panel of one face kind at its size, in millimetres; where every other segment has a lamination of its own, one
+ * half of its segments.
  *
  * @param kind the face kind, at unit edge
  * @param jointDistance from the solid's centre to the full-size outline
@@ -29,6 +31,11 @@ public record Panel(
         pieces = List.copyOf(pieces);
     }
 
+    /** Which of the panel's segments these are. */
+    public Places places() {
+        return lamination.places();
+    }
+
     /** Name of the face kind. */
     public String face() {
         return kind.face();
@@ -39,18 +46,44 @@ public record Panel(
         return Math.hypot(baseDistance, jointDistance);
     }
 
-    /** The segment that makes a part of a face, as it lies there; one turned face down is seen the other way round. */
-    public Piece pieceOf(Face.Part part) {
+    /**
+     * The segment at a place of a face, as it lies there; one turned face down is seen the other way round.
+     *
+     * @param part the part of the face
+     * @param place its place in the face's list, from 0
+     */
+    public Piece pieceOf(Face.Part part, int place) {
         for (Piece piece : pieces) {
             boolean sameKind = piece.segment().equals(part.segment());
-            if (sameKind && piece.mirrored() == part.mirrored()) {
-                return piece;
-            }
             if (sameKind && lamination.straight()) {
-                return piece.turnedOver();
+                return part.mirrored() ? piece.turnedOver() : piece;
+            }
+            boolean everyOther = lamination.leansBothWays() && piece.symmetric();
+            boolean turned = everyOther && !Places.ODD.include(place);
+            if (sameKind && piece.mirrored() == part.mirrored() && (!everyOther || piece.turned() == turned)) {
+                return piece;
             }
         }
         throw new IllegalArgumentException("The face kind has no segment " + part);
+    }
+
+    /** The pieces as they are sawn: those that are turned face down are counted with the piece that they were. */
+    public List<Piece> sawn() {
+        if (!lamination.leansBothWays()) {
+            return pieces;
+        }
+        List<Piece> sawn = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (!piece.turned()) {
+                int turned = 0;
+                for (Piece other : pieces) {
+                    boolean same = other.turned() && other.segment().equals(piece.segment());
+                    turned += same ? other.perSphere() : 0;
+                }
+                sawn.add(piece.counted(piece.perSphere() + turned, turned));
+            }
+        }
+        return sawn;
     }
 
     /** Bevel in radians: the angle between the panel's face and its seam. */

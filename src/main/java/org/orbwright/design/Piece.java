@@ -7,6 +7,7 @@ package org.orbwright.design;
  *
  * @param segment letter of the segment kind
  * @param mirrored whether it is the mirror image of the kind's outline
+ * @param turned whether it lies face down, so that the band angle counts the other way
  * @param base base distance
  * @param left base length to the left of the foot
  * @param right base length to the right of the foot
@@ -14,7 +15,14 @@ package org.orbwright.design;
  * @param turnedPerSphere how many of those are turned face down
  */
 public record Piece(
-        String segment, boolean mirrored, double base, double left, double right, int perSphere, int turnedPerSphere) {
+        String segment,
+        boolean mirrored,
+        boolean turned,
+        double base,
+        double left,
+        double right,
+        int perSphere,
+        int turnedPerSphere) {
 
     /** Length of the base. */
     public double baseLength() {
@@ -33,7 +41,17 @@ public record Piece(
 
     /** This piece turned face down, as one piece of its own. */
     public Piece turnedOver() {
-        return new Piece(segment, !mirrored, base, /* left= */ right, /* right= */ left, 1, 0);
+        return new Piece(segment, !mirrored, !turned, base, /* left= */ right, /* right= */ left, 1, 1);
+    }
+
+    /** The same piece in other numbers. */
+    Piece counted(int inSphere, int turnedInSphere) {
+        return new Piece(segment, mirrored, turned, base, left, right, inSphere, turnedInSphere);
+    }
+
+    /** Band angle of a lamination as it lies in this piece. */
+    public double angle(Lamination lamination) {
+        return turned ? -lamination.bandAngle() : lamination.bandAngle();
     }
 
     /** The largest of {@code x cos d + y sin d} over the outline, which is where the first band starts. */

@@ -5,6 +5,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Places;
 import org.orbwright.design.Violation;
 
 /** The face kind that a drawing is asked for. */
@@ -18,7 +19,7 @@ final class DrawnFace {
      * @throws ImpossibleDesignException if the design has none of this name, or several and none was named
      */
     static Panel of(Design design, String face) {
-        List<Panel> panels = design.panels();
+        List<Panel> panels = design.facePanels();
         if (face == null && panels.size() == 1) {
             return panels.get(0);
         }
@@ -27,6 +28,12 @@ final class DrawnFace {
             return new ImpossibleDesignException(List.of(new Violation(
                     "face", "UNKNOWN_FACE", "This solid has no such face kind.", face, "one of " + names)));
         });
+    }
+
+    /** The panel of a face kind, or the half of it whose segments have a lamination of their own. */
+    static Panel of(Design design, String face, Places places) {
+        Panel first = of(design, face);
+        return places == Places.EVEN ? design.panelAt(first.face(), 1) : first;
     }
 
     /** The set that a panel is made from: one lamination in two sets, or the only one that there is. */

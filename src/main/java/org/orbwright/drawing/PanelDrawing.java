@@ -71,7 +71,7 @@ public final class PanelDrawing {
      */
     public static Drawing draw(Design design, String face, BandSet set) {
         Panel panel = DrawnFace.of(design, face);
-        return new PanelDrawing(design, panel, DrawnFace.set(panel, set)).drawing();
+        return new PanelDrawing(design, panel, set).drawing();
     }
 
     private Drawing drawing() {
@@ -85,7 +85,7 @@ public final class PanelDrawing {
             marks.add(new Line(new PathData().circle(centreX, centreY, flatRadius()), Pen.CASED));
         }
         marks.addAll(new PanelNumbers(plan.places().get(0), this::onSheet, letters)
-                .marks(patches(plan.places().get(0).piece()).flat()));
+                .marks(patches(plan.places().get(0)).flat()));
         if (panel.kind().segments().size() > 1 || panel.kind().segments().get(0).mirroredCount() > 0) {
             plan.places().forEach(this::letter);
         }
@@ -97,8 +97,8 @@ public final class PanelDrawing {
         return new Drawing(heading(), description(), width, key + legend.height(width), legend.species(), marks);
     }
 
-    private SegmentPatches patches(Piece piece) {
-        return new SegmentPatches(panel, piece, set);
+    private SegmentPatches patches(Place place) {
+        return new SegmentPatches(place.panel(), place.piece(), DrawnFace.set(place.panel(), set));
     }
 
     private double flatRadius() {
@@ -108,7 +108,7 @@ public final class PanelDrawing {
     }
 
     private void bands(Place place) {
-        for (Patch patch : patches(place.piece()).flat()) {
+        for (Patch patch : patches(place).flat()) {
             int tone = legend.tone(patch.layer().band().species());
             marks.add(new Area(path(place, patch.polygon().points(), true), tone, Pen.THIN));
         }
@@ -119,7 +119,7 @@ public final class PanelDrawing {
         PathData path = path(plan.corners(), true);
         List<Point> kept = new ArrayList<>();
         for (Place place : plan.places()) {
-            patches(place.piece())
+            patches(place)
                     .reach(design.sphereRadius(), Flattening.TOLERANCE)
                     .forEach(point -> kept.add(place.at(point)));
         }
@@ -133,7 +133,7 @@ public final class PanelDrawing {
     }
 
     private void reach(Place place) {
-        List<Point> reach = patches(place.piece()).reach(design.sphereRadius(), Flattening.TOLERANCE);
+        List<Point> reach = patches(place).reach(design.sphereRadius(), Flattening.TOLERANCE);
         marks.add(new Line(path(place, reach, false), Pen.DASHED));
     }
 
@@ -184,7 +184,9 @@ public final class PanelDrawing {
 
     private String heading() {
         String name = panel.face();
-        String which = panel.lamination().sets() == 2 ? ", " + legend.setName(set) : "";
+        boolean twoSets =
+                plan.places().stream().anyMatch(p -> p.panel().lamination().sets() == 2);
+        String which = twoSets ? ", " + legend.setName(set) : "";
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " of the "
                 + design.solid().name() + which;
     }
@@ -207,7 +209,7 @@ public final class PanelDrawing {
     }
 
     private String description() {
-        String bands = patches(plan.places().get(0).piece()).flat().stream()
+        String bands = patches(plan.places().get(0)).flat().stream()
                 .map(p -> "band " + p.layer().number() + ", " + p.layer().band().species() + ", "
                         + design.say(p.layer().band().width()))
                 .collect(Collectors.joining("; "));

@@ -19,10 +19,11 @@ record PanelPlan(List<Place> places) {
     /**
      * A segment in its place.
      *
+     * @param panel the panel, or the half of it with the segment's lamination
      * @param piece its outline as it lies on the panel
      * @param turn angle by which it is turned counter-clockwise from where its base is down
      */
-    record Place(Piece piece, double turn) {
+    record Place(Panel panel, Piece piece, double turn) {
         /** Where a point of the segment lies on the sheet. */
         Point at(Point point) {
             double sin = Math.sin(turn);
@@ -49,10 +50,11 @@ record PanelPlan(List<Place> places) {
         List<Place> places = new ArrayList<>();
         double turn = 0;
         double before = 0;
-        for (Face.Part part : face.segments()) {
-            Piece piece = panel.pieceOf(part);
+        for (int place = 0; place < face.segments().size(); place++) {
+            Panel half = design.panelAt(panel.face(), place);
+            Piece piece = half.pieceOf(face.segments().get(place), place);
             turn += places.isEmpty() ? 0 : before + Math.atan(piece.left() / piece.base());
-            places.add(new Place(piece, turn));
+            places.add(new Place(half, piece, turn));
             before = Math.atan(piece.right() / piece.base());
         }
         return new PanelPlan(places);

@@ -39,7 +39,7 @@ public final class SectionDrawing {
 
     /** Draws the sections of every face kind. */
     public static Drawing draw(Design design) {
-        return new SectionDrawing(design).drawing(design.panels());
+        return new SectionDrawing(design).drawing(design.facePanels());
     }
 
     /**
@@ -58,7 +58,7 @@ public final class SectionDrawing {
         double y = 5 * LETTERS;
         List<FaceSizing> sizings = SphereCalculator.calculate(design).faces();
         for (Panel panel : panels) {
-            FaceSizing sizing = sizings.get(design.panels().indexOf(panel));
+            FaceSizing sizing = sizings.get(design.facePanels().indexOf(panel));
             Neighbour neighbour = neighbour(panel);
             double edge = section(neighbour.own(), neighbour.other(), sizing, 0, y);
             double corner = section(SectionPanel.corner(design, panel), null, sizing, WIDTH / 2, y);
@@ -153,7 +153,8 @@ public final class SectionDrawing {
         int to = face.vertices().indexOf(edge.to());
         // The segment's base runs from the corner of its place to the next one, whichever way the edge is written.
         boolean forwards = (from + 1) % face.vertices().size() == to;
-        Piece piece = panel.pieceOf(face.segments().get(forwards ? from : to));
+        int place = forwards ? from : to;
+        Piece piece = design.panelAt(face.kind(), place).pieceOf(face.segments().get(place), place);
         return SectionPanel.edge(design, panel, piece);
     }
 }

@@ -3,6 +3,7 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.solid.Face;
@@ -20,15 +21,17 @@ import org.orbwright.solid.Solid;
 record SegmentFrame(Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D normal) {
 
     /** The segments of one face. */
-    static List<SegmentFrame> of(Solid solid, Panel panel, Face face) {
+    static List<SegmentFrame> of(Design design, Face face) {
+        Solid solid = design.solid();
         List<SegmentFrame> frames = new ArrayList<>();
         int sides = face.vertices().size();
         Vector3D normal = solid.normal(face);
         for (int i = 0; i < sides; i++) {
             Vector3D from = solid.corner(face, i);
             Vector3D along = solid.corner(face, (i + 1) % sides).subtract(from).normalize();
-            frames.add(
-                    new SegmentFrame(panel, panel.pieceOf(face.segments().get(i)), along.cross(normal), along, normal));
+            Panel panel = design.panelAt(face.kind(), i);
+            Piece piece = panel.pieceOf(face.segments().get(i), i);
+            frames.add(new SegmentFrame(panel, piece, along.cross(normal), along, normal));
         }
         return frames;
     }

@@ -10,17 +10,14 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.drawing.PlanPolygon.Point;
 
-/** The bands of one segment as polygons on the panel, cut to the whole panel or to what is left of it on the sphere. */
-final class SegmentPatches {
-    private final Panel panel;
-    private final Piece piece;
-    private final BandSet set;
-
-    SegmentPatches(Panel panel, Piece piece, BandSet set) {
-        this.panel = panel;
-        this.piece = piece;
-        this.set = set;
-    }
+/**
+ * The bands of one segment as polygons on the panel, cut to the whole panel or to what is left of it on the sphere.
+ *
+ * @param panel the panel
+ * @param piece the segment as it lies on the panel
+ * @param set which way round its bands lie
+ */
+record SegmentPatches(Panel panel, Piece piece, BandSet set) {
 
     /**
      * One band.

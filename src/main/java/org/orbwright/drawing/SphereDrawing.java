@@ -7,8 +7,6 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
-import org.orbwright.design.Panel;
-import org.orbwright.design.Piece;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -31,7 +29,7 @@ public final class SphereDrawing {
     private final double radius;
     private final double middle;
     private final Legend legend;
-    private final Map<Piece, List<Patch>> patches = new HashMap<>();
+    private final Map<SegmentPatches, List<Patch>> patches = new HashMap<>();
     private final PathData[] areas;
     private final PathData joints = new PathData();
     private final PathData seams = new PathData();
@@ -63,11 +61,8 @@ public final class SphereDrawing {
     }
 
     private Drawing drawing() {
-        Map<String, Panel> panels = new HashMap<>();
-        design.panels().forEach(panel -> panels.put(panel.face(), panel));
         for (Face face : design.solid().faces()) {
-            Panel panel = panels.get(face.kind());
-            List<SegmentFrame> frames = SegmentFrame.of(design.solid(), panel, face);
+            List<SegmentFrame> frames = SegmentFrame.of(design, face);
             frames.forEach(this::segment);
             pole(frames.get(0));
         }
@@ -97,8 +92,7 @@ public final class SphereDrawing {
     private void segment(SegmentFrame frame) {
         BandSet used = frame.panel().lamination().sets() == 2 ? set : BandSet.UPRIGHT;
         SegmentPatches segment = new SegmentPatches(frame.panel(), frame.piece(), used);
-        List<Patch> bands =
-                patches.computeIfAbsent(frame.piece(), piece -> segment.onSphere(radius, Flattening.TOLERANCE));
+        List<Patch> bands = patches.computeIfAbsent(segment, each -> each.onSphere(radius, Flattening.TOLERANCE));
         for (Patch patch : bands) {
             List<Vector3D> outline =
                     view.visibleArea(lift(frame, patch.polygon().points(), true));

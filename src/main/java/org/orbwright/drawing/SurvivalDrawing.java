@@ -12,6 +12,7 @@ import org.orbwright.band.BandSurvival.Station;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Places;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -46,7 +47,7 @@ public final class SurvivalDrawing {
         this.set = set;
         this.legend = new Legend(design);
         FaceBands face = BandCalculator.calculate(design, stations).faces().stream()
-                .filter(f -> f.face().equals(panel.face()))
+                .filter(f -> f.face().equals(panel.face()) && f.places() == panel.places())
                 .findFirst()
                 .orElseThrow();
         this.segment = face.segments().get(0);
@@ -65,11 +66,12 @@ public final class SurvivalDrawing {
      *
      * @param design the design
      * @param face the face kind; null for a solid with only one
+     * @param places which lamination of it, where every other segment has its own; null for the only or the first one
      * @param set the set of segments
      * @param stations stations from the edge middle to a corner, at least 2
      */
-    public static Drawing draw(Design design, String face, BandSet set, int stations) {
-        Panel panel = DrawnFace.of(design, face);
+    public static Drawing draw(Design design, String face, Places places, BandSet set, int stations) {
+        Panel panel = DrawnFace.of(design, face, places);
         return new SurvivalDrawing(design, panel, DrawnFace.set(panel, set), stations).drawing();
     }
 

@@ -24,6 +24,8 @@ import org.orbwright.sheet.SheetCalculator;
 public final class Sweep implements Iterator<SweepRow> {
     /** Stations of the sheets' profiles; an output may point at them. */
     private static final int STATIONS = 9;
+    /** A range's values are rounded to this many decimals, so that they read as they are meant. */
+    private static final int STEP_DECIMALS = 9;
 
     /** A sheet repeats its design, which is the sweep's input and not its output. */
     private static final String REPEATED_DESIGN = "design";
@@ -33,16 +35,20 @@ public final class Sweep implements Iterator<SweepRow> {
     private final List<Boolean> whole;
     private final List<List<Double>> values;
     private final List<RecordPath> outputs;
+    private final List<String> fieldNames;
+    private final List<String> outputNames;
     private final int size;
     private int next;
 
     private Sweep(
-            DesignRequest design,
+            SweepRequest request,
             List<RecordPath> fields,
             List<Boolean> whole,
             List<List<Double>> values,
             List<RecordPath> outputs) {
-        this.design = design;
+        this.design = request.design();
+        this.fieldNames = request.vary().stream().map(VaryRequest::field).toList();
+        this.outputNames = request.outputs();
         this.fields = fields;
         this.whole = whole;
         this.values = values;
@@ -88,12 +94,22 @@ public final class Sweep implements Iterator<SweepRow> {
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
         }
-        return new Sweep(request.design(), fields, whole, values, outputs);
+        return new Sweep(request, fields, whole, values, outputs);
     }
 
     /** Number of designs. */
     public int size() {
         return size;
+    }
+
+    /** JSON pointers of the varied fields, in the order of a row's inputs. */
+    public List<String> fields() {
+        return fieldNames;
+    }
+
+    /** JSON pointers of the wanted numbers, in the order of a row's outputs. */
+    public List<String> outputs() {
+        return outputNames;
     }
 
     @Override
@@ -170,8 +186,8 @@ public final class Sweep implements Iterator<SweepRow> {
         }
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < vary.count(); i++) {
-            double share = (double) i / (vary.count() - 1);
-            values.add(vary.from() * (1 - share) + vary.to() * share);
+            double step = (vary.to() - vary.from()) * i / (vary.count() - 1);
+            values.add(Rounding.round(vary.from() + step, STEP_DECIMALS));
         }
         return values;
     }

@@ -16,8 +16,8 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
 import org.orbwright.inlay.InlayPlan.CoveredBand;
+import org.orbwright.inlay.InlayPlan.InlayLimit;
 import org.orbwright.inlay.InlayPlan.Largest;
-import org.orbwright.inlay.InlayPlan.Limit;
 import org.orbwright.inlay.InlayPlan.Pocket;
 import org.orbwright.inlay.InlayPlan.TipHole;
 import org.orbwright.inlay.InlayRequest.ShapeKind;
@@ -41,6 +41,7 @@ public final class InlayCalculator {
     private final double rim;
     private final double floor;
     private final double radius;
+    private final List<Segment> segments;
 
     private InlayCalculator(InlayRequest request, Design design, Panel panel, InlayShape shape) {
         this.request = request;
@@ -50,6 +51,7 @@ public final class InlayCalculator {
         this.rim = design.unit().toMillimetres(request.rimThickness());
         this.floor = design.unit().toMillimetres(request.floor());
         this.radius = design.sphereRadius();
+        this.segments = segments();
     }
 
     /**
@@ -82,7 +84,7 @@ public final class InlayCalculator {
         }
         double depth = depth(shape.radius());
         double bottom = panel.faceDistance() - depth;
-        SegmentSurface surface = surface(panel.pieces().get(0));
+        SegmentSurface surface = segments.get(0).surface();
         Pocket pocket = new Pocket(
                 depth,
                 design.thickness() - floor,
@@ -90,7 +92,7 @@ public final class InlayCalculator {
                 Math.min(radius, panel.faceDistance()) - bottom,
                 design.thickness() - depth,
                 2 * surface.arc(shape.radius()),
-                covered(null));
+                segments.stream().mapToDouble(s -> area(s, null, true)).sum());
         return new InlayPlan(
                 panel.face(),
                 pocket,
@@ -124,7 +126,9 @@ public final class InlayCalculator {
         }
         double byHollow = Math.sqrt((radius - lowestRim) * (radius + lowestRim));
         double bySeam = bySeam();
-        return byHollow <= bySeam ? new Largest(2 * byHollow, Limit.HOLLOW) : new Largest(2 * bySeam, Limit.SEAM);
+        return byHollow <= bySeam
+                ? new Largest(2 * byHollow, InlayLimit.HOLLOW)
+                : new Largest(2 * bySeam, InlayLimit.SEAM);
     }
 
     /**
@@ -132,24 +136,39 @@ public final class InlayCalculator {
      * sphere.
      */
     private double bySeam() {
-        double slope = panel.jointDistance() / panel.baseDistance() * Math.cos(shape.nearestCorner(baseDirections()));
+        double slope = panel.jointDistance() / panel.baseDistance() * Math.cos(shape.nearestCorner(directions()));
         double square = 1 + slope * slope;
         double onSphere = (-slope * rim + Math.sqrt(square * radius * radius - rim * rim)) / square;
         double onFlat = (panel.faceDistance() - rim) / slope;
         return height(onSphere) < panel.faceDistance() ? onSphere : onFlat;
     }
 
-    /** Directions of the bases around the panel's centre, counter-clockwise from that of the first one. */
-    private double[] baseDirections() {
+    /** The segments of one panel, counter-clockwise. */
+    private List<Segment> segments() {
         List<Face.Part> parts = parts();
-        double[] directions = new double[parts.size()];
-        for (int i = 1; i < directions.length; i++) {
-            directions[i] = directions[i - 1]
-                    + Math.atan2(right(parts.get(i - 1)), panel.baseDistance())
-                    + Math.atan2(left(parts.get(i)), panel.baseDistance());
+        List<Segment> segments = new ArrayList<>();
+        double direction = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            Panel half = design.panelAt(panel.face(), i);
+            Piece piece = half.pieceOf(parts.get(i), i);
+            if (i > 0) {
+                Piece before = segments.get(i - 1).piece();
+                direction += Math.atan2(before.right(), before.base()) + Math.atan2(piece.left(), piece.base());
+            }
+            segments.add(new Segment(half, piece, direction, surface(piece)));
         }
-        return directions;
+        return segments;
     }
+
+    /**
+     * One segment of the panel.
+     *
+     * @param panel the panel, or the half of it with the segment's lamination
+     * @param piece its outline
+     * @param direction direction of its base around the panel's centre, from that of the first one
+     * @param surface its finished surface
+     */
+    private record Segment(Panel panel, Piece piece, double direction, SegmentSurface surface) {}
 
     private List<Face.Part> parts() {
         return design.solid().faces().stream()
@@ -157,18 +176,6 @@ public final class InlayCalculator {
                 .findFirst()
                 .orElseThrow()
                 .segments();
-    }
-
-    private Piece piece(Face.Part part) {
-        return panel.pieceOf(part);
-    }
-
-    private double left(Face.Part part) {
-        return piece(part).left();
-    }
-
-    private double right(Face.Part part) {
-        return piece(part).right();
     }
 
     private SegmentSurface surface(Piece piece) {
@@ -182,61 +189,52 @@ public final class InlayCalculator {
         return new TipHole(2 * chip, 2 * surface.arc(reach), 2 * chip, chip <= shape.innerRadius());
     }
 
-    /** Area of the inlay on the finished surface of one panel, of one band or, without one, of all. */
-    private double covered(Integer band) {
+    private double[] directions() {
+        return segments.stream().mapToDouble(Segment::direction).toArray();
+    }
+
+    private double bandArea(Panel half, int band, boolean inlaid) {
         double area = 0;
-        double[] directions = baseDirections();
-        List<Face.Part> parts = parts();
-        for (int i = 0; i < directions.length; i++) {
-            Piece piece = piece(parts.get(i));
-            SegmentSurface surface = surface(piece);
-            if (band == null) {
-                area += shape.covered(surface, directions[i], null).visible();
-            } else {
-                area += bandArea(surface, piece, directions[i], band, true);
+        for (Segment segment : segments) {
+            if (segment.panel().equals(half)) {
+                Layer layer = BandStack.of(half.lamination(), segment.piece(), BandSet.UPRIGHT)
+                        .layers()
+                        .get(band - 1);
+                double below = area(segment, layer.outermost() ? null : layer.outer(), inlaid);
+                double belowInner = layer.innermost() ? 0 : area(segment, layer.inner(), inlaid);
+                area += Math.max(0, below - belowInner);
             }
         }
         return area;
     }
 
-    private double visible(int band) {
-        double area = 0;
-        for (Face.Part part : parts()) {
-            area += bandArea(surface(piece(part)), piece(part), 0, band, false);
-        }
-        return area;
-    }
-
-    private double bandArea(SegmentSurface surface, Piece piece, double direction, int band, boolean inlaid) {
-        Layer layer = BandStack.of(panel.lamination(), piece, BandSet.UPRIGHT)
-                .layers()
-                .get(band - 1);
-        double below = area(surface, direction, layer.outermost() ? null : layer.outer(), inlaid);
-        double belowInner = layer.innermost() ? 0 : area(surface, direction, layer.inner(), inlaid);
-        return Math.max(0, below - belowInner);
-    }
-
-    private double area(SegmentSurface surface, double direction, BandLine line, boolean inlaid) {
+    private double area(Segment segment, BandLine line, boolean inlaid) {
         if (inlaid) {
-            return shape.covered(surface, direction, line).visible();
+            return shape.covered(segment.surface(), segment.direction(), line).visible();
         }
-        return (line == null ? surface.whole() : surface.below(line)).visible();
+        return (line == null ? segment.surface().whole() : segment.surface().below(line)).visible();
     }
 
     private List<CoveredBand> coveredBands() {
         List<CoveredBand> bands = new ArrayList<>();
-        for (Band band : panel.lamination().bands()) {
-            int number = bands.size() + 1;
-            double visible = visible(number);
-            double covered = covered(number);
-            double share = visible > 0 ? Math.min(1, covered / visible) : 0;
-            bands.add(new CoveredBand(number, band.species(), covered, share));
+        for (Panel half : design.panels()) {
+            if (!half.face().equals(panel.face())) {
+                continue;
+            }
+            int number = 0;
+            for (Band band : half.lamination().bands()) {
+                number++;
+                double visible = bandArea(half, number, false);
+                double covered = bandArea(half, number, true);
+                double share = visible > 0 ? Math.min(1, covered / visible) : 0;
+                bands.add(new CoveredBand(half.places(), number, band.species(), covered, share));
+            }
         }
         return bands;
     }
 
     private static Panel panel(InlayRequest request, Design design) {
-        if (request.face() == null && design.panels().size() == 1) {
+        if (request.face() == null && design.facePanels().size() == 1) {
             return design.panels().get(0);
         }
         return design.panels().stream()
@@ -250,13 +248,13 @@ public final class InlayCalculator {
                         "one of "
                                 + String.join(
                                         ", ",
-                                        design.panels().stream()
+                                        design.facePanels().stream()
                                                 .map(Panel::face)
                                                 .toList())));
     }
 
     private ImpossibleDesignException tooLarge(Largest largest) {
-        String reason = largest.limitedBy() == Limit.HOLLOW
+        String reason = largest.limitedBy() == InlayLimit.HOLLOW
                 ? "its pocket would come nearer than " + design.say(floor) + " to the hollow"
                 : "its pocket would break out through the bevelled seam";
         return refuse(

@@ -1,6 +1,7 @@
 package org.orbwright.inlay;
 
 import java.util.List;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -24,7 +25,7 @@ public record InlayPlan(
         @Describe("The panels that get an inlay.") List<InlaidPanel> panels) {
 
     /** What limits the size of an inlay. */
-    public enum Limit {
+    public enum InlayLimit {
         /** The pocket would come too near to the hollow. */
         HOLLOW,
         /** The pocket would break out through the bevelled seam. */
@@ -80,7 +81,7 @@ public record InlayPlan(
             double diameter,
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
-            Limit limitedBy) {}
+            InlayLimit limitedBy) {}
 
     /** The hole of chipped tips. */
     @Describe("The hole that chipped tips leave at the panel's centre.")
@@ -109,6 +110,9 @@ public record InlayPlan(
     /** How much of a band is covered. */
     @Describe("How much of a band an inlay covers.")
     public record CoveredBand(
+            @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
+            Places places,
+
             @Describe(
                     value = "The band's number in the lamination, from 1 at the base.",
                     example = "5",

@@ -19,7 +19,7 @@ public final class AngleCalculator {
     /** Every angle that a saw or a bevelling set-up needs. */
     public static SawAngles calculate(Design design) {
         List<FaceAngles> faces = new ArrayList<>();
-        for (Panel panel : design.panels()) {
+        for (Panel panel : design.facePanels()) {
             double bevel = panel.bevel();
             faces.add(new FaceAngles(
                     panel.face(),

@@ -18,7 +18,7 @@ public final class SegmentCalculator {
         int perSphere = 0;
         for (Panel panel : design.panels()) {
             List<SegmentCut> cuts = new ArrayList<>();
-            for (Piece piece : panel.pieces()) {
+            for (Piece piece : panel.sawn()) {
                 cuts.add(cut(design, panel, piece));
                 perSphere += piece.perSphere();
             }
@@ -38,6 +38,7 @@ public final class SegmentCalculator {
         boolean straight = panel.lamination().straight();
         return new FaceSegments(
                 panel.face(),
+                panel.places(),
                 panel.kind().count(),
                 panel.kind().count() * design.copies(),
                 panel.baseDistance(),

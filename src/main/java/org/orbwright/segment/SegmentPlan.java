@@ -1,6 +1,7 @@
 package org.orbwright.segment;
 
 import java.util.List;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -34,6 +35,9 @@ public record SegmentPlan(
     public record FaceSegments(
             @Describe(value = "The face kind.", example = "\"pentagon\"")
             String face,
+
+            @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
+            Places places,
 
             @Describe(value = "Panels of this kind in one sphere.", example = "12", max = 200)
             int panelsPerSphere,

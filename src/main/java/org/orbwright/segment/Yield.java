@@ -2,6 +2,7 @@ package org.orbwright.segment;
 
 import java.util.List;
 import org.orbwright.design.BandSet;
+import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -28,6 +29,9 @@ public record Yield(
     public record LaminationYield(
             @Describe(value = "The face kind.", example = "\"pentagon\"")
             String face,
+
+            @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
+            Places places,
 
             @Describe(
                     value =

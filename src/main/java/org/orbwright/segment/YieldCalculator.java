@@ -48,13 +48,14 @@ public final class YieldCalculator {
     private LaminationYield lamination(Panel panel) {
         List<SegmentYield> segments = new ArrayList<>();
         Integer blanks = 0;
-        for (Piece piece : panel.pieces()) {
+        for (Piece piece : panel.sawn()) {
             SegmentYield segment = segment(panel, piece);
             segments.add(segment);
             blanks = blanks == null || segment.blanks() == null ? null : Integer.valueOf(blanks + segment.blanks());
         }
         return new LaminationYield(
                 panel.face(),
+                panel.places(),
                 panel.lamination().sets(),
                 blanks,
                 SegmentCalculator.blankWidth(panel),

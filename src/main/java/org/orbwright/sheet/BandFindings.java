@@ -10,6 +10,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.Places;
 
 /** What happens to the bands of a design that its author may not want. */
 final class BandFindings {
@@ -98,16 +99,18 @@ final class BandFindings {
     }
 
     private static String place(Panel panel, List<SegmentBands> segments, String segment, BandSet set) {
-        String kind = segments.size() > 1 ? "segments " + segment : "segments";
+        boolean oneKind = segments.stream().allMatch(s -> s.segment().equals(segment));
+        String kind = oneKind ? "segments" : "segments " + segment;
         boolean both = panel.lamination().palindromic();
-        return " in the " + (both ? "" : set == BandSet.UPRIGHT ? "upright " : "inverted ") + kind + " of the "
+        String half = panel.places() == Places.ALL ? "" : panel.places() == Places.ODD ? "odd " : "even ";
+        return " in the " + (both ? "" : set == BandSet.UPRIGHT ? "upright " : "inverted ") + half + kind + " of the "
                 + panel.face() + " panels";
     }
 
     private void wide(Panel panel) {
         double widest = 0;
         for (Piece piece : panel.pieces()) {
-            widest = Math.max(widest, piece.extent(panel.lamination().bandAngle()));
+            widest = Math.max(widest, piece.extent(piece.angle(panel.lamination())));
         }
         double spare = panel.lamination().width() - widest;
         if (!panel.lamination().straight() && spare > NOTHING) {

@@ -30,6 +30,8 @@ public record Caution(
         CROSSCUTTING,
         /** Bevelling the panels. */
         BEVELLING,
+        /** Letting inlays into the panels. */
+        INLAYING,
         /** Mounting the solid between blocks. */
         MOUNTING,
         /** Roughing and turning the sphere. */

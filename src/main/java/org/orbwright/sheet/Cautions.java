@@ -5,6 +5,7 @@ import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
 import static org.orbwright.sheet.Caution.Step.FINISHING;
 import static org.orbwright.sheet.Caution.Step.GENERAL;
 import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.INLAYING;
 import static org.orbwright.sheet.Caution.Step.MOUNTING;
 import static org.orbwright.sheet.Caution.Step.RIPPING;
 import static org.orbwright.sheet.Caution.Step.SANDING;
@@ -37,6 +38,10 @@ final class Cautions {
                     BEVELLING,
                     "A tilted blade takes other guards and clearances: check with the saw unplugged that the panel is held"
                             + " flat and the blade clears fence, gauge and hold-down. Try the setting in scrap."),
+            new Caution(
+                    INLAYING,
+                    "Clamp the panel before a pocket is drilled or routed, take small depths at a time, and follow the"
+                            + " machine's manual for cutter and speed."),
             new Caution(
                     MOUNTING,
                     "A hollow, glued body can fly apart: inspect every seam before it is mounted, and follow the lathe's"

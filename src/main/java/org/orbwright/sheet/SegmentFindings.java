@@ -37,7 +37,7 @@ final class SegmentFindings {
     /** Notes the panels that cannot be made in two halves. */
     static List<Finding> halves(Design design) {
         List<Finding> findings = new ArrayList<>();
-        for (Panel panel : design.panels()) {
+        for (Panel panel : design.facePanels()) {
             int sides = panel.kind().sides();
             if (sides % 2 == 1) {
                 findings.add(new Finding(

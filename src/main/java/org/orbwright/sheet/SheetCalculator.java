@@ -3,6 +3,7 @@ package org.orbwright.sheet;
 import static org.orbwright.sheet.Caution.Step.BEVELLING;
 import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
 import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.INLAYING;
 import static org.orbwright.sheet.Caution.Step.MOUNTING;
 import static org.orbwright.sheet.Caution.Step.RIPPING;
 import static org.orbwright.sheet.Caution.Step.TURNING;
@@ -13,6 +14,9 @@ import java.util.List;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayRequest;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles;
 import org.orbwright.segment.SegmentCalculator;
@@ -29,6 +33,7 @@ public final class SheetCalculator {
     private static final List<Caution> YIELD_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
     private static final List<Caution> SPHERE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
+    private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
 
     private SheetCalculator() {}
 
@@ -71,6 +76,21 @@ public final class SheetCalculator {
     public static BandsAnswer bands(Design design, int stations) {
         BandSurvival bands = BandCalculator.calculate(design, stations);
         return new BandsAnswer(design.request(), bands, sorted(BandFindings.of(design, bands)), BAND_CAUTIONS);
+    }
+
+    /**
+     * The inlays of a design.
+     *
+     * @param request the inlay and its design, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design or the inlay cannot exist
+     */
+    public static InlayAnswer inlays(InlayRequest request) {
+        Design design = Design.of(request.design());
+        return new InlayAnswer(
+                design.request(),
+                InlayCalculator.plan(request, design),
+                sorted(SphereFindings.of(design, SphereCalculator.calculate(design))),
+                INLAY_CAUTIONS);
     }
 
     /**

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.sphere.SphereSizing.FacePlaces;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.LandLimits;
-import org.orbwright.sphere.SphereSizing.Limit;
-import org.orbwright.sphere.SphereSizing.Places;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** Sizes the sphere that comes out of a design. */
 public final class SphereCalculator {
@@ -31,7 +31,7 @@ public final class SphereCalculator {
         double wall = Double.POSITIVE_INFINITY;
         double thickness = 0;
         double swing = 0;
-        for (Panel panel : design.panels()) {
+        for (Panel panel : design.facePanels()) {
             FaceSizing sizing = face(panel);
             faces.add(sizing);
             wall = Math.min(
@@ -45,7 +45,7 @@ public final class SphereCalculator {
                 2 * swing,
                 2 * seam,
                 2 * Math.min(face, seam),
-                face <= seam ? Limit.FLATS : Limit.SEAMS,
+                face <= seam ? SphereLimit.FLATS : SphereLimit.SEAMS,
                 2 * radius,
                 4 * Math.PI * radius * radius,
                 faces,
@@ -64,8 +64,8 @@ public final class SphereCalculator {
                 g,
                 panel.seamRadius(),
                 panel.cornerRadius(),
-                new Places(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
-                new Places(
+                new FacePlaces(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
+                new FacePlaces(
                         Math.min(radius, h) - inner,
                         radius - inner * panel.seamRadius() / g,
                         radius - inner * panel.cornerRadius() / g),

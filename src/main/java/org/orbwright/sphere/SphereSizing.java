@@ -35,7 +35,7 @@ public record SphereSizing(
         double largestDiameter,
 
         @Describe(value = "What limits the largest sphere.", example = "\"FLATS\"")
-        Limit largestLimitedBy,
+        SphereLimit largestLimitedBy,
 
         @Describe(value = "Diameter of the chosen sphere.", quantity = Quantity.LENGTH, example = "172")
         double diameter,
@@ -62,7 +62,7 @@ public record SphereSizing(
         @Describe("The land and its limits.") LandLimits land) {
 
     /** What keeps a sphere from being larger. */
-    public enum Limit {
+    public enum SphereLimit {
         /** The lowest face: a larger sphere would keep a flat there. */
         FLATS,
         /** The seams, which the land leaves open further out. */
@@ -102,11 +102,11 @@ public record SphereSizing(
 
             @Describe("Wood turned away outside the sphere, measured towards the solid's centre; below 0 the wood does"
                     + " not reach the sphere.")
-            Places removal,
+            FacePlaces removal,
 
             @Describe("Wall left between the sphere and the hollow, measured towards the solid's centre; below 0 it"
                     + " breaks through.")
-            Places wall,
+            FacePlaces wall,
 
             @Describe(
                     value = "Diameter of the flat that stays on the face; 0 if none.",
@@ -141,7 +141,7 @@ public record SphereSizing(
 
     /** One length at three places of a face. */
     @Describe("One length at three places of a face.")
-    public record Places(
+    public record FacePlaces(
             @Describe(value = "At the middle of the face.", quantity = Quantity.LENGTH, example = "2.9", min = -1e18)
             double faceCentre,
 

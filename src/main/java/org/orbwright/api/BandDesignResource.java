@@ -1,0 +1,81 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.band.WidthRequest;
+import org.orbwright.band.WidthSolution;
+import org.orbwright.band.WidthSolver;
+import org.orbwright.explore.Sweep;
+import org.orbwright.explore.SweepRequest;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.SheetCalculator;
+
+/** Turns the analysis of bands round: from what should be seen to the design. */
+@Path("/v1")
+@Consumes(MediaType.APPLICATION_JSON)
+@Tag(name = "Pattern", description = "From what should be seen on the sphere to the design.")
+public class BandDesignResource {
+    static final String NDJSON = "application/x-ndjson";
+    static final String CSV = "text/csv";
+
+    @POST
+    @Path("/bands/solve")
+    @Produces(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "solveWidths",
+            summary = "Flat widths from what should be seen",
+            description =
+                    "For each band a wish (visible width at the edge middle or at the corner, or a share of the"
+                            + " sphere; one band takes the rest) leads to the flat strip widths that give it, with residual,"
+                            + " sensitivities, the most that could be wished for, and the effect of rounding to the shop's step.")
+    public WidthSolution solve(WidthRequest request) {
+        return WidthSolver.solve(request);
+    }
+
+    @POST
+    @Path("/bands/explore")
+    @Produces({NDJSON, CSV})
+    @Operation(
+            operationId = "exploreDesigns",
+            summary = "A sweep over designs, a row each",
+            description =
+                    "One or two number fields of the design are varied over lists or ranges, at most 10,000 designs,"
+                            + " and the wanted numbers of each sheet are answered as a stream of rows: JSON objects, one a line,"
+                            + " whose names are the JSON pointers asked for, or comma separated values with these pointers as"
+                            + " heading. A design that cannot exist has a problem instead of numbers; a number that the sheet"
+                            + " lacks is left out.")
+    @APIResponse(
+            responseCode = "200",
+            description = "The rows.",
+            content = {
+                @Content(mediaType = NDJSON, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = CSV, schema = @Schema(type = SchemaType.STRING))
+            })
+    public Sweep explore(SweepRequest request) {
+        return Sweep.of(request);
+    }
+
+    @POST
+    @Path("/inlays")
+    @Produces(MediaType.APPLICATION_JSON)
+    @Operation(
+            operationId = "planInlays",
+            summary = "Inlays, their pockets and what they cover",
+            description =
+                    "A disc or a regular polygon let into the panels: depth of the pocket so that the inlay survives"
+                            + " the turning and does not reach the hollow, the largest that fits, what it covers of each band,"
+                            + " the hole that chipped tips leave, and motifs shared out over the panels.")
+    public InlayAnswer inlays(InlayRequest request) {
+        return SheetCalculator.inlays(request);
+    }
+}

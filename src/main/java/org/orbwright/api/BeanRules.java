@@ -1,0 +1,126 @@
+package org.orbwright.api;
+
+import jakarta.validation.ConstraintViolation;
+import jakarta.validation.ElementKind;
+import jakarta.validation.Path;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.lang.annotation.Annotation;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.orbwright.design.Violation;
+
+/** Words the rules of Bean Validation that a request breaks. */
+final class BeanRules {
+    private BeanRules() {}
+
+    /** Adds the broken rules of all fields that are not known to break one already. */
+    static <T> void addBroken(Set<ConstraintViolation<T>> found, List<Violation> broken) {
+        if (found.isEmpty()) {
+            return;
+        }
+        Set<String> known = new HashSet<>();
+        broken.forEach(violation -> known.add(violation.path()));
+        for (ConstraintViolation<?> violation : found) {
+            Violation worded = worded(violation);
+            if (!known.contains(worded.path())) {
+                broken.add(worded);
+            }
+        }
+    }
+
+    /** Sorts by path, so that the order does not change from run to run; list items by their number. */
+    static List<Violation> inOrder(List<Violation> broken) {
+        List<Violation> sorted = new ArrayList<>(broken);
+        sorted.sort(Comparator.comparing((Violation violation) -> sortable(violation.path()))
+                .thenComparing(Violation::code));
+        return sorted;
+    }
+
+    private static String sortable(String path) {
+        StringBuilder key = new StringBuilder();
+        for (String step : path.split("/", -1)) {
+            key.append('/').append(step.matches("\\d{1,9}") ? String.format("%09d", Integer.parseInt(step)) : step);
+        }
+        return key.toString();
+    }
+
+    private static Violation worded(ConstraintViolation<?> violation) {
+        String pointer = pointer(violation.getPropertyPath());
+        String field = Sentences.field(pointer);
+        Object value = violation.getInvalidValue();
+        Class<? extends Annotation> rule =
+                violation.getConstraintDescriptor().getAnnotation().annotationType();
+        String allowed = allowed(violation);
+        if (rule == NotNull.class || (rule == NotBlank.class && value == null)) {
+            return new Violation(pointer, "MISSING", field + " is missing.", null, allowed);
+        }
+        if (rule == NotBlank.class) {
+            return new Violation(
+                    pointer, "BLANK", field + " must not be blank.", Sentences.cut((String) value), allowed);
+        }
+        if (rule == Size.class) {
+            return new Violation(
+                    pointer,
+                    "WRONG_LENGTH",
+                    field + " must be " + allowed + ", but has " + length(value) + ".",
+                    quote(value),
+                    allowed);
+        }
+        String number = plain((Number) value);
+        return new Violation(
+                pointer, "OUT_OF_RANGE", field + " must be " + allowed + ", but is " + number + ".", number, allowed);
+    }
+
+    /** The allowed values of the field; of a list's item, which can only be missing, just its type. */
+    private static String allowed(ConstraintViolation<?> violation) {
+        String name = null;
+        boolean item = false;
+        for (Path.Node node : violation.getPropertyPath()) {
+            item = node.getKind() == ElementKind.CONTAINER_ELEMENT;
+            name = item ? name : node.getName();
+        }
+        String leaf = name;
+        boolean ofItem = item;
+        return FieldRules.of(violation.getLeafBean().getClass()).stream()
+                .filter(rules -> rules.name().equals(leaf))
+                .findFirst()
+                .map(rules -> ofItem && rules.items() != null ? rules.items() : rules)
+                .map(rules -> ofItem && rules.isList() ? "an object" : rules.allowed())
+                .orElse("an object");
+    }
+
+    private static String pointer(Path path) {
+        StringBuilder pointer = new StringBuilder();
+        for (Path.Node node : path) {
+            if (node.getIndex() != null) {
+                pointer.append('/').append(node.getIndex());
+            }
+            if (node.getKind() == ElementKind.PROPERTY) {
+                pointer.append('/').append(node.getName());
+            }
+        }
+        return pointer.toString();
+    }
+
+    private static String length(Object value) {
+        return value instanceof List<?> list
+                ? Integer.toString(list.size())
+                : Integer.toString(((String) value).length());
+    }
+
+    private static String quote(Object value) {
+        return value instanceof String text ? Sentences.cut(text) : null;
+    }
+
+    private static String plain(Number number) {
+        double size = Math.abs(number.doubleValue());
+        boolean readable = size == 0 || (size >= 1e-9 && size < 1e15);
+        return readable ? new BigDecimal(number.toString()).stripTrailingZeros().toPlainString() : number.toString();
+    }
+}

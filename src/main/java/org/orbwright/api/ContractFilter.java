@@ -1,0 +1,85 @@
+package org.orbwright.api;
+
+import io.quarkus.smallrye.openapi.OpenApiFilter;
+import java.util.List;
+import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.OASFilter;
+import org.eclipse.microprofile.openapi.models.OpenAPI;
+import org.eclipse.microprofile.openapi.models.Operation;
+import org.eclipse.microprofile.openapi.models.media.Content;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
+import org.eclipse.microprofile.openapi.models.parameters.RequestBody;
+import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.eclipse.microprofile.openapi.models.responses.APIResponses;
+import org.orbwright.band.WidthRequest;
+import org.orbwright.band.WidthSolution;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.explore.SweepRequest;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.sheet.AnglesAnswer;
+import org.orbwright.sheet.BandsAnswer;
+import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.SegmentsAnswer;
+import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.SphereAnswer;
+import org.orbwright.sheet.YieldAnswer;
+import org.orbwright.solid.Solid;
+
+/**
+ * Completes the contract that is scanned from the resources: schemas from the records' descriptions, the problems that
+ * each operation may answer with, and worked examples. It runs while the service is built.
+ */
+@OpenApiFilter(OpenApiFilter.RunStage.BUILD)
+public class ContractFilter implements OASFilter {
+    private static final String JSON = jakarta.ws.rs.core.MediaType.APPLICATION_JSON;
+    private static final List<Class<? extends Record>> ROOTS = List.of(
+            DesignRequest.class,
+            AnglesAnswer.class,
+            SegmentsAnswer.class,
+            YieldAnswer.class,
+            SphereAnswer.class,
+            BandsAnswer.class,
+            Sheet.class,
+            WidthRequest.class,
+            WidthSolution.class,
+            InlayRequest.class,
+            InlayAnswer.class,
+            SweepRequest.class,
+            Solid.class,
+            SolidsResource.SolidList.class,
+            DesignsResource.DesignList.class,
+            Problem.class);
+
+    @Override
+    public void filterOpenAPI(OpenAPI contract) {
+        contract.getComponents().setSchemas(ContractSchemas.of(ROOTS));
+        ProblemAnswers.addTo(contract.getComponents());
+        Examples.addTo(contract.getComponents());
+        contract.getPaths()
+                .getPathItems()
+                .forEach((path, item) -> item.getOperations().values().forEach(operation -> complete(path, operation)));
+    }
+
+    private static void complete(String path, Operation operation) {
+        APIResponse answer = operation.getResponses().getAPIResponse("200");
+        answer.setDescription(operation.getSummary() + ".");
+        MediaType json = json(answer.getContent());
+        if (json != null) {
+            Examples.addAnswers(operation.getOperationId(), json);
+        }
+        RequestBody body = operation.getRequestBody();
+        if (body != null) {
+            body.setDescription("The request.");
+            body.setRequired(true);
+            Examples.addRequests(operation.getOperationId(), json(body.getContent()));
+        }
+        // Clients take the first answer for the one to ask for, so the problems follow it.
+        APIResponses answers = OASFactory.createAPIResponses().addAPIResponse("200", answer);
+        ProblemAnswers.addTo(answers, path.contains("{"), body != null);
+        operation.setResponses(answers);
+    }
+
+    private static MediaType json(Content content) {
+        return content.getMediaType(JSON);
+    }
+}

@@ -1,0 +1,167 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.Variant;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Places;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.PanelDrawing;
+import org.orbwright.drawing.PngRenderer;
+import org.orbwright.drawing.SectionDrawing;
+import org.orbwright.drawing.SphereDrawing;
+import org.orbwright.drawing.SurvivalDrawing;
+import org.orbwright.drawing.SvgWriter;
+
+/** Draws a design. */
+@Path("/v1/drawings")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces({DrawingsResource.SVG, DrawingsResource.PNG})
+@Tag(name = "Drawings", description = "Pictures of a design, as SVG in millimetres or as PNG by the header Accept.")
+public class DrawingsResource {
+    static final String SVG = "image/svg+xml";
+    static final String PNG = "image/png";
+
+    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
+    private static final String SET = "The set of segments; UPRIGHT if left out.";
+    private static final String WIDTH = "Width of a PNG in dots.";
+    private static final String DEFAULT_WIDTH = "1200";
+    private static final int NARROWEST = 100;
+    private static final int WIDEST = 4000;
+    private static final List<Variant> VARIANTS =
+            Variant.mediaTypes(MediaType.valueOf(SVG), MediaType.valueOf(PNG)).build();
+
+    @POST
+    @Path("/panel")
+    @Operation(
+            operationId = "drawPanel",
+            summary = "The flat panel of a face kind",
+            description = "Segments and bands of one panel at true size, with the line beyond which the wood is turned"
+                    + " away.")
+    public Response panel(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        Design checked = Design.of(design);
+        return answer(PanelDrawing.draw(checked, face(checked, face), set(set)), width, request);
+    }
+
+    @POST
+    @Path("/sphere")
+    @Operation(
+            operationId = "drawSphere",
+            summary = "The finished sphere",
+            description = "The sphere with the bands of every panel, the seams and the panels' poles, in orthographic"
+                    + " projection from any direction.")
+    public Response sphere(
+            DesignRequest design,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(
+                            description =
+                                    "Where the viewer stands around the solid's third axis, in degrees from its first"
+                                            + " axis, -360 to 360; 25 if left out.",
+                            example = "25",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = "-360", maximum = "360"))
+                    @QueryParam("azimuth")
+                    String azimuth,
+            @Parameter(
+                            description =
+                                    "How far the viewer stands above the plane of the first two axes, in degrees, -90"
+                                            + " to 90; 20 if left out.",
+                            example = "20",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = "-90", maximum = "90"))
+                    @QueryParam("elevation")
+                    String elevation,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
+        double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
+        return answer(SphereDrawing.draw(Design.of(design), set(set), around, above), width, request);
+    }
+
+    @POST
+    @Path("/survival")
+    @Operation(
+            operationId = "drawSurvival",
+            summary = "What is left of the bands along the base",
+            description = "The visible width of every band from the edge middle to the corners, as a plot.")
+    public Response survival(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(
+                            description =
+                                    "Which lamination of the face kind, where every other segment has its own; the"
+                                            + " first if left out.",
+                            example = "ALL")
+                    @QueryParam("places")
+                    String places,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = "Stations from the edge middle to a corner.", example = "31")
+                    @QueryParam(Stations.NAME)
+                    String stations,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        Design checked = Design.of(design);
+        int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
+        Places half = Query.constant("places", places, Places.class, Places.ALL);
+        Drawing drawing = SurvivalDrawing.draw(checked, face(checked, face), half, set(set), count);
+        return answer(drawing, width, request);
+    }
+
+    @POST
+    @Path("/section")
+    @Operation(
+            operationId = "drawSection",
+            summary = "Sections through the wood",
+            description =
+                    "Sections through the middle of each panel and an edge middle, and through the farthest corner:"
+                            + " solid, hollow, wall and sphere.")
+    public Response section(
+            DesignRequest design,
+            @Parameter(description = "Name of a face kind; all of the solid if left out.", example = "pentagon")
+                    @QueryParam("face")
+                    String face,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        Design checked = Design.of(design);
+        boolean one = face != null && !face.isEmpty();
+        Drawing drawing = one ? SectionDrawing.draw(checked, face(checked, face)) : SectionDrawing.draw(checked);
+        return answer(drawing, width, request);
+    }
+
+    private static String face(Design design, String face) {
+        return Query.name(
+                "face",
+                face,
+                design.facePanels().stream().map(panel -> panel.face()).toList());
+    }
+
+    private static BandSet set(String set) {
+        return Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+    }
+
+    private static Response answer(Drawing drawing, String width, Request request) {
+        int dots = Query.whole("width", width, NARROWEST, WIDEST, DEFAULT_WIDTH);
+        Variant wanted = request.selectVariant(VARIANTS);
+        boolean png = wanted != null && wanted.getMediaType().equals(MediaType.valueOf(PNG));
+        Object picture = png ? PngRenderer.render(drawing, dots) : SvgWriter.write(drawing);
+        return Response.ok(picture, png ? PNG : SVG + ";charset=UTF-8").build();
+    }
+}

@@ -1,0 +1,60 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Map;
+import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.models.Components;
+import org.eclipse.microprofile.openapi.models.examples.Example;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
+
+/**
+ * The contract's examples: the worked designs, and answers to them that were recorded from the service itself. A test
+ * asks for each of them again and compares.
+ */
+final class Examples {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private Examples() {}
+
+    /** Declares every worked design once. */
+    static void addTo(Components components) {
+        DesignLibrary.all()
+                .forEach((name, design) -> components.addExample(name, example(design.title(), design.json())));
+    }
+
+    /** Refers to every worked design. */
+    static void addDesigns(MediaType body) {
+        DesignLibrary.all()
+                .keySet()
+                .forEach(
+                        name -> body.addExample(name, OASFactory.createExample().ref("#/components/examples/" + name)));
+    }
+
+    /** Adds the requests of an operation: its own, or where it has none the worked designs. */
+    static void addRequests(String operation, MediaType body) {
+        Map<String, String> own = JsonResources.in("requests/" + operation);
+        own.forEach((name, json) -> body.addExample(name, example("A request about " + name, json)));
+        if (own.isEmpty()) {
+            addDesigns(body);
+        }
+    }
+
+    /** Adds the recorded answers of an operation. */
+    static void addAnswers(String operation, MediaType answer) {
+        if (operation.equals("findDesign")) {
+            addDesigns(answer);
+            return;
+        }
+        Map<String, String> recorded = JsonResources.in("examples/" + operation);
+        recorded.forEach((name, json) -> answer.addExample(name, example("The answer for " + name, json)));
+    }
+
+    private static Example example(String summary, String json) {
+        try {
+            return OASFactory.createExample().summary(summary).value(JSON.readValue(json, Object.class));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an example is not JSON: " + summary, e);
+        }
+    }
+}

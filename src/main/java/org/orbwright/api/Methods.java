@@ -1,0 +1,71 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.lang.reflect.Method;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which methods an address takes, and what it answers with. The framework refuses a wrong method without naming the
+ * right ones, although HTTP asks for that (RFC 9110, 15.5.6).
+ */
+final class Methods {
+    private static final String READ = "GET, HEAD, OPTIONS";
+    private static final String POSTED = "OPTIONS, POST";
+    private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
+    private static final Map<String, String> PRODUCED = new LinkedHashMap<>();
+
+    static {
+        for (Class<?> resource : List.of(
+                SheetResource.class,
+                BandDesignResource.class,
+                DrawingsResource.class,
+                SolidsResource.class,
+                DesignsResource.class)) {
+            for (Method method : resource.getDeclaredMethods()) {
+                if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
+                    BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);
+                    PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
+                }
+            }
+        }
+    }
+
+    private Methods() {}
+
+    /** The methods as the header Allow lists them; just OPTIONS where none is known. */
+    static String allowedAt(String path) {
+        return at(path, BY_ADDRESS, "OPTIONS");
+    }
+
+    /** The media types of the answers at an address. */
+    static String producedAt(String path) {
+        return at(path, PRODUCED, MediaType.APPLICATION_JSON);
+    }
+
+    private static String at(String path, Map<String, String> byAddress, String otherwise) {
+        return byAddress.entrySet().stream()
+                .filter(entry -> path.matches(entry.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(otherwise);
+    }
+
+    private static String[] produced(Class<?> resource, Method method) {
+        Produces own = method.getAnnotation(Produces.class);
+        return own != null
+                ? own.value()
+                : resource.getAnnotation(Produces.class).value();
+    }
+
+    private static String pattern(Class<?> resource, Method method) {
+        Path below = method.getAnnotation(Path.class);
+        String path = resource.getAnnotation(Path.class).value() + (below == null ? "" : below.value());
+        return path.replaceAll("\\{[^}]*}", "[^/]+") + "/?";
+    }
+}

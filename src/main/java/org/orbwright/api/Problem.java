@@ -1,0 +1,57 @@
+package org.orbwright.api;
+
+import java.util.List;
+import org.orbwright.design.Violation;
+import org.orbwright.quantity.Describe;
+
+/**
+ * What the service answers when it cannot do what was asked (RFC 9457): one shape for everything that goes wrong.
+ *
+ * @param type stable URI of the kind of problem
+ * @param title the kind of problem in words, always the same for a type
+ * @param status the HTTP status
+ * @param detail what is wrong this time
+ * @param instance the address that was asked for, or a URI of this very occurrence
+ * @param violations every broken rule, at most {@link #MOST_VIOLATIONS}; empty where the problem has no parts
+ */
+@Describe("What is wrong with a request, in the form of RFC 9457.")
+public record Problem(
+        @Describe(value = "Stable URI of the kind of problem.", example = "\"urn:orbwright:problem:invalid-request\"")
+        String type,
+
+        @Describe(
+                value = "The kind of problem in words, always the same for a type.",
+                example = "\"The request breaks a rule of the contract\"")
+        String title,
+
+        @Describe(value = "The HTTP status.", example = "400", min = 400, max = 599)
+        int status,
+
+        @Describe(
+                value = "What is wrong this time, in a sentence.",
+                example = "\"size.value must be at least 0.001, but is -3.\"")
+        String detail,
+
+        @Describe(
+                value = "The address that was asked for, or for a fault of the service a URI of this very occurrence.",
+                example = "\"/v1/sheet\"")
+        String instance,
+
+        @Describe("Every broken rule, in the order of the fields, at most 100; empty where the problem has no parts.")
+        List<Violation> violations) {
+
+    /** The most violations that are listed. */
+    public static final int MOST_VIOLATIONS = 100;
+
+    /** The media type of a problem. */
+    public static final String MEDIA_TYPE = "application/problem+json";
+
+    /** Copies the list of violations and cuts it to the most that are listed. */
+    public Problem {
+        violations = List.copyOf(violations.subList(0, Math.min(violations.size(), MOST_VIOLATIONS)));
+    }
+
+    static Problem of(ProblemKind kind, String detail, String instance, List<Violation> violations) {
+        return new Problem(kind.uri(), kind.title(), kind.status(), detail, instance, violations);
+    }
+}

@@ -1,0 +1,64 @@
+package org.orbwright.api;
+
+import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.models.Components;
+import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.eclipse.microprofile.openapi.models.responses.APIResponses;
+
+/** The problems as the contract declares them: which operation may answer with which, in the order of their status. */
+enum ProblemAnswers {
+    INVALID_REQUEST("400", When.BODY, "The body is not JSON, or the request breaks a rule of the contract."),
+    UNKNOWN_NAME("404", When.NAME, "There is nothing of that name; the nearest names are listed."),
+    NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it is not to be had in."),
+    BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
+    ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),
+    UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as application/json."),
+    IMPOSSIBLE_DESIGN("422", When.BODY, "The design is well written but cannot exist; every reason is listed."),
+    HEADERS_TOO_LARGE("431", When.ALWAYS, "The headers are larger than is accepted."),
+    INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given.");
+
+    private enum When {
+        ALWAYS,
+        NAME,
+        BODY
+    }
+
+    private final String status;
+    private final When when;
+    private final String description;
+
+    ProblemAnswers(String status, When when, String description) {
+        this.status = status;
+        this.when = when;
+        this.description = description;
+    }
+
+    /** Declares every problem once. */
+    static void addTo(Components components) {
+        for (ProblemAnswers problem : values()) {
+            components.addResponse(problem.name(), problem.response());
+        }
+    }
+
+    /** Adds the problems of one operation. */
+    static void addTo(APIResponses answers, boolean hasName, boolean hasBody) {
+        for (ProblemAnswers problem : values()) {
+            if (problem.when == When.ALWAYS
+                    || (problem.when == When.NAME && hasName)
+                    || (problem.when == When.BODY && hasBody)) {
+                answers.addAPIResponse(
+                        problem.status, OASFactory.createAPIResponse().ref("#/components/responses/" + problem.name()));
+            }
+        }
+    }
+
+    private APIResponse response() {
+        return OASFactory.createAPIResponse()
+                .description(description)
+                .content(OASFactory.createContent()
+                        .addMediaType(
+                                Problem.MEDIA_TYPE,
+                                OASFactory.createMediaType()
+                                        .schema(OASFactory.createSchema().ref("#/components/schemas/Problem"))));
+    }
+}

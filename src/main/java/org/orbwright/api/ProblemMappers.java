@@ -1,0 +1,106 @@
+package org.orbwright.api;
+
+import io.quarkus.logging.Log;
+import jakarta.ws.rs.NotSupportedException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.orbwright.design.ImpossibleDesignException;
+
+/**
+ * Answers everything that goes wrong with a {@link Problem}. Only the caller's faults become 4xx: an exception that is
+ * none of the named ones is a fault of the service, whatever its name.
+ */
+public class ProblemMappers {
+
+    /** A body is taken for what it is declared to be; without a declaration it is not read. */
+    @ServerRequestFilter
+    public void refuseUndeclaredBody(ContainerRequestContext request) {
+        if (request.getMethod().equals("POST") && request.getHeaderString(HttpHeaders.CONTENT_TYPE) == null) {
+            throw new NotSupportedException();
+        }
+    }
+
+    @ServerExceptionMapper
+    public Response refused(RequestException refusal, ContainerRequestContext request) {
+        return answer(Problem.of(refusal.kind(), refusal.getMessage(), path(request), refusal.violations()));
+    }
+
+    @ServerExceptionMapper
+    public Response impossible(ImpossibleDesignException impossible, ContainerRequestContext request) {
+        String detail = Sentences.summary(impossible.violations());
+        return answer(Problem.of(ProblemKind.IMPOSSIBLE_DESIGN, detail, path(request), impossible.violations()));
+    }
+
+    @ServerExceptionMapper
+    public Response web(WebApplicationException refusal, ContainerRequestContext request) {
+        int status = refusal.getResponse().getStatus();
+        if (status >= 500) {
+            return fault(refusal, request);
+        }
+        ProblemKind kind = kind(status);
+        String allow = Methods.allowedAt(request.getUriInfo().getPath());
+        Response answer = answer(Problem.of(kind, detail(kind, request, allow), path(request), List.of()));
+        if (kind == ProblemKind.METHOD_NOT_ALLOWED) {
+            answer.getHeaders().add(HttpHeaders.ALLOW, allow);
+        }
+        return answer;
+    }
+
+    @ServerExceptionMapper
+    public Response fault(Throwable fault, ContainerRequestContext request) {
+        UUID id = UUID.randomUUID();
+        Log.errorf(fault, "%s %s failed, id %s", request.getMethod(), path(request), id);
+        String detail =
+                "The request was not at fault. Please report the id " + id + ", under which this is in the log.";
+        return answer(Problem.of(ProblemKind.INTERNAL_ERROR, detail, "urn:uuid:" + id, List.of()));
+    }
+
+    private static ProblemKind kind(int status) {
+        return switch (status) {
+            case 404 -> ProblemKind.NOT_FOUND;
+            case 405 -> ProblemKind.METHOD_NOT_ALLOWED;
+            case 406 -> ProblemKind.NOT_ACCEPTABLE;
+            case 413 -> ProblemKind.BODY_TOO_LARGE;
+            case 415 -> ProblemKind.UNSUPPORTED_MEDIA_TYPE;
+            default -> ProblemKind.REFUSED;
+        };
+    }
+
+    private static String detail(ProblemKind kind, ContainerRequestContext request, String allow) {
+        return switch (kind) {
+            case NOT_FOUND -> "There is nothing at " + path(request) + ". The addresses are listed at /q/openapi.";
+            case METHOD_NOT_ALLOWED ->
+                request.getMethod() + " is not for " + path(request) + "; it takes " + allow + ".";
+            case NOT_ACCEPTABLE ->
+                path(request) + " answers with "
+                        + Methods.producedAt(request.getUriInfo().getPath())
+                        + insteadOf(request.getHeaderString(HttpHeaders.ACCEPT)) + ".";
+            case BODY_TOO_LARGE -> "The body is larger than a design can be.";
+            case UNSUPPORTED_MEDIA_TYPE ->
+                "The body has to be sent with the header Content-Type: application/json"
+                        + insteadOf(request.getHeaderString(HttpHeaders.CONTENT_TYPE)) + ".";
+            default -> "The request cannot be handled.";
+        };
+    }
+
+    private static String insteadOf(String header) {
+        return header == null ? "" : ", not " + Sentences.cut(header);
+    }
+
+    private static String path(ContainerRequestContext request) {
+        return request.getUriInfo().getRequestUri().getRawPath();
+    }
+
+    private static Response answer(Problem problem) {
+        return Response.status(problem.status())
+                .type(Problem.MEDIA_TYPE)
+                .entity(problem)
+                .build();
+    }
+}

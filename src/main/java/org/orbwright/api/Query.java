@@ -1,0 +1,74 @@
+package org.orbwright.api;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.orbwright.design.Violation;
+
+/** Reads query parameters; they are taken as text so that a wrong one can be named. */
+final class Query {
+    private static final int LONGEST_NUMBER = 24;
+
+    private Query() {}
+
+    /** A whole number between two bounds, or the default where there is none. */
+    static int whole(String name, String text, int least, int most, String otherwise) {
+        String given = text == null || text.isEmpty() ? otherwise : text;
+        if (given.matches("[0-9]{1,6}")) {
+            int value = Integer.parseInt(given);
+            if (value >= least && value <= most) {
+                return value;
+            }
+        }
+        throw refuse(name, "OUT_OF_RANGE", given, "a whole number, " + least + " to " + most);
+    }
+
+    /** A number between two bounds, or the default where there is none. */
+    static double number(String name, String text, double least, double most, String otherwise) {
+        String given = text == null || text.isEmpty() ? otherwise : text;
+        if (given.length() <= LONGEST_NUMBER && given.matches("-?[0-9]+(\\.[0-9]+)?")) {
+            double value = Double.parseDouble(given);
+            if (value >= least && value <= most) {
+                return value;
+            }
+        }
+        throw refuse(name, "OUT_OF_RANGE", given, plain(least) + " to " + plain(most));
+    }
+
+    /** One of an enumeration's names as they are on the wire, or the default where there is none. */
+    static <E extends Enum<E>> E constant(String name, String text, Class<E> type, E otherwise) {
+        if (text == null || text.isEmpty()) {
+            return otherwise;
+        }
+        for (E constant : type.getEnumConstants()) {
+            if (WireNames.of(constant).equals(text)) {
+                return constant;
+            }
+        }
+        throw refuse(name, "UNKNOWN_VALUE", text, "one of " + String.join(", ", WireNames.all(type)));
+    }
+
+    /** One of some names, or the first of them where there is none. */
+    static String name(String name, String text, List<String> names) {
+        if (text == null || text.isEmpty()) {
+            return names.get(0);
+        }
+        if (names.contains(text)) {
+            return text;
+        }
+        throw refuse(name, "UNKNOWN_VALUE", text, "one of " + String.join(", ", names));
+    }
+
+    private static String plain(double bound) {
+        return new BigDecimal(bound).stripTrailingZeros().toPlainString();
+    }
+
+    private static RequestException refuse(String name, String code, String given, String allowed) {
+        String rejected = Sentences.cut(given);
+        return RequestException.invalid(List.of(new Violation(
+                name,
+                code,
+                "The query parameter " + name + " must be " + allowed + ", but is \"" + rejected + "\".",
+                rejected,
+                allowed)));
+    }
+}

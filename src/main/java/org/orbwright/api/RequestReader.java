@@ -1,0 +1,141 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import jakarta.validation.Validator;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.ext.Provider;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.List;
+import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
+import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
+import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
+import org.orbwright.design.Violation;
+
+/**
+ * Reads a request's body, and hands it over only if it keeps every rule of the contract: resources need no validation
+ * of their own. It is used for requests and for nothing else.
+ */
+@Provider
+@Consumes(MediaType.APPLICATION_JSON)
+public class RequestReader implements ServerMessageBodyReader<Record> {
+    private static final int MOST_LEVELS = 64;
+    private static final int LONGEST_NUMBER = 64;
+    private static final int LONGEST_TEXT = 100_000;
+    private static final int LONGEST_NAME = 256;
+
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(MOST_LEVELS)
+                    .maxNumberLength(LONGEST_NUMBER)
+                    .maxStringLength(LONGEST_TEXT)
+                    .maxNameLength(LONGEST_NAME)
+                    .build())
+            .build();
+
+    private final Validator validator;
+    private final Limits limits;
+
+    RequestReader(Validator validator, Limits limits) {
+        this.validator = validator;
+        this.limits = limits;
+    }
+
+    @Override
+    public boolean isReadable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
+        return FieldRules.isRequest(type);
+    }
+
+    @Override
+    public boolean isReadable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
+        return FieldRules.isRequest(type);
+    }
+
+    @Override
+    public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context)
+            throws IOException {
+        return read(type, context.getInputStream());
+    }
+
+    @Override
+    public Record readFrom(
+            Class<Record> type,
+            Type genericType,
+            Annotation[] annotations,
+            MediaType media,
+            MultivaluedMap<String, String> headers,
+            InputStream body)
+            throws IOException {
+        return read(type, body);
+    }
+
+    private <T> T read(Class<T> type, InputStream stream) throws IOException {
+        byte[] body = stream.readNBytes(limits.body() + 1);
+        if (body.length > limits.body()) {
+            String detail = "The body has more than " + limits.body() + " bytes, which is the most that is accepted.";
+            throw new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
+        }
+        List<Violation> broken = new ArrayList<>();
+        T request = parse(type, body, broken);
+        if (request != null) {
+            BeanRules.addBroken(validator.validate(request), broken);
+        }
+        if (!broken.isEmpty()) {
+            throw RequestException.invalid(BeanRules.inOrder(broken));
+        }
+        return request;
+    }
+
+    /** The request as far as it can be read, or null if the body is no object at all. */
+    private static <T> T parse(Class<T> type, byte[] body, List<Violation> broken) {
+        try (JsonParser json = JSON.createParser(body)) {
+            try {
+                T request = record(type, json, broken);
+                requireEnd(json, body);
+                return request;
+            } catch (StreamConstraintsException e) {
+                throw UnreadableJson.beyondLimits(
+                        body, json.currentLocation(), MOST_LEVELS, LONGEST_NUMBER, LONGEST_TEXT);
+            } catch (JsonProcessingException e) {
+                throw UnreadableJson.malformed(body, e.getLocation());
+            }
+        } catch (IOException e) {
+            // A body that is not Unicode ends here; reading from memory cannot fail otherwise.
+            throw UnreadableJson.malformed(body, null);
+        }
+    }
+
+    private static <T> T record(Class<T> type, JsonParser json, List<Violation> broken) throws IOException {
+        JsonToken first = json.nextToken();
+        if (first == null) {
+            throw UnreadableJson.empty();
+        }
+        if (first == JsonToken.START_OBJECT) {
+            return RecordReader.read(type, json, broken);
+        }
+        broken.add(RecordReader.wrongType("an object", json, "an object"));
+        json.skipChildren();
+        return null;
+    }
+
+    private static void requireEnd(JsonParser json, byte[] body) throws IOException {
+        try {
+            if (json.nextToken() == null) {
+                return;
+            }
+        } catch (JsonProcessingException e) {
+            throw UnreadableJson.trailing(body, e.getLocation());
+        }
+        throw UnreadableJson.trailing(body, json.currentTokenLocation());
+    }
+}

@@ -1,0 +1,128 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.sheet.AnglesAnswer;
+import org.orbwright.sheet.BandsAnswer;
+import org.orbwright.sheet.SegmentsAnswer;
+import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.SheetCalculator;
+import org.orbwright.sheet.SphereAnswer;
+import org.orbwright.sheet.YieldAnswer;
+
+/** Takes a whole design and answers one part of it, or all parts at once. */
+@Path("/v1")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Design", description = "A whole design goes in; each address answers one part of it.")
+public class SheetResource {
+    private static final String STATIONS =
+            "Stations of each band's profile along the base, from the edge middle to the" + " corner.";
+
+    @POST
+    @Path("/angles")
+    @Operation(
+            operationId = "calculateAngles",
+            summary = "Bevels, blade tilts and mitre gauge settings",
+            description = "Per face kind and edge kind of the solid: dihedral angle, bevel, blade tilt, mitre gauge"
+                    + " setting, tip and base angles.")
+    public AnglesAnswer angles(DesignRequest request) {
+        Design design = Design.of(request);
+        return SheetCalculator.angles(design);
+    }
+
+    @POST
+    @Path("/segments")
+    @Operation(
+            operationId = "calculateSegments",
+            summary = "Sizes and counts of the segments, and the cuts along a blank",
+            description = "Per face kind: base, base distance, legs, stop distance, counts, and where each cut crosses"
+                    + " the blank.")
+    public SegmentsAnswer segments(DesignRequest request) {
+        Design design = Design.of(request);
+        return SheetCalculator.segments(design);
+    }
+
+    @POST
+    @Path("/yield")
+    @Operation(
+            operationId = "calculateYield",
+            summary = "Blanks, strips, leftovers and wood",
+            description = "Blanks and strips for the wanted copies, upright and inverted sets, segments left over,"
+                    + " volume and mass of each wood.")
+    public YieldAnswer yields(DesignRequest request) {
+        Design design = Design.of(request);
+        return SheetCalculator.yields(design);
+    }
+
+    @POST
+    @Path("/sphere")
+    @Operation(
+            operationId = "calculateSphere",
+            summary = "Sphere, removal, wall and land",
+            description = "Across flats, largest and chosen sphere, removal and wall at face centre, edge middle and"
+                    + " corner, smallest panel thickness, limits of the land, blocking discs.")
+    public SphereAnswer sphere(DesignRequest request) {
+        Design design = Design.of(request);
+        return SheetCalculator.sphere(design);
+    }
+
+    @POST
+    @Path("/bands")
+    @Operation(
+            operationId = "calculateBands",
+            summary = "What is left of every band on the sphere",
+            description = "Per band: flat width, visible width at the edge middle and at the corners, areas, survival,"
+                    + " share of the sphere, and a profile along the base.")
+    public BandsAnswer bands(
+            DesignRequest request,
+            @Parameter(
+                            description = STATIONS,
+                            example = Stations.DEFAULT,
+                            schema =
+                                    @Schema(
+                                            type = SchemaType.INTEGER,
+                                            minimum = "2",
+                                            maximum = "91",
+                                            defaultValue = Stations.DEFAULT))
+                    @QueryParam(Stations.NAME)
+                    String stations) {
+        int count = Stations.parse(stations);
+        return SheetCalculator.bands(Design.of(request), count);
+    }
+
+    @POST
+    @Path("/sheet")
+    @Operation(
+            operationId = "calculateSheet",
+            summary = "Everything that is needed before the first cut",
+            description = "The answers of angles, segments, yield, sphere and bands together, with all findings and"
+                    + " cautions.")
+    public Sheet sheet(
+            DesignRequest request,
+            @Parameter(
+                            description = STATIONS,
+                            example = Stations.DEFAULT,
+                            schema =
+                                    @Schema(
+                                            type = SchemaType.INTEGER,
+                                            minimum = "2",
+                                            maximum = "91",
+                                            defaultValue = Stations.DEFAULT))
+                    @QueryParam(Stations.NAME)
+                    String stations) {
+        int count = Stations.parse(stations);
+        return SheetCalculator.sheet(Design.of(request), count);
+    }
+}

@@ -1,0 +1,132 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.ext.Provider;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.Type;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
+import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
+import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
+import org.orbwright.explore.Sweep;
+import org.orbwright.explore.SweepRow;
+
+/**
+ * Writes a sweep row by row as it is computed. The stream blocks while the caller does not read, so that memory stays
+ * bounded, and fails when the caller is gone, which ends the sweep.
+ */
+@Provider
+@Produces({BandDesignResource.NDJSON, BandDesignResource.CSV})
+public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
+    private static final JsonFactory JSON = JsonFactory.builder().build();
+    private static final String PROBLEM = "problem";
+    /** Line ends of comma separated values: RFC 4180, section 2. */
+    private static final String LINE_END = "\r\n";
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
+        return type == Sweep.class;
+    }
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
+        return type == Sweep.class;
+    }
+
+    @Override
+    public void writeResponse(Sweep sweep, Type genericType, ServerRequestContext context) throws IOException {
+        OutputStream body = context.getOrCreateOutputStream();
+        write(sweep, context.getResponseContentType().getMediaType(), body);
+        body.close();
+    }
+
+    @Override
+    public void writeTo(
+            Sweep sweep,
+            Class<?> type,
+            Type genericType,
+            Annotation[] annotations,
+            MediaType media,
+            MultivaluedMap<String, Object> headers,
+            OutputStream body)
+            throws IOException {
+        write(sweep, media, body);
+    }
+
+    private static void write(Sweep sweep, MediaType media, OutputStream body) throws IOException {
+        if (media.getSubtype().equals("csv")) {
+            writeCsv(sweep, body);
+        } else {
+            writeLines(sweep, body);
+        }
+    }
+
+    private static void writeLines(Sweep sweep, OutputStream body) throws IOException {
+        JsonGenerator json = JSON.createGenerator(body, JsonEncoding.UTF8)
+                .disable(JsonGenerator.Feature.FLUSH_PASSED_TO_STREAM)
+                .setRootValueSeparator(null);
+        while (sweep.hasNext()) {
+            SweepRow row = sweep.next();
+            json.writeStartObject();
+            writeNumbers(json, sweep.fields(), row.inputs());
+            writeNumbers(json, sweep.outputs(), row.outputs());
+            if (row.problem() != null) {
+                json.writeStringField(PROBLEM, row.problem());
+            }
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+        json.flush();
+    }
+
+    private static void writeNumbers(JsonGenerator json, List<String> names, List<Double> numbers) throws IOException {
+        for (int i = 0; i < numbers.size(); i++) {
+            if (numbers.get(i) != null) {
+                json.writeFieldName(names.get(i));
+                json.writeNumber(plain(numbers.get(i)));
+            }
+        }
+    }
+
+    private static void writeCsv(Sweep sweep, OutputStream body) throws IOException {
+        Writer csv = new OutputStreamWriter(body, StandardCharsets.UTF_8);
+        List<String> heading = new ArrayList<>(sweep.fields());
+        heading.addAll(sweep.outputs());
+        heading.add(PROBLEM);
+        csv.write(String.join(",", heading.stream().map(SweepWriter::quoted).toList()) + LINE_END);
+        while (sweep.hasNext()) {
+            SweepRow row = sweep.next();
+            List<String> cells = new ArrayList<>();
+            row.inputs().forEach(number -> cells.add(plain(number)));
+            for (int i = 0; i < sweep.outputs().size(); i++) {
+                Double number = row.problem() == null ? row.outputs().get(i) : null;
+                cells.add(number == null ? "" : plain(number));
+            }
+            cells.add(row.problem() == null ? "" : quoted(row.problem()));
+            csv.write(String.join(",", cells) + LINE_END);
+        }
+        csv.flush();
+    }
+
+    private static String quoted(String text) {
+        return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
+    }
+
+    /** The shortest digits that stand for the number, without an exponent: some spreadsheets read that as text. */
+    private static String plain(double number) {
+        BigDecimal exact = BigDecimal.valueOf(number);
+        return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    }
+}

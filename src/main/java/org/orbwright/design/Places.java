@@ -1,0 +1,20 @@
+package org.orbwright.design;
+
+/** Which of a panel's segments a lamination is for, counted around the panel. */
+public enum Places {
+    /** Every segment. */
+    ALL,
+    /** The first, third, fifth and so on. */
+    ODD,
+    /** The second, fourth, sixth and so on. */
+    EVEN;
+
+    /**
+     * Whether a segment is one of them.
+     *
+     * @param place its place in the face's list of segments, from 0
+     */
+    public boolean include(int place) {
+        return this == ALL || (place % 2 == 0) == (this == ODD);
+    }
+}

@@ -1,0 +1,112 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Drawings over HTTP: chosen by the header Accept, and with query parameters that are refused in words. */
+@QuarkusTest
+class DrawingsHttpTest {
+    private static RequestSpecification design(RequestSpecification request, String name) {
+        return request.contentType(ContentType.JSON)
+                .body(DesignLibrary.find(name).orElseThrow().json());
+    }
+
+    private static RequestSpecification design() {
+        return design(Contract.request(), "truncated-octahedron-alternating");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"panel", "sphere", "survival", "section"})
+    void anSvgIsAnsweredUnlessAnotherFormIsAskedFor(String drawing) {
+        design().post("/v1/drawings/" + drawing)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("image/svg+xml"))
+                .header("Vary", containsString("Accept"))
+                .body(containsString("<title id=\"title\">"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"panel", "sphere", "survival", "section"})
+    void aPngHasTheWidthAskedFor(String drawing) throws IOException {
+        byte[] png = design().accept("image/png")
+                .queryParam("width", 321)
+                .post("/v1/drawings/" + drawing)
+                .then()
+                .statusCode(200)
+                .contentType("image/png")
+                .extract()
+                .asByteArray();
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
+        assertEquals(321, image.getWidth());
+    }
+
+    @Test
+    void theSphereTurnsWithTheViewer() {
+        String front = design().post("/v1/drawings/sphere").asString();
+        String side = design().queryParam("azimuth", "-97.5")
+                .queryParam("elevation", "-10")
+                .post("/v1/drawings/sphere")
+                .asString();
+        assertNotEquals(front, side);
+    }
+
+    @Test
+    void everyOtherSegmentsLaminationHasASurvivalOfItsOwn() {
+        String odd = design().queryParam("face", "hexagon")
+                .post("/v1/drawings/survival")
+                .asString();
+        String even = design().queryParam("face", "hexagon")
+                .queryParam("places", "EVEN")
+                .post("/v1/drawings/survival")
+                .asString();
+        assertNotEquals(odd, even);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "panel, face, pentagon, 'one of square, hexagon'",
+        "panel, set, sideways, 'one of UPRIGHT, INVERTED'",
+        "sphere, azimuth, north, -360 to 360",
+        "sphere, elevation, 90.5, -90 to 90",
+        "survival, stations, 1, 'a whole number, 2 to 91'",
+        "survival, places, SOME, 'one of ALL, ODD, EVEN'",
+        "section, width, 99999, 'a whole number, 100 to 4000'"
+    })
+    void aWrongParameterIsNamedWithWhatIsAllowed(String drawing, String name, String value, String allowed) {
+        design(Contract.badRequest(), "truncated-octahedron-alternating")
+                .queryParam(name, value)
+                .post("/v1/drawings/" + drawing)
+                .then()
+                .statusCode(400)
+                .contentType("application/problem+json")
+                .body("violations[0].path", equalTo(name))
+                .body("violations[0].rejected", equalTo(value))
+                .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @Test
+    void aFormThatIsNotToBeHadIsRefusedWithThoseThatAre() {
+        design(Contract.badRequest(), "cube-with-chevrons")
+                .accept("image/gif")
+                .post("/v1/drawings/panel")
+                .then()
+                .statusCode(406)
+                .body("detail", equalTo("/v1/drawings/panel answers with image/svg+xml or image/png, not image/gif."));
+    }
+}

@@ -1,0 +1,135 @@
+package org.orbwright.api;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+
+/** The answers that the contract shows are the answers that the service gives. */
+@QuarkusTest
+class ExamplesTest {
+    private static final Map<String, String> NAMES = Map.of("findSolid", "dodecahedron");
+    private static final String WORKED = "dodecahedron-two-spheres";
+
+    @TestFactory
+    Stream<DynamicTest> everyExampleIsTheRealAnswer() {
+        return stream(Contract.document().path("paths"))
+                .flatMap(path -> stream(path.getValue())
+                        .flatMap(operation -> examples(path.getKey(), operation.getKey(), operation.getValue())));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyWorkedDesignIsAnsweredByEveryOperation() {
+        return stream(Contract.document().path("paths"))
+                .filter(path -> path.getValue().has("post"))
+                .filter(path -> takesDesign(path.getValue().path("post")))
+                .filter(path -> answersJson(path.getValue().path("post")))
+                .flatMap(path -> DesignLibrary.all().keySet().stream()
+                        .map(name -> DynamicTest.dynamicTest(
+                                path.getKey() + " " + name,
+                                () -> answer(path.getKey(), path.getValue().path("post"), name))));
+    }
+
+    private static boolean takesDesign(JsonNode operation) {
+        return operation
+                .at("/requestBody/content/application~1json/schema/$ref")
+                .asText()
+                .endsWith("/DesignRequest");
+    }
+
+    private static boolean answersJson(JsonNode operation) {
+        return operation.at("/responses/200/content").has("application/json");
+    }
+
+    private static Stream<DynamicTest> examples(String path, String method, JsonNode operation) {
+        if (!answersJson(operation)) {
+            return Stream.empty();
+        }
+        JsonNode examples = operation.at("/responses/200/content/application~1json/examples");
+        assertFalse(examples.isEmpty(), method + " " + path + " has no example");
+        return stream(examples)
+                .map(example -> DynamicTest.dynamicTest(
+                        method + " " + path + " " + example.getKey(),
+                        () -> assertEquals(
+                                resolved(example.getValue()).path("value"),
+                                Contract.json(
+                                        method.equals("get")
+                                                ? read(path, example.getKey())
+                                                : answer(path, operation, example.getKey())))));
+    }
+
+    private static String read(String path, String name) {
+        return Contract.request()
+                .get(path.replaceAll("\\{.*}", name))
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+    }
+
+    private static String answer(String path, JsonNode operation, String name) {
+        JsonNode example = operation.at("/requestBody/content/application~1json/examples/" + name);
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(resolved(example).path("value").toString())
+                .post(path)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
+    }
+
+    private static JsonNode resolved(JsonNode example) {
+        return example.has("$ref")
+                ? Contract.document().at(example.path("$ref").asText().substring(1))
+                : example;
+    }
+
+    private static Stream<Map.Entry<String, JsonNode>> stream(JsonNode node) {
+        return node.properties().stream();
+    }
+
+    /** Not a test: {@code mvn test -Dtest=ExamplesTest#record -Dexamples=record} writes the answers down anew. */
+    @Test
+    @EnabledIfSystemProperty(named = "examples", matches = "record")
+    void record() throws IOException {
+        for (Map.Entry<String, JsonNode> path :
+                Contract.document().path("paths").properties()) {
+            boolean posted = path.getValue().has("post");
+            JsonNode operation = path.getValue().path(posted ? "post" : "get");
+            String id = operation.path("operationId").asText();
+            if (!answersJson(operation) || id.equals("findDesign")) {
+                continue;
+            }
+            if (!posted) {
+                String name = NAMES.getOrDefault(id, "all");
+                write(id + "/" + name, read(path.getKey(), name));
+            } else if (takesDesign(operation)) {
+                write(id + "/" + WORKED, answer(path.getKey(), operation, WORKED));
+            } else {
+                for (Map.Entry<String, JsonNode> example : operation
+                        .at("/requestBody/content/application~1json/examples")
+                        .properties()) {
+                    write(id + "/" + example.getKey(), answer(path.getKey(), operation, example.getKey()));
+                }
+            }
+        }
+    }
+
+    private static void write(String name, String json) throws IOException {
+        Path file = Path.of("src/main/resources/examples", name + ".json");
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, PrintSheet.indented(json) + "\n");
+    }
+}

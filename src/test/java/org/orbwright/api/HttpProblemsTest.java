@@ -1,0 +1,206 @@
+package org.orbwright.api;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.matchesPattern;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.startsWith;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Everything that can go wrong around a request, apart from what is in its body. */
+@QuarkusTest
+class HttpProblemsTest {
+    private static final String DESIGN =
+            DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+
+    @TestHTTPResource("/v1/sheet")
+    URI sheet;
+
+    @Test
+    void unknownAddress() {
+        problem(Contract.badRequest().get("/v1/nothing").then(), 404, "not-found")
+                .body("detail", equalTo("There is nothing at /v1/nothing. The addresses are listed at /q/openapi."))
+                .body("instance", equalTo("/v1/nothing"))
+                .body("violations", hasSize(0));
+    }
+
+    @Test
+    void unknownSolidNamesTheNearest() {
+        problem(Contract.request().get("/v1/solids/dodecahedrn").then(), 404, "unknown-solid")
+                .body(
+                        "detail",
+                        startsWith("There is no solid named \"dodecahedrn\"; the nearest names: dodecahedron, "))
+                .body("violations[0].path", equalTo("solid"))
+                .body("violations[0].rejected", equalTo("dodecahedrn"))
+                .body("violations[0].allowed", startsWith("one of dodecahedron, "));
+    }
+
+    @Test
+    void unknownDesignNamesTheDesigns() {
+        problem(Contract.request().get("/v1/designs/none").then(), 404, "unknown-design")
+                .body("violations[0].allowed", containsString("dodecahedron-two-spheres"));
+    }
+
+    /** RFC 9110, 15.5.6: the answer has to list the methods that are allowed. */
+    @TestFactory
+    Stream<DynamicTest> wrongMethodIsToldTheRightOnes() {
+        return Contract.document().path("paths").properties().stream()
+                .map(path -> DynamicTest.dynamicTest(path.getKey(), () -> wrongMethod(path)));
+    }
+
+    private static void wrongMethod(Map.Entry<String, JsonNode> path) {
+        String allowed = path.getValue().has("get") ? "GET, HEAD, OPTIONS" : "OPTIONS, POST";
+        String address = path.getKey().replaceAll("\\{.*}", "cube");
+        problem(Contract.badRequest().delete(address).then(), 405, "method-not-allowed")
+                .header("Allow", equalTo(allowed))
+                .body("detail", equalTo("DELETE is not for " + address + "; it takes " + allowed + "."));
+    }
+
+    @Test
+    void headAsksForTheHeadersOfAnAnswer() {
+        given().head("/v1/solids").then().statusCode(200).contentType(ContentType.JSON);
+    }
+
+    @Test
+    void answersInNoOtherForm() {
+        problem(
+                        Contract.badRequest()
+                                .contentType(ContentType.JSON)
+                                .accept("text/csv")
+                                .body(DESIGN)
+                                .post("/v1/sheet")
+                                .then(),
+                        406,
+                        "not-acceptable")
+                .body("detail", equalTo("Answers are application/json, not text/csv."));
+    }
+
+    @Test
+    void bodyOfAnotherType() {
+        problem(
+                        Contract.badRequest()
+                                .contentType("text/xml")
+                                .body(DESIGN)
+                                .post("/v1/sheet")
+                                .then(),
+                        415,
+                        "unsupported-media-type")
+                .body(
+                        "detail",
+                        startsWith(
+                                "The body has to be sent with the header Content-Type: application/json, not text/xml"));
+    }
+
+    @Test
+    void bodyOfNoType() throws IOException, InterruptedException {
+        HttpResponse<String> answer =
+                send(HttpRequest.newBuilder(sheet).POST(HttpRequest.BodyPublishers.ofString(DESIGN)));
+        Assertions.assertEquals(415, answer.statusCode());
+        Assertions.assertEquals(
+                "The body has to be sent with the header Content-Type: application/json.",
+                Contract.json(answer.body()).path("detail").asText());
+    }
+
+    @Test
+    void tooLargeBodyOfStatedLength() {
+        problem(
+                        Contract.badRequest()
+                                .contentType(ContentType.JSON)
+                                .body(" ".repeat(2_000_000))
+                                .post("/v1/sheet")
+                                .then(),
+                        413,
+                        "body-too-large")
+                .body("detail", equalTo("The body has 2000000 bytes; at most 1048576 are accepted."));
+    }
+
+    @Test
+    void tooLargeBodyInChunks() throws IOException, InterruptedException {
+        HttpResponse<String> answer = send(HttpRequest.newBuilder(sheet)
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[2_000_000]))));
+        Assertions.assertEquals(413, answer.statusCode());
+        Assertions.assertEquals(
+                "The body has more than 1048576 bytes, which is the most that is accepted.",
+                Contract.json(answer.body()).path("detail").asText());
+    }
+
+    @Test
+    void tooLongAddress() {
+        problem(Contract.badRequest().get("/v1/solids/" + "a".repeat(5000)).then(), 414, "address-too-long")
+                .body("detail", equalTo("The address has 5011 characters; at most 4096 are accepted."));
+    }
+
+    @Test
+    void tooLargeHeaders() {
+        problem(
+                        Contract.badRequest()
+                                .header("X", "a".repeat(20_000))
+                                .get("/v1/solids")
+                                .then(),
+                        431,
+                        "headers-too-large")
+                .body("detail", equalTo("The headers have more than 16384 characters together."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "92", "-5", "nine", "9.0", "1e1"})
+    void wrongNumberOfStations(String stations) {
+        problem(
+                        Contract.badRequest()
+                                .contentType(ContentType.JSON)
+                                .body(DESIGN)
+                                .post("/v1/bands?stations=" + stations)
+                                .then(),
+                        400,
+                        "invalid-request")
+                .body(
+                        "detail",
+                        equalTo("The query parameter stations must be a whole number, 2 to 91, but is \"" + stations
+                                + "\"."))
+                .body("violations[0].path", equalTo("stations"));
+    }
+
+    /** Our own mistakes are never the caller's, and never show how the service is made. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/faulty/answer", "/faulty/code"})
+    void faultOfTheService(String path) {
+        problem(given().get(path).then(), 500, "internal-error")
+                .body("instance", matchesPattern("urn:uuid:[0-9a-f-]{36}"))
+                .body("detail", containsString("Please report the id"))
+                .body(not(containsString("secret")))
+                .body(not(containsString("Exception")));
+    }
+
+    private static HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static ValidatableResponse problem(ValidatableResponse answer, int status, String type) {
+        return answer.statusCode(status)
+                .contentType("application/problem+json")
+                .body("status", equalTo(status))
+                .body("type", equalTo("urn:orbwright:problem:" + type));
+    }
+}

@@ -1,0 +1,142 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.HttpURLConnection;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Sweeps over HTTP: rows as lines of JSON or as comma separated values, streamed. */
+@QuarkusTest
+class SweepHttpTest {
+    private static final String WALL = "/sphere/thinnestWall";
+
+    @TestHTTPResource("/v1/bands/explore")
+    URI address;
+
+    private static ObjectNode sweep() {
+        return (ObjectNode) Contract.json(
+                JsonResources.in("requests/exploreDesigns").values().iterator().next());
+    }
+
+    private static ObjectNode sweep(int spheres, int thicknesses) {
+        ObjectNode sweep = sweep();
+        ArrayNode vary = sweep.putArray("vary");
+        vary.addObject()
+                .put("field", "/sphere/diameter")
+                .put("from", 150)
+                .put("to", 170)
+                .put("count", spheres);
+        vary.addObject()
+                .put("field", "/panel/thickness")
+                .put("from", 20)
+                .put("to", 40)
+                .put("count", thicknesses);
+        return sweep;
+    }
+
+    @Test
+    void linesOfJsonHoldWhatASingleSheetHolds() {
+        List<String> lines = Contract.request()
+                .contentType(ContentType.JSON)
+                .body(sweep().toString())
+                .post("/v1/bands/explore")
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("application/x-ndjson"))
+                .extract()
+                .asString()
+                .lines()
+                .toList();
+        assertEquals(14, lines.size());
+        JsonNode row = Contract.json(lines.get(3));
+        ObjectNode design = (ObjectNode) sweep().path("design");
+        ((ObjectNode) design.path("sphere"))
+                .put("diameter", row.path("/sphere/diameter").asDouble());
+        ((ObjectNode) design.path("panel"))
+                .put("thickness", row.path("/panel/thickness").asDouble());
+        Contract.request()
+                .contentType(ContentType.JSON)
+                .body(design.toString())
+                .post("/v1/sphere")
+                .then()
+                .body("sphere.thinnestWall", equalTo(row.path(WALL).floatValue()));
+    }
+
+    @Test
+    void commaSeparatedValuesHaveThePointersAsHeadingAndAProblemColumn() {
+        ObjectNode sweep = sweep();
+        ((ArrayNode) sweep.path("vary")).removeAll();
+        ObjectNode vary = ((ArrayNode) sweep.path("vary")).addObject().put("field", "/sphere/diameter");
+        vary.putArray("values").add(172).add(400);
+        sweep.putArray("outputs").add(WALL);
+        List<String> lines = Contract.request()
+                .contentType(ContentType.JSON)
+                .accept("text/csv")
+                .body(sweep.toString())
+                .post("/v1/bands/explore")
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("text/csv"))
+                .extract()
+                .asString()
+                .lines()
+                .toList();
+        assertEquals("/sphere/diameter,/sphere/thinnestWall,problem", lines.get(0));
+        assertEquals("172,9.3629,", lines.get(1));
+        assertTrue(lines.get(2).startsWith("400,,"), lines.get(2));
+        assertTrue(lines.get(2).contains("larger than the seams allow"), lines.get(2));
+    }
+
+    @Test
+    void aSweepThatCannotBeIsRefusedBeforeItStarts() {
+        ObjectNode sweep = sweep(101, 100);
+        sweep.putArray("outputs").add("/sphere/nothing").add("/design/copies");
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(sweep.toString())
+                .post("/v1/bands/explore")
+                .then()
+                .statusCode(422)
+                .body(
+                        "violations.code",
+                        equalTo(List.of("TOO_MANY_DESIGNS", "NOT_A_NUMBER_OF_THE_SHEET", "NOT_A_NUMBER_OF_THE_SHEET")));
+    }
+
+    @Test
+    void rowsArriveBeforeTheSweepIsOverAndACallerMayLeave() throws IOException {
+        HttpURLConnection connection = (HttpURLConnection) address.toURL().openConnection();
+        connection.setDoOutput(true);
+        connection.setRequestProperty("Content-Type", "application/json");
+        connection.getOutputStream().write(sweep(100, 100).toString().getBytes(StandardCharsets.UTF_8));
+        assertEquals(200, connection.getResponseCode());
+        assertEquals("chunked", connection.getHeaderField("transfer-encoding"));
+        try (BufferedReader rows =
+                new BufferedReader(new InputStreamReader(connection.getInputStream(), StandardCharsets.UTF_8))) {
+            assertFalse(Contract.json(rows.readLine()).path(WALL).isMissingNode());
+            // Leaving the stream half read is what this test is about.
+            connection.disconnect();
+        }
+        Contract.request()
+                .contentType(ContentType.JSON)
+                .body(sweep().toString())
+                .post("/v1/bands/explore")
+                .then()
+                .statusCode(200);
+    }
+}
