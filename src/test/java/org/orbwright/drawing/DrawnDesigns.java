@@ -91,7 +91,9 @@ final class DrawnDesigns {
         for (BandSet set : BandSet.values()) {
             for (Panel panel : design.panels()) {
                 drawings.put("panel " + panel.face() + set, PanelDrawing.draw(design, panel.face(), set));
-                drawings.put("survival " + panel.face() + set, SurvivalDrawing.draw(design, panel.face(), set, 21));
+                drawings.put(
+                        "survival " + panel.face() + set,
+                        SurvivalDrawing.draw(design, panel.face(), panel.places(), set, 21));
             }
             drawings.put("sphere " + set, SphereDrawing.draw(design, set, 0.5, 0.4));
         }

@@ -65,9 +65,8 @@ class PictureTest {
         BufferedImage image = EveryDrawingTest.image(drawing, DOTS);
         SphereView view = new SphereView(0.5, 0.4, radius);
         for (Face face : design.solid().faces()) {
-            Panel panel = DrawnFace.of(design, face.kind());
-            for (SegmentFrame frame : SegmentFrame.of(design.solid(), panel, face)) {
-                List<Patch> patches = new SegmentPatches(panel, frame.piece(), BandSet.UPRIGHT)
+            for (SegmentFrame frame : SegmentFrame.of(design, face)) {
+                List<Patch> patches = new SegmentPatches(frame.panel(), frame.piece(), BandSet.UPRIGHT)
                         .onSphere(radius, Flattening.TOLERANCE);
                 for (Patch patch : patches) {
                     Point middle = patch.polygon().roomiest();

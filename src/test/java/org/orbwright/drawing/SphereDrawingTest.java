@@ -95,9 +95,8 @@ class SphereDrawingTest {
         SphereView view = new SphereView(AZIMUTH, ELEVATION, radius);
         List<Coordinate> points = new ArrayList<>();
         for (Face face : design.solid().faces()) {
-            Panel panel = DrawnFace.of(design, face.kind());
-            for (SegmentFrame frame : SegmentFrame.of(design.solid(), panel, face)) {
-                for (Point plan : outlines(panel, frame, radius)) {
+            for (SegmentFrame frame : SegmentFrame.of(design, face)) {
+                for (Point plan : outlines(frame.panel(), frame, radius)) {
                     Vector3D seen = view.project(frame.lift(plan, radius));
                     if (seen.getZ() > 0.01 * radius) {
                         points.add(new Coordinate(middle(design) + seen.getX(), middle(design) - seen.getY()));
