@@ -121,7 +121,8 @@ final class RecordReader {
         FieldRules field = fields[position];
         JsonToken token = json.currentToken();
         if (token == JsonToken.VALUE_NULL) {
-            return null;
+            // The contract cannot say of a named enumeration that it may be null, so it may only be left out.
+            return field.type().isEnum() && !field.required() ? refuse(field, json, broken) : null;
         }
         if (field.isList()) {
             return token == JsonToken.START_ARRAY ? list(field, json, broken) : refuse(field, json, broken);

@@ -69,6 +69,11 @@ public record WidthRequest(
         wishes = wishes == null ? null : Collections.unmodifiableList(new ArrayList<>(wishes));
     }
 
+    /** Wishes for the only lamination of a face kind. */
+    public WidthRequest(DesignRequest design, String face, BandSet set, List<WishRequest> wishes, Double step) {
+        this(design, face, null, set, wishes, step);
+    }
+
     /** What a wish measures. */
     public enum Measure {
         /** Visible width on the way to the edge middle. */

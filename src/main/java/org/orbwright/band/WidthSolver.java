@@ -67,6 +67,9 @@ public final class WidthSolver {
         if (edges[rest + 1] <= edges[rest]) {
             throw nothingLeft();
         }
+        for (int i = 0; i < count; i++) {
+            most[i] = i < rest ? mostFromBase(i) : i > rest ? mostFromTip(i) : 0;
+        }
         double[] rounded = rounded();
         List<SolvedBand> bands = new ArrayList<>();
         for (int number = 0; number < count; number++) {
@@ -86,6 +89,27 @@ public final class WidthSolver {
         return solve(i, start -> measure(i, start, end), end, 0);
     }
 
+    /** What band {@code i} shows at most if the bands between it and the rest are pushed to the rest's far edge. */
+    private double mostFromBase(int i) {
+        double end = edges[rest + 1];
+        for (int j = rest - 1; j > i; j--) {
+            int band = j;
+            double inner = end;
+            end = depth(start -> measure(band, start, inner), wished.value(j), inner, edges[j]);
+        }
+        return measure(i, edges[i], end);
+    }
+
+    private double mostFromTip(int i) {
+        double start = edges[rest];
+        for (int j = rest + 1; j < i; j++) {
+            int band = j;
+            double outer = start;
+            start = depth(end -> measure(band, outer, end), wished.value(j), outer, edges[j + 1]);
+        }
+        return measure(i, start, edges[i + 1]);
+    }
+
     /** The depth at which the measure reaches its wish, on the way from where it is nothing to where it is the most. */
     private double solve(int i, UnivariateFunction measure, double nothing, double everything) {
         double wish = wished.value(i);
@@ -93,8 +117,12 @@ public final class WidthSolver {
         if (wish > most[i] * (1 + RELATIVE_ACCURACY)) {
             throw tooMuch(i, wish);
         }
-        if (wish >= most[i]) {
-            return everything;
+        return depth(measure, wish, nothing, everything);
+    }
+
+    private double depth(UnivariateFunction measure, double wish, double nothing, double everything) {
+        if (wish >= measure.value(everything)) {
+            return leastDepth(measure, wish, nothing, everything);
         }
         BrentSolver solver = new BrentSolver(RELATIVE_ACCURACY, ABSOLUTE_PER_WIDTH * view.width());
         return solver.solve(
@@ -102,6 +130,20 @@ public final class WidthSolver {
                 depth -> measure.value(depth) - wish,
                 Math.min(nothing, everything),
                 Math.max(nothing, everything));
+    }
+
+    /** The most may be reached before the end: the first depth that shows it, by bisection. */
+    private static double leastDepth(UnivariateFunction measure, double wish, double nothing, double everything) {
+        double less = nothing;
+        double enough = everything;
+        for (int i = 0; i < MOST_STEPS && less != enough; i++) {
+            double middle = (less + enough) / 2;
+            boolean shown =
+                    measure.value(middle) >= Math.min(wish, measure.value(everything)) * (1 - RELATIVE_ACCURACY);
+            less = shown ? less : middle;
+            enough = shown ? middle : enough;
+        }
+        return enough;
     }
 
     private double measure(int i, double from, double to) {

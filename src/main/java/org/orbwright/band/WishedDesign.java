@@ -56,6 +56,9 @@ final class WishedDesign {
                 .filter(p -> p.lamination().index() == lamination)
                 .findFirst()
                 .orElseThrow();
+        if (request.face() != null && !request.face().equals(panel.face())) {
+            throw unknownFace(request, 0);
+        }
         return new WishedDesign(request, lamination, design, panel, wishes);
     }
 
@@ -181,7 +184,11 @@ final class WishedDesign {
         if (count == 1) {
             return found;
         }
-        throw refuse(
+        throw unknownFace(request, count);
+    }
+
+    private static ImpossibleDesignException unknownFace(WidthRequest request, int count) {
+        return refuse(
                 "/face",
                 "UNKNOWN_FACE",
                 count == 0

@@ -5,10 +5,13 @@ final class Flattening {
     /** Largest distance between a curve and its straight parts, in millimetres; half of what drawings promise. */
     static final double TOLERANCE = 0.025;
 
+    /** The same as a share of the radius, for spheres so small that their curves would become corners. */
+    private static final double COARSEST = 0.001;
+
     private Flattening() {}
 
     /** The angle of an arc whose chord lies within a tolerance: the sagitta is {@code r (1 - cos(angle / 2))}. */
     static double step(double radius, double tolerance) {
-        return 2 * Math.acos(Math.max(0.5, 1 - tolerance / radius));
+        return 2 * Math.acos(1 - Math.min(tolerance / radius, COARSEST));
     }
 }

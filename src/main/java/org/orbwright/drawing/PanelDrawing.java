@@ -28,7 +28,7 @@ public final class PanelDrawing {
     private static final double SHEET_PER_PANEL = 1.3;
     /** The sheet is at least this wide for a panel of height 1. */
     private static final double SHEET_PER_HEIGHT = 0.95;
-    /** How much of its tone wood keeps in the drawing that the sphere will lose: the rest is paper. */
+    /** How much paper covers the wood that will be turned away. */
     private static final double LOST_COVER = 0.6;
 
     private final Design design;

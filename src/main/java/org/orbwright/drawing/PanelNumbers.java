@@ -17,6 +17,7 @@ final class PanelNumbers {
     private static final double SMALLEST = 0.6;
     private static final double BELOW_BASE = 2.6;
     private static final double SPACING = 2.1;
+    private static final int MOST_OUTSIDE = 10;
 
     private final Place place;
     private final UnaryOperator<Point> onSheet;
@@ -41,6 +42,18 @@ final class PanelNumbers {
                 marks.addAll(Callout.balloon(at.x(), at.y(), Math.min(room, LARGEST * letters), number(patch)));
             }
         }
+        // Of very many, every second or third and so on, as on a rule: they lie in order.
+        int every = (narrow.size() + MOST_OUTSIDE - 1) / MOST_OUTSIDE;
+        List<Patch> numbered = new ArrayList<>();
+        for (int i = 0; i < narrow.size(); i += every) {
+            numbered.add(narrow.get(i));
+        }
+        marks.addAll(0, outside(numbered));
+        return marks;
+    }
+
+    private List<Mark> outside(List<Patch> narrow) {
+        List<Mark> marks = new ArrayList<>();
         double spacing = Math.min(SPACING * letters, place.piece().baseLength() / (narrow.size() + 1));
         for (int i = 0; i < narrow.size(); i++) {
             int steps = (i + 2) / 2 * (i % 2 == 0 ? 1 : -1);

@@ -95,7 +95,6 @@ final class Plot {
     }
 
     private List<Double> ticks(double low, double high, int most) {
-        return Ticks.between(unit.fromMillimetres(low), unit.fromMillimetres(high), most)
-                .values();
+        return Ticks.between(unit.fromMillimetres(low), unit.fromMillimetres(high), most);
     }
 }

@@ -148,13 +148,13 @@ public final class SectionDrawing {
 
     private SectionPanel side(Edge edge, int number) {
         Face face = design.solid().faces().get(number);
-        Panel panel = DrawnFace.of(design, face.kind());
         int from = face.vertices().indexOf(edge.from());
         int to = face.vertices().indexOf(edge.to());
         // The segment's base runs from the corner of its place to the next one, whichever way the edge is written.
         boolean forwards = (from + 1) % face.vertices().size() == to;
         int place = forwards ? from : to;
-        Piece piece = design.panelAt(face.kind(), place).pieceOf(face.segments().get(place), place);
+        Panel panel = design.panelAt(face.kind(), place);
+        Piece piece = panel.pieceOf(face.segments().get(place), place);
         return SectionPanel.edge(design, panel, piece);
     }
 }

@@ -10,6 +10,10 @@ import org.orbwright.drawing.Drawing.Mark;
 /** Labels in a column beside a plot, each with a leader to what it names, moved apart so that none hides another. */
 final class SideLabels {
     private static final double SPACING = 1.6;
+    /** The least spacing that can be read. */
+    private static final double CLOSEST = 0.9;
+    /** A long label is written smaller, down to this share, before it is cut. */
+    private static final double SMALLEST = 0.75;
 
     private SideLabels() {}
 
@@ -26,10 +30,15 @@ final class SideLabels {
     /** The labels from x to the sheet's right margin, between two heights. */
     static List<Mark> marks(
             List<Target> targets, double x, double top, double bottom, double sheetWidth, double letters) {
-        List<Target> ordered = new ArrayList<>(targets);
-        ordered.sort(Comparator.comparingDouble(Target::y));
-        double room = bottom - top;
-        double spacing = Math.min(SPACING * letters, room / ordered.size());
+        List<Target> sorted = new ArrayList<>(targets);
+        sorted.sort(Comparator.comparingDouble(Target::y));
+        // Of very many, every second or third and so on, as on a rule: they lie in order.
+        int every = (int) Math.ceil(sorted.size() * CLOSEST * letters / (bottom - top));
+        List<Target> ordered = new ArrayList<>();
+        for (int i = 0; i < sorted.size(); i += every) {
+            ordered.add(sorted.get(i));
+        }
+        double spacing = Math.min(SPACING * letters, (bottom - top) / ordered.size());
         double size = Math.min(letters, spacing / SPACING * 1.3);
         double[] heights = heights(ordered, top + spacing / 2, bottom - spacing / 2, spacing);
         List<Mark> marks = new ArrayList<>();
@@ -38,8 +47,10 @@ final class SideLabels {
             if (target.seen()) {
                 marks.addAll(Callout.leader(x - letters / 3, heights[i], target.x(), target.y(), letters / 6));
             }
-            String text = Lettering.fit(target.text(), sheetWidth * 0.98 - x, size);
-            marks.add(new Label(x, heights[i] + 0.36 * size, size, Anchor.START, text));
+            double room = sheetWidth * 0.98 - x;
+            double fitting = Math.max(SMALLEST * size, Lettering.size(target.text(), room, size));
+            String text = Lettering.fit(target.text(), room, fitting);
+            marks.add(new Label(x, heights[i] + 0.36 * fitting, fitting, Anchor.START, text));
         }
         return marks;
     }

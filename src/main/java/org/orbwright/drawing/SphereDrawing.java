@@ -110,8 +110,9 @@ public final class SphereDrawing {
 
     private void pole(SegmentFrame frame) {
         Vector3D pole = view.project(frame.lift(new Point(0, 0), radius));
-        if (pole.getZ() > 0) {
-            poles.circle(middle + pole.getX(), middle - pole.getY(), POLE_SIZE * radius);
+        double ring = POLE_SIZE * radius;
+        if (pole.getZ() > 0 && Math.hypot(pole.getX(), pole.getY()) + ring < radius) {
+            poles.circle(middle + pole.getX(), middle - pole.getY(), ring);
         }
     }
 

@@ -164,12 +164,14 @@ public final class SurvivalDrawing {
             marks.add(new Line(path, PENS[i % PENS.length]));
             numbers.add(number(profile, (i + 1.0) / (bands.size() + 1), numbers));
             Station last = profile.get(profile.size() - 1);
-            targets.add(new Target(plot.x(last.along()), plot.y(last.width()), label(band), widest(band) > 0));
+            targets.add(new Target(plot.x(last.along()), plot.y(last.width()), label(band), last.width() > 0));
         }
         for (int i = 0; i < numbers.size(); i++) {
             double[] at = numbers.get(i);
-            marks.addAll(Callout.balloon(
-                    at[0], at[1], NUMBER * letters, String.valueOf(bands.get(i).band())));
+            if (widest(bands.get(i)) > 0) {
+                String text = String.valueOf(bands.get(i).band());
+                marks.addAll(Callout.balloon(at[0], at[1], NUMBER * letters, text));
+            }
         }
     }
 

@@ -4,21 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.quantity.Rounding;
 
-/**
- * Round values along an axis.
- *
- * @param step distance between two of them: 1, 2 or 5 times a power of ten
- * @param values the values
- */
-record Ticks(double step, List<Double> values) {
+/** Round values along an axis, 1, 2 or 5 times a power of ten apart. */
+final class Ticks {
     private static final int MOST_DECIMALS = 9;
 
-    Ticks {
-        values = List.copyOf(values);
-    }
+    private Ticks() {}
 
     /** The round values within a range, no more than the given number of steps. */
-    static Ticks between(double from, double to, int most) {
+    static List<Double> between(double from, double to, int most) {
         double step = step((to - from) / most);
         List<Double> values = new ArrayList<>();
         // A value that rounding puts just outside the range still belongs to it.
@@ -26,7 +19,7 @@ record Ticks(double step, List<Double> values) {
         for (long i = (long) Math.ceil(from / step - 1e-9); i <= last; i++) {
             values.add(i * step);
         }
-        return new Ticks(step, values);
+        return values;
     }
 
     /** The smallest round number that is at least the given one. */

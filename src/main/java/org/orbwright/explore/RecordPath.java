@@ -122,7 +122,7 @@ final class RecordPath {
     }
 
     private static int index(String step, int size) {
-        boolean digits = !step.isEmpty() && step.length() < 6 && step.chars().allMatch(Character::isDigit);
+        boolean digits = step.matches("0|[1-9][0-9]{0,4}");
         int index = digits ? Integer.parseInt(step) : -1;
         return index < size ? index : -1;
     }

@@ -90,6 +90,15 @@ public final class Sweep implements Iterator<SweepRow> {
             }
         }
         checkSize(values, broken);
+        if (request.vary().size() == 2
+                && request.vary().get(0).field().equals(request.vary().get(1).field())) {
+            broken.add(new Violation(
+                    "/vary/1/field",
+                    "FIELD_TWICE",
+                    "This field is varied already.",
+                    request.vary().get(1).field(),
+                    "another field"));
+        }
         List<RecordPath> outputs = outputs(request, broken);
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
@@ -179,7 +188,7 @@ public final class Sweep implements Iterator<SweepRow> {
                     "A varied field takes either a list of values, or from, to and count.",
                     null,
                     "values, or all of from, to and count"));
-            return List.of(0.0);
+            return List.of();
         }
         if (list) {
             return vary.values();

@@ -115,12 +115,15 @@ public final class InlayCalculator {
         double lowestRim = panel.faceDistance() - design.thickness() + floor + rim;
         double top = Math.min(radius, panel.faceDistance());
         if (lowestRim >= top) {
+            double wall = top - lowestRim + floor + rim;
             throw refuse(
                     "/floor",
                     "NO_ROOM_FOR_INLAY",
-                    "A rim of " + design.say(rim) + " and a floor of " + design.say(floor)
-                            + " do not fit into the wall: it is " + design.say(top - lowestRim + floor + rim)
-                            + " at the middle of the face.",
+                    wall <= 0
+                            ? "The sphere breaks through at the middle of the face: there is no wall for an inlay."
+                            : "A rim of " + design.say(rim) + " and a floor of " + design.say(floor)
+                                    + " do not fit into the wall: it is " + design.say(wall)
+                                    + " at the middle of the face.",
                     Rounding.plain(request.floor(), SHOWN_DECIMALS),
                     "a rim and a floor that are together less than the wall");
         }
@@ -136,11 +139,14 @@ public final class InlayCalculator {
      * sphere.
      */
     private double bySeam() {
-        double slope = panel.jointDistance() / panel.baseDistance() * Math.cos(shape.nearestCorner(directions()));
+        double cos = Math.cos(shape.nearestCorner(directions()));
+        double slope = panel.jointDistance() / panel.baseDistance() * cos;
         double square = 1 + slope * slope;
         double onSphere = (-slope * rim + Math.sqrt(square * radius * radius - rim * rim)) / square;
         double onFlat = (panel.faceDistance() - rim) / slope;
-        return height(onSphere) < panel.faceDistance() ? onSphere : onFlat;
+        double atSeam = height(onSphere) < panel.faceDistance() ? onSphere : onFlat;
+        // A land rises straight from the panel's outline, which the pocket may not cross either.
+        return Math.min(atSeam, panel.baseDistance() / cos);
     }
 
     /** The segments of one panel, counter-clockwise. */
@@ -185,8 +191,16 @@ public final class InlayCalculator {
 
     private TipHole tips(SegmentSurface surface) {
         double chip = design.unit().toMillimetres(requireNonNullElse(request.chipOut(), 0.0));
-        double reach = Math.min(chip, radius);
-        return new TipHole(2 * chip, 2 * surface.arc(reach), 2 * chip, chip <= shape.innerRadius());
+        if (chip >= panel.baseDistance() || chip >= radius) {
+            throw refuse(
+                    "/chipOut",
+                    "CHIP_OUT_TOO_LONG",
+                    "Tips chipped by " + design.say(chip) + " leave nothing of the segments, which are "
+                            + design.say(panel.baseDistance()) + " high.",
+                    Rounding.plain(request.chipOut(), SHOWN_DECIMALS),
+                    "less than " + design.say(Math.min(panel.baseDistance(), radius)));
+        }
+        return new TipHole(2 * chip, 2 * surface.arc(chip), 2 * chip, chip <= shape.innerRadius());
     }
 
     private double[] directions() {

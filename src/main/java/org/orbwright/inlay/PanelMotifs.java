@@ -2,6 +2,7 @@ package org.orbwright.inlay;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -25,11 +26,13 @@ final class PanelMotifs {
     private final InlayRequest request;
     private final Solid solid;
     private final Panel panel;
+    private final List<Vector3D> normals;
 
     PanelMotifs(InlayRequest request, Design design, Panel panel) {
         this.request = request;
         this.solid = design.solid();
         this.panel = panel;
+        this.normals = solid.faces().stream().map(solid::normal).toList();
     }
 
     List<InlaidPanel> share() {
@@ -80,14 +83,63 @@ final class PanelMotifs {
                     String.valueOf(names.size()),
                     "at most " + numbers.size() + " motifs");
         }
+        if (new HashSet<>(names).size() < names.size()) {
+            throw InlayCalculator.refuse(
+                    "/motifs", "MOTIF_TWICE", "A motif is named more than once.", null, "each motif once");
+        }
         Map<Integer, String> shared = new HashMap<>();
         int before = -1;
-        for (int i = 0; i < numbers.size(); i++) {
-            String motif = names.get(i % names.size());
-            before = farthest(numbers, shared, motif, before);
-            shared.put(before, motif);
+        for (int i = 0; i < names.size(); i++) {
+            for (int placed = i; placed < numbers.size(); placed += names.size()) {
+                before = farthest(numbers, shared, names.get(i), before);
+                shared.put(before, names.get(i));
+            }
         }
+        spread(numbers, shared);
         return shared;
+    }
+
+    /** Exchanges the motifs of two panels as long as that brings equal ones farther apart. */
+    private void spread(List<Integer> numbers, Map<Integer, String> shared) {
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int a : numbers) {
+                for (int b : numbers) {
+                    better |= a < b && exchange(numbers, shared, a, b);
+                }
+            }
+        }
+    }
+
+    private boolean exchange(List<Integer> numbers, Map<Integer, String> shared, int a, int b) {
+        String ofA = shared.get(a);
+        String ofB = shared.get(b);
+        if (ofA.equals(ofB)) {
+            return false;
+        }
+        double before = crowding(numbers, shared, a) + crowding(numbers, shared, b);
+        shared.put(a, ofB);
+        shared.put(b, ofA);
+        double after = crowding(numbers, shared, a) + crowding(numbers, shared, b);
+        if (after < before - SAME_ANGLE) {
+            return true;
+        }
+        shared.put(a, ofA);
+        shared.put(b, ofB);
+        return false;
+    }
+
+    /** How near the panels with the same motif are to a panel, the nearest counting most. */
+    private double crowding(List<Integer> numbers, Map<Integer, String> shared, int panelNumber) {
+        double sum = 0;
+        for (int other : numbers) {
+            if (other != panelNumber && shared.get(other).equals(shared.get(panelNumber))) {
+                double angle = angle(panelNumber, other);
+                sum += 1 / (angle * angle);
+            }
+        }
+        return sum;
     }
 
     private int farthest(List<Integer> numbers, Map<Integer, String> shared, String motif, int before) {
@@ -114,11 +166,11 @@ final class PanelMotifs {
     }
 
     private double angle(int a, int b) {
-        return normal(a).angle(normal(b));
+        return normals.get(a).angle(normals.get(b));
     }
 
     private Vector3D normal(int face) {
-        return solid.normal(solid.faces().get(face));
+        return normals.get(face);
     }
 
     private Integer opposite(int number) {

@@ -93,7 +93,7 @@ class HttpProblemsTest {
                                 .then(),
                         406,
                         "not-acceptable")
-                .body("detail", equalTo("Answers are application/json, not text/csv."));
+                .body("detail", equalTo("/v1/sheet answers with application/json, not text/csv."));
     }
 
     @Test

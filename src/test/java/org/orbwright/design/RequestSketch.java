@@ -12,7 +12,7 @@ import org.orbwright.design.DesignRequest.SphereRequest;
 import org.orbwright.quantity.LengthUnit;
 
 /** A request that a test changes in one place; a plain dodecahedron of 180 mm across flats until then (invented). */
-final class RequestSketch {
+public final class RequestSketch {
     private LengthUnit unit = LengthUnit.MM;
     private String solid = "dodecahedron";
     private Integer copies;
@@ -23,12 +23,12 @@ final class RequestSketch {
     private double allowance = 2;
     private double wall = 6;
 
-    static RequestSketch sketch() {
+    public static RequestSketch sketch() {
         return new RequestSketch();
     }
 
     /** A lamination of strips of the given widths, null for the rest, in a new wood each. */
-    static LaminationRequest lamination(String face, Double angle, Double... widths) {
+    public static LaminationRequest lamination(String face, Double angle, Double... widths) {
         List<BandRequest> bands = new ArrayList<>();
         for (Double width : widths) {
             bands.add(new BandRequest("wood " + (bands.size() + 1), width));
@@ -36,52 +36,52 @@ final class RequestSketch {
         return new LaminationRequest(face, angle, bands);
     }
 
-    RequestSketch unit(LengthUnit newUnit) {
+    public RequestSketch unit(LengthUnit newUnit) {
         unit = newUnit;
         return this;
     }
 
-    RequestSketch solid(String name) {
+    public RequestSketch solid(String name) {
         solid = name;
         return this;
     }
 
-    RequestSketch copies(int number) {
+    public RequestSketch copies(int number) {
         copies = number;
         return this;
     }
 
-    RequestSketch size(SizeBy by, double value) {
+    public RequestSketch size(SizeBy by, double value) {
         size = new SizeRequest(by, value);
         return this;
     }
 
-    RequestSketch panel(double thickness, Double land) {
+    public RequestSketch panel(double thickness, Double land) {
         panel = new PanelRequest(thickness, land);
         return this;
     }
 
-    RequestSketch laminations(LaminationRequest... requests) {
+    public RequestSketch laminations(LaminationRequest... requests) {
         laminations = List.of(requests);
         return this;
     }
 
-    RequestSketch diameter(Double newDiameter) {
+    public RequestSketch diameter(Double newDiameter) {
         diameter = newDiameter;
         return this;
     }
 
-    RequestSketch allowance(double newAllowance) {
+    public RequestSketch allowance(double newAllowance) {
         allowance = newAllowance;
         return this;
     }
 
-    RequestSketch wall(double newWall) {
+    public RequestSketch wall(double newWall) {
         wall = newWall;
         return this;
     }
 
-    DesignRequest request() {
+    public DesignRequest request() {
         return new DesignRequest(
                 "a sketch",
                 unit,
@@ -95,7 +95,7 @@ final class RequestSketch {
                 new SphereRequest(diameter, allowance, wall));
     }
 
-    Design design() {
+    public Design design() {
         return Design.of(request());
     }
 }

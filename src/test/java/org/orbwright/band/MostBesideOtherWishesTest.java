@@ -1,0 +1,107 @@
+package org.orbwright.band;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.band.Wishes.rest;
+import static org.orbwright.band.Wishes.upright;
+import static org.orbwright.band.Wishes.wish;
+import static org.orbwright.design.RequestSketch.lamination;
+import static org.orbwright.design.RequestSketch.sketch;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.SizeBy;
+import org.orbwright.design.Violation;
+
+/** The most of one wish while the other wishes are kept. */
+class MostBesideOtherWishesTest {
+    private static final DesignRequest DODECAHEDRON =
+            sketch().size(SizeBy.EDGE, 80).diameter(170.0).request();
+    /** From the panel's centre to the seam along a sphere of 170 mm: 85 asin(0.688191 / 1.309017). */
+    private static final double ARC = 85 * Math.asin(0.6881909602355868 / 1.3090169943749475);
+
+    private static final double JUST = 1e-7;
+
+    @Test
+    @DisplayName("widths at the edge middle add up to the arc of 47.05 mm: beside 10 mm the most is 37.05 mm")
+    void widthsAtTheEdgeMiddleShareOneArc() {
+        assertMosts(ARC - 10, ARC - 12, wish(1, Measure.EDGE_MIDDLE, 12), wish(2, Measure.EDGE_MIDDLE, 10), rest(3));
+        assertMosts(ARC - 10, ARC - 12, wish(1, Measure.EDGE_MIDDLE, 12), rest(2), wish(3, Measure.EDGE_MIDDLE, 10));
+        assertMosts(ARC - 10, ARC - 12, rest(1), wish(2, Measure.EDGE_MIDDLE, 12), wish(3, Measure.EDGE_MIDDLE, 10));
+    }
+
+    @Test
+    void justBelowTheMostComesTrueBesideTheOthersAndJustAboveDoesNot() {
+        Measure[] measures = {Measure.EDGE_MIDDLE, Measure.CORNER, Measure.SHARE_OF_SPHERE};
+        for (Measure first : measures) {
+            for (Measure second : measures) {
+                for (int rest = 1; rest <= 3; rest++) {
+                    justBelow(rest, first, second);
+                }
+            }
+        }
+    }
+
+    private static void justBelow(int rest, Measure first, Measure second) {
+        int one = rest == 1 ? 2 : 1;
+        int other = rest == 3 ? 2 : 3;
+        double wished = first == Measure.SHARE_OF_SPHERE ? 0.2 : 8;
+        WishRequest kept = wish(other, second, second == Measure.SHARE_OF_SPHERE ? 0.2 : 8);
+        double most = WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, wished), kept))
+                .bands()
+                .get(one - 1)
+                .most();
+        assertDoesNotThrow(() ->
+                WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 - JUST)), kept)));
+        assertThrows(
+                ImpossibleDesignException.class,
+                () -> WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 + JUST)), kept)));
+    }
+
+    @Test
+    @DisplayName(
+            "bands at 60 deg show nothing more at the edge middle once they pass the centre: the rest keeps 21.96 mm")
+    void mostItselfComesTrueWithTheLeastWidthThatShowsIt() {
+        DesignRequest tilted = sketch().solid("cube")
+                .size(SizeBy.EDGE, 120)
+                .laminations(lamination(null, 60.0, 20.0, null))
+                .request();
+        double most = WidthSolver.solve(upright(tilted, wish(1, Measure.EDGE_MIDDLE, 1), rest(2)))
+                .bands()
+                .get(0)
+                .most();
+        List<SolvedBand> bands = WidthSolver.solve(upright(tilted, wish(1, Measure.EDGE_MIDDLE, most), rest(2)))
+                .bands();
+        assertEquals(60 * (Math.sqrt(3) / 2 + 0.5), bands.get(0).width(), 1e-6);
+        assertTrue(bands.get(1).width() > 21.9);
+    }
+
+    @Test
+    void faceKindThatTheSolidLacksIsUnknownWhereTheLaminationNamesNone() {
+        Violation violation = Wishes.refusal(new WidthRequest(
+                DODECAHEDRON,
+                "hexagon",
+                null,
+                List.of(wish(1, Measure.CORNER, 5), rest(2), wish(3, Measure.CORNER, 5)),
+                null));
+        assertEquals("/face", violation.path());
+        assertEquals("UNKNOWN_FACE", violation.code());
+    }
+
+    private static void assertMosts(double first, double second, WishRequest... wishes) {
+        List<Double> mosts = WidthSolver.solve(upright(DODECAHEDRON, wishes)).bands().stream()
+                .map(SolvedBand::most)
+                .filter(most -> most != null)
+                .toList();
+        assertEquals(first, mosts.get(0), 1e-9);
+        assertEquals(second, mosts.get(1), 1e-9);
+    }
+}

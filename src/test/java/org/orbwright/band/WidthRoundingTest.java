@@ -1,0 +1,152 @@
+package org.orbwright.band;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.orbwright.band.Wishes.analysed;
+import static org.orbwright.band.Wishes.inSteps;
+import static org.orbwright.band.Wishes.rest;
+import static org.orbwright.band.Wishes.upright;
+import static org.orbwright.band.Wishes.wish;
+import static org.orbwright.design.RequestSketch.lamination;
+import static org.orbwright.design.RequestSketch.sketch;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.SizeBy;
+import org.orbwright.quantity.LengthUnit;
+
+/** Widths rounded to the steps in which a shop sets its saw, with the rest taking up the difference. */
+class WidthRoundingTest {
+    private static final double ACCURACY = 1e-9;
+
+    private static final DesignRequest METRIC = sketch().size(SizeBy.EDGE, 80)
+            .laminations(lamination(null, null, 14.0, 8.0, null, 6.0))
+            .request();
+    private static final DesignRequest IMPERIAL = sketch().unit(LengthUnit.IN)
+            .size(SizeBy.EDGE, 3)
+            .panel(1, null)
+            .allowance(0.1)
+            .wall(0.2)
+            .laminations(lamination(null, null, 0.5, 0.25, null, 0.25))
+            .request();
+    private static final DesignRequest TILTED = sketch().solid("cube")
+            .size(SizeBy.EDGE, 120)
+            .laminations(lamination(null, 30.0, 30.0, 8.0, null, 20.0))
+            .request();
+
+    static Stream<WidthRequest> requests() {
+        return Stream.of(
+                inSteps(0.5, METRIC, wishes(7, 6, 5)),
+                inSteps(0.1, METRIC, wishes(7.03, 6.21, 5.55)),
+                inSteps(1.0 / 32, IMPERIAL, wishes(0.27, 0.3, 0.22)),
+                inSteps(1.0 / 64, IMPERIAL, wishes(0.21, 0.31, 0.25)),
+                inSteps(0.5, TILTED, wishes(4, 6, 5)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void everyWidthButTheRestIsAMultipleOfTheStepNearest(WidthRequest request) {
+        for (SolvedBand band : WidthSolver.solve(request).bands()) {
+            if (band.measure() != Measure.REST) {
+                double step = request.design().unit().toMillimetres(request.step());
+                double steps = band.rounded().width() / step;
+                assertEquals(Math.rint(steps), steps, ACCURACY);
+                assertEquals(band.width(), band.rounded().width(), step / 2 + ACCURACY, "no farther than half a step");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void answeredDesignHasTheRoundedWidthsAndLeavesTheRestOpen(WidthRequest request) {
+        WidthSolution solution = WidthSolver.solve(request);
+        double sum = 0;
+        for (SolvedBand band : solution.bands()) {
+            Double width = solution.design()
+                    .laminations()
+                    .get(0)
+                    .bands()
+                    .get(band.band() - 1)
+                    .width();
+            sum += band.rounded().width();
+            if (band.measure() == Measure.REST) {
+                assertNull(width);
+            } else {
+                assertEquals(band.rounded().width(), request.design().unit().toMillimetres(width), ACCURACY);
+            }
+        }
+        double whole = Design.of(solution.design()).panels().get(0).lamination().width();
+        assertEquals(whole, sum, ACCURACY);
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void effectOfRoundingIsWhatAnAnalysisOfTheRoundedDesignShows(WidthRequest request) {
+        WidthSolution solution = WidthSolver.solve(request);
+        for (SolvedBand band : solution.bands()) {
+            WidthSolution.Seen seen = band.rounded().seen();
+            assertEquals(shown(solution, band, Measure.EDGE_MIDDLE), seen.edgeMiddle(), ACCURACY);
+            assertEquals(shown(solution, band, Measure.CORNER), seen.corner(), ACCURACY);
+            assertEquals(shown(solution, band, Measure.SHARE_OF_SPHERE), seen.shareOfSphere(), ACCURACY);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void widthsResidualsAndMostsAreThoseBeforeRounding(WidthRequest request) {
+        WidthRequest exact = new WidthRequest(request.design(), null, null, request.wishes(), null);
+        WidthSolution rounded = WidthSolver.solve(request);
+        WidthSolution plain = WidthSolver.solve(exact);
+        for (int i = 0; i < plain.bands().size(); i++) {
+            SolvedBand expected = plain.bands().get(i);
+            assertEquals(expected.width(), rounded.bands().get(i).width());
+            assertEquals(expected.residual(), rounded.bands().get(i).residual());
+            assertEquals(expected.most(), rounded.bands().get(i).most());
+            assertNull(expected.rounded());
+            assertNotNull(rounded.bands().get(i).rounded());
+        }
+    }
+
+    @Test
+    void widthBelowHalfAStepIsRoundedUpToOneStep() {
+        WidthSolution solution = WidthSolver.solve(inSteps(5, METRIC, wishes(7, 1, 1)));
+        assertEquals(5, solution.bands().get(1).rounded().width(), ACCURACY);
+        assertEquals(5, solution.bands().get(3).rounded().width(), ACCURACY);
+    }
+
+    @Test
+    void withoutAStepTheAnsweredDesignHasTheExactWidths() {
+        WidthSolution solution = WidthSolver.solve(upright(METRIC, wishes(7, 6, 5)));
+        for (SolvedBand band : solution.bands()) {
+            Double width = solution.design()
+                    .laminations()
+                    .get(0)
+                    .bands()
+                    .get(band.band() - 1)
+                    .width();
+            assertEquals(band.measure() == Measure.REST ? null : Double.valueOf(band.width()), width);
+        }
+    }
+
+    private static WishRequest[] wishes(double first, double second, double fourth) {
+        return new WishRequest[] {
+            wish(1, Measure.EDGE_MIDDLE, first),
+            wish(2, Measure.CORNER, second),
+            rest(3),
+            wish(4, Measure.EDGE_MIDDLE, fourth)
+        };
+    }
+
+    private static double shown(WidthSolution solution, SolvedBand band, Measure measure) {
+        return analysed(solution.design(), solution.face(), BandSet.UPRIGHT, band.band(), measure);
+    }
+}

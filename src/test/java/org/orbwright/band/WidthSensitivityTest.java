@@ -1,0 +1,150 @@
+package org.orbwright.band;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.band.Wishes.analysed;
+import static org.orbwright.band.Wishes.rest;
+import static org.orbwright.band.Wishes.wish;
+import static org.orbwright.design.RequestSketch.lamination;
+import static org.orbwright.design.RequestSketch.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.WidthSolution.Sensitivity;
+import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.DesignRequest.BandRequest;
+import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.design.SizeBy;
+import org.orbwright.quantity.LengthUnit;
+
+/** Sensitivities against analyses of designs whose widths are a little changed, the rest giving way. */
+class WidthSensitivityTest {
+    /** Half the change of a width, as a share of the edge; its square is the error of the difference. */
+    private static final double STEP = 1e-4;
+    /** The error is about STEP squared times a third derivative, in millimetres below one. */
+    private static final double ACCURACY = 1e-6;
+
+    private static final DesignRequest METRIC = sketch().size(SizeBy.EDGE, 80)
+            .laminations(lamination(null, null, 14.0, 8.0, null, 6.0))
+            .request();
+    private static final DesignRequest IMPERIAL = sketch().unit(LengthUnit.IN)
+            .size(SizeBy.EDGE, 3)
+            .panel(1, null)
+            .allowance(0.1)
+            .wall(0.2)
+            .laminations(lamination(null, null, 0.5, 0.25, null, 0.25))
+            .request();
+    private static final DesignRequest TILTED = sketch().solid("rhombic-triacontahedron")
+            .size(SizeBy.EDGE, 70)
+            .panel(20, null)
+            .laminations(lamination(null, 25.0, 20.0, 6.0, null, 6.0))
+            .request();
+    private static final DesignRequest WITH_FLATS = sketch().size(SizeBy.EDGE, 80)
+            .diameter(195.0)
+            .laminations(lamination(null, null, 14.0, 8.0, null, 6.0))
+            .request();
+
+    static Stream<WidthRequest> requests() {
+        return Stream.of(
+                request(METRIC, BandSet.UPRIGHT, 7, 0.2),
+                request(METRIC, BandSet.INVERTED, 7, 0.2),
+                request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2),
+                request(IMPERIAL, BandSet.INVERTED, 0.3, 0.2),
+                request(TILTED, BandSet.UPRIGHT, 1, 0.15),
+                request(TILTED, BandSet.INVERTED, 1, 0.15),
+                request(WITH_FLATS, BandSet.UPRIGHT, 7, 0.2));
+    }
+
+    @ParameterizedTest
+    @MethodSource("requests")
+    void sensitivitiesAreThoseOfAnalysesOfChangedWidths(WidthRequest request) {
+        WidthSolution solution = WidthSolver.solve(request);
+        for (SolvedBand band : solution.bands()) {
+            assertEquals(
+                    List.of(1, 2, 4),
+                    band.sensitivities().stream().map(Sensitivity::band).toList());
+            for (Sensitivity sensitivity : band.sensitivities()) {
+                double expected = difference(solution, band, sensitivity.band());
+                assertEquals(expected, sensitivity.change(), ACCURACY, () -> band.band() + " by " + sensitivity);
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("a band's visible width grows by the slope of the sphere where it ends, 1 / sqrt(1 - (x / R)^2)")
+    void visibleWidthGrowsByTheSlopeOfTheSphereAtTheBandsInnerEdge() {
+        WidthSolution solution = WidthSolver.solve(request(METRIC, BandSet.UPRIGHT, 7, 0.2));
+        SolvedBand first = solution.bands().get(0);
+        double inner = 80 * 0.6881909602355868 - first.width();
+        double radius = 80 * 1.1135163644116068 - 2;
+        double slope = 1 / Math.sqrt(1 - inner * inner / radius / radius);
+        assertEquals(slope, first.sensitivities().get(0).change(), ACCURACY);
+        assertEquals(0, first.sensitivities().get(1).change(), ACCURACY);
+        assertEquals(0, first.sensitivities().get(2).change(), ACCURACY);
+    }
+
+    @Test
+    void sensitivitiesOfWidthsAreTheSameInBothUnitsAndThoseOfSharesScale() {
+        DesignRequest metric = sketch().size(SizeBy.EDGE, 3 * 25.4)
+                .panel(25.4, null)
+                .allowance(2.54)
+                .wall(5.08)
+                .laminations(lamination(null, null, 12.7, 6.35, null, 6.35))
+                .request();
+        List<SolvedBand> mm = WidthSolver.solve(request(metric, BandSet.UPRIGHT, 0.3 * 25.4, 0.2))
+                .bands();
+        List<SolvedBand> inch =
+                WidthSolver.solve(request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2)).bands();
+        for (int i = 0; i < mm.size(); i++) {
+            boolean width = mm.get(i).measure() == Measure.EDGE_MIDDLE;
+            for (int j = 0; j < 3; j++) {
+                double perMillimetre = mm.get(i).sensitivities().get(j).change();
+                double perInch = inch.get(i).sensitivities().get(j).change();
+                assertEquals(width ? perMillimetre : 25.4 * perMillimetre, perInch, 1e-8);
+            }
+        }
+    }
+
+    private static double difference(WidthSolution solution, SolvedBand band, int wider) {
+        double step = STEP * solution.design().size().value();
+        double change = shown(solution, band, wider, step) - shown(solution, band, wider, -step);
+        boolean width = band.measure() == Measure.EDGE_MIDDLE;
+        return change / (2 * step) * (width ? solution.design().unit().fromMillimetres(1) : 1);
+    }
+
+    private static double shown(WidthSolution solution, SolvedBand band, int wider, double by) {
+        LaminationRequest old = solution.design().laminations().get(0);
+        List<BandRequest> bands = new ArrayList<>(old.bands());
+        BandRequest changed = bands.get(wider - 1);
+        bands.set(wider - 1, new BandRequest(changed.species(), changed.width() + by));
+        DesignRequest design =
+                solution.design().withLaminations(List.of(new LaminationRequest(old.face(), old.bandAngle(), bands)));
+        return analysed(design, solution.face(), solution.set(), band.band(), band.measure());
+    }
+
+    private static WidthRequest request(DesignRequest design, BandSet set, double width, double share) {
+        return new WidthRequest(
+                design,
+                null,
+                set,
+                List.of(
+                        wish(
+                                1,
+                                set == BandSet.UPRIGHT ? Measure.EDGE_MIDDLE : Measure.SHARE_OF_SPHERE,
+                                set == BandSet.UPRIGHT ? width : share),
+                        wish(2, Measure.SHARE_OF_SPHERE, share),
+                        rest(3),
+                        wish(
+                                4,
+                                set == BandSet.UPRIGHT ? Measure.SHARE_OF_SPHERE : Measure.EDGE_MIDDLE,
+                                set == BandSet.UPRIGHT ? share / 4 : width)),
+                null);
+    }
+}

@@ -1,0 +1,126 @@
+package org.orbwright.band;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.band.Wishes.analysed;
+import static org.orbwright.band.Wishes.rest;
+import static org.orbwright.band.Wishes.wish;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.GeneratedDesigns;
+
+/**
+ * Widths that are solved for, analysed again: inverse against forward. The wishes are parts of what bands of known
+ * widths show, so that they can come true.
+ */
+class WidthSolverRoundTripTest {
+    /** The accuracy that the solver promises, in millimetres and as a share. */
+    private static final double ACCURACY = 1e-9;
+    /** Less than this cannot be told from nothing, in millimetres or as a share. */
+    private static final double TOO_LITTLE = 1e-5;
+
+    private static final List<Measure> MEASURES = List.of(Measure.EDGE_MIDDLE, Measure.CORNER, Measure.SHARE_OF_SPHERE);
+
+    @Property(tries = 400)
+    void solvedWidthsShowTheWishesAgain(
+            @ForAll("designs") DesignRequest design,
+            @ForAll BandSet set,
+            @ForAll @IntRange(max = 4) int restPlace,
+            @ForAll @IntRange(max = 2) int firstMeasure,
+            @ForAll @DoubleRange(min = 0.3, max = 0.95) double part,
+            @ForAll @IntRange(max = 2) int facePlace) {
+        List<String> faces =
+                design.laminations().stream().map(l -> l.face()).distinct().toList();
+        String face = faces.get(facePlace % faces.size());
+        int bands = design.laminations().get(0).bands().size();
+        List<WishRequest> wishes = new ArrayList<>();
+        for (int band = 1; band <= bands; band++) {
+            wishes.add(
+                    band == 1 + restPlace % bands
+                            ? rest(band)
+                            : possible(design, face, set, band, firstMeasure + band, part));
+        }
+        WidthSolution solution = WidthSolver.solve(new WidthRequest(design, face, set, wishes, null));
+        assertEquals(face, solution.face());
+        assertEquals(set, solution.set());
+        assertWidthsFill(design, face, solution);
+        for (int band = 1; band <= bands; band++) {
+            assertWish(wishes.get(band - 1), solution.bands().get(band - 1), solution, design);
+        }
+    }
+
+    @Provide
+    Arbitrary<DesignRequest> designs() {
+        return GeneratedDesigns.designs(GeneratedDesigns.anyBandAngle());
+    }
+
+    private static WishRequest possible(
+            DesignRequest design, String face, BandSet set, int band, int firstMeasure, double part) {
+        for (int i = 0; i < MEASURES.size(); i++) {
+            Measure measure = MEASURES.get((firstMeasure + i) % MEASURES.size());
+            double shown = part * analysed(design, face, set, band, measure);
+            if (shown > TOO_LITTLE) {
+                return wish(band, measure, inUnit(design, measure, shown));
+            }
+        }
+        Assume.that(false);
+        return rest(band);
+    }
+
+    private static void assertWish(
+            WishRequest wish, SolvedBand solved, WidthSolution solution, DesignRequest original) {
+        assertEquals(wish.band(), solved.band());
+        assertEquals(wish.measure(), solved.measure());
+        assertSeenAsAnalysed(solved, solution);
+        if (wish.measure() == Measure.REST) {
+            assertNull(solved.residual());
+            assertNull(solved.most());
+            return;
+        }
+        double shown = analysed(solution.design(), solution.face(), solution.set(), wish.band(), wish.measure());
+        assertEquals(wish.value(), inUnit(original, wish.measure(), shown), ACCURACY, wish::toString);
+        assertEquals(0, solved.residual(), ACCURACY);
+        assertTrue(solved.most() >= wish.value() - ACCURACY);
+    }
+
+    private static void assertSeenAsAnalysed(SolvedBand solved, WidthSolution solution) {
+        double[] seen = {
+            solved.seen().edgeMiddle(), solved.seen().corner(), solved.seen().shareOfSphere()
+        };
+        for (int i = 0; i < seen.length; i++) {
+            double shown = analysed(solution.design(), solution.face(), solution.set(), solved.band(), MEASURES.get(i));
+            assertEquals(shown, seen[i], ACCURACY, MEASURES.get(i)::name);
+        }
+    }
+
+    private static void assertWidthsFill(DesignRequest design, String face, WidthSolution solution) {
+        double width = Design.of(design).panels().stream()
+                .filter(p -> p.face().equals(face))
+                .findFirst()
+                .orElseThrow()
+                .lamination()
+                .width();
+        double sum = solution.bands().stream().mapToDouble(SolvedBand::width).sum();
+        assertEquals(width, sum, ACCURACY);
+        assertTrue(solution.bands().stream().allMatch(b -> b.width() > 0));
+    }
+
+    private static double inUnit(DesignRequest design, Measure measure, double value) {
+        return measure == Measure.SHARE_OF_SPHERE ? value : design.unit().fromMillimetres(value);
+    }
+}

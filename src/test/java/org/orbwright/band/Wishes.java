@@ -1,0 +1,74 @@
+package org.orbwright.band;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import org.orbwright.band.BandSurvival.BandView;
+import org.orbwright.band.BandSurvival.FaceBands;
+import org.orbwright.band.BandSurvival.SegmentBands;
+import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
+
+/** Wishes in a line, and what the analysis of a design says of the same measures. */
+final class Wishes {
+    private Wishes() {}
+
+    static WishRequest wish(int band, Measure measure, double value) {
+        return new WishRequest(band, measure, value);
+    }
+
+    static WishRequest rest(int band) {
+        return new WishRequest(band, Measure.REST, null);
+    }
+
+    static WidthRequest upright(DesignRequest design, WishRequest... wishes) {
+        return new WidthRequest(design, null, null, List.of(wishes), null);
+    }
+
+    static WidthRequest inverted(DesignRequest design, WishRequest... wishes) {
+        return new WidthRequest(design, null, BandSet.INVERTED, List.of(wishes), null);
+    }
+
+    static WidthRequest inSteps(double step, DesignRequest design, WishRequest... wishes) {
+        return new WidthRequest(design, null, null, List.of(wishes), step);
+    }
+
+    /** A measure of one band as the analysis of a design gives it, in millimetres or as a share. */
+    static double analysed(DesignRequest design, String face, BandSet set, int band, Measure measure) {
+        BandSurvival survival = BandCalculator.calculate(Design.of(design), 2);
+        FaceBands bands = survival.faces().stream()
+                .filter(f -> f.face().equals(face))
+                .findFirst()
+                .orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        double share = 0;
+        for (SegmentBands segment : bands.segments()) {
+            boolean turned = set == BandSet.INVERTED && segment.inverted() != null;
+            BandView view = (turned ? segment.inverted() : segment.upright())
+                    .stream().filter(v -> v.band() == band).findFirst().orElseThrow();
+            share += view.shareOfSphere();
+            least = Math.min(
+                    least,
+                    measure == Measure.EDGE_MIDDLE
+                            ? view.visibleWidth().edgeMiddle()
+                            : Math.min(
+                                    view.visibleWidth().leftCorner(),
+                                    view.visibleWidth().rightCorner()));
+        }
+        return measure == Measure.EDGE_MIDDLE || measure == Measure.CORNER ? least : share;
+    }
+
+    /** The one violation with which a request is refused. */
+    static Violation refusal(WidthRequest request) {
+        List<Violation> violations = assertThrows(ImpossibleDesignException.class, () -> WidthSolver.solve(request))
+                .violations();
+        assertEquals(1, violations.size(), violations::toString);
+        return violations.get(0);
+    }
+}

@@ -1,0 +1,134 @@
+package org.orbwright.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.geom.Coordinate;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.drawing.PlanPolygon.Point;
+import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.solid.Face;
+
+class SphereDrawingTest {
+    private static final double AZIMUTH = 0.7;
+    private static final double ELEVATION = 0.3;
+    /** Coordinates are written to a thousandth of a millimetre. */
+    private static final double WRITTEN = 0.001;
+
+    static Stream<Design> designs() {
+        return Stream.of(
+                DrawnDesigns.example("dodecahedron-two-spheres"),
+                DrawnDesigns.example("cube-with-diagonal-bands"),
+                DrawnDesigns.example("rhombic-triacontahedron"),
+                DrawnDesigns.on("tetrahedron", 20, 40, 0, null));
+    }
+
+    private static double middle(Design design) {
+        return design.sphereRadius() * (1 + Legend.MARGIN);
+    }
+
+    /** The bands on the sheet, without the boxes of the key. */
+    private static List<List<Coordinate>> bands(Design design) {
+        List<List<Coordinate>> parts = new ArrayList<>();
+        for (Drawing.Mark mark :
+                SphereDrawing.draw(design, BandSet.UPRIGHT, AZIMUTH, ELEVATION).marks()) {
+            if (mark instanceof Drawing.Area area) {
+                DrawnPaths.parts(area.path()).stream()
+                        .filter(part -> part.get(0).y < middle(design) + design.sphereRadius() + 1)
+                        .forEach(parts::add);
+            }
+        }
+        return parts;
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void drawsNothingOutsideTheRim(Design design) {
+        double middle = middle(design);
+        for (List<Coordinate> part : bands(design)) {
+            for (Coordinate point : part) {
+                double distance = Math.hypot(point.x - middle, point.y - middle);
+                assertTrue(distance <= design.sphereRadius() + WRITTEN, "inside the rim: " + distance);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void coversTheDiscOnce(Design design) {
+        double area = bands(design).stream()
+                .mapToDouble(part -> Area.ofRing(part.toArray(new Coordinate[0])))
+                .sum();
+        double disc = Math.PI * design.sphereRadius() * design.sphereRadius();
+        assertEquals(disc, area, 0.001 * disc);
+    }
+
+    @ParameterizedTest
+    @MethodSource("designs")
+    void drawsCurvesToWithinATwentiethOfAMillimetre(Design design) {
+        List<Coordinate[]> drawn =
+                bands(design).stream().map(p -> p.toArray(new Coordinate[0])).toList();
+        double worst = 0;
+        for (Coordinate exact : exactOutlines(design)) {
+            double nearest = Double.POSITIVE_INFINITY;
+            for (Coordinate[] line : drawn) {
+                nearest = Math.min(nearest, Distance.pointToSegmentString(exact, line));
+            }
+            worst = Math.max(worst, nearest);
+        }
+        assertTrue(worst < 0.05, "largest distance of an exact point from what is drawn: " + worst);
+    }
+
+    /** Points of the visible great and small circles between the bands, straight from their definitions. */
+    private static List<Coordinate> exactOutlines(Design design) {
+        double radius = design.sphereRadius();
+        SphereView view = new SphereView(AZIMUTH, ELEVATION, radius);
+        List<Coordinate> points = new ArrayList<>();
+        for (Face face : design.solid().faces()) {
+            for (SegmentFrame frame : SegmentFrame.of(design, face)) {
+                for (Point plan : outlines(frame.panel(), frame, radius)) {
+                    Vector3D seen = view.project(frame.lift(plan, radius));
+                    if (seen.getZ() > 0.01 * radius) {
+                        points.add(new Coordinate(middle(design) + seen.getX(), middle(design) - seen.getY()));
+                    }
+                }
+            }
+        }
+        return points;
+    }
+
+    private static List<Point> outlines(Panel panel, SegmentFrame frame, double radius) {
+        List<Point> points = new ArrayList<>();
+        double joint = panel.jointDistance();
+        double base = frame.piece().base();
+        for (int i = 0; i <= 12; i++) {
+            // The seam's plane holds the solid's centre and the base: on the sphere z = g x / a.
+            double slope =
+                    -frame.piece().left() / base + i / 12.0 * frame.piece().baseLength() / base;
+            double x = radius / Math.sqrt(1 + slope * slope + joint * joint / (base * base));
+            points.add(new Point(x, slope * x));
+        }
+        for (Patch patch : new SegmentPatches(panel, frame.piece(), BandSet.UPRIGHT).onSphere(radius, 1e-5)) {
+            List<Point> corners = patch.polygon().points();
+            for (int i = 0; i < corners.size(); i++) {
+                Point a = corners.get(i);
+                Point b = corners.get((i + 1) % corners.size());
+                if (Math.hypot(b.x() - a.x(), b.y() - a.y()) > radius / 20) {
+                    points.add(new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2));
+                    points.add(new Point((2 * a.x() + b.x()) / 3, (2 * a.y() + b.y()) / 3));
+                }
+            }
+        }
+        return points;
+    }
+}
