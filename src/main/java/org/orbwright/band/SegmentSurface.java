@@ -198,7 +198,9 @@ public final class SegmentSurface {
 
     /** Sweeps the surface that lies below every line, all with offsets of at least 0, and inside a disc. */
     private Area sweep(BandLine[] lines, double disc) {
-        SweepBreaks breaks = new SweepBreaks(this, -left / base, right / base, lines, disc);
+        // The two sides of a symmetric segment with lines along its base are alike.
+        boolean alike = left == right && alongBase(lines);
+        SweepBreaks breaks = new SweepBreaks(this, alike ? 0 : -left / base, right / base, lines, disc);
         double onSphere = 0;
         double flat = 0;
         double plan = 0;
@@ -219,7 +221,17 @@ public final class SegmentSurface {
                 flat += flatRadius * flatRadius / 2 * turn;
             }
         }
-        return new Area(onSphere + flat, flat, plan);
+        double sides = alike ? 2 : 1;
+        return new Area(sides * (onSphere + flat), sides * flat, sides * plan);
+    }
+
+    private static boolean alongBase(BandLine[] lines) {
+        for (BandLine line : lines) {
+            if (line.sin() != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
