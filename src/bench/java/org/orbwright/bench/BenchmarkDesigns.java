@@ -9,7 +9,7 @@ import java.io.UncheckedIOException;
 import org.orbwright.design.DesignRequest;
 
 /** Reads worked examples for benchmarks. */
-final class BenchmarkDesigns {
+public final class BenchmarkDesigns {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -17,7 +17,8 @@ final class BenchmarkDesigns {
 
     private BenchmarkDesigns() {}
 
-    static DesignRequest read(String name) {
+    /** A worked design by its name. */
+    public static DesignRequest read(String name) {
         try (InputStream in = DesignRequest.class.getResourceAsStream("/designs/" + name + ".json")) {
             return MAPPER.readValue(in, DesignRequest.class);
         } catch (IOException e) {
