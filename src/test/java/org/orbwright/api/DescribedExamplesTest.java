@@ -40,7 +40,8 @@ class DescribedExamplesTest {
                         example.getKey(),
                         () -> assertEquals(
                                 example.getValue().answered(),
-                                example.getValue().stated())));
+                                example.getValue().stated(),
+                                example.getKey())));
     }
 
     /** An example as the description states it, and the service's answer. */
