@@ -99,7 +99,7 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
                 requireEnd(json, body);
                 return request;
             } catch (StreamConstraintsException e) {
-                throw UnreadableJson.beyondLimits(body, json.currentLocation(), e);
+                throw UnreadableJson.beyondLimits(body, json, e);
             } catch (JsonProcessingException e) {
                 throw UnreadableJson.malformed(body, e.getLocation());
             }

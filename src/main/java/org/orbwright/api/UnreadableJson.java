@@ -1,6 +1,7 @@
 package org.orbwright.api;
 
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -63,8 +64,11 @@ final class UnreadableJson {
                 "one design and nothing after it");
     }
 
-    static RequestException beyondLimits(byte[] body, JsonLocation location, StreamConstraintsException refusal) {
+    static RequestException beyondLimits(byte[] body, JsonParser json, StreamConstraintsException refusal) {
         Optional<JsonLimit> limit = JsonLimit.exceededIn(refusal);
+        // A long text is read in parts, and refused some parts too late: its start is what can be found.
+        JsonLocation location =
+                limit.filter(JsonLimit.TEXT::equals).isPresent() ? json.currentTokenLocation() : json.currentLocation();
         String exceeded = limit.map(JsonLimit::exceeded).orElse("A part of the JSON is too large");
         return refusal(
                 exceeded + place(body, offset(body, location)) + ".",
