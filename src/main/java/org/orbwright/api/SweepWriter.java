@@ -17,7 +17,9 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
+import org.jboss.resteasy.reactive.server.spi.ServerHttpResponse;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 import org.orbwright.explore.Sweep;
@@ -48,7 +50,8 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
     @Override
     public void writeResponse(Sweep sweep, Type genericType, ServerRequestContext context) throws IOException {
         OutputStream body = context.getOrCreateOutputStream();
-        write(sweep, context.getResponseContentType().getMediaType(), body);
+        ServerHttpResponse response = context.serverResponse();
+        write(sweep, context.getResponseContentType().getMediaType(), body, response::closed);
         body.close();
     }
 
@@ -62,22 +65,23 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
             MultivaluedMap<String, Object> headers,
             OutputStream body)
             throws IOException {
-        write(sweep, media, body);
+        write(sweep, media, body, () -> false);
     }
 
-    private static void write(Sweep sweep, MediaType media, OutputStream body) throws IOException {
+    private static void write(Sweep sweep, MediaType media, OutputStream body, BooleanSupplier left)
+            throws IOException {
         if (media.getSubtype().equals("csv")) {
-            writeCsv(sweep, body);
+            writeCsv(sweep, body, left);
         } else {
-            writeLines(sweep, body);
+            writeLines(sweep, body, left);
         }
     }
 
-    private static void writeLines(Sweep sweep, OutputStream body) throws IOException {
+    private static void writeLines(Sweep sweep, OutputStream body, BooleanSupplier left) throws IOException {
         JsonGenerator json = JSON.createGenerator(body, JsonEncoding.UTF8)
                 .disable(JsonGenerator.Feature.FLUSH_PASSED_TO_STREAM)
                 .setRootValueSeparator(null);
-        while (sweep.hasNext()) {
+        while (sweep.hasNext() && !left.getAsBoolean()) {
             SweepRow row = sweep.next();
             json.writeStartObject();
             writeNumbers(json, sweep.fields(), row.inputs());
@@ -100,13 +104,13 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
         }
     }
 
-    private static void writeCsv(Sweep sweep, OutputStream body) throws IOException {
+    private static void writeCsv(Sweep sweep, OutputStream body, BooleanSupplier left) throws IOException {
         Writer csv = new OutputStreamWriter(body, StandardCharsets.UTF_8);
         List<String> heading = new ArrayList<>(sweep.fields());
         heading.addAll(sweep.outputs());
         heading.add(PROBLEM);
         csv.write(String.join(",", heading.stream().map(SweepWriter::quoted).toList()) + LINE_END);
-        while (sweep.hasNext()) {
+        while (sweep.hasNext() && !left.getAsBoolean()) {
             SweepRow row = sweep.next();
             List<String> cells = new ArrayList<>();
             row.inputs().forEach(number -> cells.add(plain(number)));

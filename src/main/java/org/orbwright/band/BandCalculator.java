@@ -19,6 +19,9 @@ import org.orbwright.design.Piece;
 public final class BandCalculator {
     private final Design design;
     private final int stations;
+    /** The surfaces of the pieces, in the order of panels and pieces. */
+    private final List<SegmentSurface> surfaces = new ArrayList<>();
+
     private final double sphereArea;
 
     private BandCalculator(Design design, int stations) {
@@ -27,10 +30,9 @@ public final class BandCalculator {
         double total = 0;
         for (Panel panel : design.panels()) {
             for (Piece piece : panel.pieces()) {
-                total += piece.perSphere()
-                        * Surfaces.of(panel, piece, design.sphereRadius())
-                                .whole()
-                                .visible();
+                SegmentSurface surface = Surfaces.of(panel, piece, design.sphereRadius());
+                surfaces.add(surface);
+                total += piece.perSphere() * surface.whole().visible();
             }
         }
         this.sphereArea = total;
@@ -44,21 +46,20 @@ public final class BandCalculator {
      */
     public static BandSurvival calculate(Design design, int stations) {
         BandCalculator calculator = new BandCalculator(design, stations);
-        List<FaceBands> faces =
-                design.panels().stream().map(calculator::faceBands).toList();
+        List<FaceBands> faces = new ArrayList<>();
+        int next = 0;
+        for (Panel panel : design.panels()) {
+            List<SegmentBands> segments = new ArrayList<>();
+            for (Piece piece : panel.pieces()) {
+                segments.add(calculator.segmentBands(panel, piece, calculator.surfaces.get(next++)));
+            }
+            faces.add(new FaceBands(
+                    panel.face(), panel.places(), panel.lamination().bandAngle(), segments));
+        }
         return new BandSurvival(faces, calculator.spheres(faces));
     }
 
-    private FaceBands faceBands(Panel panel) {
-        List<SegmentBands> segments = new ArrayList<>();
-        for (Piece piece : panel.pieces()) {
-            segments.add(segmentBands(panel, piece));
-        }
-        return new FaceBands(panel.face(), panel.places(), panel.lamination().bandAngle(), segments);
-    }
-
-    private SegmentBands segmentBands(Panel panel, Piece piece) {
-        SegmentSurface surface = Surfaces.of(panel, piece, design.sphereRadius());
+    private SegmentBands segmentBands(Panel panel, Piece piece, SegmentSurface surface) {
         VisibleWidths widths = new VisibleWidths(surface, piece, panel.lamination(), stations);
         boolean oneWay = panel.lamination().palindromic();
         return new SegmentBands(

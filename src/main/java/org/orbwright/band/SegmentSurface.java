@@ -1,10 +1,8 @@
 package org.orbwright.band;
 
-import static java.lang.Math.atan2;
 import static java.lang.Math.sqrt;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,17 +12,11 @@ import java.util.List;
  * <p>Seen from the panel's centre the surface is swept by rays in the directions of the base. In each direction it ends
  * at the seam, a great circle, or at the panel's outline where a land keeps the seam open, and a band line cuts it
  * earlier. Between the directions in which the end passes from one of these curves to another the area has an
- * elementary antiderivative; the two used here ({@link #underLine} and {@link #underSeam}) are those of the cap, one
- * less the cosine of the polar angle, arranged so that nothing cancels near the centre. Areas agree with
- * arbitrary-precision quadrature to 1e-14 of the whole segment, and to 1e-12 of themselves unless they are smaller than
- * a millionth of it.
+ * elementary antiderivative; the two used here ({@link SweptAreas}) are those of the cap, one less the cosine of the
+ * polar angle, arranged so that nothing cancels near the centre. Areas agree with arbitrary-precision quadrature to
+ * 1e-14 of the whole segment, and to 1e-12 of themselves unless they are smaller than a millionth of it.
  */
 public final class SegmentSurface {
-    /** Breaks without any line: the two corners, and where outline, seam, flat and disc meet in pairs. */
-    private static final int FIXED_BREAKS = 10;
-    /** Breaks of one line with outline, seam, flat and disc. */
-    private static final int LINE_BREAKS = 7;
-
     /**
      * Where an interval between two breaks is looked at. Not at its middle: there the seam of a symmetric segment
      * touches the outline and the flat if the sphere just reaches them, and rounding would decide for the whole
@@ -40,9 +32,7 @@ public final class SegmentSurface {
     private final double right;
     private final double radius;
     private final double seamRadius;
-    /** Cosine of the polar angle at which the seam's great circle leans out, {@code g / rho}. */
-    private final double seamCos;
-
+    private final SweptAreas swept;
     private final double flatRadius;
     /** How far the sphere would rise above the face. */
     private final double capDepth;
@@ -67,7 +57,7 @@ public final class SegmentSurface {
         this.right = right;
         this.radius = radius;
         this.seamRadius = Math.hypot(base, joint);
-        this.seamCos = joint / seamRadius;
+        this.swept = new SweptAreas(radius, joint / seamRadius, base / seamRadius);
         this.flatRadius = radius > face ? sqrt((radius - face) * (radius + face)) : 0;
         this.capDepth = Math.max(0, radius - face);
         this.outlineReached = radius > seamRadius;
@@ -82,6 +72,26 @@ public final class SegmentSurface {
     /** Radius of the flat in the middle of the face, 0 if there is none. */
     public double flatRadius() {
         return flatRadius;
+    }
+
+    /** Joint distance. */
+    double joint() {
+        return joint;
+    }
+
+    /** Base distance. */
+    double base() {
+        return base;
+    }
+
+    /** Seam radius: from the solid's centre to the middle of the edge. */
+    double seamRadius() {
+        return seamRadius;
+    }
+
+    /** Whether the sphere reaches beyond the seams at the middle of the edge, so that rays end at the outline there. */
+    boolean outlineReached() {
+        return outlineReached;
     }
 
     /** The whole surface of the segment. */
@@ -178,7 +188,7 @@ public final class SegmentSurface {
     }
 
     /** Half the length of the part of the edge that the sphere reaches beyond; only where it does. */
-    private double openHalfWidth() {
+    double openHalfWidth() {
         return sqrt((radius - seamRadius) * (radius + seamRadius));
     }
 
@@ -188,14 +198,15 @@ public final class SegmentSurface {
 
     /** Sweeps the surface that lies below every line, all with offsets of at least 0, and inside a disc. */
     private Area sweep(BandLine[] lines, double disc) {
-        double[] breaks = new double[FIXED_BREAKS + lines.length * (LINE_BREAKS + lines.length)];
-        int count = breaks(breaks, lines, disc);
+        // The two sides of a symmetric segment with lines along its base are alike.
+        boolean alike = left == right && alongBase(lines);
+        SweepBreaks breaks = new SweepBreaks(this, alike ? 0 : -left / base, right / base, lines, disc);
         double onSphere = 0;
         double flat = 0;
         double plan = 0;
-        for (int i = 0; i + 1 < count; i++) {
-            double from = breaks[i];
-            double to = breaks[i + 1];
+        for (int i = 0; i + 1 < breaks.count(); i++) {
+            double from = breaks.at(i);
+            double to = breaks.at(i + 1);
             if (from == to) {
                 continue;
             }
@@ -210,7 +221,17 @@ public final class SegmentSurface {
                 flat += flatRadius * flatRadius / 2 * turn;
             }
         }
-        return new Area(onSphere + flat, flat, plan);
+        double sides = alike ? 2 : 1;
+        return new Area(sides * (onSphere + flat), sides * flat, sides * plan);
+    }
+
+    private static boolean alongBase(BandLine[] lines) {
+        for (BandLine line : lines) {
+            if (line.sin() != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -244,8 +265,8 @@ public final class SegmentSurface {
             return end.reach * end.reach / 2 * turn;
         }
         return end.straight == null
-                ? planUnderSeam(to) - planUnderSeam(from)
-                : planUnderLine(end.straight, to) - planUnderLine(end.straight, from);
+                ? swept.planUnderSeam(to) - swept.planUnderSeam(from)
+                : swept.planUnderLine(end.straight, to) - swept.planUnderLine(end.straight, from);
     }
 
     private double capBetween(End end, double from, double to, double turn) {
@@ -254,139 +275,12 @@ public final class SegmentSurface {
             return sin * sin / (1 + sqrt(1 - sin * sin)) * turn;
         }
         return end.straight == null
-                ? underSeam(to) - underSeam(from)
-                : underLine(end.straight, to) - underLine(end.straight, from);
+                ? swept.underSeam(to) - swept.underSeam(from)
+                : swept.underLine(end.straight, to) - swept.underLine(end.straight, from);
     }
 
     private static double lineReach(BandLine line, double slope) {
         double cos = (line.cos() + slope * line.sin()) / sqrt(1 + slope * slope);
         return cos > 0 ? line.offset() / cos : Double.POSITIVE_INFINITY;
-    }
-
-    private int breaks(double[] breaks, BandLine[] lines, double disc) {
-        breaks[0] = -left / base;
-        breaks[1] = right / base;
-        int count = 2;
-        if (outlineReached) {
-            count = putBoth(breaks, count, openHalfWidth() / base);
-        }
-        if (flatRadius > base) {
-            count = putBoth(breaks, count, sqrt((flatRadius - base) * (flatRadius + base)) / base);
-        }
-        if (disc < radius) {
-            count = discBreaks(breaks, count, lines, disc);
-        }
-        for (int i = 0; i < lines.length; i++) {
-            count = lineBreaks(breaks, count, lines[i]);
-            for (int j = 0; j < i; j++) {
-                double cross = lines[i].cos() * lines[j].sin() - lines[i].sin() * lines[j].cos();
-                double x = (lines[i].offset() * lines[j].sin() - lines[j].offset() * lines[i].sin()) / cross;
-                double y = (lines[j].offset() * lines[i].cos() - lines[i].offset() * lines[j].cos()) / cross;
-                count = cross == 0 ? count : putPoint(breaks, count, x, y);
-            }
-        }
-        Arrays.sort(breaks, 0, count);
-        return count;
-    }
-
-    private int discBreaks(double[] breaks, int before, BandLine[] lines, double disc) {
-        int count = before;
-        double cosSquared = (radius - disc) * (radius + disc) / (disc * disc) * (base / joint) * (base / joint);
-        if (cosSquared < 1) {
-            count = putBoth(breaks, count, sqrt(1 / cosSquared - 1));
-        }
-        if (disc > base) {
-            count = putBoth(breaks, count, sqrt((disc - base) * (disc + base)) / base);
-        }
-        for (BandLine line : lines) {
-            count = circleBreaks(breaks, count, line, disc);
-        }
-        return count;
-    }
-
-    private int lineBreaks(double[] breaks, int before, BandLine line) {
-        int count = before;
-        double u = line.offset();
-        // On the plane stretched along x by rho / a the seam is a circle of the sphere's radius.
-        double nx = base * line.cos() / seamRadius;
-        double ny = line.sin();
-        double square = nx * nx + ny * ny;
-        double half = radius * radius * square - u * u;
-        if (half > 0) {
-            double chord = sqrt(half);
-            count = putPoint(breaks, count, (nx * u - ny * chord) * base / seamRadius, ny * u + nx * chord);
-            count = putPoint(breaks, count, (nx * u + ny * chord) * base / seamRadius, ny * u - nx * chord);
-        }
-        if (outlineReached && line.sin() != 0) {
-            count = put(breaks, count, (u - base * line.cos()) / line.sin() / base);
-        }
-        return circleBreaks(breaks, count, line, flatRadius);
-    }
-
-    private int circleBreaks(double[] breaks, int before, BandLine line, double circle) {
-        double u = line.offset();
-        if (u >= circle) {
-            return before;
-        }
-        double chord = sqrt((circle - u) * (circle + u));
-        int count = putPoint(breaks, before, line.cos() * u - line.sin() * chord, line.sin() * u + line.cos() * chord);
-        return putPoint(breaks, count, line.cos() * u + line.sin() * chord, line.sin() * u - line.cos() * chord);
-    }
-
-    private int putBoth(double[] breaks, int count, double slope) {
-        return put(breaks, put(breaks, count, slope), -slope);
-    }
-
-    private int putPoint(double[] breaks, int count, double x, double y) {
-        return x > 0 ? put(breaks, count, y / x) : count;
-    }
-
-    private int put(double[] breaks, int count, double slope) {
-        if (inside(slope)) {
-            breaks[count] = slope;
-            return count + 1;
-        }
-        return count;
-    }
-
-    /** Cap below a band line, per square of the radius, from the line's own axis to the given direction. */
-    private double underLine(BandLine line, double slope) {
-        double k = line.offset() / radius;
-        if (k == 0) {
-            return 0;
-        }
-        double norm = sqrt(1 + slope * slope);
-        double cos = Math.max(k, (line.cos() + slope * line.sin()) / norm);
-        double sin = (slope * line.cos() - line.sin()) / norm;
-        double height = sqrt((cos - k) * (cos + k));
-        return k * atan2(k * sin, height) - atan2(sin * k * k / (cos + height), cos * height + sin * sin);
-    }
-
-    /** Cap inside the seam, per square of the radius, from the tip axis to the given direction. */
-    private double underSeam(double slope) {
-        double norm = sqrt(1 + slope * slope);
-        double cos = 1 / norm;
-        double sin = slope / norm;
-        double polarSin = sqrt(1 - seamCos * seamCos * sin * sin);
-        double tilt = base / seamRadius;
-        return atan2(sin * tilt * tilt / (polarSin + seamCos * cos), cos * polarSin + seamCos * sin * sin);
-    }
-
-    /**
-     * A triangle between the line's axis and a ray; a ray that meets the line on the sphere is never square to its
-     * axis.
-     */
-    private double planUnderLine(BandLine line, double slope) {
-        double k = line.offset() / radius;
-        if (k == 0) {
-            return 0;
-        }
-        double cos = Math.max(k * sqrt(1 + slope * slope), line.cos() + slope * line.sin());
-        return line.offset() * line.offset() * (slope * line.cos() - line.sin()) / cos / 2;
-    }
-
-    /** A sector of the ellipse as which the seam appears, by stretching it to a circle. */
-    private double planUnderSeam(double slope) {
-        return radius * radius / 2 * (base / seamRadius) * Math.atan(slope * base / seamRadius);
     }
 }

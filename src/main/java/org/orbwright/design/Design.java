@@ -96,6 +96,16 @@ public record Design(
         return solid.midradius() * edge;
     }
 
+    /** Writes a length of which more is enough, rounded up, in the design's unit. */
+    public String sayAtLeast(double millimetres) {
+        return unit().sayAtLeast(millimetres);
+    }
+
+    /** Writes a length of which less is enough, rounded down, in the design's unit. */
+    public String sayAtMost(double millimetres) {
+        return unit().sayAtMost(millimetres);
+    }
+
     /** Writes a length for a sentence, in the design's unit. */
     public String say(double millimetres) {
         return unit().say(millimetres);

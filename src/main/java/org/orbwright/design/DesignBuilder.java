@@ -12,6 +12,13 @@ import org.orbwright.solid.SolidCatalogue;
 
 /** Checks a request against its solid, rule by rule, and builds the design. */
 final class DesignBuilder {
+    /**
+     * Smallest base distance in millimetres: below that nothing is wood, and counts along a blank grow out of bounds.
+     */
+    private static final double SMALLEST_BASE = 0.01;
+    /** Half of what a diameter in an answer is rounded to: an answered diameter may be posted back. */
+    private static final double ANSWER_ROUNDING = 1e-4;
+
     /** Enough decimals to find a value again in a request. */
     private static final int SHOWN_DECIMALS = 6;
 
@@ -33,15 +40,16 @@ final class DesignBuilder {
     Design build() {
         Solid solid = solid();
         double edge = edge(solid);
+        checkBase(solid, edge);
         checkPanel(solid, edge);
         LaminationMatcher matcher = new LaminationMatcher(request, violations);
+        matcher.checkNames(solid);
         List<Panel> panels = new ArrayList<>();
         for (FaceKind kind : solid.faceKinds()) {
             for (Lamination lamination : matcher.match(solid, kind, edge)) {
                 panels.add(panel(solid, kind, edge, lamination));
             }
         }
-        matcher.checkNames(solid);
         double radius = sphereRadius(solid, edge);
         checkWall(radius);
         violations.throwIfAny();
@@ -69,7 +77,7 @@ final class DesignBuilder {
             violations.add(
                     "/solid",
                     "UNKNOWN_SOLID",
-                    "There is no solid of this name. The nearest names are: " + nearest + ".",
+                    "There is no solid named \"" + request.solid() + "\". The nearest names are: " + nearest + ".",
                     request.solid(),
                     "one of the names at /v1/solids, such as " + nearest);
             return new ImpossibleDesignException(violations.all());
@@ -91,6 +99,21 @@ final class DesignBuilder {
         return edge;
     }
 
+    private void checkBase(Solid solid, double edge) {
+        for (FaceKind kind : solid.faceKinds()) {
+            double base = kind.baseDistance() * edge;
+            if (base < SMALLEST_BASE) {
+                violations.add(
+                        "/size/value",
+                        "SEGMENTS_TOO_SMALL",
+                        "The segments of the " + kind.face() + " panels are only " + unit.say(base) + " high.",
+                        shown(unit.toMillimetres(request.size().value())),
+                        "a size with segments of at least " + unit.sayAtLeast(SMALLEST_BASE));
+                violations.throwIfAny();
+            }
+        }
+    }
+
     private void checkPanel(Solid solid, double edge) {
         double smallest = solid.inradius() * edge + land;
         if (thickness >= smallest) {
@@ -100,7 +123,7 @@ final class DesignBuilder {
                     "Panels of " + unit.say(thickness) + " leave no hollow: the lowest face is only "
                             + unit.say(smallest) + " from the solid's centre.",
                     shown(thickness),
-                    "less than " + unit.say(smallest));
+                    "less than " + unit.sayAtMost(smallest));
         }
         if (land >= thickness) {
             violations.add(
@@ -108,7 +131,7 @@ final class DesignBuilder {
                     "LAND_TOO_HIGH",
                     "A land of " + unit.say(land) + " leaves no bevel on panels of " + unit.say(thickness) + ".",
                     shown(land),
-                    "less than " + unit.say(thickness));
+                    "less than " + unit.sayAtMost(thickness));
         }
     }
 
@@ -143,17 +166,17 @@ final class DesignBuilder {
         return radius;
     }
 
-    /** Rounding of a diameter to and from inches must not turn the largest sphere into one that is too large. */
+    /** A diameter that was answered, and so rounded, must not be refused. */
     private void checkSphere(double radius, double largest) {
-        if (radius > largest * (1 + 1e-12)) {
+        if (radius > largest + ANSWER_ROUNDING) {
             violations.add(
                     "/sphere/diameter",
                     "SPHERE_TOO_LARGE",
                     "A sphere of " + unit.say(2 * radius)
                             + " in diameter is larger than the seams allow: this solid has" + " wood all round for "
-                            + unit.say(2 * largest) + " at most.",
+                            + unit.sayAtMost(2 * largest) + " at most.",
                     shown(2 * radius),
-                    "at most " + unit.say(2 * largest));
+                    "at most " + unit.sayAtMost(2 * largest));
         }
     }
 
@@ -166,7 +189,7 @@ final class DesignBuilder {
                     "A wall of " + unit.say(wall) + " leaves no hollow in a sphere of " + unit.say(2 * radius)
                             + " in diameter.",
                     shown(wall),
-                    "less than " + unit.say(radius));
+                    "less than " + unit.sayAtMost(radius));
         }
     }
 

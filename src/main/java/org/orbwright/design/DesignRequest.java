@@ -127,9 +127,9 @@ public record DesignRequest(
             Places places,
 
             @Describe(
-                    value =
-                            "How far the bands are turned from running parallel to the base; 0 if left out, 90 for bands"
-                                    + " from tip to base.",
+                    value = "How far the bands are turned from running parallel to the base, -90 to 90; positive is"
+                            + " counter-clockwise, seen from outside with the base down, so that they rise to"
+                            + " the right. 0 if left out, 90 for bands from tip to base.",
                     quantity = Quantity.ANGLE,
                     example = "0",
                     optional = true)

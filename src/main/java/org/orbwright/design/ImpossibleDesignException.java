@@ -14,7 +14,7 @@ public final class ImpossibleDesignException extends RuntimeException {
         this.violations = List.copyOf(violations);
     }
 
-    /** The broken rules, in the order of the request's fields. */
+    /** The broken rules, in the order in which they were found. */
     public List<Violation> violations() {
         return violations;
     }

@@ -19,10 +19,17 @@ import org.orbwright.solid.Solid;
 final class LaminationMatcher {
     /** Bands may miss the base distance by this much in millimetres; the band at the tip takes up the difference. */
     private static final double WIDTH_TOLERANCE = 0.01;
+    /** But never by more than this share of it. */
+    private static final double WIDTH_TOLERANCE_SHARE = 1e-3;
+
+    private static final int SHOWN_DECIMALS = 6;
 
     private final List<LaminationRequest> laminations;
     private final LengthUnit unit;
     private final Violations violations;
+
+    /** Whether every lamination names a face of the solid, so that one that is missing is not just misspelt. */
+    private boolean namesFit = true;
 
     LaminationMatcher(DesignRequest request, Violations violations) {
         this.laminations = request.laminations();
@@ -47,6 +54,9 @@ final class LaminationMatcher {
                             "one lamination for all segments of a face, or one for the odd and one for the even ones");
                 } else if (alternates(i, kind)) {
                     fit(i, solid, kind, edge).ifPresent(found::add);
+                } else {
+                    // What cannot alternate is said once; the other half is not missed as well.
+                    seen.add(Places.ALL);
                 }
                 seen.add(places);
             }
@@ -57,16 +67,17 @@ final class LaminationMatcher {
 
     private void checkComplete(Solid solid, FaceKind kind, Set<Places> seen) {
         boolean complete = seen.contains(Places.ALL) || seen.containsAll(EnumSet.of(Places.ODD, Places.EVEN));
-        if (!complete) {
-            String which =
-                    seen.isEmpty() ? "" : seen.contains(Places.ODD) ? "even segments of the " : "odd segments of the ";
-            violations.add(
-                    "/laminations",
-                    "LAMINATION_MISSING",
-                    "There is no lamination for the " + which + kind.face() + " panels of this solid.",
-                    null,
-                    "one lamination for each of: " + names(solid));
+        if (complete || !namesFit) {
+            return;
         }
+        String half = seen.contains(Places.ODD) ? "even segments of the " : "odd segments of the ";
+        violations.add(
+                "/laminations",
+                "LAMINATION_MISSING",
+                "There is no lamination for the " + (seen.isEmpty() ? "" : half) + kind.face()
+                        + " panels of this solid.",
+                null,
+                "one lamination for each of: " + names(solid));
     }
 
     /** Whether every other segment can differ, where the lamination asks for it. */
@@ -104,6 +115,7 @@ final class LaminationMatcher {
             String face = faceOf(solid, laminations.get(i));
             String path = "/laminations/" + i + "/face";
             if (face == null) {
+                namesFit = false;
                 violations.add(
                         path,
                         "FACE_MISSING",
@@ -111,6 +123,7 @@ final class LaminationMatcher {
                         null,
                         "one of " + names(solid));
             } else if (solid.faceKinds().stream().noneMatch(kind -> kind.face().equals(face))) {
+                namesFit = false;
                 violations.add(
                         path, "UNKNOWN_FACE", "This solid has no such face kind.", face, "one of " + names(solid));
             }
@@ -174,17 +187,19 @@ final class LaminationMatcher {
     }
 
     private boolean checkSum(String path, FaceKind kind, double angle, double needed, double sum) {
-        boolean tooWide = angle == 0 && sum > needed + WIDTH_TOLERANCE;
-        if (!tooWide && sum >= needed - WIDTH_TOLERANCE) {
+        double tolerance = Math.min(WIDTH_TOLERANCE, WIDTH_TOLERANCE_SHARE * needed);
+        boolean tooWide = angle == 0 && sum > needed + tolerance;
+        if (!tooWide && sum >= needed - tolerance) {
             return true;
         }
         violations.add(
                 path,
                 tooWide ? "BANDS_TOO_WIDE" : "BANDS_TOO_NARROW",
-                "The bands of the " + kind.face() + " lamination add up to " + unit.say(sum) + ", but " + measure(angle)
-                        + " is " + unit.say(needed) + ".",
-                Rounding.plain(unit.fromMillimetres(sum), 4),
-                (angle == 0 ? "bands that add up to " : "bands that add up to at least ") + unit.say(needed)
+                "The bands of the " + kind.face() + " lamination add up to " + unit.sayFinely(sum) + ", but "
+                        + measure(angle) + " is " + unit.sayFinely(needed) + ".",
+                Rounding.plain(unit.fromMillimetres(sum), SHOWN_DECIMALS),
+                (angle == 0 ? "bands that add up to " : "bands that add up to at least ") + unit.sayFinely(needed)
+                        + " to within " + unit.sayFinely(tolerance)
                         + ", or one band without a width that takes the rest");
         return false;
     }

@@ -7,6 +7,10 @@ public enum LengthUnit {
     /** Inch of exactly 25.4 mm (international yard and pound agreement of 1959; ISO 80000-3). */
     IN("in", 25.4, 3);
 
+    private static final int FINEST_DECIMALS = 9;
+    /** A length that lies on a step up to the last bits of a double lies on it. */
+    private static final double EXACT = 1e-9;
+
     private final String symbol;
     private final double millimetres;
     private final int sentenceDecimals;
@@ -38,12 +42,39 @@ public enum LengthUnit {
     }
 
     /**
-     * Writes a length for a sentence: to a hundredth of a millimetre or a thousandth of an inch, with its unit.
+     * Writes a length for a sentence: to a hundredth of a millimetre or a thousandth of an inch, with its unit. What is
+     * so small that nothing would be left of it is written more finely.
      *
      * @param lengthInMillimetres the length
      * @return for example {@code 12.5 mm}
      */
     public String say(double lengthInMillimetres) {
-        return Rounding.plain(fromMillimetres(lengthInMillimetres), sentenceDecimals) + " " + symbol;
+        double length = fromMillimetres(lengthInMillimetres);
+        String text = Rounding.plain(length, sentenceDecimals);
+        return (text.equals("0") && length != 0 ? Rounding.plain(length, FINEST_DECIMALS) : text) + " " + symbol;
+    }
+
+    /** Writes a length of which more is enough, never less than it is. */
+    public String sayAtLeast(double lengthInMillimetres) {
+        return say(stepped(lengthInMillimetres, Math.ceil(inSteps(lengthInMillimetres) - EXACT)));
+    }
+
+    /** Writes a length of which less is enough, never more than it is. */
+    public String sayAtMost(double lengthInMillimetres) {
+        return say(stepped(lengthInMillimetres, Math.floor(inSteps(lengthInMillimetres) + EXACT)));
+    }
+
+    /** Writes a length as finely as answers do, for sums that have to come out. */
+    public String sayFinely(double lengthInMillimetres) {
+        return Rounding.plain(fromMillimetres(lengthInMillimetres), Quantity.LENGTH.decimals(this)) + " " + symbol;
+    }
+
+    private double inSteps(double lengthInMillimetres) {
+        return fromMillimetres(lengthInMillimetres) * Math.pow(10, sentenceDecimals);
+    }
+
+    /** A whole number of the steps that sentences are written in; what is below one step stays as it is. */
+    private double stepped(double lengthInMillimetres, double steps) {
+        return steps < 1 ? lengthInMillimetres : toMillimetres(steps / Math.pow(10, sentenceDecimals));
     }
 }

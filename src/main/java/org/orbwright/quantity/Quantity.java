@@ -22,9 +22,9 @@ public enum Quantity {
     /** An angle of the catalogue of solids, radians inside, degrees with ten decimals outside. */
     CATALOGUE_ANGLE(0, "in degrees"),
     /** A length, area or volume of a solid whose shortest edge is one long. */
-    UNIT_EDGE(0, "for a shortest edge of 1"),
+    UNIT_EDGE(0, "for a shortest edge of 1, squared for areas and cubed for volumes"),
     /** A share of a whole, 0 to 1. */
-    RATIO(0, "as a share of 1"),
+    RATIO(0, "as a share, 1 for the whole"),
     /** A mass in kilograms. */
     MASS(0, "in kilograms"),
     /** A density in kilograms per cubic metre. */

@@ -20,10 +20,30 @@ final class FinishedWood {
     /** Whether the wall is whole; there is no finished sphere to weigh where it breaks through. */
     private final boolean whole;
 
+    private final List<Body> bodies = new ArrayList<>();
+
     FinishedWood(Design design) {
         this.design = design;
         this.whole = design.panels().stream().allMatch(this::wallIsWhole);
+        for (Panel panel : design.panels()) {
+            for (Piece piece : panel.pieces()) {
+                SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
+                SegmentVolume sphere =
+                        whole ? SegmentVolume.ofSphere(panel, piece, design.thickness(), design.sphereRadius()) : solid;
+                bodies.add(new Body(panel, piece, solid, sphere));
+            }
+        }
     }
+
+    /**
+     * One piece as wood.
+     *
+     * @param panel its panel
+     * @param piece the piece
+     * @param solid its volume in the glued-up solid
+     * @param sphere its volume in the finished sphere, or in the solid where there is no whole sphere
+     */
+    private record Body(Panel panel, Piece piece, SegmentVolume solid, SegmentVolume sphere) {}
 
     private boolean wallIsWhole(Panel panel) {
         double inner = panel.faceDistance() - design.thickness();
@@ -32,11 +52,9 @@ final class FinishedWood {
 
     SphereYield sphere(BandSet set, int count) {
         Map<String, Volumes> volumes = new LinkedHashMap<>();
-        for (Panel panel : design.panels()) {
-            BandSet used = panel.lamination().sets() == 2 ? set : BandSet.UPRIGHT;
-            for (Piece piece : panel.pieces()) {
-                add(volumes, panel, piece, used);
-            }
+        for (Body body : bodies) {
+            BandSet used = body.panel.lamination().sets() == 2 ? set : BandSet.UPRIGHT;
+            add(volumes, body, used);
         }
         List<SpeciesInSphere> species = new ArrayList<>();
         Double volume = whole ? 0.0 : null;
@@ -50,19 +68,18 @@ final class FinishedWood {
         return new SphereYield(set, count, volume, mass, species);
     }
 
-    private void add(Map<String, Volumes> volumes, Panel panel, Piece piece, BandSet set) {
-        SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
-        SegmentVolume sphere =
-                whole ? SegmentVolume.ofSphere(panel, piece, design.thickness(), design.sphereRadius()) : solid;
+    private static void add(Map<String, Volumes> volumes, Body body, BandSet set) {
+        SegmentVolume solid = body.solid;
+        SegmentVolume sphere = body.sphere;
+        int count = body.piece.perSphere();
         double solidBelow = solid.whole();
         double sphereBelow = sphere.whole();
-        for (Layer layer : BandStack.of(panel.lamination(), piece, set).layers()) {
+        for (Layer layer :
+                BandStack.of(body.panel.lamination(), body.piece, set).layers()) {
             double solidInner = layer.innermost() ? 0 : solid.below(layer.inner());
             double sphereInner = layer.innermost() ? 0 : sphere.below(layer.inner());
             volumes.computeIfAbsent(layer.band().species(), name -> new Volumes())
-                    .add(
-                            piece.perSphere() * (solidBelow - solidInner),
-                            piece.perSphere() * (sphereBelow - sphereInner));
+                    .add(count * (solidBelow - solidInner), count * (sphereBelow - sphereInner));
             solidBelow = solidInner;
             sphereBelow = sphereInner;
         }

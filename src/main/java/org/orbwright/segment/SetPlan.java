@@ -41,6 +41,6 @@ record SetPlan(int blanks, int turned, int upright, int inverted) {
     }
 
     private static int ceilDivide(int amount, int by) {
-        return (amount + by - 1) / by;
+        return amount == 0 ? 0 : (amount - 1) / by + 1;
     }
 }

@@ -10,7 +10,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.design.Places;
+import org.orbwright.quantity.Rounding;
 
 /** What happens to the bands of a design that its author may not want. */
 final class BandFindings {
@@ -77,12 +77,13 @@ final class BandFindings {
                     band + " vanishes on the sphere" + place + ": nothing of it is left above the seams.",
                     panel,
                     view);
-        } else if (visible.widest() < HALF * view.flatWidth()) {
+        } else if (thinned(panel, view)) {
             add(
                     FindingCode.BAND_THINNED,
                     Finding.Severity.WARN,
                     band + " is thinned below half" + place + ": at most " + design.say(visible.widest())
-                            + " of its width can be seen on the sphere.",
+                            + " of its width can be seen on the sphere, and "
+                            + Rounding.plain(100 * view.survival(), 0) + " % of its area.",
                     panel,
                     view);
         } else if (panel.lamination().straight()
@@ -98,13 +99,18 @@ final class BandFindings {
         }
     }
 
+    /** Of a tilted band only a part lies on the segment, so that its area tells more than its width. */
+    private static boolean thinned(Panel panel, BandView view) {
+        return panel.lamination().straight()
+                ? view.visibleWidth().widest() < HALF * view.flatWidth()
+                : view.survival() < HALF;
+    }
+
     private static String place(Panel panel, List<SegmentBands> segments, String segment, BandSet set) {
         boolean oneKind = segments.stream().allMatch(s -> s.segment().equals(segment));
         String kind = oneKind ? "segments" : "segments " + segment;
-        boolean both = panel.lamination().palindromic();
-        String half = panel.places() == Places.ALL ? "" : panel.places() == Places.ODD ? "odd " : "even ";
-        return " in the " + (both ? "" : set == BandSet.UPRIGHT ? "upright " : "inverted ") + half + kind + " of the "
-                + panel.face() + " panels";
+        String side = panel.lamination().sets() == 1 ? "" : set == BandSet.UPRIGHT ? "upright " : "inverted ";
+        return " in the " + side + Words.half(panel.places()) + kind + " of the " + panel.face() + " panels";
     }
 
     private void wide(Panel panel) {

@@ -24,7 +24,7 @@ public record Finding(
                 value = "One sentence in shop words, with the numbers in it.",
                 example = "\"Band 5 (black walnut, 12.47 mm wide) is thinned below half in the"
                         + " inverted segments of the pentagon panels: at most 6 mm of its width"
-                        + " can be seen on the sphere.\"")
+                        + " can be seen on the sphere, and 31 % of its area.\"")
         String message,
 
         @Describe(

@@ -24,6 +24,10 @@ public enum FindingCode {
     SET_LEFT_OVER,
     /** A segment is too small to hold safely at a saw. */
     SMALL_SEGMENT,
+    /** The bevel needs more blade tilt than saws commonly have. */
+    TILT_BEYOND_SAW,
+    /** The segments need a steeper mitre than gauges commonly have. */
+    MITRE_BEYOND_GAUGE,
     /** The panel has an odd number of sides and no halves to true up. */
     NO_HALVES,
     /** A tilted lamination is wider than its segments. */

@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Places;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.segment.SawAngles;
+import org.orbwright.segment.SawAngles.FaceAngles;
+import org.orbwright.segment.SawAngles.SegmentAngles;
 import org.orbwright.segment.SegmentPlan;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
@@ -17,6 +22,13 @@ final class SegmentFindings {
      */
     static final double SMALLEST_WITHOUT_JIG = 50;
 
+    /** How far the blades of most saws tilt. Common practice, no source. */
+    private static final double STEEPEST_TILT = Math.toRadians(45);
+    /** How far most mitre gauges turn from square. Common practice, no source. */
+    private static final double STEEPEST_MITRE = Math.toRadians(60);
+    /** An angle that is exactly the steepest can be set; in radians. */
+    private static final double EXACT = 1e-9;
+
     private SegmentFindings() {}
 
     static List<Finding> of(Design design, SegmentPlan segments) {
@@ -28,7 +40,9 @@ final class SegmentFindings {
                     continue;
                 }
                 tooShort(design, face, segment, findings);
-                small(design, face, segment, findings);
+                if (face.places() != Places.EVEN) {
+                    small(design, face, segment, findings);
+                }
             }
         }
         return findings;
@@ -52,14 +66,49 @@ final class SegmentFindings {
         return findings;
     }
 
+    /** Warns of settings that common saws and gauges do not have. */
+    static List<Finding> settings(SawAngles angles) {
+        List<Finding> findings = new ArrayList<>();
+        for (FaceAngles face : angles.faces()) {
+            if (face.bladeTilt() > STEEPEST_TILT + EXACT) {
+                findings.add(new Finding(
+                        FindingCode.TILT_BEYOND_SAW,
+                        Finding.Severity.WARN,
+                        "The " + face.face() + " panels need a blade tilt of " + degrees(face.bladeTilt())
+                                + "; saws commonly tilt to " + degrees(STEEPEST_TILT)
+                                + ". The panel has to be held upright on a carrier, or bevelled in another way.",
+                        "/solid"));
+            }
+            double mitre = 0;
+            for (SegmentAngles segment : face.segments()) {
+                mitre = Math.max(mitre, Math.max(segment.mitreGaugeLeft(), segment.mitreGaugeRight()));
+            }
+            if (mitre > STEEPEST_MITRE + EXACT) {
+                findings.add(new Finding(
+                        FindingCode.MITRE_BEYOND_GAUGE,
+                        Finding.Severity.WARN,
+                        "The segments of the " + face.face() + " panels need a mitre gauge setting of " + degrees(mitre)
+                                + "; gauges commonly turn to " + degrees(STEEPEST_MITRE)
+                                + ". They have to be sawn on a carrier made for the angle.",
+                        "/solid"));
+            }
+        }
+        return findings;
+    }
+
+    private static String degrees(double radians) {
+        return Rounding.plain(Math.toDegrees(radians), 2) + " degrees";
+    }
+
     private static void tooShort(Design design, FaceSegments face, SegmentCut segment, List<Finding> findings) {
         if (segment.perBlank() == 0) {
             findings.add(new Finding(
                     FindingCode.BLANK_TOO_SHORT,
                     Finding.Severity.STOP,
                     "A blank of " + design.say(design.blankLength()) + " is too short for one segment "
-                            + segment.segment() + " of the " + face.face() + " panels, which needs "
-                            + design.say(segment.shortestBlank()) + " with the end trims.",
+                            + segment.segment() + " of the " + Words.half(face.places()) + face.face()
+                            + " segments, which needs " + design.sayAtLeast(segment.shortestBlank())
+                            + " with the end trims.",
                     "/blank/length"));
         }
     }
@@ -71,8 +120,10 @@ final class SegmentFindings {
                     FindingCode.SMALL_SEGMENT,
                     Finding.Severity.WARN,
                     "Segment " + segment.segment() + " of the " + face.face() + " panels has a side of only "
-                            + design.say(shortest) + ": too small to hold by hand at a saw. Use a jig that clamps it"
-                            + " and carries it past the blade.",
+                            + design.say(shortest)
+                            + ": a hand cannot keep away from the blade, at the last of the blank"
+                            + " least of all. Use a jig that clamps the wood and carries it past the blade, and larger"
+                            + " segments are no promise of safety either.",
                     "/size/value"));
         }
     }

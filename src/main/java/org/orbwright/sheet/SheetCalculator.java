@@ -39,11 +39,10 @@ public final class SheetCalculator {
 
     /** The angles of a design. */
     public static AnglesAnswer angles(Design design) {
-        return new AnglesAnswer(
-                design.request(),
-                AngleCalculator.calculate(design),
-                sorted(SegmentFindings.halves(design)),
-                ANGLE_CAUTIONS);
+        SawAngles angles = AngleCalculator.calculate(design);
+        List<Finding> findings = new ArrayList<>(SegmentFindings.settings(angles));
+        findings.addAll(SegmentFindings.halves(design));
+        return new AnglesAnswer(design.request(), angles, sorted(findings), ANGLE_CAUTIONS);
     }
 
     /** The segments of a design. */
@@ -107,6 +106,7 @@ public final class SheetCalculator {
         BandSurvival bands = BandCalculator.calculate(design, stations);
         List<Finding> findings = new ArrayList<>(SphereFindings.of(design, sphere));
         findings.addAll(BandFindings.of(design, bands));
+        findings.addAll(SegmentFindings.settings(angles));
         findings.addAll(SegmentFindings.of(design, segments));
         findings.addAll(SegmentFindings.halves(design));
         findings.addAll(YieldFindings.of(design, yield));

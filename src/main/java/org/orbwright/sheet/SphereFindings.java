@@ -12,8 +12,13 @@ import org.orbwright.sphere.SphereSizing.FaceSizing;
 
 /** What the sphere of a design gets wrong or nearly wrong. */
 final class SphereFindings {
-    /** A wall that is exactly as thin as wanted is thick enough; in millimetres, far below what can be measured. */
-    private static final double EXACT = 1e-6;
+    /**
+     * What is within this of a limit keeps it, in millimetres: more than answers are rounded to, so that a limit that
+     * was answered can be followed, and far below what can be measured.
+     */
+    private static final double EXACT = 1e-3;
+    /** Thinnest wall in millimetres that can be expected to survive turning and sanding. Common practice, no source. */
+    static final double THINNEST_TURNED = 1.5;
 
     private static final String THICKNESS = "/panel/thickness";
 
@@ -38,8 +43,6 @@ final class SphereFindings {
     private void wall(FaceSizing face) {
         double corner = face.wall().corner();
         double thinnest = Math.min(corner, face.wall().faceCentre());
-        String remedy = " Panels of at least " + design.say(face.smallestThickness()) + " would leave the wanted "
-                + design.say(design.minimumWall()) + ".";
         if (corner <= 0) {
             add(
                     FindingCode.BREAK_THROUGH,
@@ -47,40 +50,53 @@ final class SphereFindings {
                     "The " + design.say(sphere.diameter())
                             + " sphere breaks through to the hollow at the corners of the "
                             + face.face() + " panels: the hollow reaches " + design.say(-corner)
-                            + " beyond the sphere there." + remedy,
+                            + " beyond the sphere there." + remedy(face),
                     THICKNESS);
-        } else if (thinnest < design.minimumWall() - EXACT) {
+        } else if (thinnest < Math.max(design.minimumWall(), THINNEST_TURNED) - EXACT) {
             String place = corner <= face.wall().faceCentre() ? "corners" : "middle";
+            boolean fragile = thinnest < THINNEST_TURNED - EXACT;
             add(
                     FindingCode.WALL_BELOW_MINIMUM,
-                    WARN,
-                    "Only " + design.say(thinnest) + " of wall is left at the " + place + " of the " + face.face()
-                            + " panels." + remedy,
+                    fragile ? STOP : WARN,
+                    "Only " + design.sayAtMost(thinnest) + " of wall is left at the " + place + " of the " + face.face()
+                            + " panels." + (fragile ? " So thin a wall breaks under the tool or the sander." : "")
+                            + remedy(face),
                     THICKNESS);
         }
     }
 
+    /** Thicker panels, or a larger sphere where the solid allows it. */
+    private String remedy(FaceSizing face) {
+        double inner = face.faceDistance() - design.thickness();
+        double diameter = 2 * (inner * face.cornerRadius() / face.jointDistance() + design.minimumWall());
+        String larger = diameter <= sphere.largestDiameter()
+                ? ", or a sphere of at least " + design.sayAtLeast(diameter) + " in diameter,"
+                : "";
+        return " Panels of at least " + design.sayAtLeast(face.smallestThickness()) + larger
+                + " would leave the wanted " + design.say(design.minimumWall()) + ".";
+    }
+
     private void seams() {
-        if (sphere.diameter() > sphere.seamDiameter() + EXACT) {
+        if (sphere.diameter() > sphere.seamDiameter() + 2 * EXACT) {
             add(
                     FindingCode.SEAMS_OPEN,
                     STOP,
                     "The land of " + design.say(design.land())
                             + " leaves the seams open at the middle of the edges: they"
-                            + " are closed only inside " + design.say(sphere.seamDiameter())
+                            + " are closed only inside " + design.sayAtMost(sphere.seamDiameter())
                             + " in diameter, and the sphere is " + design.say(sphere.diameter())
                             + ". For this size across flats a land of at most "
-                            + design.say(sphere.land().largestForDiameter()) + " closes them.",
+                            + design.sayAtMost(sphere.land().largestForDiameter()) + " closes them.",
                     "/panel/land");
         }
     }
 
     private void flats(FaceSizing face) {
-        if (face.flatDiameter() > EXACT) {
+        if (face.flatDiameter() > 0) {
             add(
                     FindingCode.FLATS_LEFT,
                     WARN,
-                    "A flat of " + design.say(face.flatDiameter()) + " in diameter stays on every " + face.face()
+                    "A flat of " + design.say(face.flatDiameter()) + " across stays on every " + face.face()
                             + " panel, because the sphere of " + design.say(sphere.diameter()) + " is larger than "
                             + design.say(2 * face.faceDistance()) + ", twice the face distance.",
                     diameterField());
@@ -89,7 +105,7 @@ final class SphereFindings {
 
     private void allowance() {
         double turned = design.smallestFaceDistance() - design.sphereRadius();
-        boolean flats = turned < 0;
+        boolean flats = sphere.faces().stream().anyMatch(face -> face.flatDiameter() > 0);
         if (!flats && turned < design.turningAllowance() - EXACT) {
             add(
                     FindingCode.ALLOWANCE_NOT_MET,

@@ -3,10 +3,12 @@ package org.orbwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
 import org.orbwright.segment.Yield.SpeciesYield;
+import org.orbwright.wood.WoodTable;
 
 /** What the yield of a design gets wrong or nearly wrong. */
 final class YieldFindings {
@@ -25,15 +27,32 @@ final class YieldFindings {
         }
         for (SpeciesYield species : yield.species()) {
             if (species.density() == null) {
-                findings.add(new Finding(
-                        FindingCode.DENSITY_UNKNOWN,
-                        Finding.Severity.NOTE,
-                        "The density of " + species.species() + " is not in the table of woods, so masses with it are"
-                                + " left out.",
-                        "/laminations"));
+                findings.add(unknown(design, species.species()));
             }
         }
         return findings;
+    }
+
+    private static Finding unknown(Design design, String species) {
+        List<String> similar = WoodTable.similar(species);
+        String known = similar.isEmpty() ? "" : " The table knows: " + String.join(", ", similar) + ".";
+        return new Finding(
+                FindingCode.DENSITY_UNKNOWN,
+                Finding.Severity.NOTE,
+                "The table of woods has no density for " + species + ", so masses with it are left out." + known,
+                field(design, species));
+    }
+
+    /** The first band of a species. */
+    private static String field(Design design, String species) {
+        for (Panel panel : design.panels()) {
+            for (int i = 0; i < panel.lamination().bands().size(); i++) {
+                if (panel.lamination().bands().get(i).species().equals(species)) {
+                    return panel.lamination().pointer() + "/bands/" + i + "/species";
+                }
+            }
+        }
+        return "/laminations";
     }
 
     private static Finding leftOver(LaminationYield lamination, int left) {

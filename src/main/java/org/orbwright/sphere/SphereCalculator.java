@@ -4,13 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.sphere.SphereSizing.FacePlaces;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.LandLimits;
+import org.orbwright.sphere.SphereSizing.Removal;
 import org.orbwright.sphere.SphereSizing.SphereLimit;
+import org.orbwright.sphere.SphereSizing.Wall;
 
 /** Sizes the sphere that comes out of a design. */
 public final class SphereCalculator {
+    /**
+     * A sphere that is larger than the face distance by no more than an answer is rounded to leaves no flat; in
+     * millimetres.
+     */
+    private static final double SAME_RADIUS = 1e-4;
+
     private final Design design;
     private final double radius;
 
@@ -64,12 +71,12 @@ public final class SphereCalculator {
                 g,
                 panel.seamRadius(),
                 panel.cornerRadius(),
-                new FacePlaces(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
-                new FacePlaces(
+                new Removal(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
+                new Wall(
                         Math.min(radius, h) - inner,
                         radius - inner * panel.seamRadius() / g,
                         radius - inner * panel.cornerRadius() / g),
-                radius > h ? 2 * Math.sqrt((radius - h) * (radius + h)) : 0,
+                radius > h + SAME_RADIUS ? 2 * Math.sqrt((radius - h) * (radius + h)) : 0,
                 smallestThickness(panel),
                 design.land() * panel.baseDistance() / g,
                 2 * panel.baseDistance(),

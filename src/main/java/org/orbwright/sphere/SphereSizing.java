@@ -8,7 +8,8 @@ import org.orbwright.quantity.Quantity;
 @Describe("How large the solid is, which sphere comes out of it, and what wall it has.")
 public record SphereSizing(
         @Describe(
-                value = "Across flats: twice the smallest face distance.",
+                value =
+                        "Across flats: twice the smallest face distance. Callipers read it only where each lowest face has a parallel one opposite.",
                 quantity = Quantity.LENGTH,
                 example = "177.8")
         double acrossFlats,
@@ -103,13 +104,9 @@ public record SphereSizing(
                     example = "106.8389")
             double cornerRadius,
 
-            @Describe("Wood turned away outside the sphere, measured towards the solid's centre; below 0 the wood does"
-                    + " not reach the sphere.")
-            FacePlaces removal,
+            Removal removal,
 
-            @Describe("Wall left between the sphere and the hollow, measured towards the solid's centre; below 0 it"
-                    + " breaks through.")
-            FacePlaces wall,
+            Wall wall,
 
             @Describe(
                     value = "Diameter of the flat that stays on the face; 0 if none.",
@@ -142,19 +139,54 @@ public record SphereSizing(
                     example = "true")
             boolean opposite) {}
 
-    /** One length at three places of a face. */
-    @Describe(
-            "A length at three places of a face, measured towards the solid's centre. As removal it is the wood turned"
-                    + " away outside the sphere, below 0 where the wood does not reach the sphere; as wall what is left between"
-                    + " the sphere and the hollow, below 0 where it breaks through.")
-    public record FacePlaces(
-            @Describe(value = "At the middle of the face.", quantity = Quantity.LENGTH, example = "2.9", min = -1e18)
+    /** Wood turned away outside the sphere. */
+    @Describe("Wood turned away outside the sphere, measured towards the solid's centre; below 0 the wood does not"
+            + " reach the sphere.")
+    public record Removal(
+            @Describe(
+                    value = "Wood turned away at the middle of the face.",
+                    quantity = Quantity.LENGTH,
+                    example = "2.9",
+                    min = -1e18)
             double faceCentre,
 
-            @Describe(value = "At the middle of an edge.", quantity = Quantity.LENGTH, example = "17.23", min = -1e18)
+            @Describe(
+                    value = "Wood turned away at the middle of an edge.",
+                    quantity = Quantity.LENGTH,
+                    example = "17.23",
+                    min = -1e18)
             double edgeMiddle,
 
-            @Describe(value = "At the farthest corner.", quantity = Quantity.LENGTH, example = "24.0443", min = -1e18)
+            @Describe(
+                    value = "Wood turned away at the farthest corner.",
+                    quantity = Quantity.LENGTH,
+                    example = "24.0443",
+                    min = -1e18)
+            double corner) {}
+
+    /** Wall left between the sphere and the hollow. */
+    @Describe("Wall left between the sphere and the hollow, measured towards the solid's centre; below 0 the sphere"
+            + " breaks through.")
+    public record Wall(
+            @Describe(
+                    value = "Wall left at the middle of the face.",
+                    quantity = Quantity.LENGTH,
+                    example = "25.1",
+                    min = -1e18)
+            double faceCentre,
+
+            @Describe(
+                    value = "Wall left at the middle of an edge.",
+                    quantity = Quantity.LENGTH,
+                    example = "14.4078",
+                    min = -1e18)
+            double edgeMiddle,
+
+            @Describe(
+                    value = "Wall left at the farthest corner.",
+                    quantity = Quantity.LENGTH,
+                    example = "9.3629",
+                    min = -1e18)
             double corner) {}
 
     /** The land and its limits. */

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,12 +22,35 @@ import java.util.OptionalDouble;
 public final class WoodTable {
     private static final String RESOURCE = "wood-species.csv";
     private static final Map<String, WoodSpecies> SPECIES = read();
+    /** Names that the trade uses for one of the table's woods alone. Common practice, no source. */
+    private static final Map<String, String> TRADE_NAMES = Map.of(
+            "walnut", "black walnut",
+            "cherry", "black cherry",
+            "hard maple", "sugar maple",
+            "soft maple", "red maple",
+            "red oak", "red oak (commercial)",
+            "white oak", "white oak (commercial)",
+            "beech", "american beech",
+            "ash", "white ash",
+            "basswood", "american basswood",
+            "hickory", "pecan hickory");
 
     private WoodTable() {}
 
-    /** The species of this name, whatever its case. */
+    /** The species of this name or trade name, whatever its case. */
     public static Optional<WoodSpecies> find(String name) {
-        return Optional.ofNullable(SPECIES.get(name.strip().toLowerCase(Locale.ROOT)));
+        String plain = name.strip().toLowerCase(Locale.ROOT);
+        return Optional.ofNullable(SPECIES.get(TRADE_NAMES.getOrDefault(plain, plain)));
+    }
+
+    /** Names of the table that share a word with the given one and have a density. */
+    public static List<String> similar(String name) {
+        List<String> words = List.of(name.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
+        return SPECIES.values().stream()
+                .filter(wood -> wood.specificGravity().isPresent())
+                .map(WoodSpecies::name)
+                .filter(known -> Arrays.stream(known.split(" ", -1)).anyMatch(words::contains))
+                .toList();
     }
 
     /** All species, in the order of the table. */

@@ -158,14 +158,14 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().laminations(lamination(null, null, 30.0, 25.65)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_WIDE", "55.65", violation);
             assertSays(violation, "55.65 mm");
-            assertSays(violation, "55.62 mm");
+            assertSays(violation, "55.6231 mm");
         }
 
         @Test
         void bandsNarrowerThanTheBaseDistanceAreTooNarrow() {
             Violation violation = only(sketch().laminations(lamination(null, null, 30.0, 25.6)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_NARROW", "55.6", violation);
-            assertSays(violation, "55.62 mm");
+            assertSays(violation, "55.6231 mm");
         }
 
         @Test
@@ -173,7 +173,7 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().laminations(lamination(null, 90.0, 40.0, 40.0)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_NARROW", "80", violation);
             // Edge of a dodecahedron of inradius 90: 90 / 1.1135163644.
-            assertSays(violation, "80.83 mm");
+            assertSays(violation, "80.825 mm");
         }
 
         private RequestSketch truncatedIcosahedron() {

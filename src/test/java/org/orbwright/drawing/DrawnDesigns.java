@@ -37,7 +37,7 @@ final class DrawnDesigns {
 
     static Stream<String> examples() {
         return Stream.of(
-                "cube-with-diagonal-bands",
+                "cube-with-chevrons",
                 "deltoidal-hexecontahedron-upright-bands",
                 "dodecahedron-two-spheres",
                 "dodecahedron-vanishing-rim",

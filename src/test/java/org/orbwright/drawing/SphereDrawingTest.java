@@ -28,7 +28,7 @@ class SphereDrawingTest {
     static Stream<Design> designs() {
         return Stream.of(
                 DrawnDesigns.example("dodecahedron-two-spheres"),
-                DrawnDesigns.example("cube-with-diagonal-bands"),
+                DrawnDesigns.example("cube-with-chevrons"),
                 DrawnDesigns.example("rhombic-triacontahedron"),
                 DrawnDesigns.on("tetrahedron", 20, 40, 0, null));
     }

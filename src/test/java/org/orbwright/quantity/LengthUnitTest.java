@@ -31,7 +31,25 @@ class LengthUnitTest {
         assertEquals("12.5 mm", LengthUnit.MM.say(12.5));
         assertEquals("12.35 mm", LengthUnit.MM.say(12.3456));
         assertEquals("172 mm", LengthUnit.MM.say(172));
-        assertEquals("0 mm", LengthUnit.MM.say(-0.001));
+        assertEquals("0 mm", LengthUnit.MM.say(-0.0));
+        assertEquals("0.0004 mm", LengthUnit.MM.say(0.0004));
+    }
+
+    @Test
+    void limitsAreRoundedToTheSideOnWhichTheyHold() {
+        assertEquals("12.35 mm", LengthUnit.MM.sayAtLeast(12.3456));
+        assertEquals("12.34 mm", LengthUnit.MM.sayAtMost(12.3456));
+        assertEquals("12.34 mm", LengthUnit.MM.sayAtLeast(12.34));
+        assertEquals("12.34 mm", LengthUnit.MM.sayAtMost(12.34));
+        assertEquals("0.126 in", LengthUnit.IN.sayAtLeast(3.18));
+        assertEquals("0.125 in", LengthUnit.IN.sayAtMost(3.18));
+        assertEquals("0.004 mm", LengthUnit.MM.sayAtMost(0.004));
+    }
+
+    @Test
+    void sumsAreWrittenAsFinelyAsAnswers() {
+        assertEquals("54.9432 mm", LengthUnit.MM.sayFinely(54.94322));
+        assertEquals("2.16312 in", LengthUnit.IN.sayFinely(54.94322));
     }
 
     @Test

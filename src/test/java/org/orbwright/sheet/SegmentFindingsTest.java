@@ -29,7 +29,7 @@ class SegmentFindingsTest {
                     "/blank/length",
                     cube.blank(219.9),
                     "A blank of 219.9 mm",
-                    "segment A of the square panels",
+                    "segment A of the square",
                     "needs 220 mm");
         }
 

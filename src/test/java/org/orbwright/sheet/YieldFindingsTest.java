@@ -68,12 +68,22 @@ class YieldFindingsTest {
 
         @Test
         void foundForAWoodThatIsNotInTheTable() {
-            assertFound(FindingCode.DENSITY_UNKNOWN, NOTE, "/laminations", rim("bog oak"), "density of bog oak");
+            assertFound(
+                    FindingCode.DENSITY_UNKNOWN,
+                    NOTE,
+                    "/laminations/0/bands/0/species",
+                    rim("bog oak"),
+                    "no density for bog oak");
         }
 
         @Test
         void foundForAWoodWhoseGravityIsNotInTheTable() {
-            assertFound(FindingCode.DENSITY_UNKNOWN, NOTE, "/laminations", rim("apple"), "density of apple");
+            assertFound(
+                    FindingCode.DENSITY_UNKNOWN,
+                    NOTE,
+                    "/laminations/0/bands/0/species",
+                    rim("apple"),
+                    "no density for apple");
         }
 
         @Test
