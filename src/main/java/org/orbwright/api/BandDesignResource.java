@@ -34,10 +34,10 @@ public class BandDesignResource {
     @Operation(
             operationId = "solveWidths",
             summary = "Flat widths from what should be seen",
-            description =
-                    "For each band a wish (visible width at the edge middle or at the corner, or a share of the"
-                            + " sphere; one band takes the rest) leads to the flat strip widths that give it, with residual,"
-                            + " sensitivities, the most that could be wished for, and the effect of rounding to the shop's step.")
+            description = "For each band a wish (visible width at the edge middle or at the corner, or a share of the"
+                    + " sphere; one band takes the rest) leads to the flat strip widths that give it, with"
+                    + " residual, sensitivities, the most that could be wished for, and the effect of"
+                    + " rounding to the shop's step.")
     public WidthSolution solve(WidthRequest request) {
         return WidthSolver.solve(request);
     }
@@ -50,10 +50,10 @@ public class BandDesignResource {
             summary = "A sweep over designs, a row each",
             description =
                     "One or two number fields of the design are varied over lists or ranges, at most 10,000 designs,"
-                            + " and the wanted numbers of each sheet are answered as a stream of rows: JSON objects, one a line,"
-                            + " whose names are the JSON pointers asked for, or comma separated values with these pointers as"
-                            + " heading. A design that cannot exist has a problem instead of numbers; a number that the sheet"
-                            + " lacks is left out.")
+                            + " and the wanted numbers of each sheet are answered as a stream of rows: JSON objects,"
+                            + " one a line, whose names are the JSON pointers asked for, or comma separated values"
+                            + " with these pointers as heading. A design that cannot exist has a problem instead of"
+                            + " numbers; a number that the sheet lacks is left out.")
     @APIResponse(
             responseCode = "200",
             description = "The rows.",
@@ -73,8 +73,8 @@ public class BandDesignResource {
             summary = "Inlays, their pockets and what they cover",
             description =
                     "A disc or a regular polygon let into the panels: depth of the pocket so that the inlay survives"
-                            + " the turning and does not reach the hollow, the largest that fits, what it covers of each band,"
-                            + " the hole that chipped tips leave, and motifs shared out over the panels.")
+                            + " the turning and does not reach the hollow, the largest that fits, what it covers of"
+                            + " each band, the hole that chipped tips leave, and motifs shared out over the panels.")
     public InlayAnswer inlays(InlayRequest request) {
         return SheetCalculator.inlays(request);
     }

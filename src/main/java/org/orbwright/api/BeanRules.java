@@ -28,7 +28,7 @@ final class BeanRules {
         broken.forEach(violation -> known.add(violation.path()));
         for (ConstraintViolation<?> violation : found) {
             Violation worded = worded(violation);
-            if (!known.contains(worded.path())) {
+            if (!keepsLengthInCharacters(violation) && !known.contains(worded.path())) {
                 broken.add(worded);
             }
         }
@@ -108,10 +108,20 @@ final class BeanRules {
         return pointer.toString();
     }
 
+    /** Bean Validation counts a character outside the basic plane as two, the contract as one. */
+    private static boolean keepsLengthInCharacters(ConstraintViolation<?> violation) {
+        return violation.getConstraintDescriptor().getAnnotation() instanceof Size size
+                && violation.getInvalidValue() instanceof String text
+                && characters(text) >= size.min()
+                && characters(text) <= size.max();
+    }
+
     private static String length(Object value) {
-        return value instanceof List<?> list
-                ? Integer.toString(list.size())
-                : Integer.toString(((String) value).length());
+        return Integer.toString(value instanceof List<?> list ? list.size() : characters((String) value));
+    }
+
+    private static int characters(String text) {
+        return text.codePointCount(0, text.length());
     }
 
     private static String quote(Object value) {

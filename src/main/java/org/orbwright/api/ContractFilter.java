@@ -67,6 +67,12 @@ public class ContractFilter implements OASFilter {
         if (json != null) {
             Examples.addAnswers(operation.getOperationId(), json);
         }
+        if (operation.getParameters() != null) {
+            operation.getParameters().stream()
+                    .filter(parameter -> parameter.getName().equals(Stations.NAME))
+                    .filter(parameter -> parameter.getDescription() == null)
+                    .forEach(Stations::describe);
+        }
         RequestBody body = operation.getRequestBody();
         if (body != null) {
             body.setDescription("The request.");

@@ -56,9 +56,12 @@ final class ContractSchemas {
         return schema;
     }
 
-    /** An enumeration has no description of its own: the first field that holds it lends it one. */
+    /** The only field that holds an enumeration lends it its description; with several it has one of its own. */
     private static Schema constants(Class<?> type, Describe describe) {
-        Schema schema = OASFactory.createSchema().addType(SchemaType.STRING).description(describe.value());
+        Describe own = type.getAnnotation(Describe.class);
+        Schema schema = OASFactory.createSchema()
+                .addType(SchemaType.STRING)
+                .description(own == null ? describe.value() : own.value());
         WireNames.all(type).forEach(schema::addEnumeration);
         return schema;
     }

@@ -80,9 +80,9 @@ public class DesignsResource {
     /** The name and title of a worked design. */
     @Describe("The name and title of a worked design.")
     public record DesignTitle(
-            @Describe(value = "The name in the address.", example = "\"dodecahedron-two-spheres\"")
+            @Describe(value = "The name in the address.", example = "\"dodecahedron-with-land\"")
             String name,
 
-            @Describe(value = "The design's title.", example = "\"Harbour float, a pair (invented)\"")
+            @Describe(value = "The design's title.", example = "\"Boathouse lantern (invented)\"")
             String title) {}
 }

@@ -40,7 +40,7 @@ final class Examples {
         }
     }
 
-    /** Adds the recorded answers of an operation. */
+    /** Adds the recorded answers of an operation, or those that are declared once as a problem. */
     static void addAnswers(String operation, MediaType answer) {
         if (operation.equals("findDesign")) {
             addDesigns(answer);

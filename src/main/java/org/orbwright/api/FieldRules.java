@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
 
 /**
  * What one field of a request or an answer may hold: read once from the record component's types and annotations, and
@@ -165,7 +166,7 @@ record FieldRules(
         return (type.isPrimitive() && type != boolean.class) || Number.class.isAssignableFrom(type);
     }
 
-    /** What is allowed, as a violation states it: {@code 0.001 to 100000}, {@code one of mm, in}. */
+    /** What is allowed, as a violation states it: {@code 2 to 91}, {@code one of mm, in}. */
     String allowed() {
         if (isList()) {
             return "a list of " + size.min() + " to " + size.max() + (items == null ? "" : ", each " + items.allowed());
@@ -174,7 +175,9 @@ record FieldRules(
             return "one of " + String.join(", ", WireNames.all(type));
         }
         if (isNumber()) {
-            return (isWhole() ? "a whole number, " : "") + min.toPlainString() + " to " + max.toPlainString();
+            String range = min.toPlainString() + " to " + max.toPlainString();
+            boolean length = describe != null && describe.quantity() == Quantity.LENGTH;
+            return (isWhole() ? "a whole number, " : "") + range + (length ? " " + Quantity.LENGTH.unitPhrase() : "");
         }
         if (isFlag()) {
             return "true or false";

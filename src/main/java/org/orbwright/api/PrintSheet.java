@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import io.quarkus.runtime.QuarkusApplication;
 import io.quarkus.vertx.http.HttpServer;
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringWriter;
@@ -14,7 +15,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -37,11 +37,21 @@ public final class PrintSheet implements QuarkusApplication {
 
     @Override
     public int run(String... arguments) throws IOException, InterruptedException {
-        Optional<String> design =
-                arguments.length == 2 && arguments[0].equals("print-sheet") ? design(arguments[1]) : Optional.empty();
+        String names = String.join(", ", DesignLibrary.all().keySet());
+        if (arguments.length != 2 || !arguments[0].equals("print-sheet")) {
+            System.err.println("Usage: print-sheet FILE_OR_NAME (a file with a design, or one of: " + names + ")");
+            return 1;
+        }
+        Optional<byte[]> design;
+        try {
+            design = design(arguments[1]);
+        } catch (IOException e) {
+            System.err.println("The file " + arguments[1] + " cannot be read.");
+            return 1;
+        }
         if (design.isEmpty()) {
-            System.err.println("Usage: print-sheet FILE_OR_NAME (a file with a design, or one of: "
-                    + String.join(", ", DesignLibrary.all().keySet()) + ")");
+            System.err.println("There is no file or worked design named " + arguments[1] + ". The worked designs are: "
+                    + names + ".");
             return 1;
         }
         HttpResponse<String> answer = post(design.get());
@@ -50,17 +60,18 @@ public final class PrintSheet implements QuarkusApplication {
         return answer.statusCode() == 200 ? 0 : 1;
     }
 
-    private static Optional<String> design(String fileOrName) throws IOException {
-        Path file = Path.of(fileOrName);
-        return Files.isRegularFile(file)
-                ? Optional.of(Files.readString(file))
-                : DesignLibrary.find(fileOrName).map(DesignLibrary.WorkedDesign::json);
+    /** The design's bytes as they are: whether they are JSON is for the service to say. */
+    private static Optional<byte[]> design(String fileOrName) throws IOException {
+        File file = new File(fileOrName);
+        return file.isFile()
+                ? Optional.of(Files.readAllBytes(file.toPath()))
+                : DesignLibrary.find(fileOrName).map(design -> design.json().getBytes(StandardCharsets.UTF_8));
     }
 
-    private HttpResponse<String> post(String design) throws IOException, InterruptedException {
+    private HttpResponse<String> post(byte[] design) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.getPort() + "/v1/sheet"))
                 .header("Content-Type", "application/json")
-                .POST(HttpRequest.BodyPublishers.ofString(design))
+                .POST(HttpRequest.BodyPublishers.ofByteArray(design))
                 .build();
         return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
     }

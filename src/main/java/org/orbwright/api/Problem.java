@@ -29,7 +29,7 @@ public record Problem(
 
         @Describe(
                 value = "What is wrong this time, in a sentence.",
-                example = "\"size.value must be at least 0.001, but is -3.\"")
+                example = "\"size.value must be 0.001 to 100000 in the design's unit, but is -3.\"")
         String detail,
 
         @Describe(

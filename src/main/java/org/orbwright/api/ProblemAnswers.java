@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
+import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 
@@ -53,12 +54,11 @@ enum ProblemAnswers {
     }
 
     private APIResponse response() {
+        MediaType problem =
+                OASFactory.createMediaType().schema(OASFactory.createSchema().ref("#/components/schemas/Problem"));
+        Examples.addAnswers(name(), problem);
         return OASFactory.createAPIResponse()
                 .description(description)
-                .content(OASFactory.createContent()
-                        .addMediaType(
-                                Problem.MEDIA_TYPE,
-                                OASFactory.createMediaType()
-                                        .schema(OASFactory.createSchema().ref("#/components/schemas/Problem"))));
+                .content(OASFactory.createContent().addMediaType(Problem.MEDIA_TYPE, problem));
     }
 }

@@ -4,12 +4,14 @@ import io.quarkus.logging.Log;
 import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 import org.orbwright.design.ImpossibleDesignException;
 
 /**
@@ -23,6 +25,17 @@ public class ProblemMappers {
     public void refuseUndeclaredBody(ContainerRequestContext request) {
         if (request.getMethod().equals("POST") && request.getHeaderString(HttpHeaders.CONTENT_TYPE) == null) {
             throw new NotSupportedException();
+        }
+    }
+
+    /** The framework lists HEAD for every address, also for those that only take a body. */
+    @ServerResponseFilter
+    public void listMethods(ContainerRequestContext request, ContainerResponseContext answer) {
+        if (request.getMethod().equals("OPTIONS") && answer.getHeaders().containsKey(HttpHeaders.ALLOW)) {
+            answer.getHeaders()
+                    .putSingle(
+                            HttpHeaders.ALLOW,
+                            Methods.allowedAt(request.getUriInfo().getPath()));
         }
     }
 

@@ -29,17 +29,12 @@ import org.orbwright.design.Violation;
 @Provider
 @Consumes(MediaType.APPLICATION_JSON)
 public class RequestReader implements ServerMessageBodyReader<Record> {
-    private static final int MOST_LEVELS = 64;
-    private static final int LONGEST_NUMBER = 64;
-    private static final int LONGEST_TEXT = 100_000;
-    private static final int LONGEST_NAME = 256;
-
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(MOST_LEVELS)
-                    .maxNumberLength(LONGEST_NUMBER)
-                    .maxStringLength(LONGEST_TEXT)
-                    .maxNameLength(LONGEST_NAME)
+                    .maxNestingDepth(JsonLimit.LEVELS.most())
+                    .maxNumberLength(JsonLimit.NUMBER.most())
+                    .maxStringLength(JsonLimit.TEXT.most())
+                    .maxNameLength(JsonLimit.NAME.most())
                     .build())
             .build();
 
@@ -104,8 +99,7 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
                 requireEnd(json, body);
                 return request;
             } catch (StreamConstraintsException e) {
-                throw UnreadableJson.beyondLimits(
-                        body, json.currentLocation(), MOST_LEVELS, LONGEST_NUMBER, LONGEST_TEXT);
+                throw UnreadableJson.beyondLimits(body, json, e);
             } catch (JsonProcessingException e) {
                 throw UnreadableJson.malformed(body, e.getLocation());
             }

@@ -7,9 +7,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
-import org.eclipse.microprofile.openapi.annotations.media.Schema;
-import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -27,9 +24,6 @@ import org.orbwright.sheet.YieldAnswer;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Design", description = "A whole design goes in; each address answers one part of it.")
 public class SheetResource {
-    private static final String STATIONS =
-            "Stations of each band's profile along the base, from the edge middle to the" + " corner.";
-
     @POST
     @Path("/angles")
     @Operation(
@@ -85,19 +79,7 @@ public class SheetResource {
             summary = "What is left of every band on the sphere",
             description = "Per band: flat width, visible width at the edge middle and at the corners, areas, survival,"
                     + " share of the sphere, and a profile along the base.")
-    public BandsAnswer bands(
-            DesignRequest request,
-            @Parameter(
-                            description = STATIONS,
-                            example = Stations.DEFAULT,
-                            schema =
-                                    @Schema(
-                                            type = SchemaType.INTEGER,
-                                            minimum = "2",
-                                            maximum = "91",
-                                            defaultValue = Stations.DEFAULT))
-                    @QueryParam(Stations.NAME)
-                    String stations) {
+    public BandsAnswer bands(DesignRequest request, @QueryParam(Stations.NAME) String stations) {
         int count = Stations.parse(stations);
         return SheetCalculator.bands(Design.of(request), count);
     }
@@ -109,19 +91,7 @@ public class SheetResource {
             summary = "Everything that is needed before the first cut",
             description = "The answers of angles, segments, yield, sphere and bands together, with all findings and"
                     + " cautions.")
-    public Sheet sheet(
-            DesignRequest request,
-            @Parameter(
-                            description = STATIONS,
-                            example = Stations.DEFAULT,
-                            schema =
-                                    @Schema(
-                                            type = SchemaType.INTEGER,
-                                            minimum = "2",
-                                            maximum = "91",
-                                            defaultValue = Stations.DEFAULT))
-                    @QueryParam(Stations.NAME)
-                    String stations) {
+    public Sheet sheet(DesignRequest request, @QueryParam(Stations.NAME) String stations) {
         int count = Stations.parse(stations);
         return SheetCalculator.sheet(Design.of(request), count);
     }

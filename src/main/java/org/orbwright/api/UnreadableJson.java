@@ -1,14 +1,24 @@
 package org.orbwright.api;
 
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import org.orbwright.design.Violation;
 
 /** The refusals of a body that is no JSON, each with the line and the column where reading ended. */
 final class UnreadableJson {
     private static final int SNIPPET_BEFORE = 24;
     private static final int SNIPPET_AFTER = 8;
+    private static final int LONGEST_VALUE = 64;
+
+    /** What other programs write for numbers that JSON does not have. */
+    private static final Pattern NO_SUCH_NUMBER = Pattern.compile("[-+]?(?i:nan|inf|infinity)");
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("-?[0-9]{1,20},[0-9]{1,20}");
 
     private UnreadableJson() {}
 
@@ -21,6 +31,16 @@ final class UnreadableJson {
         int offset = offset(body, location);
         if (offset >= 0 && isBlank(body, offset)) {
             return endsEarly(body, offset);
+        }
+        String word = valueAt(body, offset);
+        if (NO_SUCH_NUMBER.matcher(word).matches()) {
+            String message = "JSON has no number " + word + place(body, offset) + ".";
+            return refusal(message, "NO_SUCH_NUMBER", word, "a number in digits");
+        }
+        if (DECIMAL_COMMA.matcher(word).matches()) {
+            String point = word.replace(',', '.');
+            String message = "JSON has no decimal comma" + place(body, offset) + ": write " + point + " with a point.";
+            return refusal(message, "DECIMAL_COMMA", word, point);
         }
         String message = offset < 0 ? "The body is not JSON." : "The body is not JSON" + place(body, offset) + ".";
         return refusal(message, "MALFORMED", around(body, offset), "JSON as in RFC 8259");
@@ -44,15 +64,17 @@ final class UnreadableJson {
                 "one design and nothing after it");
     }
 
-    static RequestException beyondLimits(byte[] body, JsonLocation location, int levels, int number, int text) {
-        String allowed = "at most " + levels + " levels, numbers of " + number + " characters, texts of " + text;
-        int offset = offset(body, location);
+    static RequestException beyondLimits(byte[] body, JsonParser json, StreamConstraintsException refusal) {
+        Optional<JsonLimit> limit = JsonLimit.exceededIn(refusal);
+        // A long text is read in parts, and refused some parts too late: its start is what can be found.
+        JsonLocation location =
+                limit.filter(JsonLimit.TEXT::equals).isPresent() ? json.currentTokenLocation() : json.currentLocation();
+        String exceeded = limit.map(JsonLimit::exceeded).orElse("A part of the JSON is too large");
         return refusal(
-                "The JSON is nested too deep, or a number, a name or a text in it is too long" + place(body, offset)
-                        + ".",
+                exceeded + place(body, offset(body, location)) + ".",
                 "BEYOND_LIMITS",
                 null,
-                allowed);
+                limit.map(JsonLimit::allowed).orElse("less of it"));
     }
 
     private static RequestException refusal(String message, String code, String rejected, String allowed) {
@@ -77,6 +99,33 @@ final class UnreadableJson {
         int start = Math.max(0, offset - SNIPPET_BEFORE);
         int end = Math.min(body.length, offset + SNIPPET_AFTER);
         return new String(body, start, end - start, StandardCharsets.UTF_8);
+    }
+
+    /** The value around a place, from the sign before it to the blank, bracket or brace after it; empty if too long. */
+    private static String valueAt(byte[] body, int offset) {
+        int start = Math.max(offset, 0);
+        int end = start;
+        while (start > 0 && isInValue(body[start - 1]) && end - start < LONGEST_VALUE) {
+            start--;
+        }
+        while (offset >= 0 && end < body.length && isInValue(body[end]) && end - start < LONGEST_VALUE) {
+            end++;
+        }
+        // In a list a comma stands between two numbers.
+        boolean ofField = start > 0 && isAfterColon(body, start);
+        return ofField ? new String(body, start, end - start, StandardCharsets.US_ASCII).replaceAll(",$", "") : "";
+    }
+
+    private static boolean isInValue(byte b) {
+        return Character.isLetterOrDigit(b) || b == '-' || b == '+' || b == '.' || b == ',';
+    }
+
+    private static boolean isAfterColon(byte[] body, int start) {
+        int before = start - 1;
+        while (before > 0 && Character.isWhitespace(body[before])) {
+            before--;
+        }
+        return body[before] == ':';
     }
 
     private static boolean isBlank(byte[] body, int offset) {

@@ -55,7 +55,7 @@ public record BandSurvival(
             @Describe(value = "Segments of this kind in one sphere.", example = "60", max = 1000)
             int perSphere,
 
-            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2000.247")
+            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2000.328")
             double flatArea,
 
             @Describe(
@@ -83,33 +83,33 @@ public record BandSurvival(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "14")
+            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "20")
             double flatWidth,
 
             @Describe("Width that can be seen on the sphere.")
             VisibleWidth visibleWidth,
 
-            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "925.167")
+            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "1234.282")
             double flatArea,
 
             @Describe(
                     value = "Area on the sphere, of one segment, flats included.",
                     quantity = Quantity.AREA,
-                    example = "430.2")
+                    example = "747.784")
             double sphereArea,
 
             @Describe(
                     value = "Survival: how much of the flat band's area remains above the sphere, seen square to the"
                             + " panel; 1 if all of it, 0 if none.",
                     quantity = Quantity.RATIO,
-                    example = "0.42",
+                    example = "0.528775",
                     max = 1)
             double survival,
 
             @Describe(
                     value = "Share of the band, in all segments of this kind, of the whole sphere's surface.",
                     quantity = Quantity.RATIO,
-                    example = "0.2777",
+                    example = "0.482748",
                     max = 1)
             double shareOfSphere,
 
@@ -126,19 +126,19 @@ public record BandSurvival(
             @Describe(
                     value = "On the way to the edge middle, the foot of the segment's tip.",
                     quantity = Quantity.LENGTH,
-                    example = "6.1")
+                    example = "14.3106")
             double edgeMiddle,
 
-            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "2.2")
+            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "10.8538")
             double leftCorner,
 
-            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "2.2")
+            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "10.8538")
             double rightCorner,
 
             @Describe(
                     value = "The widest that can be seen anywhere in the segment.",
                     quantity = Quantity.LENGTH,
-                    example = "6.1")
+                    example = "14.3106")
             double widest) {}
 
     /** One station of a profile. */
@@ -147,7 +147,7 @@ public record BandSurvival(
             @Describe(
                     value = "Where the station is: 0 at the edge middle, 1 at the right corner, -1 at the left corner.",
                     quantity = Quantity.RATIO,
-                    example = "0.5",
+                    example = "0",
                     min = -1,
                     max = 1)
             double at,
@@ -155,14 +155,14 @@ public record BandSurvival(
             @Describe(
                     value = "Distance along the flat panel's base from the edge middle, below 0 to the left.",
                     quantity = Quantity.LENGTH,
-                    example = "19.0611",
+                    example = "0",
                     min = -1e18)
             double along,
 
             @Describe(
                     value = "Visible width on the way there from the panel's centre.",
                     quantity = Quantity.LENGTH,
-                    example = "5.1")
+                    example = "14.3106")
             double width) {}
 
     /** The woods on the surface of one kind of sphere. */
@@ -179,9 +179,13 @@ public record BandSurvival(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "40000.0")
+            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "51689.331")
             double area,
 
-            @Describe(value = "Share of it of the whole surface.", quantity = Quantity.RATIO, example = "0.43", max = 1)
+            @Describe(
+                    value = "Share of it of the whole surface.",
+                    quantity = Quantity.RATIO,
+                    example = "0.556153",
+                    max = 1)
             double share) {}
 }

@@ -39,7 +39,7 @@ public record WidthSolution(
             @Describe(
                     value = "Flat width that makes the wish come true.",
                     quantity = Quantity.LENGTH,
-                    example = "19.8123")
+                    example = "17.8724")
             double width,
 
             @Describe("What is seen of the band with this width.")
@@ -60,7 +60,7 @@ public record WidthSolution(
                             "The most that could have been wished for beside the other wishes, in the wish's own measure;"
                                     + " left out for the rest.",
                     quantity = Quantity.NONE,
-                    example = "31.2",
+                    example = "29.279676777474",
                     optional = true)
             Double most,
 
@@ -71,7 +71,9 @@ public record WidthSolution(
             Rounded rounded) {}
 
     /** What is seen of a band. */
-    @Describe("What is seen of a band on the sphere.")
+    @Describe(
+            "What is seen of a band on the sphere: beside an exact width with all widths exact, beside a rounded one with"
+                    + " all of them rounded.")
     public record Seen(
             @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "12")
             double edgeMiddle,
@@ -79,10 +81,10 @@ public record WidthSolution(
             @Describe(
                     value = "Visible width at the corner where least of it is left.",
                     quantity = Quantity.LENGTH,
-                    example = "8.2")
+                    example = "8.5432")
             double corner,
 
-            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.31", max = 1)
+            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.408854", max = 1)
             double shareOfSphere) {}
 
     /** How a measure depends on a width. */
@@ -96,17 +98,18 @@ public record WidthSolution(
                             "Change of the measure for each unit of width: without unit for a width, for a share for each"
                                     + " unit of length.",
                     quantity = Quantity.NONE,
-                    example = "1.09",
+                    example = "1.092295505198",
                     min = -1e18)
             double change) {}
 
     /** A band after rounding. */
-    @Describe("A band after rounding its width to the shop's step.")
+    @Describe(
+            "The band's width and what is seen of it after rounding to the shop's step; left out where none was given.")
     public record Rounded(
             @Describe(
                     value = "The rounded width; for the rest what is left.",
                     quantity = Quantity.LENGTH,
-                    example = "20")
+                    example = "18")
             double width,
 
             @Describe("What is seen of the band with the rounded widths.")

@@ -28,9 +28,11 @@ import org.orbwright.quantity.Quantity;
  * @param blank the glued-up blank
  * @param sphere the finished sphere
  */
-@Describe("A design: one hollow solid of laminated segments, to be turned into a sphere.")
+@Describe("A design: one hollow solid of laminated segments, to be turned into a sphere. An answer repeats it as it was"
+        + " understood, with everything filled in that was left out.")
 public record DesignRequest(
-        @Describe(value = "A title for print-outs.", example = "\"Harbour float\"", optional = true) @Size(max = 120)
+        @Describe(value = "A title for print-outs.", example = "\"Boathouse lantern (invented)\"", optional = true)
+        @Size(max = 120)
         String name,
 
         @Describe(value = "The unit of every length in the design and in its answer.", example = "\"mm\"") @NotNull
@@ -173,7 +175,7 @@ public record DesignRequest(
             @Describe(
                     value = "Width of the strip; null or left out for one band that takes the rest.",
                     quantity = Quantity.LENGTH,
-                    example = "14",
+                    example = "20",
                     optional = true)
             @DecimalMin("0.001")
             @DecimalMax("10000")

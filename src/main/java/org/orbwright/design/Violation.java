@@ -23,11 +23,16 @@ public record Violation(
         @Describe(value = "Stable code of the broken rule.", example = "\"OUT_OF_RANGE\"")
         String code,
 
-        @Describe(value = "What is wrong, in a sentence.", example = "\"size.value must be at least 0.001.\"")
+        @Describe(
+                value = "What is wrong, in a sentence.",
+                example = "\"size.value must be 0.001 to 100000 in the design's unit, but is -3.\"")
         String message,
 
         @Describe(value = "The rejected value as text, shortened.", example = "\"-3\"", optional = true)
         String rejected,
 
-        @Describe(value = "What is allowed instead.", example = "\"0.001 to 100000\"", optional = true)
+        @Describe(
+                value = "What is allowed instead.",
+                example = "\"0.001 to 100000 in the design's unit\"",
+                optional = true)
         String allowed) {}

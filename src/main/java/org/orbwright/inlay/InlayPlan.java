@@ -38,13 +38,13 @@ public record InlayPlan(
             @Describe(
                     value = "Depth of the pocket that leaves the wanted thickness at the inlay's rim.",
                     quantity = Quantity.LENGTH,
-                    example = "5.1")
+                    example = "5.2413")
             double depth,
 
             @Describe(
                     value = "Deepest pocket that leaves the wanted floor.",
                     quantity = Quantity.LENGTH,
-                    example = "22.9")
+                    example = "23")
             double deepest,
 
             @Describe(
@@ -56,28 +56,31 @@ public record InlayPlan(
             @Describe(
                     value = "Thickness of the finished inlay at its middle.",
                     quantity = Quantity.LENGTH,
-                    example = "2.8")
+                    example = "2.3413")
             double centreThickness,
 
-            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "22.8")
+            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "22.7587")
             double floor,
 
             @Describe(
                     value = "Length along the sphere across the finished inlay.",
                     quantity = Quantity.LENGTH,
-                    example = "30.2")
+                    example = "24.0786")
             double acrossOnSphere,
 
-            @Describe(value = "Area of the finished inlay on the sphere.", quantity = Quantity.AREA, example = "711.4")
+            @Describe(
+                    value = "Area of the finished inlay on the sphere.",
+                    quantity = Quantity.AREA,
+                    example = "454.613")
             double area) {}
 
     /** The largest inlay. */
-    @Describe("The largest inlay of a shape.")
+    @Describe("The largest inlay of this shape with the wanted rim and floor.")
     public record Largest(
             @Describe(
                     value = "Its diameter, for a polygon through its corners.",
                     quantity = Quantity.LENGTH,
-                    example = "83.2")
+                    example = "89.0803")
             double diameter,
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
@@ -95,7 +98,7 @@ public record InlayPlan(
             @Describe(
                     value = "Diameter of the hole along the finished sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "4.0002")
+                    example = "4.0004")
             double diameterOnSphere,
 
             @Describe(
@@ -115,7 +118,7 @@ public record InlayPlan(
 
             @Describe(
                     value = "The band's number in the lamination, from 1 at the base.",
-                    example = "5",
+                    example = "1",
                     min = 1,
                     max = 60)
             int band,
@@ -126,13 +129,13 @@ public record InlayPlan(
             @Describe(
                     value = "Area on the sphere that is covered, in one panel.",
                     quantity = Quantity.AREA,
-                    example = "711.4")
+                    example = "0")
             double area,
 
             @Describe(
                     value = "Share of what can be seen of the band without the inlay.",
                     quantity = Quantity.RATIO,
-                    example = "1",
+                    example = "0",
                     max = 1)
             double share) {}
 
@@ -150,11 +153,11 @@ public record InlayPlan(
 
             @Describe(
                     value = "Number of the panel opposite; left out where there is none.",
-                    example = "11",
+                    example = "9",
                     optional = true,
                     max = 200)
             Integer opposite,
 
-            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1, 2, 3, 4, 5]")
+            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1,2,4,6,8]")
             List<Integer> neighbours) {}
 }

@@ -100,7 +100,7 @@ public record SawAngles(
             @Describe(
                     value = "Length of the edge, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "76.2445")
+                    example = "76.245")
             double length,
 
             @Describe(

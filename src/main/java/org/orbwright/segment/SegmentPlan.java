@@ -48,13 +48,13 @@ public record SegmentPlan(
             @Describe(
                     value = "Base distance, from the panel's centre square to the base: the height of every segment.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4694")
+                    example = "52.4711")
             double baseDistance,
 
             @Describe(
                     value = "Width of the glued-up blank across its bands.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4694")
+                    example = "52.4711")
             double blankWidth,
 
             @Describe(value = "How the segments come out of the blank.", example = "\"ALONG_BLANK\"")
@@ -73,25 +73,25 @@ public record SegmentPlan(
             @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
             boolean mirrored,
 
-            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "76.2445")
+            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "76.245")
             double base,
 
             @Describe(
                     value = "Base length to the left of the foot of the tip.",
                     quantity = Quantity.LENGTH,
-                    example = "38.1223")
+                    example = "38.1225")
             double baseLeft,
 
             @Describe(
                     value = "Base length to the right of the foot of the tip.",
                     quantity = Quantity.LENGTH,
-                    example = "38.1223")
+                    example = "38.1225")
             double baseRight,
 
-            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "64.8552")
+            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "64.8578")
             double legLeft,
 
-            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "64.8552")
+            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "64.8578")
             double legRight,
 
             @Describe(
@@ -99,10 +99,10 @@ public record SegmentPlan(
                             "Distance from the stop to the blade, along the edge of the blank that carries the base, with"
                                     + " the blank's pointed end against the stop: the base.",
                     quantity = Quantity.LENGTH,
-                    example = "76.2445")
+                    example = "76.245")
             double stopDistance,
 
-            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2000.247")
+            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2000.328")
             double area,
 
             @Describe(
@@ -123,16 +123,16 @@ public record SegmentPlan(
             @Describe(
                     value = "Length of blank that these segments take, both end trims and all kerfs included.",
                     quantity = Quantity.LENGTH,
-                    example = "563.1")
+                    example = "563.1018")
             double lengthUsed,
 
-            @Describe(value = "Length of blank left over.", quantity = Quantity.LENGTH, example = "20.9")
+            @Describe(value = "Length of blank left over.", quantity = Quantity.LENGTH, example = "20.8982")
             double lengthLeft,
 
             @Describe(
                     value = "Shortest blank that gives one segment of this kind.",
                     quantity = Quantity.LENGTH,
-                    example = "100.2")
+                    example = "100.245")
             double shortestBlank,
 
             @Describe(
@@ -156,6 +156,6 @@ public record SegmentPlan(
             @Describe(
                     value = "Where the line meets the edge of the blank's last band.",
                     quantity = Quantity.LENGTH,
-                    example = "50.1223")
+                    example = "50.1225")
             double lastBandEdge) {}
 }

@@ -49,7 +49,7 @@ public record Yield(
                     max = 1e9)
             Integer blanks,
 
-            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "52.4694")
+            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "52.4711")
             double blankWidth,
 
             @Describe(value = "Length of a blank.", quantity = Quantity.LENGTH, example = "584")
@@ -111,7 +111,7 @@ public record Yield(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "14")
+            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "20")
             double width,
 
             @Describe(value = "Thickness of the strip: the panel's.", quantity = Quantity.LENGTH, example = "28")
@@ -140,14 +140,14 @@ public record Yield(
                     value =
                             "Wood in one finished, hollow sphere; left out where the sphere breaks through to the hollow.",
                     quantity = Quantity.VOLUME,
-                    example = "1480000.0",
+                    example = "1410680.2",
                     optional = true)
             Double volume,
 
             @Describe(
                     value = "Mass of one finished sphere; left out where the density of a wood is not known.",
                     quantity = Quantity.MASS,
-                    example = "0.95",
+                    example = "0.8692",
                     optional = true)
             Double mass,
 
@@ -159,20 +159,20 @@ public record Yield(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "700000.0")
+            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "1525889.4")
             double solidVolume,
 
             @Describe(
                     value = "Volume of it in the finished sphere.",
                     quantity = Quantity.VOLUME,
-                    example = "500000.0",
+                    example = "594284.6",
                     optional = true)
             Double sphereVolume,
 
             @Describe(
                     value = "Mass of it in the finished sphere.",
                     quantity = Quantity.MASS,
-                    example = "0.308",
+                    example = "0.3661",
                     optional = true)
             Double sphereMass) {}
 
@@ -182,41 +182,41 @@ public record Yield(
             @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
-            @Describe(value = "Strips of it.", example = "10", optional = true, max = 1e9)
+            @Describe(value = "Strips of it.", example = "20", optional = true, max = 1e9)
             Integer strips,
 
             @Describe(
                     value = "Length of all its strips together.",
                     quantity = Quantity.LENGTH,
-                    example = "5840",
+                    example = "11680",
                     optional = true)
             Double stripLength,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.VOLUME,
-                    example = "2289280.0",
+                    example = "5309671.9",
                     optional = true)
             Double stripVolume,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.BOARD_FEET,
-                    example = "0.9702",
+                    example = "2.2501",
                     optional = true)
             Double stripBoardFeet,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.CUBIC_METRES,
-                    example = "0.00228928",
+                    example = "0.00530967",
                     optional = true)
             Double stripCubicMetres,
 
             @Describe(
                     value = "Volume of it in all finished spheres.",
                     quantity = Quantity.VOLUME,
-                    example = "1000000.0",
+                    example = "1083122.9",
                     optional = true)
             Double finishedVolume,
 
@@ -228,13 +228,13 @@ public record Yield(
                     optional = true)
             Double density,
 
-            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "1.41", optional = true)
+            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "3.2708", optional = true)
             Double stripMass,
 
             @Describe(
                     value = "Mass of it in all finished spheres.",
                     quantity = Quantity.MASS,
-                    example = "0.616",
+                    example = "0.6672",
                     optional = true)
             Double finishedMass) {}
 }

@@ -10,12 +10,13 @@ import org.orbwright.quantity.Describe;
  */
 @Describe("Standing advice on a hazard of a step of the work.")
 public record Caution(
-        @Describe(value = "The step.", example = "\"TURNING\"")
+        @Describe(value = "The step of the work that the hazard belongs to.", example = "\"GENERAL\"")
         Step step,
 
         @Describe(
                 value = "The advice.",
-                example = "\"Wear a face shield and stand out of the line of the work when it starts.\"")
+                example = "\"These numbers say what fits, not what is safe. The machine's manual,"
+                        + " local rules and qualified instruction come first.\"")
         String text) {
 
     /** The steps of the work, in their order. */

@@ -12,22 +12,24 @@ import org.orbwright.quantity.Describe;
  */
 @Describe("Something that the design gets wrong or nearly wrong.")
 public record Finding(
-        @Describe(value = "Stable code.", example = "\"BREAK_THROUGH\"")
+        @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"BAND_THINNED\"")
         FindingCode code,
 
         @Describe(
                 value = "STOP: do not cut this. WARN: cut it only if that is meant. NOTE: good to know.",
-                example = "\"STOP\"")
+                example = "\"WARN\"")
         Severity severity,
 
         @Describe(
                 value = "One sentence in shop words, with the numbers in it.",
-                example = "\"The sphere of 172 mm breaks through at the corners of the pentagon panels.\"")
+                example = "\"Band 5 (black walnut, 12.47 mm wide) is thinned below half in the"
+                        + " inverted segments of the pentagon panels: at most 6 mm of its width"
+                        + " can be seen on the sphere, and 31 % of its area.\"")
         String message,
 
         @Describe(
                 value = "JSON pointer (RFC 6901) to the field of the request that it is about.",
-                example = "\"/panel/thickness\"")
+                example = "\"/laminations/0/bands/4/width\"")
         String field) {
 
     /** How much a finding matters. */

@@ -12,7 +12,7 @@ public record Face(
         @Describe(value = "Whether the face is the mirror image of its kind's first face.", example = "false")
         boolean mirrored,
 
-        @Describe(value = "Numbers of its corners, counter-clockwise seen from outside.", example = "[0,8,4,14,12]")
+        @Describe(value = "Numbers of its corners, counter-clockwise seen from outside.", example = "[0,12,14,4,8]")
         List<Integer> vertices,
 
         @Describe("Its segments; the base of each lies between the corner of the same place in the list and the next.")

@@ -46,7 +46,7 @@ public record Solid(
         @Describe(value = "Area of all faces.", quantity = Quantity.UNIT_EDGE, example = "20.645728807068")
         double surfaceArea,
 
-        @Describe(value = "Volume.", quantity = Quantity.UNIT_EDGE, example = "7.663118960624")
+        @Describe(value = "Volume.", quantity = Quantity.UNIT_EDGE, example = "7.663118960625")
         double volume,
 
         @Describe("The face kinds, the fewest sides first.") List<FaceKind> faceKinds,

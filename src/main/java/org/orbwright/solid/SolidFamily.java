@@ -1,6 +1,9 @@
 package org.orbwright.solid;
 
+import org.orbwright.quantity.Describe;
+
 /** The three families of solids. */
+@Describe("The family that a solid belongs to.")
 public enum SolidFamily {
     /** All faces alike and regular. */
     PLATONIC,

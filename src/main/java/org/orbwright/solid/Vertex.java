@@ -7,13 +7,28 @@ import org.orbwright.quantity.Quantity;
 /** A corner of a solid, from the solid's centre. */
 @Describe("A corner of a solid, from the solid's centre.")
 public record Vertex(
-        @Describe(value = "First coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        @Describe(
+                value = "First coordinate.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "0.809016994375",
+                min = -10,
+                max = 10)
         double x,
 
-        @Describe(value = "Second coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        @Describe(
+                value = "Second coordinate.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "0.809016994375",
+                min = -10,
+                max = 10)
         double y,
 
-        @Describe(value = "Third coordinate.", quantity = Quantity.UNIT_EDGE, example = "0.5", min = -10, max = 10)
+        @Describe(
+                value = "Third coordinate.",
+                quantity = Quantity.UNIT_EDGE,
+                example = "0.809016994375",
+                min = -10,
+                max = 10)
         double z) {
 
     static Vertex of(Vector3D point) {

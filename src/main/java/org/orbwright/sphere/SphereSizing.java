@@ -17,16 +17,19 @@ public record SphereSizing(
         @Describe(
                 value = "Length of the solid's shortest edge, at the joint distance.",
                 quantity = Quantity.LENGTH,
-                example = "76.2445")
+                example = "76.245")
         double edge,
 
         @Describe(
                 value = "Diameter of the rough solid over its outermost corners: what has to swing clear on the lathe.",
                 quantity = Quantity.LENGTH,
-                example = "220")
+                example = "220.0886")
         double swingDiameter,
 
-        @Describe(value = "Diameter inside which every seam is closed.", quantity = Quantity.LENGTH, example = "199.6")
+        @Describe(
+                value = "Diameter inside which every seam is closed.",
+                quantity = Quantity.LENGTH,
+                example = "199.6119")
         double seamDiameter,
 
         @Describe(
@@ -50,14 +53,14 @@ public record SphereSizing(
         @Describe(
                 value = "Thinnest wall of the finished sphere; below 0 it breaks through.",
                 quantity = Quantity.LENGTH,
-                example = "11.2",
+                example = "9.3629",
                 min = -1e18)
         double thinnestWall,
 
         @Describe(
                 value = "Smallest panel thickness that gives the wanted minimum wall everywhere.",
                 quantity = Quantity.LENGTH,
-                example = "23.4")
+                example = "25.3276")
         double smallestThickness,
 
         @Describe("The land and its limits.") LandLimits land) {
@@ -92,13 +95,13 @@ public record SphereSizing(
             @Describe(
                     value = "From the solid's centre to the middle of an edge, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "99.8")
+                    example = "99.8059")
             double seamRadius,
 
             @Describe(
                     value = "From the solid's centre to the panel's farthest corner, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "106.8")
+                    example = "106.8389")
             double cornerRadius,
 
             Removal removal,
@@ -114,7 +117,7 @@ public record SphereSizing(
             @Describe(
                     value = "Smallest panel thickness that gives the wanted minimum wall at this face kind.",
                     quantity = Quantity.LENGTH,
-                    example = "23.4")
+                    example = "25.3276")
             double smallestThickness,
 
             @Describe(
@@ -127,7 +130,7 @@ public record SphereSizing(
                     value =
                             "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the panel.",
                     quantity = Quantity.LENGTH,
-                    example = "104.9388")
+                    example = "104.9422")
             double blockingDiscDiameter,
 
             @Describe(
@@ -150,14 +153,14 @@ public record SphereSizing(
             @Describe(
                     value = "Wood turned away at the middle of an edge.",
                     quantity = Quantity.LENGTH,
-                    example = "17.2",
+                    example = "17.23",
                     min = -1e18)
             double edgeMiddle,
 
             @Describe(
                     value = "Wood turned away at the farthest corner.",
                     quantity = Quantity.LENGTH,
-                    example = "24.1",
+                    example = "24.0443",
                     min = -1e18)
             double corner) {}
 
@@ -175,19 +178,19 @@ public record SphereSizing(
             @Describe(
                     value = "Wall left at the middle of an edge.",
                     quantity = Quantity.LENGTH,
-                    example = "14.4",
+                    example = "14.4078",
                     min = -1e18)
             double edgeMiddle,
 
             @Describe(
                     value = "Wall left at the farthest corner.",
                     quantity = Quantity.LENGTH,
-                    example = "9.4",
+                    example = "9.3629",
                     min = -1e18)
             double corner) {}
 
     /** The land and its limits. */
-    @Describe("The land and its limits.")
+    @Describe("The chosen land, and how large it could be.")
     public record LandLimits(
             @Describe(value = "The chosen land.", quantity = Quantity.LENGTH, example = "4")
             double land,
@@ -196,19 +199,19 @@ public record SphereSizing(
                     value = "Largest land with these panels that still lets the sphere be turned at the smallest face"
                             + " distance with closed seams.",
                     quantity = Quantity.LENGTH,
-                    example = "14.9")
+                    example = "14.9059")
             double largestForPanels,
 
             @Describe(
                     value = "Largest land for this measure across flats that still lets the sphere be turned at the"
                             + " smallest face distance with closed seams.",
                     quantity = Quantity.LENGTH,
-                    example = "13.3")
+                    example = "13.2771")
             double largestForAcrossFlats,
 
             @Describe(
                     value = "Largest land for this measure across flats that closes every seam of the chosen sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "15.7")
+                    example = "15.744")
             double largestForDiameter) {}
 }

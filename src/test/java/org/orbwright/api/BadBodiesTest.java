@@ -42,7 +42,7 @@ class BadBodiesTest {
     }
 
     static List<Arguments> brokenRules() {
-        String range = "size.value must be 0.001 to 100000, but is ";
+        String range = "size.value must be 0.001 to 100000 in the design's unit, but is ";
         String unit = "unit must be one of mm, in, but is ";
         return List.of(
                 rule("'value':100", "'value':0", "/size/value", "OUT_OF_RANGE", range + "0.", "0"),
@@ -138,7 +138,7 @@ class BadBodiesTest {
                         "'width':-1",
                         "/laminations/0/bands/0/width",
                         "OUT_OF_RANGE",
-                        "laminations[0].bands[0].width must be 0.001 to 10000, but is -1.",
+                        "laminations[0].bands[0].width must be 0.001 to 10000 in the design's unit, but is -1.",
                         "-1"),
                 rule(
                         "\\{'species':'ash','width':null}",
@@ -167,44 +167,19 @@ class BadBodiesTest {
         return Arguments.of(what, with, path, code, message, rejected);
     }
 
-    @ParameterizedTest(name = "{0}")
-    @MethodSource
-    void unreadableJson(String body, String code, String detail) {
-        JsonNode problem = problem(post(body), 400, "unreadable-json");
-        assertEquals(detail, problem.path("detail").asText());
-        assertEquals(code, problem.at("/violations/0/code").asText());
-        assertEquals("", problem.at("/violations/0/path").asText("missing"));
-    }
-
-    static List<Arguments> unreadableJson() {
-        String notJson = "The body is not JSON at or just before line ";
-        String early = ": a bracket, a brace or a quote is not closed, or a value is missing.";
-        String limits =
-                "The JSON is nested too deep, or a number, a name or a text in it is too long at or just before line ";
-        return List.of(
-                Arguments.of("", "EMPTY_BODY", "The body is empty; it has to be a design as JSON."),
-                Arguments.of(" \n ", "EMPTY_BODY", "The body is empty; it has to be a design as JSON."),
-                Arguments.of("{'unit': 'mm',\n  'sölid': }", "MALFORMED", notJson + "2, column 12."),
-                Arguments.of("{'copies': NaN}", "MALFORMED", notJson + "1, column 15."),
-                Arguments.of("{'copies': 01}", "MALFORMED", notJson + "1, column 13."),
-                Arguments.of(
-                        "{'unit': 'mm',\n",
-                        "ENDS_EARLY",
-                        "The JSON ends too early at or just before line 2, column 1" + early),
-                Arguments.of(
-                        "{'unit': 'm",
-                        "ENDS_EARLY",
-                        "The JSON ends too early at or just before line 1, column 12" + early),
-                Arguments.of(
-                        "{} x",
-                        "TRAILING_TEXT",
-                        "After the end of the design there is more text at or just before line 1, column 4."),
-                Arguments.of(
-                        "{} {}",
-                        "TRAILING_TEXT",
-                        "After the end of the design there is more text at or just before line 1, column 4."),
-                Arguments.of("[".repeat(200) + "]".repeat(200), "BEYOND_LIMITS", limits + "1, column 66."),
-                Arguments.of("{'copies': " + "1".repeat(70) + "}", "BEYOND_LIMITS", limits + "1, column 82."));
+    /** A character outside the basic plane is one, as the contract counts. */
+    @Test
+    void lengthsAreCountedInCharacters() {
+        String wood = "\ud83e\udeb5";
+        assertEquals(
+                200,
+                post(GOOD.replace("{'unit'", "{'name':'" + wood.repeat(120) + "','unit'"))
+                        .statusCode());
+        JsonNode problem = problem(
+                post(GOOD.replace("{'unit'", "{'name':'" + wood.repeat(121) + "','unit'")), 400, "invalid-request");
+        assertEquals(
+                "name must be a text of 0 to 120 characters, but has 121.",
+                problem.path("detail").asText());
     }
 
     @Test

@@ -15,12 +15,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The contract says of everything what it is. */
 @QuarkusTest
 class ContractTest {
-    private final JsonNode contract = Contract.document();
+    private JsonNode contract;
+
+    /** Not when the test is made: the service's port is not known then. */
+    @BeforeEach
+    void read() {
+        contract = Contract.document();
+    }
 
     @Test
     void isOfTheVersionThatEveryToolReads() {

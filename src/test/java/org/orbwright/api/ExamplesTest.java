@@ -9,6 +9,8 @@ import io.restassured.http.ContentType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 class ExamplesTest {
     private static final Map<String, String> NAMES = Map.of("findSolid", "dodecahedron");
     private static final String WORKED = "dodecahedron-two-spheres";
+    private static final String PROBLEM_EXAMPLES = "/content/application~1problem+json/examples/";
 
     @TestFactory
     Stream<DynamicTest> everyExampleIsTheRealAnswer() {
@@ -39,6 +42,26 @@ class ExamplesTest {
                         .map(name -> DynamicTest.dynamicTest(
                                 path.getKey() + " " + name,
                                 () -> answer(path.getKey(), path.getValue().path("post"), name))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyShownProblemIsTheRealAnswer() {
+        JsonNode answers = Contract.document().at("/components/responses");
+        return BadRequests.ALL.entrySet().stream()
+                .map(request -> DynamicTest.dynamicTest(
+                        request.getKey(),
+                        () -> assertEquals(
+                                answers.at("/" + request.getKey().replace("/", PROBLEM_EXAMPLES) + "/value"),
+                                request.getValue().answer())));
+    }
+
+    @Test
+    void everyShownProblemIsAskedFor() {
+        List<String> shown = stream(Contract.document().at("/components/responses"))
+                .flatMap(answer -> stream(answer.getValue().at("/content/application~1problem+json/examples"))
+                        .map(example -> answer.getKey() + "/" + example.getKey()))
+                .toList();
+        assertEquals(BadRequests.ALL.keySet(), new HashSet<>(shown));
     }
 
     private static boolean takesDesign(JsonNode operation) {
@@ -104,6 +127,9 @@ class ExamplesTest {
     @Test
     @EnabledIfSystemProperty(named = "examples", matches = "record")
     void record() throws IOException {
+        for (Map.Entry<String, BadRequests.BadRequest> request : BadRequests.ALL.entrySet()) {
+            write(request.getKey(), request.getValue().answer().toString());
+        }
         for (Map.Entry<String, JsonNode> path :
                 Contract.document().path("paths").properties()) {
             boolean posted = path.getValue().has("post");

@@ -72,6 +72,7 @@ class HttpProblemsTest {
     private static void wrongMethod(Map.Entry<String, JsonNode> path) {
         String allowed = path.getValue().has("get") ? "GET, HEAD, OPTIONS" : "OPTIONS, POST";
         String address = path.getKey().replaceAll("\\{.*}", "cube");
+        given().options(address).then().statusCode(200).header("Allow", equalTo(allowed));
         problem(Contract.badRequest().delete(address).then(), 405, "method-not-allowed")
                 .header("Allow", equalTo(allowed))
                 .body("detail", equalTo("DELETE is not for " + address + "; it takes " + allowed + "."));
@@ -108,8 +109,8 @@ class HttpProblemsTest {
                         "unsupported-media-type")
                 .body(
                         "detail",
-                        startsWith(
-                                "The body has to be sent with the header Content-Type: application/json, not text/xml"));
+                        startsWith("The body has to be sent with the header Content-Type: application/json,"
+                                + " not text/xml"));
     }
 
     @Test

@@ -1,0 +1,49 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.restassured.http.ContentType;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** The requests whose problems the contract shows: a good request with one thing wrong. */
+final class BadRequests {
+    private static final String DESIGN =
+            DesignLibrary.find("dodecahedron-with-land").orElseThrow().json();
+
+    /** By the declared answer that the problem belongs to and the example's name in it. */
+    static final Map<String, BadRequest> ALL = all();
+
+    private BadRequests() {}
+
+    /** A request and what is wrong with it; without a body it is read. */
+    record BadRequest(String address, String body) {
+        JsonNode answer() {
+            return Contract.json(
+                    body == null
+                            ? Contract.badRequest().get(address).asString()
+                            : Contract.badRequest()
+                                    .contentType(ContentType.JSON)
+                                    .body(body)
+                                    .post(address)
+                                    .asString());
+        }
+    }
+
+    private static Map<String, BadRequest> all() {
+        Map<String, BadRequest> requests = new LinkedHashMap<>();
+        requests.put("INVALID_REQUEST/decimal-comma", posted("177.8", "177,8"));
+        requests.put("INVALID_REQUEST/size-below-zero", posted("177.8", "-3"));
+        requests.put("UNKNOWN_NAME/misspelt-solid", new BadRequest("/v1/solids/dodecahedrn", null));
+        requests.put("UNKNOWN_NAME/misspelt-design", new BadRequest("/v1/designs/dodecahedron", null));
+        requests.put("IMPOSSIBLE_DESIGN/misspelt-solid", posted("\"dodecahedron\"", "\"dodecahedrn\""));
+        requests.put("IMPOSSIBLE_DESIGN/bands-too-wide", posted("20.0", "40.0"));
+        return requests;
+    }
+
+    private static BadRequest posted(String what, String with) {
+        if (!DESIGN.contains(what)) {
+            throw new IllegalStateException("the design has no " + what);
+        }
+        return new BadRequest("/v1/sheet", DESIGN.replace(what, with));
+    }
+}
