@@ -68,9 +68,9 @@ public record BandSurvival(
             List<BandView> upright,
 
             @Describe(
-                    value =
-                            "The bands of an inverted segment, from the base to the tip; left out where the bands read the"
-                                    + " same from both edges.",
+                    value = "The bands of an inverted segment, from the base to the tip; left out where the bands"
+                            + " read the"
+                            + " same from both edges.",
                     optional = true)
             List<BandView> inverted) {}
 
@@ -120,7 +120,8 @@ public record BandSurvival(
     /** The visible width of a band at the places that matter. */
     @Describe(
             "The width of a band that can be seen on the sphere, measured along the sphere square to the band's edges."
-                    + " At a place on the base it is that part of the width that is crossed on the way there from the panel's"
+                    + " At a place on the base it is that part of the width that is crossed on the way there from"
+                    + " the panel's"
                     + " centre.")
     public record VisibleWidth(
             @Describe(

@@ -75,9 +75,10 @@ public record WidthRequest(
     }
 
     /** What a wish measures. */
-    @Describe(
-            "What is wished for a band: EDGE_MIDDLE its visible width there, CORNER its visible width at the corner where"
-                    + " least of it is left, SHARE_OF_SPHERE its share of the sphere from 0 to 1, REST what the others leave.")
+    @Describe("What is wished for a band: EDGE_MIDDLE its visible width there, CORNER its visible width at the corner"
+            + " where"
+            + " least of it is left, SHARE_OF_SPHERE its share of the sphere from 0 to 1, REST what the"
+            + " others leave.")
     public enum Measure {
         /** Visible width on the way to the edge middle. */
         EDGE_MIDDLE,
@@ -99,9 +100,9 @@ public record WidthRequest(
             Integer band,
 
             @Describe(
-                    value =
-                            "What is wished for: a visible width at the edge middle or at the corner, a share of the sphere"
-                                    + " from 0 to 1, or the rest.",
+                    value = "What is wished for: a visible width at the edge middle or at the corner, a share of the"
+                            + " sphere"
+                            + " from 0 to 1, or the rest.",
                     example = "\"EDGE_MIDDLE\"")
             @NotNull
             Measure measure,

@@ -46,9 +46,9 @@ public record WidthSolution(
             Seen seen,
 
             @Describe(
-                    value =
-                            "What is seen less what was wished for, in the wish's own measure before rounding to the shop's"
-                                    + " step: the design's unit, or a share. Left out for the rest.",
+                    value = "What is seen less what was wished for, in the wish's own measure before rounding to the"
+                            + " shop's"
+                            + " step: the design's unit, or a share. Left out for the rest.",
                     quantity = Quantity.NONE,
                     example = "0",
                     optional = true,
@@ -56,9 +56,9 @@ public record WidthSolution(
             Double residual,
 
             @Describe(
-                    value =
-                            "The most that could have been wished for beside the other wishes, in the wish's own measure;"
-                                    + " left out for the rest.",
+                    value = "The most that could have been wished for beside the other wishes, in the wish's own"
+                            + " measure;"
+                            + " left out for the rest.",
                     quantity = Quantity.NONE,
                     example = "29.279676777474",
                     optional = true)
@@ -71,9 +71,9 @@ public record WidthSolution(
             Rounded rounded) {}
 
     /** What is seen of a band. */
-    @Describe(
-            "What is seen of a band on the sphere: beside an exact width with all widths exact, beside a rounded one with"
-                    + " all of them rounded.")
+    @Describe("What is seen of a band on the sphere: beside an exact width with all widths exact, beside a rounded one"
+            + " with"
+            + " all of them rounded.")
     public record Seen(
             @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "12")
             double edgeMiddle,
@@ -94,9 +94,9 @@ public record WidthSolution(
             int band,
 
             @Describe(
-                    value =
-                            "Change of the measure for each unit of width: without unit for a width, for a share for each"
-                                    + " unit of length.",
+                    value = "Change of the measure for each unit of width: without unit for a width, for a share for"
+                            + " each"
+                            + " unit of length.",
                     quantity = Quantity.NONE,
                     example = "1.092295505198",
                     min = -1e18)

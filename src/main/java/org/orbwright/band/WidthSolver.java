@@ -243,7 +243,7 @@ public final class WidthSolver {
                 wished.path(i) + "/value",
                 "WISH_TOO_LARGE",
                 "Band " + wished.number(i) + " cannot show " + wished.sayWish(i, wish)
-                        + ": with everything that the other" + " wishes leave it shows " + wished.sayWish(i, most[i])
+                        + ": with everything that the other wishes leave, it shows " + wished.sayWish(i, most[i])
                         + " at most.",
                 wished.shownWish(i, wish),
                 "at most " + wished.sayWish(i, most[i]));

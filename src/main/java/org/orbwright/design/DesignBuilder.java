@@ -173,7 +173,7 @@ final class DesignBuilder {
                     "/sphere/diameter",
                     "SPHERE_TOO_LARGE",
                     "A sphere of " + unit.say(2 * radius)
-                            + " in diameter is larger than the seams allow: this solid has" + " wood all round for "
+                            + " in diameter is larger than the seams allow: this solid has wood all round for "
                             + unit.sayAtMost(2 * largest) + " at most.",
                     shown(2 * radius),
                     "at most " + unit.sayAtMost(2 * largest));

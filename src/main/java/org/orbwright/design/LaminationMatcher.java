@@ -101,7 +101,7 @@ final class LaminationMatcher {
                     pointer + (halves ? "/places" : "/chevron"),
                     "ODD_PANEL",
                     "The " + kind.face() + " panels have " + kind.sides()
-                            + " segments, an odd number, so that two alike" + " would lie side by side.",
+                            + " segments, an odd number, so that two alike would lie side by side.",
                     halves ? String.valueOf(asked.places()) : "true",
                     halves ? "ALL" : "false");
             return false;

@@ -14,9 +14,9 @@ import org.orbwright.quantity.Describe;
 @Describe("One broken rule of a request.")
 public record Violation(
         @Describe(
-                value =
-                        "JSON pointer (RFC 6901) to the field, empty for the whole body; a query or path parameter by its"
-                                + " name.",
+                value = "JSON pointer (RFC 6901) to the field, empty for the whole body; a query or path parameter"
+                        + " by its"
+                        + " name.",
                 example = "\"/size/value\"")
         String path,
 

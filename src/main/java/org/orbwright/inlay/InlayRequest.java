@@ -67,18 +67,18 @@ public record InlayRequest(
         Double chipOut,
 
         @Describe(
-                value =
-                        "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces from 0; all of"
-                                + " the face kind if left out.",
+                value = "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces from 0;"
+                        + " all of"
+                        + " the face kind if left out.",
                 example = "[0, 3, 7]",
                 optional = true)
         @Size(min = 1, max = 200)
         List<@NotNull @Min(0) @Max(200) Integer> panels,
 
         @Describe(
-                value =
-                        "Names of the motifs that are shared out over these panels, as far apart as they can be; none if"
-                                + " left out.",
+                value = "Names of the motifs that are shared out over these panels, as far apart as they can be;"
+                        + " none if"
+                        + " left out.",
                 example = "[\"anchor\", \"gull\"]",
                 optional = true)
         @Size(min = 1, max = 200)

@@ -95,9 +95,9 @@ public record SegmentPlan(
             double legRight,
 
             @Describe(
-                    value =
-                            "Distance from the stop to the blade, along the edge of the blank that carries the base, with"
-                                    + " the blank's pointed end against the stop: the base.",
+                    value = "Distance from the stop to the blade, along the edge of the blank that carries the base,"
+                            + " with"
+                            + " the blank's pointed end against the stop: the base.",
                     quantity = Quantity.LENGTH,
                     example = "76.245")
             double stopDistance,
@@ -135,9 +135,9 @@ public record SegmentPlan(
                     example = "100.245")
             double shortestBlank,
 
-            @Describe(
-                    "The cuts along one blank, from its left end, at most the first 400. Each is the line of a finished leg,"
-                            + " or of a stick's side; saw on its waste side.")
+            @Describe("The cuts along one blank, from its left end, at most the first 400. Each is the line of a"
+                    + " finished leg,"
+                    + " or of a stick's side; saw on its waste side.")
             List<Cut> cuts) {}
 
     /** Where one cut crosses the blank. */

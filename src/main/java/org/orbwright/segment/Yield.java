@@ -34,9 +34,9 @@ public record Yield(
             Places places,
 
             @Describe(
-                    value =
-                            "Sets that one blank gives: 1 if the bands read the same from both edges or are tilted, else 2,"
-                                    + " upright and inverted.",
+                    value = "Sets that one blank gives: 1 if the bands read the same from both edges or are tilted,"
+                            + " else 2,"
+                            + " upright and inverted.",
                     example = "2",
                     min = 1,
                     max = 2)
@@ -83,9 +83,9 @@ public record Yield(
             Integer blanks,
 
             @Describe(
-                    value =
-                            "How many of these blanks are turned end for end before the first cut, so that the sets even"
-                                    + " out.",
+                    value = "How many of these blanks are turned end for end before the first cut, so that the sets"
+                            + " even"
+                            + " out.",
                     example = "0",
                     max = 1e9)
             int turnedBlanks,
@@ -137,8 +137,8 @@ public record Yield(
             int count,
 
             @Describe(
-                    value =
-                            "Wood in one finished, hollow sphere; left out where the sphere breaks through to the hollow.",
+                    value = "Wood in one finished, hollow sphere; left out where the sphere breaks through to the"
+                            + " hollow.",
                     quantity = Quantity.VOLUME,
                     example = "1410680.2",
                     optional = true)

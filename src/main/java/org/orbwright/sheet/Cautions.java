@@ -24,19 +24,23 @@ final class Cautions {
                             + " instruction come first."),
             new Caution(
                     RIPPING,
-                    "Narrow strips: use the riving knife and guard, a push block, and a setting in which the strip cannot be"
+                    "Narrow strips: use the riving knife and guard, a push block, and a setting in which the strip"
+                            + " cannot be"
                             + " trapped between fence and blade."),
             new Caution(
                     GLUING,
-                    "Ventilate and wear gloves as the glue's data sheet says; let glue cure fully before the piece is sawn"
+                    "Ventilate and wear gloves as the glue's data sheet says; let glue cure fully before the piece"
+                            + " is sawn"
                             + " or spun."),
             new Caution(
                     CROSSCUTTING,
-                    "Never hold small segments by hand at the blade: clamp them in a jig that carries them past it, and stop"
+                    "Never hold small segments by hand at the blade: clamp them in a jig that carries them past it,"
+                            + " and stop"
                             + " the blade before clearing offcuts."),
             new Caution(
                     BEVELLING,
-                    "A tilted blade takes other guards and clearances: check with the saw unplugged that the panel is held"
+                    "A tilted blade takes other guards and clearances: check with the saw unplugged that the panel"
+                            + " is held"
                             + " flat and the blade clears fence, gauge and hold-down. Try the setting in scrap."),
             new Caution(
                     INLAYING,
@@ -44,19 +48,23 @@ final class Cautions {
                             + " machine's manual for cutter and speed."),
             new Caution(
                     MOUNTING,
-                    "A hollow, glued body can fly apart: inspect every seam before it is mounted, and follow the lathe's"
+                    "A hollow, glued body can fly apart: inspect every seam before it is mounted, and follow the"
+                            + " lathe's"
                             + " manual for holding and for the tailstock."),
             new Caution(
                     TURNING,
-                    "Start at the lathe's lowest speed, stand out of the line of the work, wear a full face shield, and stop"
+                    "Start at the lathe's lowest speed, stand out of the line of the work, wear a full face shield,"
+                            + " and stop"
                             + " at any new sound. The cut is interrupted until the corners are gone."),
             new Caution(
                     SANDING,
-                    "Wood dust harms the lungs and some woods sensitise: use extraction and a fitting respirator, and keep"
+                    "Wood dust harms the lungs and some woods sensitise: use extraction and a fitting respirator,"
+                            + " and keep"
                             + " sparks away from dust."),
             new Caution(
                     FINISHING,
-                    "Rags with drying oil can ignite by themselves: spread them flat outdoors or store them under water in a"
+                    "Rags with drying oil can ignite by themselves: spread them flat outdoors or store them under"
+                            + " water in a"
                             + " closed metal can. Keep solvents away from flames."));
 
     private Cautions() {}

@@ -14,8 +14,8 @@ public record SegmentKind(
         String segment,
 
         @Describe(
-                value =
-                        "Base distance: from the foot of the perpendicular from the solid's centre, square to the base.",
+                value = "Base distance: from the foot of the perpendicular from the solid's centre, square to the"
+                        + " base.",
                 quantity = Quantity.UNIT_EDGE,
                 example = "0.688190960236")
         double baseDistance,

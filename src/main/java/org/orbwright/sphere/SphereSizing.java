@@ -8,8 +8,8 @@ import org.orbwright.quantity.Quantity;
 @Describe("How large the solid is, which sphere comes out of it, and what wall it has.")
 public record SphereSizing(
         @Describe(
-                value =
-                        "Across flats: twice the smallest face distance. Callipers read it only where each lowest face has a parallel one opposite.",
+                value = "Across flats: twice the smallest face distance. Callipers read it only where each lowest"
+                        + " face has a parallel one opposite.",
                 quantity = Quantity.LENGTH,
                 example = "177.8")
         double acrossFlats,
@@ -127,15 +127,15 @@ public record SphereSizing(
             double fenceShift,
 
             @Describe(
-                    value =
-                            "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the panel.",
+                    value = "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the"
+                            + " panel.",
                     quantity = Quantity.LENGTH,
                     example = "104.9422")
             double blockingDiscDiameter,
 
             @Describe(
-                    value =
-                            "Whether each face of this kind has a parallel one of its kind opposite, for a second disc.",
+                    value = "Whether each face of this kind has a parallel one of its kind opposite, for a second"
+                            + " disc.",
                     example = "true")
             boolean opposite) {}
 
