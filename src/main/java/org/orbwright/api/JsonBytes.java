@@ -12,21 +12,6 @@ final class JsonBytes {
     /** Above this a double has no decimals left to round. */
     private static final double LARGEST_SCALED = 1L << 52;
 
-    private static final long[] WHOLE_POWERS = new long[19];
-    private static final byte[] TENS = new byte[100];
-    private static final byte[] ONES = new byte[100];
-
-    static {
-        WHOLE_POWERS[0] = 1;
-        for (int i = 1; i < WHOLE_POWERS.length; i++) {
-            WHOLE_POWERS[i] = WHOLE_POWERS[i - 1] * 10;
-        }
-        for (int i = 0; i < TENS.length; i++) {
-            TENS[i] = (byte) ('0' + i / 10);
-            ONES[i] = (byte) ('0' + i % 10);
-        }
-    }
-
     private static final int LONGEST_NUMBER = 32;
     private static final byte[] HEX = "0123456789abcdef".getBytes(StandardCharsets.US_ASCII);
 
@@ -86,12 +71,8 @@ final class JsonBytes {
     private void digits(long scaled, int decimals) {
         long rest = Math.abs(scaled);
         int places = decimals;
-        while (places > 0) {
-            long tenth = rest / 10;
-            if (tenth * 10 != rest) {
-                break;
-            }
-            rest = tenth;
+        while (places > 0 && rest % 10 == 0) {
+            rest /= 10;
             places--;
         }
         if (scaled < 0) {
@@ -99,39 +80,25 @@ final class JsonBytes {
         }
         int at = length + Math.max(digitCount(rest), places + 1) + (places > 0 ? 1 : 0);
         length = at;
+        for (int place = 0; place < places; place++) {
+            bytes[--at] = (byte) ('0' + rest % 10);
+            rest /= 10;
+        }
         if (places > 0) {
-            for (int place = 0; place < places; place++) {
-                long tenth = rest / 10;
-                bytes[--at] = (byte) ('0' + (rest - tenth * 10));
-                rest = tenth;
-            }
             bytes[--at] = '.';
         }
-        wholeDigits(rest, at);
+        do {
+            bytes[--at] = (byte) ('0' + rest % 10);
+            rest /= 10;
+        } while (rest != 0);
     }
 
-    /** Writes a whole number so that it ends before a place, two digits at a time as long as it can. */
-    private void wholeDigits(long value, int end) {
-        int at = end;
-        long rest = value;
-        while (rest >= 100) {
-            long hundredth = rest / 100;
-            int pair = (int) (rest - hundredth * 100);
-            bytes[--at] = ONES[pair];
-            bytes[--at] = TENS[pair];
-            rest = hundredth;
-        }
-        int pair = (int) rest;
-        bytes[--at] = ONES[pair];
-        if (pair >= 10) {
-            bytes[--at] = TENS[pair];
-        }
-    }
-
-    /** From the number of bits by log10(2), about 1233 / 4096; a wrong guess is one too many. */
     private static int digitCount(long value) {
-        int guess = ((Long.SIZE - Long.numberOfLeadingZeros(value | 1)) * 1233) >> 12;
-        return value < WHOLE_POWERS[guess] ? Math.max(1, guess) : guess + 1;
+        int count = 1;
+        for (long limit = 10; count < 19 && value >= limit; limit *= 10) {
+            count++;
+        }
+        return count;
     }
 
     void text(String text) {
