@@ -8,10 +8,16 @@ final class Flattening {
     /** The same as a share of the radius, for spheres so small that their curves would become corners. */
     private static final double COARSEST = 0.001;
 
+    /**
+     * For spheres of more than five metres across it is this share of the radius: on such a sheet nobody sees less, and
+     * a drawing stays of a size that can be sent.
+     */
+    private static final double FINEST = 1e-5;
+
     private Flattening() {}
 
     /** The angle of an arc whose chord lies within a tolerance: the sagitta is {@code r (1 - cos(angle / 2))}. */
     static double step(double radius, double tolerance) {
-        return 2 * Math.acos(1 - Math.min(tolerance / radius, COARSEST));
+        return 2 * Math.acos(1 - Math.min(Math.max(tolerance / radius, FINEST), COARSEST));
     }
 }
