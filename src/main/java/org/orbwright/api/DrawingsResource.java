@@ -120,8 +120,13 @@ public class DrawingsResource {
             @Context Request request) {
         Design checked = Design.of(design);
         int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
-        Places half = Query.constant("places", places, Places.class, Places.ALL);
-        Drawing drawing = SurvivalDrawing.draw(checked, face(checked, face), half, set(set), count);
+        String kind = face(checked, face);
+        List<String> halves = checked.panels().stream()
+                .filter(panel -> panel.face().equals(kind))
+                .map(panel -> panel.places().name())
+                .toList();
+        Places half = Places.valueOf(Query.name("places", places, halves));
+        Drawing drawing = SurvivalDrawing.draw(checked, kind, half, set(set), count);
         return answer(drawing, width, request);
     }
 

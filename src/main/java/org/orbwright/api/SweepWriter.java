@@ -51,8 +51,15 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
     public void writeResponse(Sweep sweep, Type genericType, ServerRequestContext context) throws IOException {
         OutputStream body = context.getOrCreateOutputStream();
         ServerHttpResponse response = context.serverResponse();
-        write(sweep, context.getResponseContentType().getMediaType(), body, response::closed);
-        body.close();
+        try {
+            write(sweep, context.getResponseContentType().getMediaType(), body, response::closed);
+            body.close();
+        } catch (IOException e) {
+            // A caller that leaves in the middle of the rows is no fault of the service.
+            if (!response.closed()) {
+                throw e;
+            }
+        }
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.orbwright.band.WidthSolution.Seen;
 import org.orbwright.band.WidthSolution.Sensitivity;
 import org.orbwright.band.WidthSolution.SolvedBand;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
 import org.orbwright.quantity.Quantity;
 
 /**
@@ -64,7 +65,7 @@ public final class WidthSolver {
         for (int i = count - 1; i > rest; i--) {
             edges[i] = fromTip(i);
         }
-        if (edges[rest + 1] <= edges[rest]) {
+        if (edges[rest + 1] - edges[rest] < wished.smallestWidth()) {
             throw nothingLeft();
         }
         for (int i = 0; i < count; i++) {
@@ -114,7 +115,7 @@ public final class WidthSolver {
     private double solve(int i, UnivariateFunction measure, double nothing, double everything) {
         double wish = wished.value(i);
         most[i] = measure.value(everything);
-        if (wish > most[i] * (1 + RELATIVE_ACCURACY)) {
+        if (wish > most[i] + wished.answerRounding(i)) {
             throw tooMuch(i, wish);
         }
         return depth(measure, wish, nothing, everything);
@@ -223,7 +224,7 @@ public final class WidthSolver {
         for (int i = count - 1; i > rest; i--) {
             rounded[i] = rounded[i + 1] - toStep(edges[i + 1] - edges[i], step);
         }
-        if (rounded[rest + 1] <= rounded[rest]) {
+        if (rounded[rest + 1] - rounded[rest] < wished.smallestWidth()) {
             throw wished.impossible(
                     "/step",
                     "STEP_TOO_COARSE",
@@ -239,24 +240,29 @@ public final class WidthSolver {
     }
 
     private ImpossibleDesignException tooMuch(int i, double wish) {
-        return wished.impossible(
-                wished.path(i) + "/value",
-                "WISH_TOO_LARGE",
-                "Band " + wished.number(i) + " cannot show " + wished.sayWish(i, wish)
-                        + ": with everything that the other wishes leave, it shows " + wished.sayWish(i, most[i])
-                        + " at most.",
-                wished.shownWish(i, wish),
-                "at most " + wished.sayWish(i, most[i]));
+        return wished.impossible(List.of(violation(i, wish, most[i], "with everything that is left for it")));
     }
 
+    /** Every wish that takes more than the others leave, with the most that it could be beside them. */
     private ImpossibleDesignException nothingLeft() {
-        double needed = edges[rest] + view.width() - edges[rest + 1];
-        return wished.impossible(
-                "/wishes",
-                "NOTHING_LEFT_FOR_REST",
-                "The wishes need " + wished.say(needed) + " of the lamination's " + wished.say(view.width())
-                        + ", so nothing is left for the rest.",
-                null,
-                "wishes that need less than " + wished.say(view.width()));
+        List<Violation> violations = new ArrayList<>();
+        for (int number = 0; number < count; number++) {
+            int i = wished.place(number);
+            if (i != rest) {
+                double beside = Math.max(0, i < rest ? mostFromBase(i) : mostFromTip(i));
+                violations.add(violation(i, wished.value(i), beside, "beside the other wishes"));
+            }
+        }
+        return wished.impossible(violations);
+    }
+
+    private Violation violation(int i, double wish, double atMost, String how) {
+        return new Violation(
+                wished.path(i) + "/value",
+                "WISH_TOO_LARGE",
+                "Band " + wished.number(i) + " cannot show " + wished.sayWish(i, wish) + ": " + how + " it shows "
+                        + wished.sayMost(i, atMost) + " at most, and the rest needs something too.",
+                wished.shownWish(i, wish),
+                "at most " + wished.sayMost(i, atMost));
     }
 }

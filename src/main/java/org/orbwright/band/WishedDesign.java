@@ -24,6 +24,9 @@ import org.orbwright.quantity.Rounding;
  */
 final class WishedDesign {
     private static final int SHOWN_DECIMALS = 6;
+    private static final double SMALLEST_WIDTH = 0.001;
+    private static final double SHARE_ROUNDING = 1e-6;
+    private static final double LENGTH_ROUNDING = 1e-4;
 
     private final WidthRequest request;
     private final int lamination;
@@ -138,6 +141,23 @@ final class WishedDesign {
         return isShare(place) ? Rounding.plain(100 * value, 2) + " % of the sphere" : say(value);
     }
 
+    /** A wish that is not to be exceeded, rounded down. */
+    String sayMost(int place, double value) {
+        return isShare(place)
+                ? Rounding.plain(Math.floor(value * 10_000) / 100, 2) + " % of the sphere"
+                : design.sayAtMost(value);
+    }
+
+    /** The smallest width that a design accepts, in millimetres. */
+    double smallestWidth() {
+        return unit().toMillimetres(SMALLEST_WIDTH);
+    }
+
+    /** Half of what an answer is rounded to, and a little more: the most that was answered may be wished for. */
+    double answerRounding(int place) {
+        return isShare(place) ? SHARE_ROUNDING : LENGTH_ROUNDING;
+    }
+
     String shown(double millimetres) {
         return Rounding.plain(unit().fromMillimetres(millimetres), SHOWN_DECIMALS);
     }
@@ -159,6 +179,10 @@ final class WishedDesign {
 
     ImpossibleDesignException impossible(String path, String code, String message, String rejected, String allowed) {
         return refuse(path, code, message, rejected, allowed);
+    }
+
+    ImpossibleDesignException impossible(List<Violation> violations) {
+        return new ImpossibleDesignException(violations);
     }
 
     private static ImpossibleDesignException refuse(

@@ -50,7 +50,7 @@ public final class SvgWriter {
         xml.writeStartElement("svg");
         xml.writeDefaultNamespace(SVG);
         attributes("version", "1.1", "width", width + "mm", "height", height + "mm");
-        attributes("viewBox", "0 0 " + width + " " + height, "role", "img", "aria-labelledby", "title description");
+        attributes("viewBox", "0 0 " + width + " " + height);
         text("title", "title", drawing.title());
         text("desc", "description", drawing.description());
         patterns();

@@ -229,6 +229,10 @@ public final class Sweep implements Iterator<SweepRow> {
                         pointer,
                         "a pointer such as /sphere/thinnestWall"));
             }
+            if (request.outputs().indexOf(pointer) < i) {
+                broken.add(new Violation(
+                        "/outputs/" + i, "OUTPUT_TWICE", "This number is wanted already.", pointer, "each once"));
+            }
             outputs.add(output);
         }
         return outputs;

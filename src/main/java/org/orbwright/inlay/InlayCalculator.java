@@ -31,8 +31,8 @@ import org.orbwright.solid.Face;
  */
 public final class InlayCalculator {
     private static final int SHOWN_DECIMALS = 6;
-    /** An inlay that is exactly the largest is not too large, whatever the last bit says. */
-    private static final double EXACT = 1e-9;
+    /** An inlay as large as the largest that was answered, and so rounded, is not too large; in millimetres. */
+    private static final double EXACT = 2e-4;
 
     private final InlayRequest request;
     private final Design design;
@@ -274,10 +274,11 @@ public final class InlayCalculator {
         return refuse(
                 "/shape/diameter",
                 "INLAY_TOO_LARGE",
-                "An inlay of " + design.say(2 * shape.radius()) + " is too large: " + reason + ". With a rim of "
-                        + design.say(rim) + " the largest is " + design.say(largest.diameter()) + ".",
+                "An inlay of " + design.unit().sayFinely(2 * shape.radius()) + " is too large: " + reason
+                        + ". With a rim of " + design.say(rim) + " the largest is "
+                        + design.unit().sayFinely(largest.diameter()) + ".",
                 Rounding.plain(request.shape().diameter(), SHOWN_DECIMALS),
-                "at most " + design.say(largest.diameter()));
+                "at most " + design.unit().sayFinely(largest.diameter()));
     }
 
     static ImpossibleDesignException refuse(String path, String code, String message, String rejected, String allowed) {

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
@@ -82,7 +83,7 @@ public record InlayRequest(
                 example = "[\"anchor\", \"gull\"]",
                 optional = true)
         @Size(min = 1, max = 200)
-        List<@NotNull @Size(min = 1, max = 40) String> motifs) {
+        List<@NotBlank @Size(max = 40) String> motifs) {
 
     /** Copies the lists. */
     public InlayRequest {

@@ -14,11 +14,7 @@ import org.orbwright.inlay.InlayPlan.InlaidPanel;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Solid;
 
-/**
- * Shares motifs out over panels: each motif as often as the others, to within one, and every next one on the free panel
- * that lies farthest from the panels with the same motif and, among those, from the panel before. Deterministic; the
- * lowest number wins among equals.
- */
+/** The panels that get an inlay, with their motifs, opposites and neighbours. */
 final class PanelMotifs {
     /** Angles between faces that are equal agree to 1e-14. */
     private static final double SAME_ANGLE = 1e-9;
@@ -87,86 +83,22 @@ final class PanelMotifs {
             throw InlayCalculator.refuse(
                     "/motifs", "MOTIF_TWICE", "A motif is named more than once.", null, "each motif once");
         }
+        int count = numbers.size();
+        double[][] angles = new double[count][count];
+        boolean[][] sideBySide = new boolean[count][count];
+        for (int a = 0; a < count; a++) {
+            List<Integer> neighbours = neighbours(numbers.get(a));
+            for (int b = 0; b < count; b++) {
+                angles[a][b] = normal(numbers.get(a)).angle(normal(numbers.get(b)));
+                sideBySide[a][b] = neighbours.contains(numbers.get(b));
+            }
+        }
+        int[] places = new MotifSpread(angles, sideBySide, names.size()).share();
         Map<Integer, String> shared = new HashMap<>();
-        int before = -1;
-        for (int i = 0; i < names.size(); i++) {
-            for (int placed = i; placed < numbers.size(); placed += names.size()) {
-                before = farthest(numbers, shared, names.get(i), before);
-                shared.put(before, names.get(i));
-            }
+        for (int i = 0; i < count; i++) {
+            shared.put(numbers.get(i), names.get(places[i]));
         }
-        spread(numbers, shared);
         return shared;
-    }
-
-    /** Exchanges the motifs of two panels as long as that brings equal ones farther apart. */
-    private void spread(List<Integer> numbers, Map<Integer, String> shared) {
-        boolean better = true;
-        while (better) {
-            better = false;
-            for (int a : numbers) {
-                for (int b : numbers) {
-                    better |= a < b && exchange(numbers, shared, a, b);
-                }
-            }
-        }
-    }
-
-    private boolean exchange(List<Integer> numbers, Map<Integer, String> shared, int a, int b) {
-        String ofA = shared.get(a);
-        String ofB = shared.get(b);
-        if (ofA.equals(ofB)) {
-            return false;
-        }
-        double before = crowding(numbers, shared, a) + crowding(numbers, shared, b);
-        shared.put(a, ofB);
-        shared.put(b, ofA);
-        double after = crowding(numbers, shared, a) + crowding(numbers, shared, b);
-        if (after < before - SAME_ANGLE) {
-            return true;
-        }
-        shared.put(a, ofA);
-        shared.put(b, ofB);
-        return false;
-    }
-
-    /** How near the panels with the same motif are to a panel, the nearest counting most. */
-    private double crowding(List<Integer> numbers, Map<Integer, String> shared, int panelNumber) {
-        double sum = 0;
-        for (int other : numbers) {
-            if (other != panelNumber && shared.get(other).equals(shared.get(panelNumber))) {
-                double angle = angle(panelNumber, other);
-                sum += 1 / (angle * angle);
-            }
-        }
-        return sum;
-    }
-
-    private int farthest(List<Integer> numbers, Map<Integer, String> shared, String motif, int before) {
-        int best = -1;
-        double bestSame = -1;
-        double bestBefore = -1;
-        for (int number : numbers) {
-            if (shared.containsKey(number)) {
-                continue;
-            }
-            double same = Math.PI;
-            for (Map.Entry<Integer, String> entry : shared.entrySet()) {
-                same = entry.getValue().equals(motif) ? Math.min(same, angle(number, entry.getKey())) : same;
-            }
-            double fromBefore = before < 0 ? 0 : angle(number, before);
-            if (same > bestSame + SAME_ANGLE
-                    || (same > bestSame - SAME_ANGLE && fromBefore > bestBefore + SAME_ANGLE)) {
-                best = number;
-                bestSame = same;
-                bestBefore = fromBefore;
-            }
-        }
-        return best;
-    }
-
-    private double angle(int a, int b) {
-        return normals.get(a).angle(normals.get(b));
     }
 
     private Vector3D normal(int face) {

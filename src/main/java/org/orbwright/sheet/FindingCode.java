@@ -32,6 +32,12 @@ public enum FindingCode {
     NO_HALVES,
     /** A tilted lamination is wider than its segments. */
     LAMINATION_WIDER,
+    /** The pocket of an inlay leaves less wood above the hollow than the wanted wall. */
+    INLAY_FLOOR_THIN,
+    /** An inlay is finished to so thin a rim that it may chip or be sanded through. */
+    INLAY_RIM_THIN,
+    /** The hole that chipped tips leave is larger than the inlay. */
+    TIPS_NOT_COVERED,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN
 }

@@ -16,6 +16,7 @@ import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles;
@@ -85,11 +86,10 @@ public final class SheetCalculator {
      */
     public static InlayAnswer inlays(InlayRequest request) {
         Design design = Design.of(request.design());
-        return new InlayAnswer(
-                design.request(),
-                InlayCalculator.plan(request, design),
-                sorted(SphereFindings.of(design, SphereCalculator.calculate(design))),
-                INLAY_CAUTIONS);
+        InlayPlan plan = InlayCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        findings.addAll(InlayFindings.of(design, plan));
+        return new InlayAnswer(design.request(), plan, sorted(findings), INLAY_CAUTIONS);
     }
 
     /**

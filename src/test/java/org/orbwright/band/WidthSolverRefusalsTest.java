@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Wishes.inSteps;
 import static org.orbwright.band.Wishes.inverted;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.band.WidthRequest.Measure;
 import org.orbwright.band.WidthRequest.WishRequest;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 
@@ -134,11 +136,18 @@ class WidthSolverRefusalsTest {
 
         @Test
         void wishesFromBothSidesThatMeetLeaveNothingForTheRest() {
-            Violation violation = refusal(
-                    upright(DESIGN, wish(1, Measure.EDGE_MIDDLE, 30), rest(2), wish(3, Measure.EDGE_MIDDLE, 30)));
-            assertEquals("NOTHING_LEFT_FOR_REST", violation.code());
-            assertEquals("/wishes", violation.path());
-            assertSays(violation, "55.06 mm");
+            WidthRequest wishes =
+                    upright(DESIGN, wish(1, Measure.EDGE_MIDDLE, 30), rest(2), wish(3, Measure.EDGE_MIDDLE, 30));
+            List<Violation> violations = assertThrows(ImpossibleDesignException.class, () -> WidthSolver.solve(wishes))
+                    .violations();
+            assertEquals(
+                    List.of("/wishes/0/value", "/wishes/2/value"),
+                    violations.stream().map(Violation::path).toList());
+            for (Violation violation : violations) {
+                assertEquals("WISH_TOO_LARGE", violation.code());
+                assertSays(violation, "30 mm");
+                assertSays(violation, "18.2 mm at most");
+            }
         }
 
         @Test

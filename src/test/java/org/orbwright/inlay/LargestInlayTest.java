@@ -151,7 +151,7 @@ class LargestInlayTest {
         just.shape(
                 shape < 3 ? InlayRequest.ShapeKind.DISC : InlayRequest.ShapeKind.POLYGON,
                 shape < 3 ? null : Integer.valueOf(shape),
-                (plan.largest().diameter() + 1e-6) / unit);
+                (plan.largest().diameter() + 1e-3) / unit);
         assertEquals("INLAY_TOO_LARGE", just.refusal().code());
     }
 
