@@ -2,16 +2,13 @@ package org.orbwright.api;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import org.orbwright.quantity.Rounding;
 
 /**
  * A growing buffer of JSON in UTF-8. It exists because an answer is mostly numbers that are rounded to a few decimals:
  * writing the rounded number's digits straight into bytes takes a fraction of the time of a general generator.
  */
 final class JsonBytes {
-    private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
-    /** Above this a double has no decimals left to round. */
-    private static final double LARGEST_SCALED = 1L << 52;
-
     private static final int LONGEST_NUMBER = 32;
     private static final byte[] HEX = "0123456789abcdef".getBytes(StandardCharsets.US_ASCII);
 
@@ -51,13 +48,10 @@ final class JsonBytes {
         digits(value, 0);
     }
 
-    /**
-     * Writes a number rounded half to even, without trailing zeros; the digits are those of
-     * {@link org.orbwright.quantity.Rounding#round}.
-     */
+    /** Writes a number rounded half to even, without trailing zeros; the digits are those of {@link Rounding#round}. */
     void number(double value, int decimals) {
-        double scaled = value * POWERS[decimals];
-        if (Math.abs(scaled) < LARGEST_SCALED) {
+        double scaled = Rounding.scaled(value, decimals);
+        if (Math.abs(scaled) < Rounding.LARGEST_SCALED) {
             ensure(LONGEST_NUMBER);
             digits((long) Math.rint(scaled), decimals);
         } else if (Double.isFinite(value)) {

@@ -30,7 +30,7 @@ public final class BandCalculator {
         double total = 0;
         for (Panel panel : design.panels()) {
             for (Piece piece : panel.pieces()) {
-                SegmentSurface surface = Surfaces.of(panel, piece, design.sphereRadius());
+                SegmentSurface surface = SegmentSurface.of(panel, piece, design.sphereRadius());
                 surfaces.add(surface);
                 total += piece.perSphere() * surface.whole().visible();
             }

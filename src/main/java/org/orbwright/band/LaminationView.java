@@ -22,7 +22,7 @@ final class LaminationView {
         double total = 0;
         for (Panel other : design.panels()) {
             for (Piece piece : other.pieces()) {
-                SegmentSurface surface = Surfaces.of(other, piece, design.sphereRadius());
+                SegmentSurface surface = SegmentSurface.of(other, piece, design.sphereRadius());
                 total += piece.perSphere() * surface.whole().visible();
                 if (other.equals(panel)) {
                     double angle = piece.angle(panel.lamination());

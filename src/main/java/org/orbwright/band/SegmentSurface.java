@@ -4,6 +4,8 @@ import static java.lang.Math.sqrt;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
 
 /**
  * The outer surface of one segment after turning: the part of the sphere between its seams, and the flat that stays in
@@ -62,6 +64,12 @@ public final class SegmentSurface {
         this.capDepth = Math.max(0, radius - face);
         this.outlineReached = radius > seamRadius;
         this.whole = sweep(NO_LINES, Double.POSITIVE_INFINITY);
+    }
+
+    /** The surface of a design's segment on a sphere of the given radius. */
+    public static SegmentSurface of(Panel panel, Piece piece, double radius) {
+        return new SegmentSurface(
+                panel.jointDistance(), panel.faceDistance(), piece.base(), piece.left(), piece.right(), radius);
     }
 
     /** The sphere's radius. */

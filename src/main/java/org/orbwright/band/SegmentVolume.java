@@ -35,7 +35,7 @@ public final class SegmentVolume {
 
     /** A segment of the finished sphere. */
     public static SegmentVolume ofSphere(Panel panel, Piece piece, double thickness, double radius) {
-        return new SegmentVolume(panel, piece, thickness, Surfaces.of(panel, piece, radius));
+        return new SegmentVolume(panel, piece, thickness, SegmentSurface.of(panel, piece, radius));
     }
 
     /** Volume of the whole segment. */

@@ -5,8 +5,8 @@ import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.PlacedPiece;
 import org.orbwright.drawing.PlanPolygon.Point;
-import org.orbwright.solid.Face;
 
 /**
  * Where the segments of a panel lie around its centre, seen from outside, the first one with its base down; x to the
@@ -43,19 +43,9 @@ record PanelPlan(List<Place> places) {
 
     /** The plan of the first face of a kind. */
     static PanelPlan of(Design design, Panel panel) {
-        Face face = design.solid().faces().stream()
-                .filter(f -> f.kind().equals(panel.face()))
-                .findFirst()
-                .orElseThrow();
         List<Place> places = new ArrayList<>();
-        double turn = 0;
-        double before = 0;
-        for (int place = 0; place < face.segments().size(); place++) {
-            Panel half = design.panelAt(panel.face(), place);
-            Piece piece = half.pieceOf(face.segments().get(place), place);
-            turn += places.isEmpty() ? 0 : before + Math.atan(piece.left() / piece.base());
-            places.add(new Place(half, piece, turn));
-            before = Math.atan(piece.right() / piece.base());
+        for (PlacedPiece placed : PlacedPiece.around(design, panel.face())) {
+            places.add(new Place(placed.panel(), placed.piece(), placed.direction()));
         }
         return new PanelPlan(places);
     }

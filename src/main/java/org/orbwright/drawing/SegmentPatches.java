@@ -43,8 +43,7 @@ record SegmentPatches(Panel panel, Piece piece, BandSet set) {
 
     /** The line beyond which the wood is turned away, from the left corner to the right one. */
     List<Point> reach(double radius, double flattening) {
-        SegmentSurface surface = new SegmentSurface(
-                panel.jointDistance(), panel.faceDistance(), piece.base(), piece.left(), piece.right(), radius);
+        SegmentSurface surface = SegmentSurface.of(panel, piece, radius);
         double from = Math.atan2(-piece.left(), piece.base());
         double to = Math.atan2(piece.right(), piece.base());
         int steps = (int) Math.ceil((to - from) / Flattening.step(radius, flattening));

@@ -13,7 +13,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
-import org.orbwright.design.Piece;
+import org.orbwright.design.PlacedPiece;
 import org.orbwright.design.Violation;
 import org.orbwright.inlay.InlayPlan.CoveredBand;
 import org.orbwright.inlay.InlayPlan.InlayLimit;
@@ -22,7 +22,6 @@ import org.orbwright.inlay.InlayPlan.Pocket;
 import org.orbwright.inlay.InlayPlan.TipHole;
 import org.orbwright.inlay.InlayRequest.ShapeKind;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.solid.Face;
 
 /**
  * Lets discs and polygons into the panels. The rim of an inlay lies lowest under the sphere, so that the pocket has to
@@ -151,17 +150,9 @@ public final class InlayCalculator {
 
     /** The segments of one panel, counter-clockwise. */
     private List<Segment> segments() {
-        List<Face.Part> parts = parts();
         List<Segment> segments = new ArrayList<>();
-        double direction = 0;
-        for (int i = 0; i < parts.size(); i++) {
-            Panel half = design.panelAt(panel.face(), i);
-            Piece piece = half.pieceOf(parts.get(i), i);
-            if (i > 0) {
-                Piece before = segments.get(i - 1).piece();
-                direction += Math.atan2(before.right(), before.base()) + Math.atan2(piece.left(), piece.base());
-            }
-            segments.add(new Segment(half, piece, direction, surface(piece)));
+        for (PlacedPiece placed : PlacedPiece.around(design, panel.face())) {
+            segments.add(new Segment(placed, SegmentSurface.of(placed.panel(), placed.piece(), radius)));
         }
         return segments;
     }
@@ -169,25 +160,10 @@ public final class InlayCalculator {
     /**
      * One segment of the panel.
      *
-     * @param panel the panel, or the half of it with the segment's lamination
-     * @param piece its outline
-     * @param direction direction of its base around the panel's centre, from that of the first one
+     * @param placed the segment in its place
      * @param surface its finished surface
      */
-    private record Segment(Panel panel, Piece piece, double direction, SegmentSurface surface) {}
-
-    private List<Face.Part> parts() {
-        return design.solid().faces().stream()
-                .filter(face -> face.kind().equals(panel.face()))
-                .findFirst()
-                .orElseThrow()
-                .segments();
-    }
-
-    private SegmentSurface surface(Piece piece) {
-        return new SegmentSurface(
-                panel.jointDistance(), panel.faceDistance(), piece.base(), piece.left(), piece.right(), radius);
-    }
+    private record Segment(PlacedPiece placed, SegmentSurface surface) {}
 
     private TipHole tips(SegmentSurface surface) {
         double chip = design.unit().toMillimetres(requireNonNullElse(request.chipOut(), 0.0));
@@ -204,14 +180,16 @@ public final class InlayCalculator {
     }
 
     private double[] directions() {
-        return segments.stream().mapToDouble(Segment::direction).toArray();
+        return segments.stream()
+                .mapToDouble(segment -> segment.placed.direction())
+                .toArray();
     }
 
     private double bandArea(Panel half, int band, boolean inlaid) {
         double area = 0;
         for (Segment segment : segments) {
-            if (segment.panel().equals(half)) {
-                Layer layer = BandStack.of(half.lamination(), segment.piece(), BandSet.UPRIGHT)
+            if (segment.placed.panel().equals(half)) {
+                Layer layer = BandStack.of(half.lamination(), segment.placed.piece(), BandSet.UPRIGHT)
                         .layers()
                         .get(band - 1);
                 double below = area(segment, layer.outermost() ? null : layer.outer(), inlaid);
@@ -224,7 +202,8 @@ public final class InlayCalculator {
 
     private double area(Segment segment, BandLine line, boolean inlaid) {
         if (inlaid) {
-            return shape.covered(segment.surface(), segment.direction(), line).visible();
+            return shape.covered(segment.surface(), segment.placed.direction(), line)
+                    .visible();
         }
         return (line == null ? segment.surface().whole() : segment.surface().below(line)).visible();
     }

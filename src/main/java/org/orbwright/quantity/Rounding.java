@@ -7,9 +7,19 @@ import java.math.RoundingMode;
 public final class Rounding {
     private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12};
     /** Above this a double has no decimals left to round at the scales used here. */
-    private static final double LARGEST_SCALED = 1L << 52;
+    public static final double LARGEST_SCALED = 1L << 52;
 
     private Rounding() {}
+
+    /**
+     * A number in units of its last decimal, not yet rounded.
+     *
+     * @param value any number
+     * @param decimals 0 to 12
+     */
+    public static double scaled(double value, int decimals) {
+        return value * POWERS[decimals];
+    }
 
     /**
      * Rounds half to even at the given number of decimals, and turns a negative zero into zero.
