@@ -1,0 +1,229 @@
+package org.orbwright.stock;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation.Result;
+import org.ojalgo.optimisation.Optimisation.State;
+import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.integer.IntegerStrategy;
+import org.orbwright.stock.CuttingColumns.CrossSection;
+import org.orbwright.stock.CuttingPlan.CutBoards;
+import org.orbwright.stock.CuttingPlan.RippedSections;
+import org.orbwright.stock.CuttingProblem.BoardKind;
+import org.orbwright.stock.CuttingProblem.MakeUp;
+import org.orbwright.stock.CuttingProblem.StripKind;
+
+/**
+ * The integer program over those ways of cutting that exceed the bound by no more than a limit. A plan that uses any
+ * other way costs more than bound and limit together, so what is left out cannot be in a better plan than that.
+ */
+final class CuttingModel {
+    private final CuttingColumns columns;
+    private final CuttingAim aim;
+    private final ExpressionsBasedModel model = new ExpressionsBasedModel();
+    private final List<Crosscut> crosscuts = new ArrayList<>();
+    private final List<Rip> rips = new ArrayList<>();
+    private final List<Made> made = new ArrayList<>();
+    private final List<Variable> missing = new ArrayList<>();
+    private final Expression[][] pieces;
+    private final Expression[][] sections;
+
+    private record Crosscut(int board, List<Integer> plan, Variable count) {}
+
+    private record Rip(int section, int length, RipPattern pattern, Variable count) {}
+
+    private record Made(int strip, int makeUp, Variable count) {}
+
+    /**
+     * How long the search may take.
+     *
+     * @param nodes branches that are looked at in one search
+     * @param milliseconds time that one search takes at most
+     */
+    record Effort(int nodes, long milliseconds) {}
+
+    /**
+     * What came of a search.
+     *
+     * @param plan the best plan found; null if none was
+     * @param exhausted whether no plan of the program is better, or there is none
+     */
+    record Outcome(CuttingPlan plan, boolean exhausted) {}
+
+    CuttingModel(CuttingColumns columns, CuttingAim aim, CuttingPrices prices, double limit) {
+        this.columns = columns;
+        this.aim = aim;
+        CuttingProblem problem = columns.problem();
+        int lengths = problem.lengths().size();
+        pieces = new Expression[lengths][problem.ripping().widths().size()];
+        sections = new Expression[columns.sections().size()][lengths];
+        for (int length = 0; length < lengths; length++) {
+            for (int width = 0; width < pieces[length].length; width++) {
+                pieces[length][width] =
+                        model.newExpression("pieces " + length + " " + width).lower(0);
+            }
+            for (int s = 0; s < sections.length; s++) {
+                sections[s][length] =
+                        model.newExpression("sections " + s + " " + length).upper(0);
+            }
+        }
+        boards(prices, limit);
+        patterns(prices, limit);
+        strips(prices, limit);
+    }
+
+    /** Number of variables that a program of this limit has for crosscuts, rips and make-ups. */
+    static int size(CuttingColumns columns, CuttingPrices prices, double limit) {
+        CuttingProblem problem = columns.problem();
+        int size = 0;
+        for (int b = 0; b < problem.boards().size(); b++) {
+            for (List<Integer> plan : columns.plans(b)) {
+                size += prices.excessOfPlan(b, plan) <= limit ? 1 : 0;
+            }
+        }
+        for (int s = 0; s < columns.sections().size(); s++) {
+            for (int length = 0; length < problem.lengths().size(); length++) {
+                for (RipPattern pattern : columns.patterns(s)) {
+                    size += prices.excessOfPattern(s, length, pattern) <= limit ? 1 : 0;
+                }
+            }
+        }
+        for (int s = 0; s < problem.strips().size(); s++) {
+            for (MakeUp makeUp : problem.strips().get(s).makeUps()) {
+                size += prices.excessOfMakeUp(s, makeUp) <= limit ? 1 : 0;
+            }
+        }
+        return size;
+    }
+
+    private void boards(CuttingPrices prices, double limit) {
+        for (int b = 0; b < columns.problem().boards().size(); b++) {
+            BoardKind board = columns.problem().boards().get(b);
+            Expression used = model.newExpression("boards " + b).upper(board.count());
+            if (prices.excessOfSparing(b) > limit) {
+                used.lower(board.count());
+            }
+            for (List<Integer> plan : columns.plans(b)) {
+                if (prices.excessOfPlan(b, plan) <= limit) {
+                    Variable count = count("crosscut " + crosscuts.size(), board.count());
+                    count.weight(aim.perBoard().get(b));
+                    used.set(count, 1);
+                    for (int length = 0; length < plan.size(); length++) {
+                        add(sections[columns.sectionOf(b)][length], count, -plan.get(length));
+                    }
+                    crosscuts.add(new Crosscut(b, plan, count));
+                }
+            }
+        }
+    }
+
+    private void patterns(CuttingPrices prices, double limit) {
+        for (int s = 0; s < sections.length; s++) {
+            for (int length = 0; length < pieces.length; length++) {
+                for (RipPattern pattern : columns.patterns(s)) {
+                    if (prices.excessOfPattern(s, length, pattern) <= limit) {
+                        Variable count =
+                                model.newVariable("rip " + rips.size()).lower(0).integer();
+                        add(sections[s][length], count, 1);
+                        for (int width = 0; width < pattern.counts().size(); width++) {
+                            add(pieces[length][width], count, pattern.counts().get(width));
+                        }
+                        rips.add(new Rip(s, length, pattern, count));
+                    }
+                }
+            }
+        }
+    }
+
+    private void strips(CuttingPrices prices, double limit) {
+        for (int s = 0; s < columns.problem().strips().size(); s++) {
+            StripKind kind = columns.problem().strips().get(s);
+            Expression needed = model.newExpression("strips " + s).level(kind.count());
+            Variable less = count("missing " + s, aim.mayMiss().get(s));
+            less.weight(aim.perMissing().get(s));
+            needed.set(less, 1);
+            missing.add(less);
+            for (int m = 0; m < kind.makeUps().size(); m++) {
+                MakeUp makeUp = kind.makeUps().get(m);
+                if (prices.excessOfMakeUp(s, makeUp) <= limit) {
+                    Variable count = count("made " + made.size(), kind.count());
+                    needed.set(count, 1);
+                    for (int length = 0; length < pieces.length; length++) {
+                        add(pieces[length][kind.width()], count, -makeUp.count(length));
+                    }
+                    made.add(new Made(s, m, count));
+                }
+            }
+        }
+    }
+
+    private Variable count(String name, int most) {
+        return model.newVariable(name).lower(0).upper(most).integer();
+    }
+
+    private static void add(Expression expression, Variable variable, int factor) {
+        if (factor != 0) {
+            expression.set(variable, factor);
+        }
+    }
+
+    /** Only plans that cost no more by another aim than this, give or take the last bits of a sum. */
+    void keep(CuttingAim other, double most) {
+        Expression cost = model.newExpression("kept").upper(most + 1e-9 * Math.abs(most));
+        for (Crosscut crosscut : crosscuts) {
+            double each = other.perBoard().get(crosscut.board);
+            if (each != 0) {
+                cost.set(crosscut.count, BigDecimal.valueOf(each));
+            }
+        }
+    }
+
+    /** Searches for the best plan, in one thread, so that the same question always has the same answer. */
+    Outcome solve(Effort effort) {
+        model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
+        model.options.iterations_abort = effort.nodes();
+        model.options.iterations_suffice = effort.nodes();
+        model.options.time_abort = effort.milliseconds();
+        model.options.time_suffice = effort.milliseconds();
+        Result result = model.minimise();
+        CuttingPlan plan = plan(result);
+        boolean sound = plan.isSound(columns.problem(), aim);
+        boolean optimal = result.getState().isOptimal() && sound;
+        return new Outcome(sound ? plan : null, optimal || result.getState() == State.INFEASIBLE);
+    }
+
+    private CuttingPlan plan(Result result) {
+        List<CutBoards> cut = new ArrayList<>();
+        for (Crosscut crosscut : crosscuts) {
+            int count = value(result, crosscut.count);
+            if (count > 0) {
+                cut.add(new CutBoards(crosscut.board, count, crosscut.plan));
+            }
+        }
+        List<RippedSections> ripped = new ArrayList<>();
+        for (Rip rip : rips) {
+            int count = value(result, rip.count);
+            if (count > 0) {
+                CrossSection size = columns.sections().get(rip.section);
+                ripped.add(new RippedSections(size, rip.length, count, rip.pattern));
+            }
+        }
+        List<List<Integer>> madeUp = new ArrayList<>();
+        for (StripKind kind : columns.problem().strips()) {
+            madeUp.add(new ArrayList<>(kind.makeUps().stream().map(makeUp -> 0).toList()));
+        }
+        made.forEach(one -> madeUp.get(one.strip).set(one.makeUp, value(result, one.count)));
+        return new CuttingPlan(
+                cut,
+                ripped,
+                madeUp,
+                missing.stream().map(less -> value(result, less)).toList());
+    }
+
+    private int value(Result result, Variable variable) {
+        return (int) Math.rint(result.doubleValue(model.indexOf(variable)));
+    }
+}

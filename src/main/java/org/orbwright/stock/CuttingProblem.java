@@ -1,0 +1,71 @@
+package org.orbwright.stock;
+
+import java.util.List;
+
+/**
+ * The boards and the strips of one species, as a problem of cutting; lengths in millimetres.
+ *
+ * @param ripping the strips' widths and the rip saw
+ * @param lengths lengths of the sections that boards are crosscut into, that of a whole strip first
+ * @param crosscutKerf kerf of a crosscut
+ * @param boards the kinds of board
+ * @param strips the kinds of strip
+ */
+record CuttingProblem(
+        Ripping ripping, List<Double> lengths, double crosscutKerf, List<BoardKind> boards, List<StripKind> strips) {
+    CuttingProblem {
+        lengths = List.copyOf(lengths);
+        boards = List.copyOf(boards);
+        strips = List.copyOf(strips);
+    }
+
+    /**
+     * Boards that are alike.
+     *
+     * @param length length without the ends
+     * @param width width that can be ripped
+     * @param thickness thickness once surfaced
+     * @param count how many there are
+     * @param cost cost of one
+     * @param volume volume of one as it stands on the rack
+     */
+    record BoardKind(double length, double width, double thickness, int count, double cost, double volume) {}
+
+    /**
+     * Strips that are alike.
+     *
+     * @param width which of the widths they have
+     * @param count how many are needed
+     * @param makeUps the ways to make one up
+     */
+    record StripKind(int width, int count, List<MakeUp> makeUps) {
+        StripKind {
+            makeUps = List.copyOf(makeUps);
+        }
+    }
+
+    /**
+     * A way to make up a strip.
+     *
+     * @param pieces which of the lengths each of its pieces has, from the left end of the blank
+     */
+    record MakeUp(List<Integer> pieces) {
+        MakeUp {
+            pieces = List.copyOf(pieces);
+        }
+
+        /** Number of seams. */
+        int seams() {
+            return pieces.size() - 1;
+        }
+
+        /** How many of its pieces have a length. */
+        int count(int length) {
+            int count = 0;
+            for (int piece : pieces) {
+                count += piece == length ? 1 : 0;
+            }
+            return count;
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package org.orbwright.stock;
+
+import java.util.List;
+
+/**
+ * A part of a board's width, as long and as thick as the section of board that it is ripped from.
+ *
+ * @param rotated whether it is a stick as wide as the strips are thick, from which the strips are sliced off the
+ *     board's thickness; otherwise the strips lie in it as they lay in the board, one above the other if it is resawn
+ * @param width how much of the board's width it takes, without its kerf
+ * @param items which strip width each of its strips has, from the board's upper face downwards
+ */
+record Lane(boolean rotated, double width, List<Integer> items) {
+    Lane {
+        items = List.copyOf(items);
+    }
+
+    /** How many strips of a width it gives. */
+    int count(int item) {
+        int count = 0;
+        for (int other : items) {
+            count += other == item ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether this lane gives at least as many strips of every width from no more of the board. */
+    boolean replaces(Lane other, int widths) {
+        if (width > other.width) {
+            return false;
+        }
+        for (int item = 0; item < widths; item++) {
+            if (count(item) < other.count(item)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

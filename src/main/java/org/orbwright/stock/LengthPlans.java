@@ -1,0 +1,81 @@
+package org.orbwright.stock;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** All ways to crosscut a board into sections from which nothing more can be crosscut. */
+final class LengthPlans {
+    /** Plans that are kept; beyond that the list is not complete. */
+    private static final int MOST_PLANS = 60;
+
+    private final List<Double> lengths;
+    private final double kerf;
+    private final Set<List<Integer>> plans = new LinkedHashSet<>();
+    private boolean complete = true;
+
+    private LengthPlans(List<Double> lengths, double kerf) {
+        this.lengths = lengths;
+        this.kerf = kerf;
+    }
+
+    /**
+     * The plans of one board.
+     *
+     * @param plans for each plan, how many sections of each length
+     * @param complete whether they are all that there are
+     */
+    record Found(List<List<Integer>> plans, boolean complete) {
+        Found {
+            plans = List.copyOf(plans);
+        }
+    }
+
+    /**
+     * Finds the plans of a board.
+     *
+     * @param lengths lengths of sections in millimetres, that of a whole strip first
+     * @param boardLength length of the board without its ends
+     * @param kerf kerf of a crosscut
+     */
+    static Found of(List<Double> lengths, double boardLength, double kerf) {
+        LengthPlans plans = new LengthPlans(lengths, kerf);
+        double room = boardLength + kerf + Ripping.EXACT_FIT;
+        int whole = (int) Math.max(0, Math.floor(room / (lengths.get(0) + kerf)));
+        // As many plans for each number of whole strips, so that a short list has some of each.
+        int each = Math.max(1, MOST_PLANS / (whole + 1));
+        for (int wholes = whole; wholes >= 0; wholes--) {
+            int[] counts = new int[lengths.size()];
+            counts[0] = wholes;
+            plans.fill(1, room - wholes * (lengths.get(0) + kerf), counts, plans.plans.size() + each);
+        }
+        return new Found(List.copyOf(plans.plans), plans.complete);
+    }
+
+    private void fill(int first, double room, int[] counts, int most) {
+        if (plans.size() >= most) {
+            complete = false;
+            return;
+        }
+        boolean full = true;
+        for (int i = 0; i < lengths.size(); i++) {
+            double rest = room - lengths.get(i) - kerf;
+            full = full && rest < 0;
+            if (rest >= 0 && i >= first) {
+                counts[i]++;
+                fill(i, rest, counts, most);
+                counts[i]--;
+            }
+        }
+        if (full) {
+            List<Integer> plan = new ArrayList<>();
+            for (int count : counts) {
+                plan.add(count);
+            }
+            if (plan.stream().anyMatch(count -> count > 0)) {
+                plans.add(plan);
+            }
+        }
+    }
+}

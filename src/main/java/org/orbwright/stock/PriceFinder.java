@@ -1,0 +1,182 @@
+package org.orbwright.stock;
+
+import java.util.List;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation.Result;
+import org.ojalgo.optimisation.Variable;
+import org.orbwright.stock.CuttingProblem.BoardKind;
+import org.orbwright.stock.CuttingProblem.MakeUp;
+import org.orbwright.stock.CuttingProblem.StripKind;
+
+/**
+ * Finds the prices that give the highest bound: the dual of the linear relaxation, in which the patterns are added one
+ * by one as they are found to be worth more than the prices say (Gilmore and Gomory, A linear programming approach to
+ * the cutting-stock problem, 1961).
+ */
+final class PriceFinder {
+    private static final int MOST_ROUNDS = 60;
+    private static final int FIRST_PATTERNS = 4;
+    /** Share of a price by which a pattern may be worth more. */
+    private static final double CLOSE = 1e-7;
+
+    private final CuttingColumns columns;
+    private final CuttingAim aim;
+    private final double dearest;
+    private final ExpressionsBasedModel model = new ExpressionsBasedModel();
+    private final Variable[][] piece;
+    private final Variable[][] section;
+
+    private PriceFinder(CuttingColumns columns, CuttingAim aim) {
+        this.columns = columns;
+        this.aim = aim;
+        CuttingProblem problem = columns.problem();
+        double all = 1;
+        for (int b = 0; b < problem.boards().size(); b++) {
+            all += problem.boards().get(b).count() * aim.perBoard().get(b);
+        }
+        for (double missing : aim.perMissing()) {
+            all += missing;
+        }
+        dearest = all;
+        piece = new Variable[problem.lengths().size()]
+                [problem.ripping().widths().size()];
+        section = new Variable[columns.sections().size()][problem.lengths().size()];
+        prices();
+        boards();
+        strips();
+    }
+
+    /** The best prices for an aim. */
+    static CuttingPrices find(CuttingColumns columns, CuttingAim aim) {
+        return new PriceFinder(columns, aim).find();
+    }
+
+    private void prices() {
+        for (int length = 0; length < piece.length; length++) {
+            for (int width = 0; width < piece[length].length; width++) {
+                piece[length][width] = price("piece " + length + " " + width);
+            }
+        }
+        for (int s = 0; s < section.length; s++) {
+            for (int length = 0; length < piece.length; length++) {
+                section[s][length] = price("section " + s + " " + length);
+                List<RipPattern> patterns = columns.patterns(s);
+                for (RipPattern pattern : patterns.subList(0, Math.min(FIRST_PATTERNS, patterns.size()))) {
+                    bind(s, length, pattern);
+                }
+            }
+        }
+    }
+
+    private Variable price(String name) {
+        return model.newVariable(name).lower(0).upper(dearest);
+    }
+
+    private void bind(int s, int length, RipPattern pattern) {
+        Expression worth =
+                model.newExpression("pattern " + model.countExpressions()).upper(0);
+        worth.set(section[s][length], -1);
+        for (int width = 0; width < pattern.counts().size(); width++) {
+            if (pattern.counts().get(width) > 0) {
+                worth.set(piece[length][width], pattern.counts().get(width));
+            }
+        }
+    }
+
+    private void boards() {
+        for (int b = 0; b < columns.problem().boards().size(); b++) {
+            BoardKind board = columns.problem().boards().get(b);
+            Variable surplus = model.newVariable("board " + b).lower(0).weight(-board.count());
+            for (List<Integer> plan : columns.plans(b)) {
+                Expression worth = model.newExpression("plan " + model.countExpressions())
+                        .upper(aim.perBoard().get(b));
+                worth.set(surplus, -1);
+                for (int length = 0; length < plan.size(); length++) {
+                    if (plan.get(length) > 0) {
+                        worth.set(section[columns.sectionOf(b)][length], plan.get(length));
+                    }
+                }
+            }
+        }
+    }
+
+    private void strips() {
+        for (int s = 0; s < columns.problem().strips().size(); s++) {
+            StripKind kind = columns.problem().strips().get(s);
+            int may = aim.mayMiss().get(s);
+            Variable must = price("strip " + s).weight(kind.count() - may);
+            Variable spared = model.newVariable("spared " + s)
+                    .lower(0)
+                    .upper(Math.min(dearest, aim.perMissing().get(s)))
+                    .weight(may);
+            for (MakeUp makeUp : kind.makeUps()) {
+                bind(must, kind, makeUp);
+                bind(spared, kind, makeUp);
+            }
+        }
+    }
+
+    private void bind(Variable strip, StripKind kind, MakeUp makeUp) {
+        Expression price =
+                model.newExpression("make-up " + model.countExpressions()).upper(0);
+        price.set(strip, 1);
+        for (int length = 0; length < piece.length; length++) {
+            if (makeUp.count(length) > 0) {
+                price.set(piece[length][kind.width()], -makeUp.count(length));
+            }
+        }
+    }
+
+    private CuttingPrices find() {
+        double[][] best = new double[piece.length][piece.length == 0 ? 0 : piece[0].length];
+        CuttingPrices prices = new CuttingPrices(columns, aim, best);
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Result result = model.maximise();
+            if (!result.getState().isFeasible()) {
+                return prices;
+            }
+            double[][] found = values(result, piece);
+            CuttingPrices better = new CuttingPrices(columns, aim, found);
+            prices = better.bound() > prices.bound() ? better : prices;
+            if (!addPatterns(found, values(result, section))) {
+                return prices;
+            }
+        }
+        return prices;
+    }
+
+    private double[][] values(Result result, Variable[][] variables) {
+        double[][] values = new double[variables.length][];
+        for (int i = 0; i < variables.length; i++) {
+            values[i] = new double[variables[i].length];
+            for (int j = 0; j < values[i].length; j++) {
+                values[i][j] = Math.max(0, result.doubleValue(model.indexOf(variables[i][j])));
+            }
+        }
+        return values;
+    }
+
+    /** Adds for each cross-section and length the pattern that is worth most, if it is worth more than its price. */
+    private boolean addPatterns(double[][] pieces, double[][] sections) {
+        boolean added = false;
+        for (int s = 0; s < sections.length; s++) {
+            for (int length = 0; length < pieces.length; length++) {
+                RipPattern most = null;
+                double worth = sections[s][length] + CLOSE * (1 + sections[s][length]);
+                for (RipPattern pattern : columns.patterns(s)) {
+                    double value = CuttingColumns.worth(pattern, pieces[length]);
+                    if (value > worth) {
+                        worth = value;
+                        most = pattern;
+                    }
+                }
+                if (most != null) {
+                    bind(s, length, most);
+                    added = true;
+                }
+            }
+        }
+        return added;
+    }
+}

@@ -1,0 +1,110 @@
+package org.orbwright.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.stock.StockRequest.AllowancesRequest;
+import org.orbwright.stock.StockRequest.BoardRequest;
+import org.orbwright.stock.StockRequest.OfferRequest;
+import org.orbwright.stock.StockRequest.PriceBy;
+import org.orbwright.stock.StockRequest.Surface;
+
+/** The boards at hand and those that can be bought, with everything filled in that was left out. */
+final class Rack {
+    private static final int MOST_BOUGHT = 100;
+
+    private Rack() {}
+
+    /**
+     * Boards that are alike.
+     *
+     * @param board the board as it was written, completed
+     * @param offer place of the offer in the request, from 0; -1 for boards on the rack
+     * @param index place of the board in the request, from 0; -1 for boards to be bought
+     * @param surfacing what is left of it
+     * @param volume volume as it stands on the rack, in cubic millimetres
+     * @param cost cost of one
+     */
+    record Stock(BoardRequest board, int offer, int index, Surfacing surfacing, double volume, double cost) {}
+
+    /** The allowances, completed. */
+    static AllowancesRequest allowances(StockRequest request, Design design) {
+        AllowancesRequest asked = request.allowances();
+        double kerf = design.request().saw().kerf();
+        return asked == null
+                ? new AllowancesRequest(0.0, 0.0, 0.0, 0.0, kerf, 0.0, 0.0)
+                : new AllowancesRequest(
+                        or(asked.jointing(), 0),
+                        or(asked.edgeCleaning(), 0),
+                        or(asked.planing(), 0),
+                        or(asked.ends(), 0),
+                        or(asked.ripKerf(), kerf),
+                        or(asked.stripPlaning(), 0),
+                        or(asked.blankFlattening(), 0));
+    }
+
+    /** The boards on the rack, then those that can be bought, in the order of the request. */
+    static List<Stock> of(StockRequest request, AllowancesRequest allowances) {
+        LengthUnit unit = request.design().unit();
+        List<Stock> stock = new ArrayList<>();
+        for (int i = 0; i < request.boards().size(); i++) {
+            stock.add(stock(completed(request.boards().get(i)), -1, i, allowances, unit));
+        }
+        for (int i = 0; request.offers() != null && i < request.offers().size(); i++) {
+            stock.add(stock(bought(request.offers().get(i)), i, -1, allowances, unit));
+        }
+        return stock;
+    }
+
+    private static Stock stock(
+            BoardRequest board, int offer, int index, AllowancesRequest allowances, LengthUnit unit) {
+        double volume = unit.toMillimetres(board.length())
+                * unit.toMillimetres(board.width())
+                * unit.toMillimetres(board.thickness());
+        double amount = switch (board.priceBy()) {
+            case BOARD -> 1;
+            case BOARD_FOOT -> volume * Quantity.BOARD_FEET.factor(unit);
+            case CUBIC_METRE -> volume * Quantity.CUBIC_METRES.factor(unit);
+        };
+        return new Stock(board, offer, index, Surfacing.of(board, allowances, unit), volume, board.price() * amount);
+    }
+
+    private static BoardRequest completed(BoardRequest board) {
+        return new BoardRequest(
+                board.name(),
+                board.species(),
+                board.length(),
+                board.width(),
+                board.thickness(),
+                board.count() == null ? Integer.valueOf(1) : board.count(),
+                board.surface() == null ? Surface.ROUGH : board.surface(),
+                or(board.price(), 0),
+                board.priceBy() == null ? PriceBy.BOARD : board.priceBy(),
+                or(board.outOfFlat(), 0),
+                or(board.twist(), 0),
+                board.shimmed() == null ? Boolean.TRUE : board.shimmed());
+    }
+
+    private static BoardRequest bought(OfferRequest offer) {
+        int most = offer.most() == null ? MOST_BOUGHT : offer.most();
+        return completed(new BoardRequest(
+                offer.name(),
+                offer.species(),
+                offer.length(),
+                offer.width(),
+                offer.thickness(),
+                most,
+                offer.surface(),
+                offer.price(),
+                offer.priceBy(),
+                null,
+                null,
+                null));
+    }
+
+    private static Double or(Double value, double otherwise) {
+        return value == null ? Double.valueOf(otherwise) : value;
+    }
+}

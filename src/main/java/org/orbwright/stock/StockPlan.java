@@ -1,0 +1,328 @@
+package org.orbwright.stock;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.stock.StockRequest.AllowancesRequest;
+
+/**
+ * How the boards are cut, whether they are enough, and what to buy.
+ *
+ * @param allowances what is lost on the way from a board to a blank, as it was understood
+ * @param species the outcome for each wood
+ * @param strips the strips that are needed, per band
+ * @param boards the boards that are cut
+ * @param purchases what to buy
+ * @param stages what is left of the wood at every stage
+ * @param cost cost of all boards that are cut
+ * @param costPerSphere the same for one sphere
+ */
+@Describe("How the boards are cut, whether they are enough, and what to buy.")
+public record StockPlan(
+        AllowancesRequest allowances,
+
+        @Describe("The outcome for each wood of the design.")
+        List<SpeciesStock> species,
+
+        @Describe("The strips that are needed, per band.") List<StripNeed> strips,
+
+        @Describe("The boards that are cut, those on the rack first.")
+        List<CutBoard> boards,
+
+        @Describe("What to buy, from the offers.") List<Purchase> purchases,
+
+        @Describe("What is left of the wood at every stage, up to the last that the wood suffices for.")
+        List<StageVolume> stages,
+
+        @Describe(value = "Cost of all boards that are cut, in the currency of the prices.", example = "58.8")
+        double cost,
+
+        @Describe(value = "Cost of all boards that are cut, for one sphere.", example = "29.4")
+        double costPerSphere) {
+
+    /** The outcome for one wood. */
+    @Describe("The outcome for one wood.")
+    public record SpeciesStock(
+            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            String species,
+
+            @Describe(value = "Strips needed.", example = "20", max = 1e9)
+            int needed,
+
+            @Describe(value = "Strips that the plan gives.", example = "20", max = 1e9)
+            int supplied,
+
+            @Describe(value = "Strips missing.", example = "0", max = 1e9)
+            int missing,
+
+            @Describe(
+                    value = "Volume of the missing strips, as they leave the saw.",
+                    quantity = Quantity.BOARD_FEET,
+                    example = "0")
+            double missingBoardFeet,
+
+            @Describe(value = "Boards that are cut.", example = "2", max = 1e9)
+            int boards,
+
+            @Describe(
+                    value = "Volume of these boards as they stand on the rack.",
+                    quantity = Quantity.BOARD_FEET,
+                    example = "8.9")
+            double boardFeet,
+
+            @Describe(value = "Cost of these boards.", example = "49")
+            double cost,
+
+            @Describe(
+                    value = "What the plan is to have least of: its cost in the currency of the prices, or its wood in"
+                            + " cubic decimetres.",
+                    example = "49")
+            double value,
+
+            @Describe(
+                    value = "No plan with as few missing strips has less of it than this, whatever the search did not"
+                            + " look at.",
+                    example = "49")
+            double bound,
+
+            @Describe(
+                    value = "By how much the plan might at most be bettered.",
+                    quantity = Quantity.RATIO,
+                    example = "0",
+                    max = 1)
+            double gap,
+
+            @Describe(value = "Whether it is proved that no plan is better.", example = "true")
+            boolean proved,
+
+            @Describe(value = "Whether it is proved that no plan has fewer missing strips.", example = "true")
+            boolean fewestMissing) {}
+
+    /** The strips of one band. */
+    @Describe("The strips of one band, as they leave the saw.")
+    public record StripNeed(
+            @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
+            int lamination,
+
+            @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
+            int band,
+
+            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            String species,
+
+            @Describe(value = "Width as it leaves the saw.", quantity = Quantity.LENGTH, example = "21")
+            double width,
+
+            @Describe(value = "Thickness as it leaves the saw.", quantity = Quantity.LENGTH, example = "30")
+            double thickness,
+
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "584")
+            double length,
+
+            @Describe(value = "Strips needed.", example = "10", max = 1e9)
+            int needed,
+
+            @Describe(value = "Strips missing.", example = "0", max = 1e9)
+            int missing) {}
+
+    /** One board and its cuts. */
+    @Describe(
+            "One board and its cuts, in their order: it is surfaced, its ends are cut off, it is crosscut to sections,"
+                    + " and each section is ripped.")
+    public record CutBoard(
+            @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
+            int number,
+
+            @Describe(
+                    value = "Place of the board in the request, from 0; left out for one that is bought.",
+                    example = "0",
+                    optional = true,
+                    max = 200)
+            Integer board,
+
+            @Describe(
+                    value = "Place of the offer in the request, from 0; left out for one from the rack.",
+                    example = "0",
+                    optional = true,
+                    max = 50)
+            Integer offer,
+
+            @Describe(value = "Its name.", example = "\"left over from the dinghy\"", optional = true)
+            String name,
+
+            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            String species,
+
+            @Describe(value = "Cost of it.", example = "24.5")
+            double cost,
+
+            @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "1830")
+            double length,
+
+            @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "152")
+            double width,
+
+            @Describe(value = "Thickness on the rack.", quantity = Quantity.LENGTH, example = "38")
+            double thickness,
+
+            @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "1730")
+            double clearLength,
+
+            @Describe(
+                    value = "Width once the first edge is jointed, without what the second edge loses.",
+                    quantity = Quantity.LENGTH,
+                    example = "146")
+            double clearWidth,
+
+            @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "33")
+            double surfacedThickness,
+
+            @Describe(
+                    value = "Thickness lost to flatten it, shimmed so that both ends share the twist.",
+                    quantity = Quantity.LENGTH,
+                    example = "1.5")
+            double flatteningShimmed,
+
+            @Describe(
+                    value = "Thickness lost to flatten it with three corners on the bed.",
+                    quantity = Quantity.LENGTH,
+                    example = "3")
+            double flatteningUnshimmed,
+
+            @Describe("The sections, from the end where the first cut is made.")
+            List<Section> sections,
+
+            @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "550.4")
+            double lengthLeft) {}
+
+    /** A section of a board. */
+    @Describe("A section of a board and its rips. One without lanes stays whole.")
+    public record Section(
+            @Describe(
+                    value = "Where it starts, from the clear end of the board.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "584")
+            double to,
+
+            @Describe("Its lanes, from the jointed edge.") List<LaneCut> lanes,
+
+            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "27.8")
+            double widthLeft) {}
+
+    /** A lane of a section. */
+    @Describe("A lane of a section: a part of its width, as thick as the board.")
+    public record LaneCut(
+            @Describe(value = "Where it starts, from the jointed edge.", quantity = Quantity.LENGTH, example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "21")
+            double to,
+
+            @Describe(
+                    value = "Whether it is a stick as wide as the strips are thick, turned on its side to slice the"
+                            + " strips off the board's thickness.",
+                    example = "false")
+            boolean rotated,
+
+            @Describe("Its strips, from the board's upper face downwards.")
+            List<StripCut> strips,
+
+            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "3")
+            double thicknessLeft) {}
+
+    /** A strip in a lane. */
+    @Describe("A strip in a lane.")
+    public record StripCut(
+            @Describe(
+                    value = "Where it starts below the board's upper face.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "30")
+            double to,
+
+            @Describe(value = "Its width as a strip.", quantity = Quantity.LENGTH, example = "21")
+            double width,
+
+            @Describe(
+                    value = "Place of the lamination that it is for, from 0; left out for a spare strip.",
+                    example = "0",
+                    optional = true,
+                    max = 5)
+            Integer lamination,
+
+            @Describe(
+                    value = "The band that it is for, from 1 at the base; left out for a spare strip.",
+                    example = "1",
+                    optional = true,
+                    min = 1,
+                    max = 60)
+            Integer band) {}
+
+    /** Boards to buy. */
+    @Describe("Boards to buy that are alike.")
+    public record Purchase(
+            @Describe(value = "Place of the offer in the request, from 0.", example = "0", max = 50)
+            int offer,
+
+            @Describe(value = "Its name.", example = "\"6 ft by 6 in, 6/4\"", optional = true)
+            String name,
+
+            @Describe(value = "The wood.", example = "\"black walnut\"")
+            String species,
+
+            @Describe(value = "How many.", example = "1", max = 1e9)
+            int count,
+
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
+            double length,
+
+            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
+            double width,
+
+            @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
+            double thickness,
+
+            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "4.4792")
+            double boardFeet,
+
+            @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
+            double cubicMetres,
+
+            @Describe(value = "Cost of all.", example = "43.9")
+            double cost) {}
+
+    /** Stages from the board to the sphere. */
+    public enum Stage {
+        /** The boards that are cut, as they stand on the rack. */
+        BOARD,
+        /** Jointed, flat, planed and without their ends. */
+        SURFACED,
+        /** The strips for the blanks as they leave the saw. */
+        STRIP,
+        /** The blanks, flattened. */
+        BLANK,
+        /** The segments that are needed. */
+        SEGMENT,
+        /** The bevelled panels. */
+        PANEL,
+        /** The finished, hollow spheres. */
+        SPHERE
+    }
+
+    /** What is left of the wood at one stage. */
+    @Describe("What is left of the wood at one stage.")
+    public record StageVolume(
+            @Describe(value = "The stage.", example = "\"BOARD\"")
+            Stage stage,
+
+            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "21140160")
+            double volume,
+
+            @Describe(value = "Its share of the boards' volume.", quantity = Quantity.RATIO, example = "1", max = 1)
+            double share) {}
+}

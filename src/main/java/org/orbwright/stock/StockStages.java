@@ -1,0 +1,98 @@
+package org.orbwright.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.segment.Yield;
+import org.orbwright.segment.Yield.SpeciesInSphere;
+import org.orbwright.segment.Yield.SphereYield;
+import org.orbwright.segment.Yield.StripYield;
+import org.orbwright.stock.Rack.Stock;
+import org.orbwright.stock.StockPlan.Stage;
+import org.orbwright.stock.StockPlan.StageVolume;
+
+/** Adds up the wood at every stage from the boards to the spheres. */
+final class StockStages {
+    private final Design design;
+    private final Yield yields;
+    private double rough;
+    private double surfaced;
+    private double ripped;
+    private double blanks;
+
+    StockStages(Design design, Yield yields) {
+        this.design = design;
+        this.yields = yields;
+    }
+
+    /** Counts a board that is cut. */
+    void board(Stock stock) {
+        Surfacing clear = stock.surfacing();
+        rough += stock.volume();
+        surfaced += clear.length() * clear.width() * clear.thickness();
+    }
+
+    /** Counts strips of a band with the volume that each has as it leaves the saw. */
+    void strips(StripYield strip, int count, double volume) {
+        ripped += count * volume;
+        blanks += count * strip.width() * strip.thickness() * strip.length();
+    }
+
+    /** The stages; those after the blanks only where no strip is missing. */
+    List<StageVolume> list(boolean complete) {
+        List<StageVolume> stages = new ArrayList<>();
+        if (rough > 0) {
+            add(stages, Stage.BOARD, rough);
+            add(stages, Stage.SURFACED, surfaced);
+            add(stages, Stage.STRIP, ripped);
+            add(stages, Stage.BLANK, blanks);
+            if (complete) {
+                add(stages, Stage.SEGMENT, segments());
+                add(stages, Stage.PANEL, panels());
+                Double spheres = spheres();
+                if (spheres != null) {
+                    add(stages, Stage.SPHERE, spheres);
+                }
+            }
+        }
+        return stages;
+    }
+
+    private void add(List<StageVolume> stages, Stage stage, double volume) {
+        stages.add(new StageVolume(stage, volume, volume / rough));
+    }
+
+    private double segments() {
+        double volume = 0;
+        for (Panel panel : design.panels()) {
+            for (Piece piece : panel.sawn()) {
+                volume += piece.area() * design.thickness() * piece.perSphere() * design.copies();
+            }
+        }
+        return volume;
+    }
+
+    private double panels() {
+        double volume = 0;
+        for (SphereYield sphere : yields.spheres()) {
+            for (SpeciesInSphere wood : sphere.species()) {
+                volume += sphere.count() * wood.solidVolume();
+            }
+        }
+        return volume;
+    }
+
+    /** Wood in all spheres; null where a sphere breaks through. */
+    private Double spheres() {
+        double volume = 0;
+        for (SphereYield sphere : yields.spheres()) {
+            if (sphere.volume() == null) {
+                return null;
+            }
+            volume += sphere.count() * sphere.volume();
+        }
+        return volume;
+    }
+}
