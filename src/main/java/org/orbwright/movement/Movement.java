@@ -15,7 +15,9 @@ public record Movement(
         @Describe("Movement of each lamination, its bands and its segments.")
         List<LaminationMovement> laminations,
 
-        @Describe("What the joints between the segments of each face kind have to take.")
+        @Describe(
+                "What the joints between the segments of each face kind have to take; faces that are mirror images are"
+                        + " listed on their own.")
         List<PanelMovement> panels,
 
         @Describe("Mass of each wood, for all copies.") List<SpeciesMass> species) {
@@ -153,6 +155,12 @@ public record Movement(
     public record PanelMovement(
             @Describe(value = "The face kind.", example = "\"pentagon\"")
             String face,
+
+            @Describe(
+                    value = "Whether these are the panels that are mirror images of the first one; tilted bands lie"
+                            + " otherwise in them.",
+                    example = "false")
+            boolean mirrored,
 
             @Describe(
                     value = "Base distance at the stock's moisture content.",

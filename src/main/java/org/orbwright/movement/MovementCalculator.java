@@ -71,12 +71,7 @@ public final class MovementCalculator {
             laminations.put(panel, lamination(panel));
         }
         return new Movement(
-                moisture,
-                List.copyOf(laminations.values()),
-                design.facePanels().stream()
-                        .map(panel -> panel(panel, laminations))
-                        .toList(),
-                WoodMass.of(design, moisture));
+                moisture, List.copyOf(laminations.values()), panels(laminations), WoodMass.of(design, moisture));
     }
 
     private LaminationMovement lamination(Panel panel) {
@@ -171,10 +166,21 @@ public final class MovementCalculator {
         return coefficients;
     }
 
-    private PanelMovement panel(Panel panel, Map<Panel, LaminationMovement> laminations) {
+    private List<PanelMovement> panels(Map<Panel, LaminationMovement> laminations) {
+        List<PanelMovement> panels = new ArrayList<>();
+        for (Panel panel : design.facePanels()) {
+            panels.add(panel(panel, false, laminations));
+            if (panel.kind().mirroredCount() > 0) {
+                panels.add(panel(panel, true, laminations));
+            }
+        }
+        return panels;
+    }
+
+    private PanelMovement panel(Panel panel, boolean mirrored, Map<Panel, LaminationMovement> laminations) {
         Double toDriest = 0.0;
         Double toDampest = 0.0;
-        for (PlacedPiece placed : PlacedPiece.around(design, panel.face())) {
+        for (PlacedPiece placed : PlacedPiece.around(design, panel.face(), mirrored)) {
             List<BandMovement> bands = laminations.get(placed.panel()).bands();
             AngleChange change =
                     angleChange(new MovedSegment(placed.panel().lamination(), placed.piece(), coefficients(bands)));
@@ -184,6 +190,7 @@ public final class MovementCalculator {
         boolean known = toDriest != null && toDampest != null;
         return new PanelMovement(
                 panel.face(),
+                mirrored,
                 panel.baseDistance(),
                 known ? AngleChange.of(toDriest, toDampest) : null,
                 known ? gap(panel, toDriest) : null,
