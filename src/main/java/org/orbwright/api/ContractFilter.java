@@ -16,9 +16,11 @@ import org.orbwright.band.WidthSolution;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.explore.SweepRequest;
 import org.orbwright.inlay.InlayRequest;
+import org.orbwright.movement.MovementRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.BandsAnswer;
 import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
@@ -44,10 +46,13 @@ public class ContractFilter implements OASFilter {
             WidthSolution.class,
             InlayRequest.class,
             InlayAnswer.class,
+            MovementRequest.class,
+            MovementAnswer.class,
             SweepRequest.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,
+            WoodsResource.WoodList.class,
             Problem.class);
 
     @Override

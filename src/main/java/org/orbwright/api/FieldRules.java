@@ -14,8 +14,10 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
@@ -46,6 +48,8 @@ record FieldRules(
         Size size,
         boolean notBlank,
         FieldRules items) {
+    /** Quantities whose unit is said with their bounds. */
+    private static final Set<Quantity> NAMED = EnumSet.of(Quantity.LENGTH, Quantity.PERCENT, Quantity.CELSIUS);
 
     /**
      * Whether a record is a request or part of one: those are named so. They are in their author's units, may hold null
@@ -176,8 +180,10 @@ record FieldRules(
         }
         if (isNumber()) {
             String range = min.toPlainString() + " to " + max.toPlainString();
-            boolean length = describe != null && describe.quantity() == Quantity.LENGTH;
-            return (isWhole() ? "a whole number, " : "") + range + (length ? " " + Quantity.LENGTH.unitPhrase() : "");
+            boolean named = describe != null && NAMED.contains(describe.quantity());
+            return (isWhole() ? "a whole number, " : "")
+                    + range
+                    + (named ? " " + describe.quantity().unitPhrase() : "");
         }
         if (isFlag()) {
             return "true or false";

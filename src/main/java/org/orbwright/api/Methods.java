@@ -26,7 +26,8 @@ final class Methods {
                 BandDesignResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
-                DesignsResource.class)) {
+                DesignsResource.class,
+                WoodsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);

@@ -8,6 +8,7 @@ enum ProblemKind {
     INVALID_REQUEST(400, "The request breaks a rule of the contract"),
     UNKNOWN_SOLID(404, "There is no solid of that name"),
     UNKNOWN_DESIGN(404, "There is no design of that name"),
+    UNKNOWN_WOOD(404, "There is no wood of that name"),
     NOT_FOUND(404, "There is nothing at that address"),
     METHOD_NOT_ALLOWED(405, "That method is not for this address"),
     NOT_ACCEPTABLE(406, "The answer is not to be had in that form"),

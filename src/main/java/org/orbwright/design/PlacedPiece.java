@@ -16,8 +16,16 @@ public record PlacedPiece(Panel panel, Piece piece, double direction) {
 
     /** The segments around the first face of a kind, counter-clockwise. */
     public static List<PlacedPiece> around(Design design, String face) {
+        return around(design, face, false);
+    }
+
+    /**
+     * The segments around the first face of a kind that is or is not mirrored, counter-clockwise. With tilted bands the
+     * two are panels of their own.
+     */
+    public static List<PlacedPiece> around(Design design, String face, boolean mirrored) {
         List<Face.Part> parts = design.solid().faces().stream()
-                .filter(each -> each.kind().equals(face))
+                .filter(each -> each.kind().equals(face) && each.mirrored() == mirrored)
                 .findFirst()
                 .orElseThrow()
                 .segments();

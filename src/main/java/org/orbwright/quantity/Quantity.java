@@ -28,7 +28,13 @@ public enum Quantity {
     /** A mass in kilograms. */
     MASS(0, "in kilograms"),
     /** A density in kilograms per cubic metre. */
-    DENSITY(0, "in kilograms per cubic metre");
+    DENSITY(0, "in kilograms per cubic metre"),
+    /** A share in hundredths, such as a moisture content; the same inside and outside. */
+    PERCENT(0, "in percent"),
+    /** A temperature in degrees Celsius, whatever the unit of lengths is. */
+    CELSIUS(0, "in degrees Celsius"),
+    /** How far a wood moves: a share of a dimension for each percent of moisture content. */
+    MOVEMENT(0, "as a share of the dimension for each percent of moisture content");
 
     private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
 
@@ -52,7 +58,7 @@ public enum Quantity {
             case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
             case CUBIC_METRES -> 1e-9;
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
-            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY -> 1;
+            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT -> 1;
         };
     }
 
@@ -63,9 +69,9 @@ public enum Quantity {
             case LENGTH -> metric ? 4 : 5;
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
-            case BOARD_FEET, ANGLE, MASS -> 4;
+            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS -> 4;
             case RATIO -> 6;
-            case CUBIC_METRES -> 8;
+            case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
             case NONE, UNIT_EDGE -> 12;
             case DENSITY -> 1;

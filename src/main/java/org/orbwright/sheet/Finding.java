@@ -32,6 +32,11 @@ public record Finding(
                 example = "\"/laminations/0/bands/4/width\"")
         String field) {
 
+    /** The same finding about a design that is part of a request. */
+    Finding within(String pointer) {
+        return new Finding(code, severity, message, pointer + field);
+    }
+
     /** How much a finding matters. */
     public enum Severity {
         /** Do not cut this. */

@@ -39,5 +39,13 @@ public enum FindingCode {
     /** The hole that chipped tips leave is larger than the inlay. */
     TIPS_NOT_COVERED,
     /** The density of a wood is not known. */
-    DENSITY_UNKNOWN
+    DENSITY_UNKNOWN,
+    /** How far a wood moves is not known. */
+    MOVEMENT_UNKNOWN,
+    /** The stock is much damper or drier than the home will keep it. */
+    STOCK_MOISTURE_FAR,
+    /** A moisture content lies where the coefficients of movement are not published for. */
+    MOISTURE_OUTSIDE_TABLE,
+    /** Neighbouring bands move so differently in thickness that a step can be felt on the finished sphere. */
+    MOVEMENT_MISMATCH
 }

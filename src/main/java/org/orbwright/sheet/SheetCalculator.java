@@ -18,6 +18,9 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.inlay.InlayCalculator;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest;
+import org.orbwright.movement.Movement;
+import org.orbwright.movement.MovementCalculator;
+import org.orbwright.movement.MovementRequest;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles;
 import org.orbwright.segment.SegmentCalculator;
@@ -35,6 +38,7 @@ public final class SheetCalculator {
     private static final List<Caution> SPHERE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
     private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
+    private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
 
     private SheetCalculator() {}
 
@@ -90,6 +94,19 @@ public final class SheetCalculator {
         List<Finding> findings = new ArrayList<>(SphereFindings.of(design, SphereCalculator.calculate(design)));
         findings.addAll(InlayFindings.of(design, plan));
         return new InlayAnswer(design.request(), plan, sorted(findings), INLAY_CAUTIONS);
+    }
+
+    /**
+     * The movement of a design's wood.
+     *
+     * @param request the design with its moisture and grain, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design, or moisture and grain as they are stated, cannot exist
+     */
+    public static MovementAnswer movement(MovementRequest request) {
+        Design design = Design.of(request.design());
+        Movement movement = MovementCalculator.calculate(request, design);
+        return new MovementAnswer(
+                design.request(), movement, sorted(MovementFindings.of(design, movement)), MOVEMENT_CAUTIONS);
     }
 
     /**

@@ -1,5 +1,8 @@
 package org.orbwright.sheet;
 
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
 
 /** Words that several findings share. */
@@ -13,5 +16,22 @@ final class Words {
             case ODD -> "odd ";
             case EVEN -> "even ";
         };
+    }
+
+    /** A sentence with the woods that the table knows instead, with a blank before it; nothing where there are none. */
+    static String known(List<String> similar) {
+        return similar.isEmpty() ? "" : " The table knows: " + String.join(", ", similar) + ".";
+    }
+
+    /** JSON pointer to the first band of a species. */
+    static String firstBand(Design design, String species) {
+        for (Panel panel : design.panels()) {
+            for (int i = 0; i < panel.lamination().bands().size(); i++) {
+                if (panel.lamination().bands().get(i).species().equals(species)) {
+                    return panel.lamination().pointer() + "/bands/" + i + "/species";
+                }
+            }
+        }
+        return "/laminations";
     }
 }

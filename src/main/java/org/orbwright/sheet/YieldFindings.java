@@ -3,7 +3,6 @@ package org.orbwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
-import org.orbwright.design.Panel;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
@@ -27,32 +26,20 @@ final class YieldFindings {
         }
         for (SpeciesYield species : yield.species()) {
             if (species.density() == null) {
-                findings.add(unknown(design, species.species()));
+                findings.add(unknownDensity(design, species.species()));
             }
         }
         return findings;
     }
 
-    private static Finding unknown(Design design, String species) {
-        List<String> similar = WoodTable.similar(species);
-        String known = similar.isEmpty() ? "" : " The table knows: " + String.join(", ", similar) + ".";
+    static Finding unknownDensity(Design design, String species) {
         return new Finding(
                 FindingCode.DENSITY_UNKNOWN,
                 Finding.Severity.NOTE,
-                "The table of woods has no density for " + species + ", so masses with it are left out." + known,
-                field(design, species));
-    }
-
-    /** The first band of a species. */
-    private static String field(Design design, String species) {
-        for (Panel panel : design.panels()) {
-            for (int i = 0; i < panel.lamination().bands().size(); i++) {
-                if (panel.lamination().bands().get(i).species().equals(species)) {
-                    return panel.lamination().pointer() + "/bands/" + i + "/species";
-                }
-            }
-        }
-        return "/laminations";
+                "The table of woods has no density for " + species + ", so masses with it are left out."
+                        + Words.known(WoodTable.similar(
+                                species, wood -> wood.specificGravity().isPresent())),
+                Words.firstBand(design, species));
     }
 
     private static Finding leftOver(LaminationYield lamination, int left) {

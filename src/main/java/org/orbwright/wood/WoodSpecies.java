@@ -14,13 +14,36 @@ public record WoodSpecies(
         String name, double radialCoefficient, double tangentialCoefficient, OptionalDouble specificGravity) {
     /** Density of water in kilograms per cubic metre. */
     private static final double WATER = 1000;
-    /** Mass of a wood at 12 % moisture content over its ovendry mass. */
-    private static final double MOIST = 1.12;
+    /** Moisture content in percent at which the volume behind the specific gravity is taken. */
+    private static final double USUAL_MOISTURE = 12;
 
     /** Density at 12 % moisture content in kilograms per cubic metre: {@code 1000 G (1 + 12 / 100)}. */
     public OptionalDouble density() {
+        return density(USUAL_MOISTURE);
+    }
+
+    /**
+     * Mass at a moisture content over the volume at 12 %, in kilograms per cubic metre: {@code 1000 G (1 + M / 100)}.
+     *
+     * @param moisture moisture content in percent
+     */
+    public OptionalDouble density(double moisture) {
         return specificGravity.isPresent()
-                ? OptionalDouble.of(specificGravity.getAsDouble() * MOIST * WATER)
+                ? OptionalDouble.of(specificGravity.getAsDouble() * (1 + moisture / 100) * WATER)
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * Dimensional change coefficient in a direction across the grain, per percent of moisture content: {@code CT cos^2
+     * + CR sin^2} of its angle to the growth rings. That is tangential along the rings and radial square to them; in
+     * between it neglects the shear of the section, which turns a square one into a rhombus. Common practice, no
+     * source.
+     *
+     * @param angleToRings angle between the direction and the growth rings, in radians
+     */
+    public double coefficient(double angleToRings) {
+        double cos = Math.cos(angleToRings);
+        double sin = Math.sin(angleToRings);
+        return tangentialCoefficient * cos * cos + radialCoefficient * sin * sin;
     }
 }

@@ -6,13 +6,13 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * The table of woods. Dimensional change coefficients: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010),
@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  */
 public final class WoodTable {
     private static final String RESOURCE = "wood-species.csv";
+    /** Letters by which a misspelt word is still known. */
+    private static final int START = 3;
+
     private static final Map<String, WoodSpecies> SPECIES = read();
     /** Names that the trade uses for one of the table's woods alone. Common practice, no source. */
     private static final Map<String, String> TRADE_NAMES = Map.of(
@@ -43,13 +46,45 @@ public final class WoodTable {
         return Optional.ofNullable(SPECIES.get(TRADE_NAMES.getOrDefault(plain, plain)));
     }
 
-    /** Names of the table that share a word with the given one and have a density. */
-    public static List<String> similar(String name) {
-        List<String> words = List.of(name.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
+    /**
+     * Names of the table that share a word with the given one.
+     *
+     * @param name a name that the table does not know
+     * @param wanted what has to be known of the woods
+     */
+    public static List<String> similar(String name, Predicate<WoodSpecies> wanted) {
+        List<String> words = words(name);
+        return matching(wanted, words::contains);
+    }
+
+    /** Names of the table with a word that starts like one of the given name's: a name may be misspelt. */
+    public static List<String> nearest(String name) {
+        List<String> starts = words(name).stream().map(WoodTable::start).toList();
+        return matching(wood -> true, word -> starts.contains(start(word)));
+    }
+
+    private static List<String> matching(Predicate<WoodSpecies> wanted, Predicate<String> word) {
         return SPECIES.values().stream()
-                .filter(wood -> wood.specificGravity().isPresent())
+                .filter(wanted)
                 .map(WoodSpecies::name)
-                .filter(known -> Arrays.stream(known.split(" ", -1)).anyMatch(words::contains))
+                .filter(known -> words(known).stream().anyMatch(word))
+                .toList();
+    }
+
+    private static List<String> words(String name) {
+        return List.of(name.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
+    }
+
+    private static String start(String word) {
+        return word.substring(0, Math.min(START, word.length()));
+    }
+
+    /** The trade names that mean this species alone, in the order of the alphabet. */
+    public static List<String> tradeNames(String species) {
+        return TRADE_NAMES.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(species))
+                .map(Map.Entry::getKey)
+                .sorted()
                 .toList();
     }
 

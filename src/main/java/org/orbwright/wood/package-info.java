@@ -1,2 +1,4 @@
-/** The woods: what the service knows of each species. Start with {@link org.orbwright.wood.WoodTable}. */
+/**
+ * The woods: what the service knows of each species, and from where. Start with {@link org.orbwright.wood.WoodTable}.
+ */
 package org.orbwright.wood;

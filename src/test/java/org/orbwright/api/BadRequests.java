@@ -35,6 +35,7 @@ final class BadRequests {
         requests.put("INVALID_REQUEST/size-below-zero", posted("177.8", "-3"));
         requests.put("UNKNOWN_NAME/misspelt-solid", new BadRequest("/v1/solids/dodecahedrn", null));
         requests.put("UNKNOWN_NAME/misspelt-design", new BadRequest("/v1/designs/dodecahedron", null));
+        requests.put("UNKNOWN_NAME/misspelt-wood", new BadRequest("/v1/woods/walnutt", null));
         requests.put("IMPOSSIBLE_DESIGN/misspelt-solid", posted("\"dodecahedron\"", "\"dodecahedrn\""));
         requests.put("IMPOSSIBLE_DESIGN/bands-too-wide", posted("20.0", "40.0"));
         return requests;

@@ -14,8 +14,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.solid.Solid;
+import org.orbwright.wood.Wood;
 
 /** The examples beside the fields of the answers go together: they are what the service says of one worked design. */
 @QuarkusTest
@@ -31,6 +33,9 @@ class DescribedExamplesTest {
         collect(post("/v1/sheet", design(FAULTY)), Sheet.class, examples);
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
+        collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(get("/v1/woods/walnut"), Wood.class, examples);
+        collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);
         collect(listed("/v1/solids", "solids", "dodecahedron"), SolidsResource.SolidList.class, examples);
         collect(listed("/v1/designs", "designs", DESIGN), DesignsResource.DesignList.class, examples);

@@ -39,6 +39,7 @@ final class DesignMaker {
     private static final Map<String, String> EXAMPLES = Map.of(
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
+            "MovementRequest", example("calculateMovement"),
             "SweepRequest", example("exploreDesigns"));
 
     private final JsonNode contract;

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 /** The answers that the contract shows are the answers that the service gives. */
 @QuarkusTest
 class ExamplesTest {
-    private static final Map<String, String> NAMES = Map.of("findSolid", "dodecahedron");
+    private static final Map<String, String> NAMES = Map.of("findSolid", "dodecahedron", "findWood", "walnut");
     private static final String WORKED = "dodecahedron-two-spheres";
     private static final String PROBLEM_EXAMPLES = "/content/application~1problem+json/examples/";
 

@@ -52,6 +52,8 @@ class FuzzTest {
             List.of("bands/solve"),
             "InlayRequest",
             List.of("inlays"),
+            "MovementRequest",
+            List.of("movement"),
             "SweepRequest",
             List.of("bands/explore")));
 

@@ -60,7 +60,9 @@ class ReadmeTest {
     }
 
     private static void answers(String method, String path) {
-        String address = path.replace("{solid}", "dodecahedron").replace("{design}", "dodecahedron-two-spheres");
+        String address = path.replace("{solid}", "dodecahedron")
+                .replace("{design}", "dodecahedron-two-spheres")
+                .replace("{species}", "walnut");
         RequestSpecification request = RestAssured.given();
         Response answer = method.equals("GET")
                 ? request.get(address)

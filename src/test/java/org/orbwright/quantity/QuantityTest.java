@@ -36,6 +36,9 @@ class QuantityTest {
         assertEquals(1, Quantity.RATIO.factor(unit));
         assertEquals(1, Quantity.MASS.factor(unit));
         assertEquals(1, Quantity.DENSITY.factor(unit));
+        assertEquals(1, Quantity.PERCENT.factor(unit));
+        assertEquals(1, Quantity.CELSIUS.factor(unit));
+        assertEquals(1, Quantity.MOVEMENT.factor(unit));
     }
 
     @ParameterizedTest
@@ -49,7 +52,8 @@ class QuantityTest {
     @ParameterizedTest(name = "{0} has {1} decimals in mm and {2} in inches")
     @CsvSource({
         "LENGTH, 4, 5", "AREA, 3, 6", "VOLUME, 1, 5", "BOARD_FEET, 4, 4", "CUBIC_METRES, 8, 8", "ANGLE, 4, 4",
-        "CATALOGUE_ANGLE, 10, 10", "UNIT_EDGE, 12, 12", "RATIO, 6, 6", "MASS, 4, 4", "DENSITY, 1, 1", "NONE, 12, 12"
+        "CATALOGUE_ANGLE, 10, 10", "UNIT_EDGE, 12, 12", "RATIO, 6, 6", "MASS, 4, 4", "DENSITY, 1, 1", "NONE, 12, 12",
+        "PERCENT, 4, 4", "CELSIUS, 4, 4", "MOVEMENT, 8, 8"
     })
     void decimals(Quantity quantity, int metric, int inches) {
         assertEquals(metric, quantity.decimals(LengthUnit.MM));

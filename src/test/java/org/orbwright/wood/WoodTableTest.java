@@ -93,4 +93,42 @@ class WoodTableTest {
         assertTrue(WoodTable.find("unobtainable").isEmpty());
         assertTrue(WoodTable.find("").isEmpty());
     }
+
+    @Test
+    @DisplayName("a mass at 8 % over the volume at 12 %: 1000 x 0.63 x 1.08 (Wood Handbook's relation, from memory)")
+    void densityAtAnotherMoistureContent() {
+        WoodSpecies maple = WoodTable.find("sugar maple").orElseThrow();
+        assertEquals(680.4, maple.density(8).orElseThrow(), 1e-9);
+        assertEquals(maple.density(), maple.density(12));
+    }
+
+    @Test
+    void coefficientsBetweenRadialAndTangentialAreMixed() {
+        WoodSpecies maple = WoodTable.find("sugar maple").orElseThrow();
+        assertEquals(0.00353, maple.coefficient(0));
+        assertEquals(0.00165, maple.coefficient(Math.PI / 2), 1e-18);
+        assertEquals(0.00259, maple.coefficient(Math.PI / 4), 1e-15);
+    }
+
+    @Test
+    void everyTradeNameFindsTheWoodThatItIsANameOf() {
+        int names = 0;
+        for (WoodSpecies wood : WoodTable.all()) {
+            for (String name : WoodTable.tradeNames(wood.name())) {
+                assertEquals(wood, WoodTable.find(name).orElseThrow());
+                names++;
+            }
+        }
+        assertEquals(10, names);
+        assertEquals(List.of("walnut"), WoodTable.tradeNames("black walnut"));
+    }
+
+    @Test
+    void similarNamesShareAWordAndMisspeltOnesItsStart() {
+        assertTrue(WoodTable.similar("bog oak", wood -> true).contains("oregon white oak"));
+        assertEquals(List.of("black walnut"), WoodTable.similar("french walnut", wood -> true));
+        assertEquals(List.of(), WoodTable.similar("walnutt", wood -> true));
+        assertEquals(List.of("black walnut"), WoodTable.nearest("walnutt"));
+        assertEquals(List.of(), WoodTable.nearest(""));
+    }
 }

@@ -1,0 +1,194 @@
+package org.orbwright.movement;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How far the wood of a design moves, and what its joints and its surface have to take. */
+@Describe("How far the wood of a design moves with the seasons, and what its joints and its surface have to take."
+        + " Changes are linear in moisture content (Wood Handbook, equation 13-2), valid from 6 % to 14 %; what depends"
+        + " on a wood that the table does not know is left out.")
+public record Movement(
+        @Describe("The moisture contents that everything else follows from.")
+        MoistureContents moisture,
+
+        @Describe("Movement of each lamination, its bands and its segments.")
+        List<LaminationMovement> laminations,
+
+        @Describe(
+                "What the joints between the segments of each face kind have to take; faces that are mirror images are"
+                        + " listed on their own.")
+        List<PanelMovement> panels,
+
+        @Describe("Mass of each wood, for all copies.") List<SpeciesMass> species) {
+
+    /** Copies the lists. */
+    public Movement {
+        laminations = List.copyOf(laminations);
+        panels = List.copyOf(panels);
+        species = List.copyOf(species);
+    }
+
+    /** The seasons of the home. */
+    @Describe("A season of the home: the driest or the dampest one.")
+    public enum Season {
+        /** The driest season. */
+        DRIEST,
+        /** The dampest season. */
+        DAMPEST
+    }
+
+    /** Where the joints of a panel would open. */
+    @Describe("Where the joints of a panel would open if the glue let them: at the RIM where the segments have become"
+            + " too high for their bases, at the TIPS where they have become too low, NOWHERE where nothing moves.")
+    public enum OpensAt {
+        /** At the rim. */
+        RIM,
+        /** At the tips. */
+        TIPS,
+        /** Not at all. */
+        NOWHERE
+    }
+
+    /** The moisture contents of stock and home. */
+    @Describe("The moisture contents of stock and home, water over ovendry mass. Those that follow from temperature and"
+            + " humidity are the equilibrium moisture content by the two-hydrate Hailwood-Horrobin equation (Wood"
+            + " Handbook, equation 4-5).")
+    public record MoistureContents(
+            @Describe(value = "Moisture content of the stock.", quantity = Quantity.PERCENT, example = "11")
+            double stock,
+
+            @Describe(value = "Moisture content in the driest season.", quantity = Quantity.PERCENT, example = "6.1715")
+            double driest,
+
+            @Describe(
+                    value = "Moisture content in the dampest season.",
+                    quantity = Quantity.PERCENT,
+                    example = "10.9023")
+            double dampest,
+
+            @Describe(value = "The middle between driest and dampest.", quantity = Quantity.PERCENT, example = "8.5369")
+            double home,
+
+            @Describe(
+                    value = "The season whose moisture content is further from that of the stock; the driest if both"
+                            + " are as far.",
+                    example = "\"DRIEST\"")
+            Season worse) {
+
+        /** Change of moisture content from the stock to the driest season, in percentage points. */
+        double toDriest() {
+            return driest - stock;
+        }
+
+        /** Change of moisture content from the stock to the dampest season, in percentage points. */
+        double toDampest() {
+            return dampest - stock;
+        }
+
+        /** Change of moisture content from the stock to the worse season, in percentage points. */
+        double toWorse() {
+            return worse == Season.DRIEST ? toDriest() : toDampest();
+        }
+    }
+
+    /** How a length changes. */
+    @Describe("How a length changes with moisture; below 0 it shrinks.")
+    public record LengthChange(
+            @Describe(
+                    value = "Change from the stock's moisture content to the driest season.",
+                    quantity = Quantity.LENGTH,
+                    example = "-0.6413",
+                    min = -1e18)
+            double toDriest,
+
+            @Describe(
+                    value = "Change from the stock's moisture content to the dampest season.",
+                    quantity = Quantity.LENGTH,
+                    example = "-0.013",
+                    min = -1e18)
+            double toDampest,
+
+            @Describe(
+                    value = "Change from the driest to the dampest season.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.6283",
+                    min = -1e18)
+            double betweenSeasons) {
+
+        static LengthChange of(double toDriest, double toDampest) {
+            return new LengthChange(toDriest, toDampest, toDampest - toDriest);
+        }
+    }
+
+    /** How an angle changes. */
+    @Describe("How an angle changes with moisture; below 0 it becomes smaller.")
+    public record AngleChange(
+            @Describe(
+                    value = "Change from the stock's moisture content to the driest season.",
+                    quantity = Quantity.ANGLE,
+                    example = "0.6713",
+                    min = -1e18)
+            double toDriest,
+
+            @Describe(
+                    value = "Change from the stock's moisture content to the dampest season.",
+                    quantity = Quantity.ANGLE,
+                    example = "0.0135",
+                    min = -1e18)
+            double toDampest,
+
+            @Describe(
+                    value = "Change from the driest to the dampest season.",
+                    quantity = Quantity.ANGLE,
+                    example = "-0.6579",
+                    min = -1e18)
+            double betweenSeasons) {
+
+        static AngleChange of(double toDriest, double toDampest) {
+            return new AngleChange(toDriest, toDampest, toDampest - toDriest);
+        }
+    }
+
+    /** What the joints of one panel have to take. */
+    @Describe("What the joints between the segments of one panel have to take.")
+    public record PanelMovement(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(
+                    value = "Whether these are the panels that are mirror images of the first one; tilted bands lie"
+                            + " otherwise in them.",
+                    example = "false")
+            boolean mirrored,
+
+            @Describe(
+                    value = "Base distance at the stock's moisture content.",
+                    quantity = Quantity.LENGTH,
+                    example = "52.4711")
+            double baseDistance,
+
+            @Describe(
+                    value = "Change of all tip angles of the panel together: below 0 they no longer close the circle,"
+                            + " above 0 they are more than it.",
+                    optional = true)
+            AngleChange angleSumChange,
+
+            @Describe(value = "What would open in the driest season.", optional = true)
+            PanelGap driest,
+
+            @Describe(value = "What would open in the dampest season.", optional = true)
+            PanelGap dampest) {}
+
+    /** What would open between the segments of a panel. */
+    @Describe("What would open between the segments of a panel in a season, if it all opened in one joint.")
+    public record PanelGap(
+            @Describe(
+                    value = "Change of the sum of tip angles times the base distance.",
+                    quantity = Quantity.LENGTH,
+                    example = "3.074")
+            double gap,
+
+            @Describe(value = "Where it would open: at the rim or at the tips.", example = "\"TIPS\"")
+            OpensAt opensAt) {}
+}

@@ -1,0 +1,120 @@
+package org.orbwright.movement;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Places;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * A design, the moisture of its stock and of its home, and how the growth rings lie in its strips.
+ *
+ * @param design the design
+ * @param stock the moisture of the wood when it is ripped, glued up and turned
+ * @param home the seasons of the place where the sphere will be
+ * @param grain the strips that are not flat-sawn, or null for none
+ */
+@Describe("A design, the moisture of its stock and of its home, and how the growth rings lie in its strips.")
+public record MovementRequest(
+        @NotNull @Valid DesignRequest design,
+        @NotNull @Valid ClimateRequest stock,
+        @NotNull @Valid HomeRequest home,
+
+        @Describe(
+                value = "How the growth rings lie in the strips; those that are left out are flat-sawn: the rings run"
+                        + " along their width.",
+                optional = true)
+        @Size(min = 1, max = 360)
+        List<@NotNull @Valid GrainRequest> grain) {
+
+    /** Copies the list of grains. */
+    public MovementRequest {
+        grain = grain == null ? null : Collections.unmodifiableList(new ArrayList<>(grain));
+    }
+
+    /** The air that wood has come to rest in, or its moisture content. */
+    @Describe("How moist the wood is: either its moisture content as a meter reads it, or the temperature and the"
+            + " relative humidity of the air in which it has lain long enough to come to rest.")
+    public record ClimateRequest(
+            @Describe(
+                    value = "Temperature of the air, in degrees Celsius whatever the unit of lengths is. The equation"
+                            + " behind it is published for -1.1 to 132.2; no wood is kept above 100.",
+                    quantity = Quantity.CELSIUS,
+                    example = "20",
+                    optional = true)
+            @DecimalMin("-1.1")
+            @DecimalMax("100")
+            Double temperature,
+
+            @Describe(
+                    value = "Relative humidity of the air. The equation behind it is published for 5 to 95.",
+                    quantity = Quantity.PERCENT,
+                    example = "45",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("98")
+            Double relativeHumidity,
+
+            @Describe(
+                    value = "Moisture content of the wood, water over ovendry mass. Above about 30 wood no longer moves"
+                            + " with it.",
+                    quantity = Quantity.PERCENT,
+                    example = "8",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("30")
+            Double moistureContent) {}
+
+    /** The seasons of the place where the sphere will be. */
+    @Describe("The seasons of the place where the sphere will be: in heated rooms winter is the driest.")
+    public record HomeRequest(
+            @NotNull @Valid ClimateRequest driest,
+            @NotNull @Valid ClimateRequest dampest) {}
+
+    /** How the growth rings lie in one strip. */
+    @Describe("How the growth rings lie in one strip.")
+    public record GrainRequest(
+            @Describe(
+                    value = "The face kind of the strip's lamination; may be left out for a solid that has only one.",
+                    example = "\"pentagon\"",
+                    optional = true)
+            @Size(max = 40)
+            String face,
+
+            @Describe(
+                    value = "Which lamination of the face kind, where every other segment has its own.",
+                    example = "\"ODD\"",
+                    optional = true)
+            Places places,
+
+            @Describe(value = "The band's number in the lamination, from 1 at the base.", example = "1")
+            @NotNull
+            @Min(1)
+            @Max(DesignRequest.MAX_BANDS)
+            Integer band,
+
+            @Describe(
+                    value = "How the growth rings lie in the strip; left out where the ring angle is stated.",
+                    example = "\"QUARTER_SAWN\"",
+                    optional = true)
+            GrainOrientation orientation,
+
+            @Describe(
+                    value = "Angle between the growth rings and the strip's width, as the end of the strip shows it, in"
+                            + " place of an orientation: 0 for flat-sawn, 90 for quarter-sawn.",
+                    quantity = Quantity.ANGLE,
+                    example = "70",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("90")
+            Double ringAngle) {}
+}

@@ -1,0 +1,146 @@
+package org.orbwright.sheet;
+
+import static org.orbwright.sheet.Finding.Severity.NOTE;
+import static org.orbwright.sheet.Finding.Severity.WARN;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.movement.LaminationMovement;
+import org.orbwright.movement.LaminationMovement.BandJoint;
+import org.orbwright.movement.LaminationMovement.BandMovement;
+import org.orbwright.movement.Movement;
+import org.orbwright.movement.Movement.MoistureContents;
+import org.orbwright.movement.Movement.Season;
+import org.orbwright.movement.SpeciesMass;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.wood.WoodTable;
+
+/** What the movement of a design gets wrong or nearly wrong. */
+final class MovementFindings {
+    /** Step on the finished wall in millimetres that a fingertip feels. Common practice, no source. */
+    private static final double FELT_STEP = 0.05;
+    /** Percentage points between the stock and the middle of the seasons. Common practice, no source. */
+    private static final double FAR = 2;
+    /** Moisture contents for which the coefficients are published (Wood Handbook, FPL-GTR-190, Table 13-5). */
+    private static final double DRIEST_OF_TABLE = 6;
+
+    private static final double DAMPEST_OF_TABLE = 14;
+    /** What is within this of a limit keeps it, in millimetres or percent: more than answers are rounded to. */
+    private static final double EXACT = 2e-4;
+
+    private static final int SHOWN_DECIMALS = 1;
+    /** Where the request holds the design. */
+    private static final String DESIGN = "/design";
+
+    private final Design design;
+    private final Movement movement;
+    private final MoistureContents moisture;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private MovementFindings(Design design, Movement movement) {
+        this.design = design;
+        this.movement = movement;
+        this.moisture = movement.moisture();
+    }
+
+    static List<Finding> of(Design design, Movement movement) {
+        MovementFindings finder = new MovementFindings(design, movement);
+        finder.stock();
+        finder.outside("stock", moisture(finder.moisture.stock()), finder.moisture.stock(), "/stock");
+        finder.outside("driest season", moisture(finder.moisture.driest()), finder.moisture.driest(), "/home/driest");
+        finder.outside(
+                "dampest season", moisture(finder.moisture.dampest()), finder.moisture.dampest(), "/home/dampest");
+        finder.mismatches();
+        movement.species().forEach(finder::unknown);
+        return finder.findings;
+    }
+
+    private static String moisture(double percent) {
+        return Rounding.plain(percent, SHOWN_DECIMALS) + " %";
+    }
+
+    private void stock() {
+        double off = moisture.stock() - moisture.home();
+        if (Math.abs(off) <= FAR + EXACT) {
+            return;
+        }
+        boolean damp = off > 0;
+        add(
+                FindingCode.STOCK_MOISTURE_FAR,
+                WARN,
+                "The stock's moisture content of " + moisture(moisture.stock()) + " is "
+                        + Rounding.plain(Math.abs(off), SHOWN_DECIMALS) + " percentage points "
+                        + (damp ? "above" : "below") + " the middle of the home's " + moisture(moisture.driest())
+                        + " to " + moisture(moisture.dampest())
+                        + ". Before it is ripped, stack it with stickers between the boards in air as "
+                        + (damp ? "dry" : "damp") + " as that of the home, until it stops "
+                        + (damp ? "losing" : "gaining") + " weight.",
+                "/stock");
+    }
+
+    private void outside(String whose, String shown, double content, String field) {
+        if (content < DRIEST_OF_TABLE - EXACT || content > DAMPEST_OF_TABLE + EXACT) {
+            add(
+                    FindingCode.MOISTURE_OUTSIDE_TABLE,
+                    NOTE,
+                    "The moisture content of the " + whose + " is " + shown + ", but the coefficients are valid for "
+                            + moisture(DRIEST_OF_TABLE) + " to " + moisture(DAMPEST_OF_TABLE)
+                            + ": take these movements for an estimate.",
+                    field);
+        }
+    }
+
+    private void mismatches() {
+        for (int i = 0; i < design.panels().size(); i++) {
+            LaminationMovement lamination = movement.laminations().get(i);
+            for (BandJoint joint : lamination.joints()) {
+                Double step = joint.wallStep();
+                if (step != null && Math.abs(step) > FELT_STEP + EXACT) {
+                    mismatch(design.panels().get(i), lamination, joint);
+                }
+            }
+        }
+    }
+
+    private void mismatch(Panel panel, LaminationMovement lamination, BandJoint joint) {
+        BandMovement outer = lamination.bands().get(joint.band() - 1);
+        BandMovement inner = lamination.bands().get(joint.band());
+        boolean outerProud = joint.wallStep() > 0;
+        add(
+                FindingCode.MOVEMENT_MISMATCH,
+                WARN,
+                "In the " + (moisture.worse() == Season.DRIEST ? "driest" : "dampest") + " season "
+                        + name(outerProud ? outer : inner) + " stands up to "
+                        + design.say(Math.abs(joint.wallStep())) + " above " + name(outerProud ? inner : outer)
+                        + " in the " + Words.half(panel.places()) + panel.face()
+                        + " panels, which a fingertip feels as a step. Stock nearer to the home's moisture content, or"
+                        + " strips turned so that the two move alike in thickness, make it smaller.",
+                DESIGN + panel.lamination().pointer() + "/bands/" + joint.band() + "/species");
+    }
+
+    private static String name(BandMovement band) {
+        return "band " + band.band() + " (" + band.species() + ")";
+    }
+
+    private void unknown(SpeciesMass wood) {
+        String species = wood.species();
+        if (WoodTable.find(species).isEmpty()) {
+            add(
+                    FindingCode.MOVEMENT_UNKNOWN,
+                    NOTE,
+                    "The table of woods has no coefficients for " + species
+                            + ", so movements that depend on it are left out."
+                            + Words.known(WoodTable.similar(species, known -> true)),
+                    DESIGN + Words.firstBand(design, species));
+        }
+        if (wood.solidsAtStock() == null) {
+            findings.add(YieldFindings.unknownDensity(design, species).within(DESIGN));
+        }
+    }
+
+    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
+        findings.add(new Finding(code, severity, message, field));
+    }
+}

@@ -1,0 +1,220 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasKey;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The table of woods and the movement of a design through HTTP and the contract. */
+@QuarkusTest
+class WoodsHttpTest {
+    private static final String EXAMPLE =
+            JsonResources.in("requests/calculateMovement").get("winter-and-summer");
+
+    private static ObjectNode example() {
+        return (ObjectNode) Contract.json(EXAMPLE);
+    }
+
+    private static ValidatableResponse answered(JsonNode request) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post("/v1/movement")
+                .then()
+                .statusCode(200);
+    }
+
+    private static void refused(JsonNode request, int status, String path, String code) {
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post("/v1/movement")
+                .then()
+                .statusCode(status)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("violations", hasSize(1))
+                .body("violations[0].path", equalTo(path))
+                .body("violations[0].code", equalTo(code));
+    }
+
+    @Nested
+    class Table {
+        @Test
+        void sourcesStandOnceAtTheHead() {
+            Contract.request()
+                    .get("/v1/woods")
+                    .then()
+                    .statusCode(200)
+                    .body("sources.coefficients", containsString("Table 13-5"))
+                    .body("sources.specificGravity", containsString("Table 5-3, quoted from memory"))
+                    .body("woods", hasSize(48))
+                    .body("woods[0]", not(hasKey("sources")))
+                    .body("woods.find { it.species == 'apple' }", not(hasKey("specificGravity")))
+                    .body("woods.find { it.species == 'apple' }", not(hasKey("density")));
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "black walnut, black walnut",
+            "Walnut, black walnut",
+            "HARD MAPLE, sugar maple",
+            "red oak, red oak (commercial)",
+            "red oak (commercial), red oak (commercial)"
+        })
+        void aWoodIsFoundByItsNamesWhateverTheirCase(String asked, String species) {
+            Contract.request()
+                    .get("/v1/woods/{species}", asked)
+                    .then()
+                    .statusCode(200)
+                    .body("species", equalTo(species));
+        }
+
+        @Test
+        void anUnknownWoodIsToldSimilarOnes() {
+            Contract.badRequest()
+                    .get("/v1/woods/{species}", "curly mapel")
+                    .then()
+                    .statusCode(404)
+                    .body("type", equalTo("urn:orbwright:problem:unknown-wood"))
+                    .body("violations[0].path", equalTo("species"))
+                    .body("violations[0].rejected", equalTo("curly mapel"))
+                    .body("violations[0].allowed", containsString("sugar maple"));
+        }
+
+        @Test
+        void aWoodLikeNoneIsToldWhereTheNamesAre() {
+            Contract.badRequest()
+                    .get("/v1/woods/zebrano")
+                    .then()
+                    .statusCode(404)
+                    .body(
+                            "detail",
+                            equalTo("There is no wood named \"zebrano\" in the table; the names are listed at"
+                                    + " /v1/woods."));
+        }
+    }
+
+    @Nested
+    class Answers {
+        @Test
+        void degreesCelsiusStayInInches() {
+            ObjectNode request = example();
+            request.set(
+                    "design",
+                    Contract.json(DesignLibrary.find("dodecahedron-two-spheres")
+                            .orElseThrow()
+                            .json()));
+            String moisture = "movement.moisture.driest";
+            answered(request)
+                    .body(moisture, equalTo(answered(example()).extract().<Float>path(moisture)))
+                    .body("movement.laminations[0].bands[0].thickness", equalTo(1.1f));
+        }
+
+        @Test
+        void findingsPointIntoTheRequest() {
+            answered(example())
+                    .body("findings.code", hasItem("STOCK_MOISTURE_FAR"))
+                    .body("findings.field", hasItem("/stock"))
+                    .body("findings.field", hasItem("/design/laminations/0/bands/1/species"));
+        }
+
+        @Test
+        void grainMayBeLeftOut() {
+            ObjectNode request = example();
+            request.remove("grain");
+            answered(request).body("movement.laminations[0].bands.ringAngle", equalTo(List.of(0, 0, 0, 0, 0)));
+        }
+    }
+
+    @Nested
+    class Refusals {
+        private ObjectNode with(String field, String json) {
+            ObjectNode request = example();
+            int slash = field.indexOf('/');
+            ObjectNode parent = slash < 0 ? request : (ObjectNode) request.path(field.substring(0, slash));
+            parent.set(field.substring(slash + 1), Contract.json(json));
+            return request;
+        }
+
+        @Test
+        void bothAirAndMoistureContent() {
+            refused(
+                    with("stock", "{\"temperature\":20,\"relativeHumidity\":50,\"moistureContent\":9}"),
+                    422,
+                    "/stock/moistureContent",
+                    "CONFLICTING_MOISTURE");
+        }
+
+        @Test
+        void neitherAirNorMoistureContent() {
+            refused(with("home/dampest", "{}"), 422, "/home/dampest", "MOISTURE_MISSING");
+        }
+
+        @Test
+        void airWithoutHumidity() {
+            refused(
+                    with("home/driest", "{\"temperature\":20}"),
+                    422,
+                    "/home/driest/relativeHumidity",
+                    "MOISTURE_MISSING");
+        }
+
+        @Test
+        void driestSeasonDamperThanTheDampest() {
+            refused(with("home/driest", "{\"moistureContent\":13}"), 422, "/home/driest", "SEASONS_REVERSED");
+        }
+
+        @Test
+        void unknownBand() {
+            refused(with("grain", "[{\"band\":6}]"), 422, "/grain/0/band", "UNKNOWN_BAND");
+        }
+
+        @Test
+        void orientationAndRingAngle() {
+            refused(
+                    with("grain", "[{\"band\":1,\"orientation\":\"RIFT_SAWN\",\"ringAngle\":45}]"),
+                    422,
+                    "/grain/0/ringAngle",
+                    "CONFLICTING_GRAIN");
+        }
+
+        @Test
+        void rulesOfTheContract() {
+            refused(with("grain", "[{\"band\":0}]"), 400, "/grain/0/band", "OUT_OF_RANGE");
+            refused(
+                    with("grain", "[{\"band\":1,\"orientation\":\"PLAIN\"}]"),
+                    400,
+                    "/grain/0/orientation",
+                    "UNKNOWN_VALUE");
+            refused(with("stock", "{\"moistureContent\":31}"), 400, "/stock/moistureContent", "OUT_OF_RANGE");
+            refused(with("home/dampest", "null"), 400, "/home/dampest", "MISSING");
+        }
+
+        @Test
+        void boundsAreSaidWithTheirUnit() {
+            Contract.badRequest()
+                    .contentType(ContentType.JSON)
+                    .body(with("stock", "{\"temperature\":300,\"relativeHumidity\":99}")
+                            .toString())
+                    .post("/v1/movement")
+                    .then()
+                    .statusCode(400)
+                    .body("violations", hasSize(2))
+                    .body("violations[0].allowed", equalTo("0 to 98 in percent"))
+                    .body("violations[1].allowed", equalTo("-1.1 to 100 in degrees Celsius"));
+        }
+    }
+}

@@ -1,0 +1,200 @@
+package org.orbwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.sheet.Finding.Severity.NOTE;
+import static org.orbwright.sheet.Finding.Severity.WARN;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.orbwright.fixture.Designs;
+import org.orbwright.movement.GrainOrientation;
+import org.orbwright.movement.Movements;
+import org.orbwright.quantity.LengthUnit;
+
+class MovementFindingsTest {
+    private static final Designs MAPLE = Designs.of("cube").bands(List.of(Designs.band("sugar maple", null)));
+
+    private static List<Finding> found(FindingCode code, Movements movements) {
+        return SheetCalculator.movement(movements.request()).findings().stream()
+                .filter(finding -> finding.code() == code)
+                .toList();
+    }
+
+    private static void assertFound(
+            FindingCode code, Finding.Severity severity, String field, Movements movements, String... says) {
+        List<Finding> found = found(code, movements);
+        assertFalse(found.isEmpty(), code + " is found");
+        assertEquals(severity, found.get(0).severity());
+        assertEquals(field, found.get(0).field());
+        for (String words : says) {
+            assertTrue(
+                    found.get(0).message().contains(words), () -> found.get(0).message() + " says " + words);
+        }
+        assertTrue(found.get(0).message().endsWith("."));
+    }
+
+    private static void assertAbsent(FindingCode code, Movements movements) {
+        assertEquals(List.of(), found(code, movements));
+    }
+
+    @Nested
+    class StockMoistureFar {
+        @Test
+        void dampStockIsToldToLoseWeight() {
+            assertFound(
+                    FindingCode.STOCK_MOISTURE_FAR,
+                    WARN,
+                    "/stock",
+                    Movements.of(MAPLE).moisture(12, 7, 10),
+                    "3.5 percentage points above",
+                    "7 % to 10 %",
+                    "air as dry",
+                    "stops losing weight");
+        }
+
+        @Test
+        void dryStockIsToldToGainWeight() {
+            assertFound(
+                    FindingCode.STOCK_MOISTURE_FAR,
+                    WARN,
+                    "/stock",
+                    Movements.of(MAPLE).moisture(6, 8, 12),
+                    "4 percentage points below",
+                    "air as damp",
+                    "stops gaining weight");
+        }
+
+        @Test
+        void twoPointsAreNearEnough() {
+            assertAbsent(FindingCode.STOCK_MOISTURE_FAR, Movements.of(MAPLE).moisture(10, 6, 10));
+            assertAbsent(FindingCode.STOCK_MOISTURE_FAR, Movements.of(MAPLE).moisture(6, 6, 10));
+            assertEquals(
+                    1,
+                    found(FindingCode.STOCK_MOISTURE_FAR, Movements.of(MAPLE).moisture(10.01, 6, 10))
+                            .size());
+        }
+    }
+
+    @Nested
+    class MoistureOutsideTable {
+        @Test
+        void eachIsNotedAtItsField() {
+            Movements outside = Movements.of(MAPLE).moisture(14.5, 5.5, 15);
+            assertFound(
+                    FindingCode.MOISTURE_OUTSIDE_TABLE,
+                    NOTE,
+                    "/stock",
+                    outside,
+                    "stock is 14.5 %",
+                    "valid for 6 % to 14 %");
+            assertEquals(
+                    List.of("/stock", "/home/driest", "/home/dampest"),
+                    found(FindingCode.MOISTURE_OUTSIDE_TABLE, outside).stream()
+                            .map(Finding::field)
+                            .toList());
+        }
+
+        @Test
+        void absentFromSixToFourteen() {
+            assertAbsent(FindingCode.MOISTURE_OUTSIDE_TABLE, Movements.of(MAPLE).moisture(6, 6, 14));
+        }
+    }
+
+    @Nested
+    class MovementMismatch {
+        /** A wall of 23 mm, so that walnut and flat-sawn cherry differ by 0.00064 x 23 = 0.01472 mm a point. */
+        private final Designs design = Designs.of("cube")
+                .bands(List.of(Designs.band("black walnut", 40.0), Designs.band("black cherry", null)));
+
+        @Test
+        @DisplayName("hand calculation: 4 points drier leave cherry 0.0589 mm proud of walnut, 3 points just 0.0442 mm")
+        void onBothSidesOfTheLimit() {
+            assertFound(
+                    FindingCode.MOVEMENT_MISMATCH,
+                    WARN,
+                    "/design/laminations/0/bands/1/species",
+                    Movements.of(design).moisture(10, 6, 10),
+                    "In the driest season band 2 (black cherry) stands up to 0.06 mm above band 1 (black walnut)",
+                    "square panels");
+            assertAbsent(FindingCode.MOVEMENT_MISMATCH, Movements.of(design).moisture(9, 6, 10));
+        }
+
+        @Test
+        void turnedRoundInTheDampestSeason() {
+            assertFound(
+                    FindingCode.MOVEMENT_MISMATCH,
+                    WARN,
+                    "/design/laminations/0/bands/1/species",
+                    Movements.of(design).moisture(6, 6, 10),
+                    "In the dampest season band 1 (black walnut) stands up to 0.06 mm above band 2 (black cherry)");
+        }
+
+        @Test
+        void absentWhereTheTwoAreTurnedToMoveAlike() {
+            // Cherry at 90 degrees moves 0.00248 in thickness, walnut at 60 degrees 0.00253.
+            assertAbsent(
+                    FindingCode.MOVEMENT_MISMATCH,
+                    Movements.of(design)
+                            .moisture(10, 6, 10)
+                            .grain(null, null, 1, null, 60.0)
+                            .grain(null, null, 2, GrainOrientation.QUARTER_SAWN, null));
+        }
+
+        @Test
+        void saysInchesInInches() {
+            assertFound(
+                    FindingCode.MOVEMENT_MISMATCH,
+                    WARN,
+                    "/design/laminations/0/bands/1/species",
+                    Movements.of(design.times(1 / 25.4).in(LengthUnit.IN)).moisture(10, 6, 10),
+                    "0.002 in");
+        }
+    }
+
+    @Nested
+    class UnknownWoods {
+        private Movements of(String species) {
+            return Movements.of(
+                    Designs.of("cube").bands(List.of(Designs.band("sugar maple", 40.0), Designs.band(species, null))));
+        }
+
+        @Test
+        void foundForAWoodThatIsNotInTheTable() {
+            Movements bogOak = of("bog oak");
+            assertFound(
+                    FindingCode.MOVEMENT_UNKNOWN,
+                    NOTE,
+                    "/design/laminations/0/bands/1/species",
+                    bogOak,
+                    "no coefficients for bog oak",
+                    "The table knows: black oak");
+            assertFound(
+                    FindingCode.DENSITY_UNKNOWN,
+                    NOTE,
+                    "/design/laminations/0/bands/1/species",
+                    bogOak,
+                    "no density for bog oak");
+        }
+
+        @Test
+        void movementIsKnownOfAWoodWithoutAGravity() {
+            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("apple"));
+            assertFound(
+                    FindingCode.DENSITY_UNKNOWN,
+                    NOTE,
+                    "/design/laminations/0/bands/1/species",
+                    of("apple"),
+                    "no density for apple");
+        }
+
+        @Test
+        void absentForTradeNames() {
+            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("Walnut"));
+            assertAbsent(FindingCode.DENSITY_UNKNOWN, of("Walnut"));
+        }
+    }
+}
