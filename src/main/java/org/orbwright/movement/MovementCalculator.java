@@ -161,9 +161,7 @@ public final class MovementCalculator {
     }
 
     private static List<Double> coefficients(List<BandMovement> bands) {
-        List<Double> coefficients = new ArrayList<>();
-        bands.forEach(band -> coefficients.add(band.widthCoefficient()));
-        return coefficients;
+        return bands.stream().map(BandMovement::widthCoefficient).toList();
     }
 
     private List<PanelMovement> panels(Map<Panel, LaminationMovement> laminations) {

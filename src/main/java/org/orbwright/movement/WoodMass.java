@@ -5,9 +5,7 @@ import org.orbwright.design.Design;
 import org.orbwright.movement.Movement.MoistureContents;
 import org.orbwright.segment.Sums;
 import org.orbwright.segment.Yield;
-import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SpeciesYield;
-import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.YieldCalculator;
 
 /** Weighs the wood of a design. */
@@ -17,7 +15,7 @@ final class WoodMass {
     static List<SpeciesMass> of(Design design, MoistureContents moisture) {
         Yield yield = YieldCalculator.calculate(design);
         return yield.species().stream()
-                .map(wood -> mass(wood, solidVolume(yield, wood.species()), moisture))
+                .map(wood -> mass(wood, yield.solidVolume(wood.species()), moisture))
                 .toList();
     }
 
@@ -31,15 +29,5 @@ final class WoodMass {
                 Sums.mass(species, solids, moisture.home()),
                 Sums.mass(species, wood.finishedVolume(), moisture.stock()),
                 Sums.mass(species, wood.finishedVolume(), moisture.home()));
-    }
-
-    private static double solidVolume(Yield yield, String species) {
-        double volume = 0;
-        for (SphereYield sphere : yield.spheres()) {
-            for (SpeciesInSphere wood : sphere.species()) {
-                volume += wood.species().equals(species) ? wood.solidVolume() * sphere.count() : 0;
-            }
-        }
-        return volume;
     }
 }

@@ -24,6 +24,17 @@ public record Yield(
         @Describe("Stock and finished wood of each species, for all copies.")
         List<SpeciesYield> species) {
 
+    /** Volume of a wood in all glued-up solids, in cubic millimetres. */
+    public double solidVolume(String wood) {
+        double volume = 0;
+        for (SphereYield sphere : spheres) {
+            for (SpeciesInSphere part : sphere.species()) {
+                volume += part.species().equals(wood) ? part.solidVolume() * sphere.count() : 0;
+            }
+        }
+        return volume;
+    }
+
     /** Blanks, strips and segments of one face kind. */
     @Describe("Blanks, strips and segments of one face kind.")
     public record LaminationYield(

@@ -48,10 +48,9 @@ final class MovementFindings {
     static List<Finding> of(Design design, Movement movement) {
         MovementFindings finder = new MovementFindings(design, movement);
         finder.stock();
-        finder.outside("stock", moisture(finder.moisture.stock()), finder.moisture.stock(), "/stock");
-        finder.outside("driest season", moisture(finder.moisture.driest()), finder.moisture.driest(), "/home/driest");
-        finder.outside(
-                "dampest season", moisture(finder.moisture.dampest()), finder.moisture.dampest(), "/home/dampest");
+        finder.outside("stock", finder.moisture.stock(), "/stock");
+        finder.outside("driest season", finder.moisture.driest(), "/home/driest");
+        finder.outside("dampest season", finder.moisture.dampest(), "/home/dampest");
         finder.mismatches();
         movement.species().forEach(finder::unknown);
         return finder.findings;
@@ -80,12 +79,13 @@ final class MovementFindings {
                 "/stock");
     }
 
-    private void outside(String whose, String shown, double content, String field) {
+    private void outside(String whose, double content, String field) {
         if (content < DRIEST_OF_TABLE - EXACT || content > DAMPEST_OF_TABLE + EXACT) {
             add(
                     FindingCode.MOISTURE_OUTSIDE_TABLE,
                     NOTE,
-                    "The moisture content of the " + whose + " is " + shown + ", but the coefficients are valid for "
+                    "The moisture content of the " + whose + " is " + moisture(content)
+                            + ", but the coefficients are valid for "
                             + moisture(DRIEST_OF_TABLE) + " to " + moisture(DAMPEST_OF_TABLE)
                             + ": take these movements for an estimate.",
                     field);

@@ -6,7 +6,6 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.segment.Yield;
-import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.stock.Rack.Stock;
@@ -75,13 +74,9 @@ final class StockStages {
     }
 
     private double panels() {
-        double volume = 0;
-        for (SphereYield sphere : yields.spheres()) {
-            for (SpeciesInSphere wood : sphere.species()) {
-                volume += sphere.count() * wood.solidVolume();
-            }
-        }
-        return volume;
+        return yields.species().stream()
+                .mapToDouble(wood -> yields.solidVolume(wood.species()))
+                .sum();
     }
 
     /** Wood in all spheres; null where a sphere breaks through. */
