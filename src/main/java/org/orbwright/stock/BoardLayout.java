@@ -6,12 +6,12 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.orbwright.stock.CutBoard.LaneCut;
+import org.orbwright.stock.CutBoard.Section;
+import org.orbwright.stock.CutBoard.StripCut;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
-import org.orbwright.stock.StockPlan.LaneCut;
-import org.orbwright.stock.StockPlan.Section;
-import org.orbwright.stock.StockPlan.StripCut;
 
 /** Lays the sections, lanes and strips of a plan out on its boards, one after the other with a kerf between them. */
 final class BoardLayout {

@@ -79,11 +79,7 @@ final class CuttingColumns {
 
     /** What the strips of a pattern are worth together. */
     static double worth(RipPattern pattern, double[] worth) {
-        double sum = 0;
-        for (int item = 0; item < worth.length; item++) {
-            sum += pattern.counts().get(item) * worth[item];
-        }
-        return sum;
+        return worth(pattern.counts(), worth);
     }
 
     /** The worth if strips could be cut from the cross-section like butter: no pattern is worth more. */
@@ -112,11 +108,11 @@ final class CuttingColumns {
         return plans.get(board).complete() ? most : Math.max(most, worthByLength(board, worth));
     }
 
-    /** What the sections of a plan are worth together. */
-    static double worth(List<Integer> plan, double[] worth) {
+    /** What so many of each kind are worth together. */
+    static double worth(List<Integer> counts, double[] worth) {
         double sum = 0;
-        for (int length = 0; length < worth.length; length++) {
-            sum += plan.get(length) * worth[length];
+        for (int kind = 0; kind < worth.length; kind++) {
+            sum += counts.get(kind) * worth[kind];
         }
         return sum;
     }

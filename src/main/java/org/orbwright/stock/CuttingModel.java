@@ -75,30 +75,6 @@ final class CuttingModel {
         strips(prices, limit);
     }
 
-    /** Number of variables that a program of this limit has for crosscuts, rips and make-ups. */
-    static int size(CuttingColumns columns, CuttingPrices prices, double limit) {
-        CuttingProblem problem = columns.problem();
-        int size = 0;
-        for (int b = 0; b < problem.boards().size(); b++) {
-            for (List<Integer> plan : columns.plans(b)) {
-                size += prices.excessOfPlan(b, plan) <= limit ? 1 : 0;
-            }
-        }
-        for (int s = 0; s < columns.sections().size(); s++) {
-            for (int length = 0; length < problem.lengths().size(); length++) {
-                for (RipPattern pattern : columns.patterns(s)) {
-                    size += prices.excessOfPattern(s, length, pattern) <= limit ? 1 : 0;
-                }
-            }
-        }
-        for (int s = 0; s < problem.strips().size(); s++) {
-            for (MakeUp makeUp : problem.strips().get(s).makeUps()) {
-                size += prices.excessOfMakeUp(s, makeUp) <= limit ? 1 : 0;
-            }
-        }
-        return size;
-    }
-
     private void boards(CuttingPrices prices, double limit) {
         for (int b = 0; b < columns.problem().boards().size(); b++) {
             BoardKind board = columns.problem().boards().get(b);

@@ -1,6 +1,5 @@
 package org.orbwright.stock;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -123,7 +122,7 @@ record CuttingPlan(
     }
 
     /** How many pieces come of the sections, by length and width of strip. */
-    int[][] pieces(CuttingProblem problem) {
+    private int[][] pieces(CuttingProblem problem) {
         int widths = problem.ripping().widths().size();
         int[][] pieces = new int[problem.lengths().size()][widths];
         for (RippedSections ripped : sections) {
@@ -137,14 +136,15 @@ record CuttingPlan(
     }
 
     private boolean stripsSuffice(CuttingProblem problem, CuttingAim aim) {
-        List<Boolean> enough = new ArrayList<>();
         for (int s = 0; s < madeUp.size(); s++) {
-            int count = missing.get(s)
-                    + madeUp.get(s).stream().mapToInt(Integer::intValue).sum();
-            enough.add(missing.get(s) <= aim.mayMiss().get(s)
-                    && missing.get(s) >= 0
-                    && count == problem.strips().get(s).count());
+            int less = missing.get(s);
+            int made = madeUp.get(s).stream().mapToInt(Integer::intValue).sum();
+            if (less < 0
+                    || less > aim.mayMiss().get(s)
+                    || less + made != problem.strips().get(s).count()) {
+                return false;
+            }
         }
-        return !enough.contains(false);
+        return true;
     }
 }

@@ -13,9 +13,9 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * prices do not rule out; it is widened until what is left out is proved to be of no use, or until it grows too large.
  */
 final class CuttingPlanner {
-    /** Variables of the first, quick search. */
+    /** Ways of cutting in the first, quick search. */
     private static final int QUICK = 120;
-    /** Variables of the largest search. */
+    /** Ways of cutting in the largest search. */
     private static final int LARGEST = 1500;
     /** A plan this close to the bound, as a share, is as good as the bound can tell. */
     private static final double CLOSE = 1e-9;
@@ -50,7 +50,7 @@ final class CuttingPlanner {
 
         /** Whether no plan is better. */
         boolean proved() {
-            return value - bound <= CLOSE * Math.abs(value);
+            return close(value, bound);
         }
     }
 
@@ -80,9 +80,9 @@ final class CuttingPlanner {
     }
 
     /** The best plan known, and the bound. */
-    private record Found(CuttingPlan plan, double value, double bound, CuttingPrices prices, double limit) {
+    private record Found(CuttingPlan plan, double value, double bound, CuttingPrices prices) {
         boolean proved() {
-            return value - bound <= CLOSE * Math.abs(value);
+            return close(value, bound);
         }
     }
 
@@ -91,9 +91,10 @@ final class CuttingPlanner {
         CuttingPlan plan = start;
         double value = start.cost(aim);
         double bound = prices.bound();
-        double limit = quickLimit(prices, value - bound);
+        double[] excesses = prices.excesses();
+        double limit = largestLimit(excesses, 0, value - bound, QUICK);
         double before = -1;
-        while (value - bound > CLOSE * Math.abs(value) && limit > before) {
+        while (!close(value, bound) && limit > before) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
             Outcome outcome = model.solve(effort);
             if (outcome.plan() != null && outcome.plan().cost(aim) < value) {
@@ -105,35 +106,28 @@ final class CuttingPlanner {
                 bound = Math.max(bound, Math.min(value, prices.bound() + limit));
             }
             before = limit;
-            limit = outcome.exhausted() ? widerLimit(prices, limit, value - prices.bound()) : limit;
-        }
-        return new Found(plan, value, bound, prices, before);
-    }
-
-    /** The largest limit, no wider than the gap, that keeps the first search small. */
-    private double quickLimit(CuttingPrices prices, double gap) {
-        return largestLimit(prices, 0, gap, QUICK);
-    }
-
-    private double widerLimit(CuttingPrices prices, double limit, double gap) {
-        return gap <= limit ? limit : largestLimit(prices, limit, gap, LARGEST);
-    }
-
-    private double largestLimit(CuttingPrices prices, double from, double gap, int most) {
-        if (CuttingModel.size(columns, prices, gap) <= most) {
-            return gap;
-        }
-        double low = from;
-        double high = gap;
-        for (int i = 0; i < 12; i++) {
-            double middle = (low + high) / 2;
-            if (CuttingModel.size(columns, prices, middle) <= most) {
-                low = middle;
-            } else {
-                high = middle;
+            double gap = value - prices.bound();
+            if (outcome.exhausted() && gap > limit) {
+                limit = largestLimit(excesses, limit, gap, LARGEST);
             }
         }
-        return low;
+        return new Found(plan, value, bound, prices);
+    }
+
+    /** The largest limit, from one up to the gap, that keeps a search to so many ways of cutting. */
+    private static double largestLimit(double[] excesses, double from, double gap, int most) {
+        if (excesses.length <= most || excesses[most] > gap) {
+            return gap;
+        }
+        double limit = from;
+        for (int i = 0; i < most && excesses[i] < excesses[most]; i++) {
+            limit = Math.max(limit, excesses[i]);
+        }
+        return limit;
+    }
+
+    private static boolean close(double value, double bound) {
+        return value - bound <= CLOSE * Math.abs(value);
     }
 
     private CuttingPlan second(Found found, CuttingAim first, CuttingAim second) {
@@ -142,7 +136,7 @@ final class CuttingPlanner {
         model.keep(first, found.value);
         Outcome outcome = model.solve(effort);
         boolean better = outcome.plan() != null
-                && outcome.plan().cost(first) <= found.value + CLOSE * Math.abs(found.value)
+                && close(outcome.plan().cost(first), found.value)
                 && outcome.plan().cost(second) < found.plan.cost(second);
         return better ? outcome.plan() : found.plan;
     }

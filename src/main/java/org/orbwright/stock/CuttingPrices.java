@@ -1,6 +1,7 @@
 package org.orbwright.stock;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
@@ -82,6 +83,30 @@ final class CuttingPrices {
     /** What a plan costs above the bound at least, if it makes up a strip so. */
     double excessOfMakeUp(int stripKind, MakeUp makeUp) {
         return price(columns.problem().strips().get(stripKind), makeUp) - strip[stripKind];
+    }
+
+    /** The excess of every way to crosscut, to rip and to make up, the smallest first. */
+    double[] excesses() {
+        CuttingProblem problem = columns.problem();
+        DoubleStream.Builder excesses = DoubleStream.builder();
+        for (int b = 0; b < problem.boards().size(); b++) {
+            for (List<Integer> plan : columns.plans(b)) {
+                excesses.add(excessOfPlan(b, plan));
+            }
+        }
+        for (int s = 0; s < section.length; s++) {
+            for (int length = 0; length < piece.length; length++) {
+                for (RipPattern pattern : columns.patterns(s)) {
+                    excesses.add(excessOfPattern(s, length, pattern));
+                }
+            }
+        }
+        for (int s = 0; s < strip.length; s++) {
+            for (MakeUp makeUp : problem.strips().get(s).makeUps()) {
+                excesses.add(excessOfMakeUp(s, makeUp));
+            }
+        }
+        return excesses.build().sorted().toArray();
     }
 
     private double price(StripKind kind, MakeUp makeUp) {

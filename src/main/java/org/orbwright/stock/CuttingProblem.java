@@ -1,5 +1,6 @@
 package org.orbwright.stock;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -61,11 +62,7 @@ record CuttingProblem(
 
         /** How many of its pieces have a length. */
         int count(int length) {
-            int count = 0;
-            for (int piece : pieces) {
-                count += piece == length ? 1 : 0;
-            }
-            return count;
+            return Collections.frequency(pieces, length);
         }
     }
 }

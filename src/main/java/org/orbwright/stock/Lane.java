@@ -1,5 +1,6 @@
 package org.orbwright.stock;
 
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -17,11 +18,7 @@ record Lane(boolean rotated, double width, List<Integer> items) {
 
     /** How many strips of a width it gives. */
     int count(int item) {
-        int count = 0;
-        for (int other : items) {
-            count += other == item ? 1 : 0;
-        }
-        return count;
+        return Collections.frequency(items, item);
     }
 
     /** Whether this lane gives at least as many strips of every width from no more of the board. */

@@ -2,6 +2,7 @@ package org.orbwright.stock;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -180,8 +181,8 @@ final class RipPatterns {
         boolean full = true;
         for (int item = 0; item < ripping.widths().size(); item++) {
             double rest = left - ripping.widths().get(item) - ripping.kerf();
-            long already = count(items, item);
-            boolean fits = rest >= 0 && already < ripping.needed().get(item);
+            boolean fits = rest >= 0
+                    && Collections.frequency(items, item) < ripping.needed().get(item);
             full = full && !fits;
             if (fits && item >= first) {
                 if (lanes.size() >= MOST_LANES) {
@@ -196,10 +197,6 @@ final class RipPatterns {
         if (full && !items.isEmpty()) {
             lanes.add(new Lane(true, ripping.stick(), items));
         }
-    }
-
-    private static long count(List<Integer> items, int item) {
-        return items.stream().filter(other -> other == item).count();
     }
 
     /** The lanes that no other one replaces; of equal ones the first, which lies as it lay in the board. */

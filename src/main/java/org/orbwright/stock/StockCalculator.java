@@ -14,6 +14,7 @@ import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.stock.BoardLayout.StripUse;
+import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CuttingModel.Effort;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlanner.Planned;
@@ -21,9 +22,7 @@ import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 import org.orbwright.stock.Rack.Stock;
-import org.orbwright.stock.StockPlan.CutBoard;
 import org.orbwright.stock.StockPlan.Purchase;
-import org.orbwright.stock.StockPlan.Section;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
@@ -48,8 +47,8 @@ public final class StockCalculator {
     private final double stick;
     private final List<StripNeed> strips = new ArrayList<>();
     private final List<SpeciesStock> species = new ArrayList<>();
-    private final List<CutBoard> fromRack = new ArrayList<>();
-    private final List<CutBoard> bought = new ArrayList<>();
+    private final List<Cut> fromRack = new ArrayList<>();
+    private final List<Cut> bought = new ArrayList<>();
     private final Map<Integer, Integer> purchases = new TreeMap<>();
     private final StockStages stages;
 
@@ -91,13 +90,16 @@ public final class StockCalculator {
     private StockPlan plan() {
         needs().forEach(this::planSpecies);
         List<CutBoard> boards = new ArrayList<>();
-        fromRack.forEach(board -> boards.add(numbered(board, boards.size() + 1)));
-        bought.forEach(board -> boards.add(numbered(board, boards.size() + 1)));
+        fromRack.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
+        bought.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         double cost = boards.stream().mapToDouble(CutBoard::cost).sum();
         boolean complete = strips.stream().allMatch(strip -> strip.missing() == 0);
         return new StockPlan(
                 allowances, species, strips, boards, bill(), stages.list(complete), cost, cost / design.copies());
     }
+
+    /** One board that is cut, with its sections. */
+    private record Cut(Stock stock, List<Section> sections) {}
 
     /** A band with the strips that it needs. */
     private record Need(StripUse use, StripYield strip) {}
@@ -205,7 +207,7 @@ public final class StockCalculator {
         for (CutBoards cut : plan.boards()) {
             Stock one = stock.get(cut.kind());
             for (int i = 0; i < cut.count(); i++) {
-                (one.offer() < 0 ? fromRack : bought).add(board(one, layout.sections(cut)));
+                (one.offer() < 0 ? fromRack : bought).add(new Cut(one, layout.sections(cut)));
                 stages.board(one);
             }
             if (one.offer() >= 0) {
@@ -214,11 +216,13 @@ public final class StockCalculator {
         }
     }
 
-    private CutBoard board(Stock one, List<Section> sections) {
+    private CutBoard board(Cut cut, int number) {
+        Stock one = cut.stock();
+        List<Section> sections = cut.sections();
         LengthUnit unit = design.unit();
         double used = sections.isEmpty() ? 0 : sections.get(sections.size() - 1).to() + design.kerf();
         return new CutBoard(
-                1,
+                number,
                 one.offer() < 0 ? Integer.valueOf(one.index()) : null,
                 one.offer() < 0 ? null : Integer.valueOf(one.offer()),
                 one.board().name(),
@@ -234,26 +238,6 @@ public final class StockCalculator {
                 one.surfacing().unshimmedLoss(),
                 sections,
                 Math.max(0, one.surfacing().length() - used));
-    }
-
-    private static CutBoard numbered(CutBoard board, int number) {
-        return new CutBoard(
-                number,
-                board.board(),
-                board.offer(),
-                board.name(),
-                board.species(),
-                board.cost(),
-                board.length(),
-                board.width(),
-                board.thickness(),
-                board.clearLength(),
-                board.clearWidth(),
-                board.surfacedThickness(),
-                board.flatteningShimmed(),
-                board.flatteningUnshimmed(),
-                board.sections(),
-                board.lengthLeft());
     }
 
     private SpeciesStock outcome(String name, CuttingProblem problem, Planned planned, List<Stock> stock) {

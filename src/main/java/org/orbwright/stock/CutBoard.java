@@ -1,0 +1,147 @@
+package org.orbwright.stock;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** One board and its cuts. */
+@Describe("One board and its cuts, in their order: it is surfaced, its ends are cut off, it is crosscut to sections,"
+        + " and each section is ripped.")
+public record CutBoard(
+        @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
+        int number,
+
+        @Describe(
+                value = "Place of the board in the request, from 0; left out for one that is bought.",
+                example = "0",
+                optional = true,
+                max = 200)
+        Integer board,
+
+        @Describe(
+                value = "Place of the offer in the request, from 0; left out for one from the rack.",
+                example = "0",
+                optional = true,
+                max = 50)
+        Integer offer,
+
+        @Describe(value = "Its name.", example = "\"left over from the dinghy\"", optional = true)
+        String name,
+
+        @Describe(value = "The wood.", example = "\"sugar maple\"")
+        String species,
+
+        @Describe(value = "Cost of it.", example = "24.5") double cost,
+
+        @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "1830")
+        double length,
+
+        @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "152")
+        double width,
+
+        @Describe(value = "Thickness on the rack.", quantity = Quantity.LENGTH, example = "38")
+        double thickness,
+
+        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "1730")
+        double clearLength,
+
+        @Describe(
+                value = "Width once the first edge is jointed, without what the second edge loses.",
+                quantity = Quantity.LENGTH,
+                example = "146")
+        double clearWidth,
+
+        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "33")
+        double surfacedThickness,
+
+        @Describe(
+                value = "Thickness lost to flatten it, shimmed so that both ends share the twist.",
+                quantity = Quantity.LENGTH,
+                example = "1.5")
+        double flatteningShimmed,
+
+        @Describe(
+                value = "Thickness lost to flatten it with three corners on the bed.",
+                quantity = Quantity.LENGTH,
+                example = "3")
+        double flatteningUnshimmed,
+
+        @Describe("The sections, from the end where the first cut is made.")
+        List<Section> sections,
+
+        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "550.4")
+        double lengthLeft) {
+
+    /** Copies the list of sections. */
+    public CutBoard {
+        sections = List.copyOf(sections);
+    }
+
+    /** A section of a board. */
+    @Describe("A section of a board and its rips. One without lanes stays whole.")
+    public record Section(
+            @Describe(
+                    value = "Where it starts, from the clear end of the board.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "584")
+            double to,
+
+            @Describe("Its lanes, from the jointed edge.") List<LaneCut> lanes,
+
+            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "27.8")
+            double widthLeft) {}
+
+    /** A lane of a section. */
+    @Describe("A lane of a section: a part of its width, as thick as the board.")
+    public record LaneCut(
+            @Describe(value = "Where it starts, from the jointed edge.", quantity = Quantity.LENGTH, example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "21")
+            double to,
+
+            @Describe(
+                    value = "Whether it is a stick as wide as the strips are thick, turned on its side to slice the"
+                            + " strips off the board's thickness.",
+                    example = "false")
+            boolean rotated,
+
+            @Describe("Its strips, from the board's upper face downwards.")
+            List<StripCut> strips,
+
+            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "3")
+            double thicknessLeft) {}
+
+    /** A strip in a lane. */
+    @Describe("A strip in a lane.")
+    public record StripCut(
+            @Describe(
+                    value = "Where it starts below the board's upper face.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double from,
+
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "30")
+            double to,
+
+            @Describe(value = "Its width as a strip.", quantity = Quantity.LENGTH, example = "21")
+            double width,
+
+            @Describe(
+                    value = "Place of the lamination that it is for, from 0; left out for a spare strip.",
+                    example = "0",
+                    optional = true,
+                    max = 5)
+            Integer lamination,
+
+            @Describe(
+                    value = "The band that it is for, from 1 at the base; left out for a spare strip.",
+                    example = "1",
+                    optional = true,
+                    min = 1,
+                    max = 60)
+            Integer band) {}
+}
