@@ -10,11 +10,11 @@ import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
 /**
- * How much of each band an inlay covers, summed over rays from the panel's middle, 2,000 for each edge. The edges come
+ * How much of each band an inlay covers, summed over rays from the panel's middle, 20,000 for each edge. The edges come
  * from the corners of the catalogue's solid.
  */
 final class CoverOracle {
-    private static final int RAYS = 2_000;
+    private static final int RAYS = 20_000;
 
     private final Design design;
     private final Panel panel;
