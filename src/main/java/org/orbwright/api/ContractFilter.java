@@ -24,8 +24,10 @@ import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
+import org.orbwright.sheet.StockAnswer;
 import org.orbwright.sheet.YieldAnswer;
 import org.orbwright.solid.Solid;
+import org.orbwright.stock.StockRequest;
 
 /**
  * Completes the contract that is scanned from the resources: schemas from the records' descriptions, the problems that
@@ -49,6 +51,8 @@ public class ContractFilter implements OASFilter {
             MovementRequest.class,
             MovementAnswer.class,
             SweepRequest.class,
+            StockRequest.class,
+            StockAnswer.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,

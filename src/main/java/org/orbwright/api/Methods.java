@@ -24,6 +24,7 @@ final class Methods {
         for (Class<?> resource : List.of(
                 SheetResource.class,
                 BandDesignResource.class,
+                StockResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

@@ -38,6 +38,12 @@ public enum FindingCode {
     INLAY_RIM_THIN,
     /** The hole that chipped tips leave is larger than the inlay. */
     TIPS_NOT_COVERED,
+    /** Strips are missing that the boards at hand do not give. */
+    STOCK_SHORT,
+    /** The search ended before its plan was proved best. */
+    PLAN_NOT_PROVED,
+    /** A board loses much of its thickness before it is flat. */
+    BOARD_TWISTED,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN,
     /** How far a wood moves is not known. */

@@ -29,6 +29,9 @@ import org.orbwright.segment.Yield;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
+import org.orbwright.stock.StockCalculator;
+import org.orbwright.stock.StockPlan;
+import org.orbwright.stock.StockRequest;
 
 /** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
@@ -39,6 +42,8 @@ public final class SheetCalculator {
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
     private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
+
+    private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
 
     private SheetCalculator() {}
 
@@ -107,6 +112,20 @@ public final class SheetCalculator {
         Movement movement = MovementCalculator.calculate(request, design);
         return new MovementAnswer(
                 design.request(), movement, sorted(MovementFindings.of(design, movement)), MOVEMENT_CAUTIONS);
+    }
+
+    /**
+     * How the boards at hand are cut to the strips of a design.
+     *
+     * @param request the design and the boards, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or there are too many boards
+     */
+    public static StockAnswer stock(StockRequest request) {
+        Design design = Design.of(request.design());
+        StockPlan plan = StockCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        findings.addAll(StockFindings.of(design, plan));
+        return new StockAnswer(design.request(), plan, sorted(findings), STOCK_CAUTIONS);
     }
 
     /**

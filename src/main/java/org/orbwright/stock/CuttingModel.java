@@ -126,6 +126,7 @@ final class CuttingModel {
                 MakeUp makeUp = kind.makeUps().get(m);
                 if (prices.excessOfMakeUp(s, makeUp) <= limit) {
                     Variable count = count("made " + made.size(), kind.count());
+                    count.weight(aim.perSeam() * makeUp.seams());
                     needed.set(count, 1);
                     for (int length = 0; length < pieces.length; length++) {
                         add(pieces[length][kind.width()], count, -makeUp.count(length));
@@ -153,6 +154,17 @@ final class CuttingModel {
             double each = other.perBoard().get(crosscut.board);
             if (each != 0) {
                 cost.set(crosscut.count, BigDecimal.valueOf(each));
+            }
+        }
+        for (Made one : made) {
+            int seams = columns.problem()
+                    .strips()
+                    .get(one.strip)
+                    .makeUps()
+                    .get(one.makeUp)
+                    .seams();
+            if (other.perSeam() * seams != 0) {
+                cost.set(one.count, BigDecimal.valueOf(other.perSeam() * seams));
             }
         }
     }

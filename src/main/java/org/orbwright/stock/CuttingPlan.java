@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingProblem.BoardKind;
+import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
@@ -48,7 +49,7 @@ record CuttingPlan(
     record RippedSections(CrossSection section, int length, int count, RipPattern pattern) {}
 
     /** What it costs by an aim. */
-    double cost(CuttingAim aim) {
+    double cost(CuttingProblem problem, CuttingAim aim) {
         double cost = 0;
         for (CutBoards cut : boards) {
             cost += cut.count() * aim.perBoard().get(cut.kind());
@@ -56,7 +57,19 @@ record CuttingPlan(
         for (int s = 0; s < missing.size(); s++) {
             cost += missing.get(s) * aim.perMissing().get(s);
         }
-        return cost;
+        return cost + aim.perSeam() * seams(problem);
+    }
+
+    /** Number of seams in all strips. */
+    int seams(CuttingProblem problem) {
+        int seams = 0;
+        for (int s = 0; s < madeUp.size(); s++) {
+            List<MakeUp> makeUps = problem.strips().get(s).makeUps();
+            for (int m = 0; m < makeUps.size(); m++) {
+                seams += madeUp.get(s).get(m) * makeUps.get(m).seams();
+            }
+        }
+        return seams;
     }
 
     /**

@@ -60,22 +60,16 @@ final class CuttingPlanner {
     }
 
     private Planned plan(StockAim aim) {
-        CuttingPlan greedy = GreedyPlan.of(columns);
-        List<Integer> missing = greedy.missing();
+        CuttingPlan start = GreedyPlan.of(columns);
         boolean fewest = true;
-        CuttingPlan start = greedy;
-        if (!missing.equals(none)) {
-            Found found = best(missingAim(), greedy);
+        if (!start.missing().equals(none)) {
+            Found found = best(missingAim(), start);
             start = found.plan;
-            missing = start.missing();
             fewest = found.proved();
         }
-        CuttingAim first = aim(aim, true, missing);
-        Found found = best(first, start);
-        CuttingPlan plan = found.plan;
-        if (found.proved()) {
-            plan = second(found, first, aim(aim, false, missing));
-        }
+        List<CuttingAim> aims = aims(aim, start.missing());
+        Found found = best(aims.get(0), start);
+        CuttingPlan plan = found.proved() ? bestOfEqual(found, aims) : found.plan;
         return new Planned(plan, found.value, Math.min(found.value, Math.max(0, found.bound)), fewest);
     }
 
@@ -89,7 +83,7 @@ final class CuttingPlanner {
     private Found best(CuttingAim aim, CuttingPlan start) {
         CuttingPrices prices = PriceFinder.find(columns, aim);
         CuttingPlan plan = start;
-        double value = start.cost(aim);
+        double value = start.cost(problem, aim);
         double bound = prices.bound();
         double[] excesses = prices.excesses();
         double limit = largestLimit(excesses, 0, value - bound, QUICK);
@@ -97,9 +91,9 @@ final class CuttingPlanner {
         while (!close(value, bound) && limit > before) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
             Outcome outcome = model.solve(effort);
-            if (outcome.plan() != null && outcome.plan().cost(aim) < value) {
+            if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
                 plan = outcome.plan();
-                value = plan.cost(aim);
+                value = plan.cost(problem, aim);
             }
             if (outcome.exhausted()) {
                 // What is left out costs more than this, and what is not was searched to its end.
@@ -130,15 +124,22 @@ final class CuttingPlanner {
         return value - bound <= CLOSE * Math.abs(value);
     }
 
-    private CuttingPlan second(Found found, CuttingAim first, CuttingAim second) {
-        CuttingModel model =
-                new CuttingModel(columns, second, found.prices, Math.max(0, found.value - found.prices.bound()));
-        model.keep(first, found.value);
-        Outcome outcome = model.solve(effort);
-        boolean better = outcome.plan() != null
-                && close(outcome.plan().cost(first), found.value)
-                && outcome.plan().cost(second) < found.plan.cost(second);
-        return better ? outcome.plan() : found.plan;
+    /** Of the plans that are best by the first aim, one that is best by the second, and of those by the third. */
+    private CuttingPlan bestOfEqual(Found found, List<CuttingAim> aims) {
+        CuttingPlan plan = found.plan;
+        double limit = Math.max(0, found.value - found.prices.bound());
+        for (int i = 1; i < aims.size(); i++) {
+            double value = plan.cost(problem, aims.get(i));
+            if (value > 0) {
+                CuttingModel model = new CuttingModel(columns, aims.get(i), found.prices, limit);
+                for (CuttingAim before : aims.subList(0, i)) {
+                    model.keep(before, plan.cost(problem, before));
+                }
+                CuttingPlan other = model.solve(effort).plan();
+                plan = other != null && other.cost(problem, aims.get(i)) < value ? other : plan;
+            }
+        }
+        return plan;
     }
 
     private CuttingAim missingAim() {
@@ -146,16 +147,34 @@ final class CuttingPlanner {
         for (StripKind kind : problem.strips()) {
             volumes.add(problem.ripping().widths().get(kind.width()));
         }
-        return new CuttingAim(problem.boards().stream().map(board -> 0.0).toList(), volumes, all);
+        return new CuttingAim(problem.boards().stream().map(board -> 0.0).toList(), 0, volumes, all);
     }
 
-    private CuttingAim aim(StockAim aim, boolean first, List<Integer> missing) {
-        boolean cost = (aim == StockAim.COST) == first;
+    /** The aim that was asked for, then the others in their order. */
+    private List<CuttingAim> aims(StockAim asked, List<Integer> missing) {
+        List<CuttingAim> aims = new ArrayList<>();
+        aims.add(aim(asked, missing));
+        for (StockAim other : StockAim.values()) {
+            if (other != asked) {
+                aims.add(aim(other, missing));
+            }
+        }
+        return aims;
+    }
+
+    private CuttingAim aim(StockAim aim, List<Integer> missing) {
         List<Double> perBoard = problem.boards().stream()
-                .map(board -> cost ? board.cost() : wood(board))
+                .map(board -> switch (aim) {
+                    case COST -> board.cost();
+                    case WASTE -> wood(board);
+                    case SEAMS -> 0.0;
+                })
                 .toList();
         return new CuttingAim(
-                perBoard, problem.strips().stream().map(kind -> 0.0).toList(), missing);
+                perBoard,
+                aim == StockAim.SEAMS ? 1 : 0,
+                problem.strips().stream().map(kind -> 0.0).toList(),
+                missing);
     }
 
     /** Wood in cubic decimetres, so that the numbers of a search are neither tiny nor huge. */

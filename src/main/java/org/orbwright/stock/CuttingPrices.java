@@ -110,7 +110,7 @@ final class CuttingPrices {
     }
 
     private double price(StripKind kind, MakeUp makeUp) {
-        double price = 0;
+        double price = aim.perSeam() * makeUp.seams();
         for (int length : makeUp.pieces()) {
             price += piece[length][kind.width()];
         }

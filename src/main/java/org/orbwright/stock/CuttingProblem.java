@@ -43,6 +43,11 @@ record CuttingProblem(
         StripKind {
             makeUps = List.copyOf(makeUps);
         }
+
+        /** Seams in the way with most of them. */
+        int mostSeams() {
+            return makeUps.stream().mapToInt(MakeUp::seams).max().orElse(0);
+        }
     }
 
     /**

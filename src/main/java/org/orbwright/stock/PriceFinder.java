@@ -38,6 +38,9 @@ final class PriceFinder {
         for (double missing : aim.perMissing()) {
             all += missing;
         }
+        for (StripKind kind : problem.strips()) {
+            all += aim.perSeam() * kind.count() * kind.mostSeams();
+        }
         dearest = all;
         piece = new Variable[problem.lengths().size()]
                 [problem.ripping().widths().size()];
@@ -119,7 +122,7 @@ final class PriceFinder {
 
     private void bind(Variable strip, StripKind kind, MakeUp makeUp) {
         Expression price =
-                model.newExpression("make-up " + model.countExpressions()).upper(0);
+                model.newExpression("make-up " + model.countExpressions()).upper(aim.perSeam() * makeUp.seams());
         price.set(strip, 1);
         for (int length = 0; length < piece.length; length++) {
             if (makeUp.count(length) > 0) {
