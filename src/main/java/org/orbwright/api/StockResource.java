@@ -25,7 +25,8 @@ public class StockResource {
                     "A design and the boards at hand: for each wood the plan that costs least, with its bound, found by"
                             + " integer programming over the ways to crosscut and rip each board; per board the cuts in"
                             + " their order, what is missing, what to buy from the offers, and what is left of the wood"
-                            + " at every stage. Strips are cut in one piece, as long as the blank.")
+                            + " at every stage. Strips are in one piece, or made up of pieces whose seams fall on cuts between"
+                            + " segments; the places for seams are chosen before the search.")
     public StockAnswer plan(StockRequest request) {
         return SheetCalculator.stock(request);
     }

@@ -34,7 +34,9 @@ public enum Quantity {
     /** A temperature in degrees Celsius, whatever the unit of lengths is. */
     CELSIUS(0, "in degrees Celsius"),
     /** How far a wood moves: a share of a dimension for each percent of moisture content. */
-    MOVEMENT(0, "as a share of the dimension for each percent of moisture content");
+    MOVEMENT(0, "as a share of the dimension for each percent of moisture content"),
+    /** An amount of money. */
+    MONEY(0, "in the currency of the prices");
 
     private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
 
@@ -58,7 +60,7 @@ public enum Quantity {
             case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
             case CUBIC_METRES -> 1e-9;
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
-            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT -> 1;
+            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY -> 1;
         };
     }
 
@@ -69,7 +71,7 @@ public enum Quantity {
             case LENGTH -> metric ? 4 : 5;
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
-            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS -> 4;
+            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS, MONEY -> 4;
             case RATIO -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;

@@ -42,6 +42,8 @@ public enum FindingCode {
     STOCK_SHORT,
     /** The search ended before its plan was proved best. */
     PLAN_NOT_PROVED,
+    /** A seam in a strip stays within a segment. */
+    SEAM_IN_SEGMENT,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
     /** The density of a wood is not known. */

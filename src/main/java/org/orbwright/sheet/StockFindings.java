@@ -9,6 +9,7 @@ import org.orbwright.quantity.Rounding;
 import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.stock.StockPlan.SpeciesStock;
+import org.orbwright.stock.StockPlan.StripMakeUp;
 
 /** What the stock for a design gets wrong or nearly wrong. */
 final class StockFindings {
@@ -30,6 +31,20 @@ final class StockFindings {
                                 + " would be better by " + percent(wood.gap()) + " at most.",
                         "/search"));
             }
+        }
+        int within = plan.strips().stream()
+                .flatMap(strip -> strip.makeUps().stream())
+                .filter(makeUp -> makeUp.seams().stream().anyMatch(seam -> seam.cut() == null))
+                .mapToInt(StripMakeUp::strips)
+                .sum();
+        if (within > 0) {
+            findings.add(new Finding(
+                    FindingCode.SEAM_IN_SEGMENT,
+                    Finding.Severity.WARN,
+                    (within == 1 ? "1 strip has" : within + " strips have")
+                            + " a seam within a segment, since no cut leaves both pieces long enough and keeps the"
+                            + " clearance.",
+                    "/seams"));
         }
         for (CutBoard board : plan.boards()) {
             double saved = board.flatteningUnshimmed() - board.flatteningShimmed();

@@ -12,36 +12,41 @@ import org.orbwright.stock.CutBoard.StripCut;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
+import org.orbwright.stock.CuttingProblem.MakeUp;
+import org.orbwright.stock.WoodStrips.StripUse;
 
 /** Lays the sections, lanes and strips of a plan out on its boards, one after the other with a kerf between them. */
 final class BoardLayout {
     private final CuttingProblem problem;
     private final Map<Place, Deque<RipPattern>> patterns = new HashMap<>();
     private final List<StripUse> uses;
-    private final int[] useLeft;
+    private final int firstStrip;
+    /** For each kind of strip and length, which piece each wanted piece is; 0 for a strip in one piece. */
+    private final Map<Wanted, Deque<Integer>> pieces = new HashMap<>();
 
     /** Where a section comes from, and how long it is. */
     private record Place(CrossSection section, int length) {}
 
-    /**
-     * What strips of a kind are for.
-     *
-     * @param lamination place of the lamination in the request
-     * @param band the band, from 1 at the base
-     */
-    record StripUse(int lamination, int band) {}
+    /** Pieces of a length for a kind of strip. */
+    private record Wanted(int strip, int length) {}
 
     /**
      * Prepares the layout of a plan.
      *
      * @param uses what each kind of strip is for
+     * @param firstStrip place of the first kind of strip in the list of all
      */
-    BoardLayout(CuttingProblem problem, CuttingPlan plan, List<StripUse> uses) {
+    BoardLayout(CuttingProblem problem, CuttingPlan plan, List<StripUse> uses, int firstStrip) {
         this.problem = problem;
         this.uses = uses;
-        this.useLeft = new int[uses.size()];
-        for (int s = 0; s < useLeft.length; s++) {
-            useLeft[s] = problem.strips().get(s).count() - plan.missing().get(s);
+        this.firstStrip = firstStrip;
+        for (int s = 0; s < uses.size(); s++) {
+            List<MakeUp> makeUps = problem.strips().get(s).makeUps();
+            for (int m = 0; m < makeUps.size(); m++) {
+                for (int i = 0; i < plan.madeUp().get(s).get(m); i++) {
+                    wanted(s, makeUps.get(m));
+                }
+            }
         }
         for (RippedSections ripped : plan.sections()) {
             Deque<RipPattern> queue =
@@ -49,6 +54,13 @@ final class BoardLayout {
             for (int i = 0; i < ripped.count(); i++) {
                 queue.add(ripped.pattern());
             }
+        }
+    }
+
+    private void wanted(int strip, MakeUp makeUp) {
+        for (int piece = 0; piece < makeUp.pieces().size(); piece++) {
+            pieces.computeIfAbsent(new Wanted(strip, makeUp.pieces().get(piece)), wanted -> new ArrayDeque<>())
+                    .add(makeUp.seams() == 0 ? 0 : piece + 1);
         }
     }
 
@@ -64,7 +76,7 @@ final class BoardLayout {
                         .poll();
                 double to = from + problem.lengths().get(length);
                 if (pattern != null) {
-                    sections.add(section(from, to, size, pattern));
+                    sections.add(section(from, to, length, size, pattern));
                     from = to + problem.crosscutKerf();
                 }
             }
@@ -72,11 +84,11 @@ final class BoardLayout {
         return sections;
     }
 
-    private Section section(double from, double to, CrossSection size, RipPattern pattern) {
+    private Section section(double from, double to, int length, CrossSection size, RipPattern pattern) {
         List<LaneCut> lanes = new ArrayList<>();
         double at = 0;
         for (Lane lane : pattern.lanes()) {
-            List<StripCut> strips = lane(lane);
+            List<StripCut> strips = lane(lane, length);
             double bottom = strips.get(strips.size() - 1).to();
             double rest =
                     Math.max(0, size.thickness() - bottom - problem.ripping().kerf());
@@ -86,28 +98,36 @@ final class BoardLayout {
         return new Section(from, to, lanes, Math.max(0, size.width() - at));
     }
 
-    private List<StripCut> lane(Lane lane) {
+    private List<StripCut> lane(Lane lane, int length) {
         List<StripCut> strips = new ArrayList<>();
         double at = 0;
         for (int item : lane.items()) {
             double width = problem.ripping().widths().get(item);
             double deep = lane.rotated() ? width : problem.ripping().stick();
-            StripUse use = use(item);
-            strips.add(new StripCut(
-                    at, at + deep, width, use == null ? null : use.lamination(), use == null ? null : use.band()));
+            strips.add(strip(at, at + deep, item, length));
             at += deep + problem.ripping().kerf();
         }
         return strips;
     }
 
-    /** The first use of a width that still lacks strips; null if there is none. */
-    private StripUse use(int width) {
-        for (int s = 0; s < useLeft.length; s++) {
-            if (problem.strips().get(s).width() == width && useLeft[s] > 0) {
-                useLeft[s]--;
-                return uses.get(s);
+    /** A strip for the first kind that still wants a piece of this width and length; else a spare one. */
+    private StripCut strip(double from, double to, int width, int length) {
+        double wide = problem.ripping().widths().get(width);
+        for (int s = 0; s < uses.size(); s++) {
+            Deque<Integer> wanted = pieces.get(new Wanted(s, length));
+            if (problem.strips().get(s).width() == width && wanted != null && !wanted.isEmpty()) {
+                int piece = wanted.remove();
+                StripUse use = uses.get(s);
+                return new StripCut(
+                        from,
+                        to,
+                        wide,
+                        firstStrip + s,
+                        use.blank().lamination(),
+                        use.band() + 1,
+                        piece == 0 ? null : piece);
             }
         }
-        return null;
+        return new StripCut(from, to, wide, null, null, null, null);
     }
 }

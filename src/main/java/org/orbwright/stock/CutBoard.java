@@ -31,7 +31,8 @@ public record CutBoard(
         @Describe(value = "The wood.", example = "\"sugar maple\"")
         String species,
 
-        @Describe(value = "Cost of it.", example = "24.5") double cost,
+        @Describe(value = "Cost of it.", quantity = Quantity.MONEY, example = "24.5")
+        double cost,
 
         @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "1830")
         double length,
@@ -131,6 +132,14 @@ public record CutBoard(
             double width,
 
             @Describe(
+                    value = "Which of the strips that are needed it is, from 0 in their list; left out for a spare"
+                            + " strip.",
+                    example = "0",
+                    optional = true,
+                    max = 1e9)
+            Integer strip,
+
+            @Describe(
                     value = "Place of the lamination that it is for, from 0; left out for a spare strip.",
                     example = "0",
                     optional = true,
@@ -143,5 +152,14 @@ public record CutBoard(
                     optional = true,
                     min = 1,
                     max = 60)
-            Integer band) {}
+            Integer band,
+
+            @Describe(
+                    value = "Which piece of the strip it is, from 1; left out for a strip in one piece and for a spare"
+                            + " one.",
+                    example = "1",
+                    optional = true,
+                    min = 1,
+                    max = 4)
+            Integer piece) {}
 }

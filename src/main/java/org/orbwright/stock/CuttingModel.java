@@ -149,7 +149,8 @@ final class CuttingModel {
 
     /** Only plans that cost no more by another aim than this, give or take the last bits of a sum. */
     void keep(CuttingAim other, double most) {
-        Expression cost = model.newExpression("kept").upper(most + 1e-9 * Math.abs(most));
+        Expression cost =
+                model.newExpression("kept " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
         for (Crosscut crosscut : crosscuts) {
             double each = other.perBoard().get(crosscut.board);
             if (each != 0) {

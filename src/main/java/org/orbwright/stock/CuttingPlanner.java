@@ -136,10 +136,18 @@ final class CuttingPlanner {
                     model.keep(before, plan.cost(problem, before));
                 }
                 CuttingPlan other = model.solve(effort).plan();
-                plan = other != null && other.cost(problem, aims.get(i)) < value ? other : plan;
+                plan = other != null && isBetter(other, plan, aims.subList(0, i + 1)) ? other : plan;
             }
         }
         return plan;
+    }
+
+    /** Whether a plan is as good by all aims but the last, and better by that; a solver's word is not enough. */
+    private boolean isBetter(CuttingPlan other, CuttingPlan plan, List<CuttingAim> aims) {
+        CuttingAim last = aims.get(aims.size() - 1);
+        return other.cost(problem, last) < plan.cost(problem, last)
+                && aims.subList(0, aims.size() - 1).stream()
+                        .allMatch(aim -> close(other.cost(problem, aim), plan.cost(problem, aim)));
     }
 
     private CuttingAim missingAim() {

@@ -1,9 +1,7 @@
 package org.orbwright.stock;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.orbwright.design.Design;
@@ -11,24 +9,19 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.Yield;
-import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.segment.YieldCalculator;
-import org.orbwright.stock.BoardLayout.StripUse;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CuttingModel.Effort;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlanner.Planned;
-import org.orbwright.stock.CuttingProblem.BoardKind;
-import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 import org.orbwright.stock.Rack.Stock;
+import org.orbwright.stock.SeamPlanner.BlankSeams;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.SearchRequest;
-import org.orbwright.wood.WoodSpecies;
-import org.orbwright.wood.WoodTable;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
@@ -36,10 +29,15 @@ public final class StockCalculator {
     private static final double SECONDS = 2;
     /** Boards that one request may hold, all counts together; an answer lists each one that is cut. */
     private static final int MOST_BOARDS = 2000;
+    /** Places for seams in every second strip of a blank. */
+    private static final int MOST_PLACES = 3;
+    /** The same for all kinds of blank together; each brings lengths to crosscut, and a search takes only so many. */
+    private static final int MOST_PLACES_IN_ALL = 6;
 
     private final StockRequest request;
     private final Design design;
     private final Yield yields;
+    private final SeamRules rules;
     private final AllowancesRequest allowances;
     private final List<Stock> rack;
     private final StockAim aim;
@@ -56,6 +54,7 @@ public final class StockCalculator {
         this.request = request;
         this.design = design;
         this.yields = YieldCalculator.calculate(design);
+        this.rules = SeamRules.of(request.seams(), design);
         this.allowances = Rack.allowances(request, design);
         this.rack = Rack.of(request, allowances);
         this.aim = request.aim() == null ? StockAim.COST : request.aim();
@@ -70,7 +69,8 @@ public final class StockCalculator {
      *
      * @param request a request that keeps its Bean Validation constraints
      * @param design its design
-     * @throws ImpossibleDesignException if it holds more boards than can be answered
+     * @throws ImpossibleDesignException if it holds more boards than can be answered, or its seams contradict each
+     *     other
      */
     public static StockPlan plan(StockRequest request, Design design) {
         int boards = request.boards().stream()
@@ -88,12 +88,15 @@ public final class StockCalculator {
     }
 
     private StockPlan plan() {
-        needs().forEach(this::planSpecies);
+        List<BlankKind> blanks = BlankKind.of(design, yields);
+        double planing = design.unit().toMillimetres(allowances.stripPlaning());
+        WoodStrips.of(blanks, seams(blanks), planing).forEach(this::planSpecies);
         List<CutBoard> boards = new ArrayList<>();
         fromRack.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         bought.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         double cost = boards.stream().mapToDouble(CutBoard::cost).sum();
-        boolean complete = strips.stream().allMatch(strip -> strip.missing() == 0);
+        boolean complete = strips.stream().allMatch(strip -> strip.missing() == 0)
+                && yields.laminations().stream().allMatch(lamination -> lamination.blanks() != null);
         return new StockPlan(
                 allowances, species, strips, boards, bill(), stages.list(complete), cost, cost / design.copies());
     }
@@ -101,55 +104,28 @@ public final class StockCalculator {
     /** One board that is cut, with its sections. */
     private record Cut(Stock stock, List<Section> sections) {}
 
-    /** A band with the strips that it needs. */
-    private record Need(StripUse use, StripYield strip) {}
-
-    /** The strips that are needed, by wood in the order of the bands. */
-    private Map<String, List<Need>> needs() {
-        Map<String, List<Need>> needs = new LinkedHashMap<>();
-        for (int i = 0; i < design.panels().size(); i++) {
-            int lamination = design.panels().get(i).lamination().index();
-            for (StripYield strip : yields.laminations().get(i).strips()) {
-                if (strip.count() != null && strip.count() > 0) {
-                    needs.computeIfAbsent(wood(strip.species()), name -> new ArrayList<>())
-                            .add(new Need(new StripUse(lamination, strip.band()), strip));
-                }
-            }
-        }
-        return needs;
-    }
-
-    /** One name for all names of a wood. */
-    private static String wood(String name) {
-        return WoodTable.find(name).map(WoodSpecies::name).orElse(name.strip().toLowerCase(Locale.ROOT));
-    }
-
-    private void planSpecies(String wood, List<Need> needs) {
-        List<Stock> stock = rack.stream()
-                .filter(one -> wood(one.board().species()).equals(wood))
+    private List<BlankSeams> seams(List<BlankKind> blanks) {
+        List<Double> spare = Rack.spareLengths(rack, design.blankLength(), design.kerf(), rules);
+        int most = Math.max(1, Math.min(MOST_PLACES, MOST_PLACES_IN_ALL / Math.max(1, blanks.size())));
+        return blanks.stream()
+                .map(blank -> SeamPlanner.plan(blank, rules, spare, most))
                 .toList();
-        CuttingProblem problem = problem(needs, stock);
+    }
+
+    private void planSpecies(String wood, WoodStrips needs) {
+        List<Stock> stock = rack.stream()
+                .filter(one -> WoodStrips.wood(one.board().species()).equals(wood))
+                .toList();
+        CuttingProblem problem = needs.problem(stock, stick, ripKerf);
         Planned planned = CuttingPlanner.plan(problem, aim, effort());
-        CuttingPlan plan = planned.plan();
-        for (int s = 0; s < needs.size(); s++) {
-            StripYield strip = needs.get(s).strip();
-            StripUse use = needs.get(s).use();
-            double width =
-                    problem.ripping().widths().get(problem.strips().get(s).width());
-            int missing = plan.missing().get(s);
-            strips.add(new StripNeed(
-                    use.lamination(),
-                    use.band(),
-                    strip.species(),
-                    width,
-                    stick,
-                    strip.length(),
-                    strip.count(),
-                    missing));
-            stages.strips(strip, strip.count() - missing, width * stick * strip.length());
+        BoardLayout layout = new BoardLayout(problem, planned.plan(), needs.uses(), strips.size());
+        for (int s = 0; s < needs.uses().size(); s++) {
+            StripNeed need = needs.need(s, planned.plan(), stick);
+            strips.add(need);
+            stages.strips(needs.uses().get(s), need);
         }
-        boards(problem, plan, needs, stock);
-        species.add(outcome(needs.get(0).strip().species(), problem, planned, stock));
+        boards(planned.plan(), layout, stock);
+        species.add(outcome(needs.name(), problem, planned, stock));
     }
 
     private Effort effort() {
@@ -159,51 +135,7 @@ public final class StockCalculator {
         return new Effort(nodes, Math.round(seconds * 1000));
     }
 
-    private CuttingProblem problem(List<Need> needs, List<Stock> stock) {
-        double planing = design.unit().toMillimetres(allowances.stripPlaning());
-        List<Double> widths = new ArrayList<>();
-        List<Integer> needed = new ArrayList<>();
-        List<StripKind> kinds = new ArrayList<>();
-        for (Need need : needs) {
-            double width = need.strip().width() + planing;
-            int item = find(widths, width);
-            if (item < 0) {
-                item = widths.size();
-                widths.add(width);
-                needed.add(0);
-            }
-            needed.set(item, needed.get(item) + need.strip().count());
-            kinds.add(new StripKind(item, need.strip().count(), List.of(new MakeUp(List.of(0)))));
-        }
-        List<BoardKind> boards = stock.stream()
-                .map(one -> new BoardKind(
-                        one.surfacing().length(),
-                        one.surfacing().width(),
-                        one.surfacing().thickness(),
-                        one.board().count(),
-                        one.cost(),
-                        one.volume()))
-                .toList();
-        return new CuttingProblem(
-                new Ripping(widths, needed, stick, ripKerf),
-                List.of(design.blankLength()),
-                design.kerf(),
-                boards,
-                kinds);
-    }
-
-    private static int find(List<Double> widths, double width) {
-        for (int i = 0; i < widths.size(); i++) {
-            if (Math.abs(widths.get(i) - width) < Ripping.EXACT_FIT) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private void boards(CuttingProblem problem, CuttingPlan plan, List<Need> needs, List<Stock> stock) {
-        BoardLayout layout =
-                new BoardLayout(problem, plan, needs.stream().map(Need::use).toList());
+    private void boards(CuttingPlan plan, BoardLayout layout, List<Stock> stock) {
         for (CutBoards cut : plan.boards()) {
             Stock one = stock.get(cut.kind());
             for (int i = 0; i < cut.count(); i++) {

@@ -24,7 +24,8 @@ public record StockPlan(
         @Describe("The outcome for each wood of the design.")
         List<SpeciesStock> species,
 
-        @Describe("The strips that are needed, per band.") List<StripNeed> strips,
+        @Describe("The strips that are needed, per kind of blank and band.")
+        List<StripNeed> strips,
 
         @Describe("The boards that are cut, those on the rack first.")
         List<CutBoard> boards,
@@ -34,10 +35,13 @@ public record StockPlan(
         @Describe("What is left of the wood at every stage, up to the last that the wood suffices for.")
         List<StageVolume> stages,
 
-        @Describe(value = "Cost of all boards that are cut, in the currency of the prices.", example = "58.8")
+        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "58.8")
         double cost,
 
-        @Describe(value = "Cost of all boards that are cut, for one sphere.", example = "29.4")
+        @Describe(
+                value = "Cost of all boards that are cut, for one sphere.",
+                quantity = Quantity.MONEY,
+                example = "29.4")
         double costPerSphere) {
 
     /** The outcome for one wood. */
@@ -70,12 +74,12 @@ public record StockPlan(
                     example = "8.9")
             double boardFeet,
 
-            @Describe(value = "Cost of these boards.", example = "49")
+            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "49")
             double cost,
 
             @Describe(
-                    value = "What the plan is to have least of: its cost in the currency of the prices, or its wood in"
-                            + " cubic decimetres.",
+                    value = "What the plan is to have least of: its cost in the currency of the prices, its wood in"
+                            + " cubic decimetres, or its seams.",
                     example = "49")
             double value,
 
@@ -98,11 +102,20 @@ public record StockPlan(
             @Describe(value = "Whether it is proved that no plan has fewer missing strips.", example = "true")
             boolean fewestMissing) {}
 
-    /** The strips of one band. */
-    @Describe("The strips of one band, as they leave the saw.")
+    /** The strips of one band in the blanks of one kind. */
+    @Describe("The strips of one band in the blanks of one kind, as they leave the saw.")
     public record StripNeed(
             @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
             int lamination,
+
+            @Describe(value = "The kind of segment sawn from the blanks.", example = "\"A\"")
+            String segment,
+
+            @Describe(value = "Whether it is the mirror image of the kind's outline.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "Whether the blanks are turned end for end before the first cut.", example = "false")
+            boolean turned,
 
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
             int band,
@@ -123,7 +136,47 @@ public record StockPlan(
             int needed,
 
             @Describe(value = "Strips missing.", example = "0", max = 1e9)
-            int missing) {}
+            int missing,
+
+            @Describe("How the others are made up.") List<StripMakeUp> makeUps) {}
+
+    /** Strips that are made up alike. */
+    @Describe("Strips that are made up alike, in one piece or of pieces joined end to end.")
+    public record StripMakeUp(
+            @Describe(value = "How many.", example = "10", max = 1e9)
+            int strips,
+
+            @Describe("The pieces, from the end of the blank where the first cut is made.")
+            List<StripPiece> pieces,
+
+            @Describe("The seams between them; none if the strip is in one piece.")
+            List<Seam> seams) {}
+
+    /** A piece of a strip. */
+    @Describe("A piece of a strip.")
+    public record StripPiece(
+            @Describe(
+                    value = "Length that it is crosscut to, with the overlap of a scarf. It suits all strips with the"
+                            + " same seam, and is trimmed to the seam's place when the strip is glued.",
+                    quantity = Quantity.LENGTH,
+                    example = "584")
+            double length) {}
+
+    /** A seam between two pieces of a strip. */
+    @Describe("A seam between two pieces of a strip.")
+    public record Seam(
+            @Describe(
+                    value = "Where its middle lies, from the end of the blank where the first cut is made.",
+                    quantity = Quantity.LENGTH,
+                    example = "204.38")
+            double at,
+
+            @Describe(
+                    value = "The cut between segments whose kerf it lies on; left out if it lies within a segment.",
+                    example = "4",
+                    optional = true,
+                    max = 1e9)
+            Integer cut) {}
 
     /** Boards to buy. */
     @Describe("Boards to buy that are alike.")
@@ -155,7 +208,7 @@ public record StockPlan(
             @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
             double cubicMetres,
 
-            @Describe(value = "Cost of all.", example = "43.9")
+            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "43.9")
             double cost) {}
 
     /** Stages from the board to the sphere. */

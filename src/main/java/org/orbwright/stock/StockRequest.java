@@ -5,7 +5,6 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
-import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
@@ -22,6 +21,7 @@ import org.orbwright.quantity.Quantity;
  * @param boards the boards on the rack
  * @param offers stock sizes that can be bought, or null for none
  * @param allowances what is lost on the way from a board to a blank, or null for nothing
+ * @param seams how strips may be made up of pieces, or null for strips in one piece
  * @param aim what the best plan has least of, or null for the cost
  * @param search when a search ends that has not come to an end, or null
  */
@@ -39,9 +39,12 @@ public record StockRequest(
 
         @Valid AllowancesRequest allowances,
 
+        @Valid SeamRequest seams,
+
         @Describe(
-                value = "What the best plan has least of: the COST of the boards that are cut, or their wood, which"
-                        + " leaves least WASTE; between equal plans the other one decides. COST if left out.",
+                value = "What the best plan has least of: the COST of the boards that are cut, their wood, which leaves"
+                        + " least WASTE, or the SEAMS in the strips; between equal plans the others decide, in this"
+                        + " order. COST if left out.",
                 example = "\"COST\"",
                 optional = true)
         StockAim aim,
@@ -57,140 +60,6 @@ public record StockRequest(
     private static <T> List<T> copy(List<T> list) {
         return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
     }
-
-    /** How the faces of a board are. */
-    public enum Surface {
-        /** As they came from the sawmill; the planing allowance is taken off both. */
-        ROUGH,
-        /** Planed; nothing is taken off but what flattening takes. */
-        SURFACED
-    }
-
-    /** What a price is for. */
-    public enum PriceBy {
-        /** One board. */
-        BOARD,
-        /** One board foot of 144 cubic inches, as the board stands on the rack. */
-        BOARD_FOOT,
-        /** One cubic metre, as the board stands on the rack. */
-        CUBIC_METRE
-    }
-
-    /** Boards that are alike. */
-    @Describe("Boards on the rack that are alike.")
-    public record BoardRequest(
-            @Describe(value = "A name for print-outs.", example = "\"left over from the dinghy\"", optional = true)
-            @Size(max = 60)
-            String name,
-
-            @Describe(value = "The wood, named as in the bands.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
-            String species,
-
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
-            @NotNull
-            @DecimalMin("1")
-            @DecimalMax("20000")
-            Double length,
-
-            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
-            @NotNull
-            @DecimalMin("0.1")
-            @DecimalMax("2000")
-            Double width,
-
-            @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
-            @NotNull
-            @DecimalMin("0.1")
-            @DecimalMax("500")
-            Double thickness,
-
-            @Describe(value = "How many there are; 1 if left out.", example = "2", optional = true) @Min(1) @Max(200)
-            Integer count,
-
-            @Describe(value = "Rough or surfaced; ROUGH if left out.", example = "\"ROUGH\"", optional = true)
-            Surface surface,
-
-            @Describe(
-                    value = "Price, in any currency; if left out, the board is paid for and costs nothing.",
-                    example = "24.5",
-                    optional = true)
-            @DecimalMin("0")
-            @DecimalMax("1000000")
-            Double price,
-
-            @Describe(value = "What the price is for; BOARD if left out.", example = "\"BOARD\"", optional = true)
-            PriceBy priceBy,
-
-            @Describe(
-                    value = "Widest gap under a straightedge laid along or across the face, from cup or bow; 0 if left"
-                            + " out.",
-                    quantity = Quantity.LENGTH,
-                    example = "1",
-                    optional = true)
-            @DecimalMin("0")
-            @DecimalMax("100")
-            Double outOfFlat,
-
-            @Describe(
-                    value = "Twist: how far the fourth corner stands off while three lie on a flat bed; 0 if left out.",
-                    quantity = Quantity.LENGTH,
-                    example = "3",
-                    optional = true)
-            @DecimalMin("0")
-            @DecimalMax("100")
-            Double twist,
-
-            @Describe(
-                    value = "Whether the board is shimmed for its first face, so that both ends share the twist; true"
-                            + " if left out.",
-                    example = "true",
-                    optional = true)
-            Boolean shimmed) {}
-
-    /** A stock size that can be bought. */
-    @Describe("A stock size that can be bought.")
-    public record OfferRequest(
-            @Describe(value = "A name for the shopping list.", example = "\"6 ft by 6 in, 6/4\"", optional = true)
-            @Size(max = 60)
-            String name,
-
-            @Describe(value = "The wood, named as in the bands.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
-            String species,
-
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
-            @NotNull
-            @DecimalMin("1")
-            @DecimalMax("20000")
-            Double length,
-
-            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
-            @NotNull
-            @DecimalMin("0.1")
-            @DecimalMax("2000")
-            Double width,
-
-            @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
-            @NotNull
-            @DecimalMin("0.1")
-            @DecimalMax("500")
-            Double thickness,
-
-            @Describe(value = "Rough or surfaced; ROUGH if left out.", example = "\"ROUGH\"", optional = true)
-            Surface surface,
-
-            @Describe(value = "Price, in any currency.", example = "9.8")
-            @NotNull
-            @DecimalMin("0")
-            @DecimalMax("1000000")
-            Double price,
-
-            @Describe(value = "What the price is for; BOARD if left out.", example = "\"BOARD_FOOT\"", optional = true)
-            PriceBy priceBy,
-
-            @Describe(value = "How many can be had; 100 if left out.", example = "20", optional = true)
-            @Min(1)
-            @Max(200)
-            Integer most) {}
 
     /** What is lost on the way from a board to a blank. */
     @Describe("What is lost on the way from a board to a blank; what is left out is 0.")
@@ -257,6 +126,50 @@ public record StockRequest(
             @DecimalMin("0")
             @DecimalMax("100")
             Double blankFlattening) {}
+
+    /** How two pieces of a strip meet. */
+    public enum Joint {
+        /** End to end, cut square. */
+        BUTT,
+        /** Along slopes that overlap. */
+        SCARF
+    }
+
+    /** How strips may be made up of pieces. */
+    @Describe("How strips may be made up of pieces that are joined end to end; strips are in one piece if this is left"
+            + " out. Seams are put on the cuts between segments where such a cut will do.")
+    public record SeamRequest(
+            @Describe(value = "How two pieces of a strip meet.", example = "\"SCARF\"") @NotNull
+            Joint joint,
+
+            @Describe(
+                    value = "Length by which two pieces overlap in a scarf seam; needed for SCARF, 0 or left out for"
+                            + " BUTT.",
+                    quantity = Quantity.LENGTH,
+                    example = "60",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("2000")
+            Double scarf,
+
+            @Describe(value = "Shortest piece of a strip.", quantity = Quantity.LENGTH, example = "150")
+            @NotNull
+            @DecimalMin("1")
+            @DecimalMax("20000")
+            Double smallestPiece,
+
+            @Describe(
+                    value = "Least distance along the blank between seams in neighbouring strips, measured between the"
+                            + " nearest points of two scarfs.",
+                    quantity = Quantity.LENGTH,
+                    example = "40")
+            @NotNull
+            @DecimalMin("0")
+            @DecimalMax("20000")
+            Double clearance,
+
+            @Describe(value = "Most seams in one strip; 1 if left out.", example = "1", optional = true) @Min(1) @Max(3)
+            Integer most) {}
 
     /** When a search ends that has not come to an end. */
     @Describe("When a search ends that has not proved its plan best. The best plan found until then is answered, with"

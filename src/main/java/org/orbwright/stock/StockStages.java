@@ -7,10 +7,13 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.SphereYield;
-import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.stock.Rack.Stock;
 import org.orbwright.stock.StockPlan.Stage;
 import org.orbwright.stock.StockPlan.StageVolume;
+import org.orbwright.stock.StockPlan.StripMakeUp;
+import org.orbwright.stock.StockPlan.StripNeed;
+import org.orbwright.stock.StockPlan.StripPiece;
+import org.orbwright.stock.WoodStrips.StripUse;
 
 /** Adds up the wood at every stage from the boards to the spheres. */
 final class StockStages {
@@ -33,10 +36,14 @@ final class StockStages {
         surfaced += clear.length() * clear.width() * clear.thickness();
     }
 
-    /** Counts strips of a band with the volume that each has as it leaves the saw. */
-    void strips(StripYield strip, int count, double volume) {
-        ripped += count * volume;
-        blanks += count * strip.width() * strip.thickness() * strip.length();
+    /** Counts the strips of a kind that a plan gives. */
+    void strips(StripUse use, StripNeed need) {
+        for (StripMakeUp makeUp : need.makeUps()) {
+            double length =
+                    makeUp.pieces().stream().mapToDouble(StripPiece::length).sum();
+            ripped += makeUp.strips() * need.width() * need.thickness() * length;
+            blanks += makeUp.strips() * use.strip().width() * design.thickness() * need.length();
+        }
     }
 
     /** The stages; those after the blanks only where no strip is missing. */

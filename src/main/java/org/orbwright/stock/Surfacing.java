@@ -1,9 +1,8 @@
 package org.orbwright.stock;
 
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
-import org.orbwright.stock.StockRequest.BoardRequest;
-import org.orbwright.stock.StockRequest.Surface;
 
 /**
  * What is left of a board once it is jointed, flat, planed and clear of its ends; lengths in millimetres.

@@ -16,6 +16,7 @@ import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.StockAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;
 
@@ -34,6 +35,7 @@ class DescribedExamplesTest {
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);

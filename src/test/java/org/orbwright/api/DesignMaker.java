@@ -40,6 +40,7 @@ final class DesignMaker {
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
             "MovementRequest", example("calculateMovement"),
+            "StockRequest", example("planStock"),
             "SweepRequest", example("exploreDesigns"));
 
     private final JsonNode contract;

@@ -54,6 +54,8 @@ class FuzzTest {
             List.of("inlays"),
             "MovementRequest",
             List.of("movement"),
+            "StockRequest",
+            List.of("stock"),
             "SweepRequest",
             List.of("bands/explore")));
 

@@ -95,7 +95,7 @@ final class AnswerNumbers {
             case LENGTH -> 1;
             case AREA -> 2;
             case VOLUME, BOARD_FEET, CUBIC_METRES, MASS -> 3;
-            case NONE, ANGLE, CATALOGUE_ANGLE, UNIT_EDGE, RATIO, DENSITY, PERCENT, CELSIUS, MOVEMENT -> 0;
+            case NONE, ANGLE, CATALOGUE_ANGLE, UNIT_EDGE, RATIO, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY -> 0;
         };
     }
 }

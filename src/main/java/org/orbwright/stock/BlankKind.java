@@ -1,0 +1,101 @@
+package org.orbwright.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Band;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan.Cut;
+import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.segment.Yield;
+import org.orbwright.segment.Yield.LaminationYield;
+import org.orbwright.segment.Yield.SegmentYield;
+
+/**
+ * Blanks that are laminated and sawn alike; lengths in millimetres, along the blank from the end where the first cut is
+ * made.
+ *
+ * @param lamination place of the lamination in the request
+ * @param segment the kind of segment sawn from them
+ * @param mirrored whether it is the mirror image of the kind's outline
+ * @param turned whether they are turned end for end before the first cut
+ * @param count how many there are
+ * @param length length of one
+ * @param bands the strips of one, from the base
+ * @param kerf kerf of the cuts
+ * @param cuts the cuts between segments
+ */
+record BlankKind(
+        int lamination,
+        String segment,
+        boolean mirrored,
+        boolean turned,
+        int count,
+        double length,
+        List<Band> bands,
+        double kerf,
+        List<Cut> cuts) {
+    BlankKind {
+        bands = List.copyOf(bands);
+        cuts = List.copyOf(cuts);
+    }
+
+    /** The kinds of blank of a design; none of laminations whose blank is too short for a segment. */
+    static List<BlankKind> of(Design design, Yield yields) {
+        List<FaceSegments> faces = SegmentCalculator.calculate(design).faces();
+        List<BlankKind> kinds = new ArrayList<>();
+        for (int i = 0; i < faces.size(); i++) {
+            LaminationYield yield = yields.laminations().get(i);
+            for (int piece = 0;
+                    yield.blanks() != null && piece < yield.segments().size();
+                    piece++) {
+                SegmentYield segment = yield.segments().get(piece);
+                SegmentCut sawn = faces.get(i).segments().get(piece);
+                add(kinds, design, i, sawn, segment.blanks() - segment.turnedBlanks(), false);
+                add(kinds, design, i, sawn, segment.turnedBlanks(), true);
+            }
+        }
+        return kinds;
+    }
+
+    private static void add(
+            List<BlankKind> kinds, Design design, int panelIndex, SegmentCut sawn, int count, boolean turned) {
+        Panel panel = design.panels().get(panelIndex);
+        if (count > 0) {
+            kinds.add(new BlankKind(
+                    panel.lamination().index(),
+                    sawn.segment(),
+                    sawn.mirrored(),
+                    turned,
+                    count,
+                    design.blankLength(),
+                    panel.lamination().bands(),
+                    design.kerf(),
+                    sawn.cuts()));
+        }
+    }
+
+    /** Where the middle of a cut's kerf crosses the middle line of a band. */
+    double crossing(int cut, int band) {
+        double width = bands.stream().mapToDouble(Band::width).sum();
+        Cut line = cuts.get(cut);
+        double lean = line.lastBandEdge() - line.firstBandEdge();
+        double kerfAlong = kerf * Math.hypot(width, lean) / width;
+        // The first cut takes its kerf before the line, all others behind it.
+        double middle = cut == 0 ? -kerfAlong / 2 : kerfAlong / 2;
+        return line.firstBandEdge() + lean * middleOf(band) / width + middle;
+    }
+
+    /** How far the middle line of a band lies from the edge that is towards the sawyer. */
+    private double middleOf(int band) {
+        double before = 0;
+        double behind = 0;
+        for (int other = 0; other < bands.size(); other++) {
+            before += other < band ? bands.get(other).width() : 0;
+            behind += other > band ? bands.get(other).width() : 0;
+        }
+        return (turned ? behind : before) + bands.get(band).width() / 2;
+    }
+}

@@ -1,0 +1,53 @@
+package org.orbwright.stock;
+
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.stock.BoardRequest.PriceBy;
+import org.orbwright.stock.BoardRequest.Surface;
+
+/** A stock size that can be bought. */
+@Describe("A stock size that can be bought.")
+public record OfferRequest(
+        @Describe(value = "A name for the shopping list.", example = "\"6 ft by 6 in, 6/4\"", optional = true)
+        @Size(max = 60)
+        String name,
+
+        @Describe(value = "The wood, named as in the bands.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
+        String species,
+
+        @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
+        @NotNull
+        @DecimalMin("1")
+        @DecimalMax("20000")
+        Double length,
+
+        @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
+        @NotNull
+        @DecimalMin("0.1")
+        @DecimalMax("2000")
+        Double width,
+
+        @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
+        @NotNull
+        @DecimalMin("0.1")
+        @DecimalMax("500")
+        Double thickness,
+
+        @Describe(value = "Rough or surfaced; ROUGH if left out.", example = "\"ROUGH\"", optional = true)
+        Surface surface,
+
+        @Describe(value = "Price, in any currency.", example = "9.8") @NotNull @DecimalMin("0") @DecimalMax("1000000")
+        Double price,
+
+        @Describe(value = "What the price is for; BOARD if left out.", example = "\"BOARD_FOOT\"", optional = true)
+        PriceBy priceBy,
+
+        @Describe(value = "How many can be had; 100 if left out.", example = "20", optional = true) @Min(1) @Max(200)
+        Integer most) {}

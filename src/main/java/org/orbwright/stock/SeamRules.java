@@ -1,0 +1,70 @@
+package org.orbwright.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
+import org.orbwright.stock.StockRequest.Joint;
+import org.orbwright.stock.StockRequest.SeamRequest;
+
+/**
+ * What seams in strips have to keep; lengths in millimetres.
+ *
+ * @param overlap length by which two pieces overlap in a seam, 0 for butt seams
+ * @param smallest shortest piece
+ * @param clearance least distance between seams in neighbouring strips
+ * @param most most seams in a strip, 0 for strips in one piece
+ */
+record SeamRules(double overlap, double smallest, double clearance, int most) {
+    private static final int MOST = 1;
+
+    /**
+     * The rules of a request.
+     *
+     * @param seams what was asked for, or null for strips in one piece
+     * @throws ImpossibleDesignException if scarf and joint contradict each other, or no strip holds two such pieces
+     */
+    static SeamRules of(SeamRequest seams, Design design) {
+        if (seams == null) {
+            return new SeamRules(0, design.blankLength(), 0, 0);
+        }
+        double overlap = seams.scarf() == null ? 0 : design.unit().toMillimetres(seams.scarf());
+        double smallest = design.unit().toMillimetres(seams.smallestPiece());
+        List<Violation> broken = new ArrayList<>();
+        if (seams.joint() == Joint.SCARF && overlap == 0) {
+            broken.add(new Violation(
+                    "/seams/scarf",
+                    "SCARF_MISSING",
+                    "A scarf seam needs the length over which its pieces overlap.",
+                    seams.scarf() == null ? null : String.valueOf(seams.scarf()),
+                    "a length above 0, or the joint BUTT"));
+        }
+        if (seams.joint() == Joint.BUTT && overlap > 0) {
+            broken.add(new Violation(
+                    "/seams/scarf",
+                    "SCARF_WITHOUT_JOINT",
+                    "The pieces of a butt seam do not overlap.",
+                    String.valueOf(seams.scarf()),
+                    "nothing or 0 here, or the joint SCARF"));
+        }
+        double longest = (design.blankLength() + overlap) / 2;
+        if (smallest > longest || overlap > smallest) {
+            broken.add(new Violation(
+                    "/seams/smallestPiece",
+                    "PIECE_DOES_NOT_FIT",
+                    "Two pieces of at least " + design.say(smallest) + " with an overlap of " + design.say(overlap)
+                            + " do not make a strip of " + design.say(design.blankLength()) + ".",
+                    String.valueOf(seams.smallestPiece()),
+                    "from the overlap to " + design.sayAtMost(longest)));
+        }
+        if (!broken.isEmpty()) {
+            throw new ImpossibleDesignException(broken);
+        }
+        return new SeamRules(
+                overlap,
+                smallest,
+                design.unit().toMillimetres(seams.clearance()),
+                seams.most() == null ? MOST : seams.most());
+    }
+}
