@@ -38,12 +38,12 @@ final class CuttingModel {
     private record Made(int strip, int makeUp, Variable count) {}
 
     /**
-     * How long the search may take.
+     * How long searches may take.
      *
      * @param nodes branches that are looked at in one search
-     * @param milliseconds time that one search takes at most
+     * @param nanoseconds time that all searches for a wood take at most
      */
-    record Effort(int nodes, long milliseconds) {}
+    record Effort(int nodes, long nanoseconds) {}
 
     /**
      * What came of a search.
@@ -170,13 +170,18 @@ final class CuttingModel {
         }
     }
 
-    /** Searches for the best plan, in one thread, so that the same question always has the same answer. */
-    Outcome solve(Effort effort) {
+    /**
+     * Searches for the best plan, in one thread, so that the same question always has the same answer.
+     *
+     * @param nodes branches that are looked at
+     * @param milliseconds time that it takes at most
+     */
+    Outcome solve(int nodes, long milliseconds) {
         model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
-        model.options.iterations_abort = effort.nodes();
-        model.options.iterations_suffice = effort.nodes();
-        model.options.time_abort = effort.milliseconds();
-        model.options.time_suffice = effort.milliseconds();
+        model.options.iterations_abort = nodes;
+        model.options.iterations_suffice = nodes;
+        model.options.time_abort = milliseconds;
+        model.options.time_suffice = milliseconds;
         Result result = model.minimise();
         CuttingPlan plan = plan(result);
         boolean sound = plan.isSound(columns.problem(), aim);

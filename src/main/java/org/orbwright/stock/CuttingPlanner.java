@@ -23,6 +23,7 @@ final class CuttingPlanner {
     private final CuttingProblem problem;
     private final CuttingColumns columns;
     private final Effort effort;
+    private final long start = System.nanoTime();
     private final List<Integer> all;
     private final List<Integer> none;
 
@@ -88,9 +89,9 @@ final class CuttingPlanner {
         double[] excesses = prices.excesses();
         double limit = largestLimit(excesses, 0, value - bound, QUICK);
         double before = -1;
-        while (!close(value, bound) && limit > before) {
+        while (!close(value, bound) && limit > before && millisecondsLeft() > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
-            Outcome outcome = model.solve(effort);
+            Outcome outcome = solve(model);
             if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
                 plan = outcome.plan();
                 value = plan.cost(problem, aim);
@@ -106,6 +107,14 @@ final class CuttingPlanner {
             }
         }
         return new Found(plan, value, bound, prices);
+    }
+
+    private Outcome solve(CuttingModel model) {
+        return model.solve(effort.nodes(), millisecondsLeft());
+    }
+
+    private long millisecondsLeft() {
+        return (effort.nanoseconds() - (System.nanoTime() - start)) / 1_000_000;
     }
 
     /** The largest limit, from one up to the gap, that keeps a search to so many ways of cutting. */
@@ -130,12 +139,12 @@ final class CuttingPlanner {
         double limit = Math.max(0, found.value - found.prices.bound());
         for (int i = 1; i < aims.size(); i++) {
             double value = plan.cost(problem, aims.get(i));
-            if (value > 0) {
+            if (value > 0 && millisecondsLeft() > 0) {
                 CuttingModel model = new CuttingModel(columns, aims.get(i), found.prices, limit);
                 for (CuttingAim before : aims.subList(0, i)) {
                     model.keep(before, plan.cost(problem, before));
                 }
-                CuttingPlan other = model.solve(effort).plan();
+                CuttingPlan other = solve(model).plan();
                 plan = other != null && isBetter(other, plan, aims.subList(0, i + 1)) ? other : plan;
             }
         }

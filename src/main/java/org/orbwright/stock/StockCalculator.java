@@ -25,8 +25,8 @@ import org.orbwright.stock.StockRequest.SearchRequest;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
-    private static final int NODES = 100_000;
-    private static final double SECONDS = 2;
+    private static final int NODES = 20_000;
+    private static final double SECONDS = 5;
     /** Boards that one request may hold, all counts together; an answer lists each one that is cut. */
     private static final int MOST_BOARDS = 2000;
     /** Places for seams in every second strip of a blank. */
@@ -49,6 +49,8 @@ public final class StockCalculator {
     private final List<Cut> bought = new ArrayList<>();
     private final Map<Integer, Integer> purchases = new TreeMap<>();
     private final StockStages stages;
+    /** When the searches have to be over, on the clock of {@link System#nanoTime}. */
+    private final long end;
 
     private StockCalculator(StockRequest request, Design design) {
         this.request = request;
@@ -62,6 +64,9 @@ public final class StockCalculator {
         this.ripKerf = unit.toMillimetres(allowances.ripKerf());
         this.stick = design.thickness() + unit.toMillimetres(allowances.blankFlattening());
         this.stages = new StockStages(design, yields);
+        SearchRequest search = request.search();
+        double seconds = search == null || search.seconds() == null ? SECONDS : search.seconds();
+        this.end = System.nanoTime() + Math.round(seconds * 1e9);
     }
 
     /**
@@ -90,7 +95,12 @@ public final class StockCalculator {
     private StockPlan plan() {
         List<BlankKind> blanks = BlankKind.of(design, yields);
         double planing = design.unit().toMillimetres(allowances.stripPlaning());
-        WoodStrips.of(blanks, seams(blanks), planing).forEach(this::planSpecies);
+        Map<String, WoodStrips> woods = WoodStrips.of(blanks, seams(blanks), planing);
+        int woodsLeft = woods.size();
+        for (Map.Entry<String, WoodStrips> wood : woods.entrySet()) {
+            planSpecies(wood.getKey(), wood.getValue(), effort(woodsLeft));
+            woodsLeft--;
+        }
         List<CutBoard> boards = new ArrayList<>();
         fromRack.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         bought.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
@@ -112,12 +122,12 @@ public final class StockCalculator {
                 .toList();
     }
 
-    private void planSpecies(String wood, WoodStrips needs) {
+    private void planSpecies(String wood, WoodStrips needs, Effort effort) {
         List<Stock> stock = rack.stream()
                 .filter(one -> WoodStrips.wood(one.board().species()).equals(wood))
                 .toList();
         CuttingProblem problem = needs.problem(stock, stick, ripKerf);
-        Planned planned = CuttingPlanner.plan(problem, aim, effort());
+        Planned planned = CuttingPlanner.plan(problem, aim, effort);
         BoardLayout layout = new BoardLayout(problem, planned.plan(), needs.uses(), strips.size());
         for (int s = 0; s < needs.uses().size(); s++) {
             StripNeed need = needs.need(s, planned.plan(), stick);
@@ -128,11 +138,11 @@ public final class StockCalculator {
         species.add(outcome(needs.name(), problem, planned, stock));
     }
 
-    private Effort effort() {
+    /** An even share of what is left of the time. */
+    private Effort effort(int woodsLeft) {
         SearchRequest search = request.search();
         int nodes = search == null || search.nodes() == null ? NODES : search.nodes();
-        double seconds = search == null || search.seconds() == null ? SECONDS : search.seconds();
-        return new Effort(nodes, Math.round(seconds * 1000));
+        return new Effort(nodes, Math.max(0, end - System.nanoTime()) / woodsLeft);
     }
 
     private void boards(CuttingPlan plan, BoardLayout layout, List<Stock> stock) {

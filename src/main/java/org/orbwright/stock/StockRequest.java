@@ -37,9 +37,13 @@ public record StockRequest(
         @Describe(value = "Stock sizes that can be bought; none if left out.", optional = true) @Size(max = 50)
         List<@NotNull @Valid OfferRequest> offers,
 
-        @Valid AllowancesRequest allowances,
+        @Describe(value = "What is lost on the way from a board to a blank; nothing if left out.", optional = true)
+        @Valid
+        AllowancesRequest allowances,
 
-        @Valid SeamRequest seams,
+        @Describe(value = "How strips may be made up of pieces; strips are in one piece if left out.", optional = true)
+        @Valid
+        SeamRequest seams,
 
         @Describe(
                 value = "What the best plan has least of: the COST of the boards that are cut, their wood, which leaves"
@@ -49,7 +53,8 @@ public record StockRequest(
                 optional = true)
         StockAim aim,
 
-        @Valid SearchRequest search) {
+        @Describe(value = "When a search ends that has not come to an end.", optional = true) @Valid
+        SearchRequest search) {
 
     /** Copies the lists. */
     public StockRequest {
@@ -176,19 +181,20 @@ public record StockRequest(
             + " its bound.")
     public record SearchRequest(
             @Describe(
-                    value = "Steps of one search; 100000 if left out. As long as this ends it and not the time, the"
-                            + " same question has the same answer.",
-                    example = "100000",
+                    value = "Branches that one search looks at; 20000 if left out. As long as no search is ended by the"
+                            + " time, the same question has the same answer.",
+                    example = "20000",
                     optional = true)
             @Min(1)
             @Max(10_000_000)
             Integer nodes,
 
             @Describe(
-                    value = "Seconds that one search takes at most; 2 if left out. A wood takes two or three searches.",
-                    example = "2",
+                    value = "Seconds that all searches together take at most, shared out among the woods; 5 if left"
+                            + " out.",
+                    example = "5",
                     optional = true)
             @DecimalMin("0.05")
-            @DecimalMax("10")
+            @DecimalMax("30")
             Double seconds) {}
 }
