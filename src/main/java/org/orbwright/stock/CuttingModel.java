@@ -24,6 +24,7 @@ final class CuttingModel {
     private final CuttingColumns columns;
     private final CuttingAim aim;
     private final ExpressionsBasedModel model = new ExpressionsBasedModel();
+    private final List<Variable> boards = new ArrayList<>();
     private final List<Crosscut> crosscuts = new ArrayList<>();
     private final List<Rip> rips = new ArrayList<>();
     private final List<Made> made = new ArrayList<>();
@@ -78,14 +79,18 @@ final class CuttingModel {
     private void boards(CuttingPrices prices, double limit) {
         for (int b = 0; b < columns.problem().boards().size(); b++) {
             BoardKind board = columns.problem().boards().get(b);
-            Expression used = model.newExpression("boards " + b).upper(board.count());
+            // A variable of its own, so that the search can branch on how many boards are cut.
+            Variable cut = count("boards " + b, board.count());
+            cut.weight(aim.perBoard().get(b));
+            boards.add(cut);
             if (prices.excessOfSparing(b) > limit) {
-                used.lower(board.count());
+                cut.lower(board.count());
             }
+            Expression used = model.newExpression("used " + b).level(0);
+            used.set(cut, -1);
             for (List<Integer> plan : columns.plans(b)) {
                 if (prices.excessOfPlan(b, plan) <= limit) {
                     Variable count = count("crosscut " + crosscuts.size(), board.count());
-                    count.weight(aim.perBoard().get(b));
                     used.set(count, 1);
                     for (int length = 0; length < plan.size(); length++) {
                         add(sections[columns.sectionOf(b)][length], count, -plan.get(length));
@@ -147,14 +152,21 @@ final class CuttingModel {
         }
     }
 
-    /** Only plans that cost no more by another aim than this, give or take the last bits of a sum. */
-    void keep(CuttingAim other, double most) {
+    /**
+     * Only plans that cost no more than this by an aim, give or take the last bits of a sum. It shortens searches much.
+     */
+    void costAtMost(CuttingAim other, double most) {
         Expression cost =
-                model.newExpression("kept " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
-        for (Crosscut crosscut : crosscuts) {
-            double each = other.perBoard().get(crosscut.board);
+                model.newExpression("at most " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
+        for (int b = 0; b < boards.size(); b++) {
+            double each = other.perBoard().get(b);
             if (each != 0) {
-                cost.set(crosscut.count, BigDecimal.valueOf(each));
+                cost.set(boards.get(b), BigDecimal.valueOf(each));
+            }
+        }
+        for (int s = 0; s < missing.size(); s++) {
+            if (other.perMissing().get(s) != 0) {
+                cost.set(missing.get(s), BigDecimal.valueOf(other.perMissing().get(s)));
             }
         }
         for (Made one : made) {

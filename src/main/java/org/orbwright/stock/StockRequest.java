@@ -99,7 +99,7 @@ public record StockRequest(
             @Describe(
                     value = "Length lost at each end of a board, to checks and snipe.",
                     quantity = Quantity.LENGTH,
-                    example = "50",
+                    example = "40",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("2000")
@@ -181,9 +181,9 @@ public record StockRequest(
             + " its bound.")
     public record SearchRequest(
             @Describe(
-                    value = "Branches that one search looks at; 20000 if left out. As long as no search is ended by the"
+                    value = "Branches that one search looks at; 5000 if left out. As long as no search is ended by the"
                             + " time, the same question has the same answer.",
-                    example = "20000",
+                    example = "5000",
                     optional = true)
             @Min(1)
             @Max(10_000_000)
