@@ -21,6 +21,12 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * other way costs more than bound and limit together, so what is left out cannot be in a better plan than that.
  */
 final class CuttingModel {
+    /**
+     * No value is as far as this from the whole numbers on both of its sides, so no Gomory cut is made. Those of ojAlgo
+     * 56 at times cut off every solution that there is, and the program is called infeasible.
+     */
+    private static final double NO_CUTS = 0.9;
+
     private final CuttingColumns columns;
     private final CuttingAim aim;
     private final ExpressionsBasedModel model = new ExpressionsBasedModel();
@@ -171,7 +177,9 @@ final class CuttingModel {
 
     /** Searches for the best plan, in one thread, so that the same question always has the same answer. */
     Outcome solve(Effort effort) {
-        model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
+        model.options.integer(IntegerStrategy.newConfigurable()
+                .withParallelism(() -> 1)
+                .withGMICutConfiguration(new IntegerStrategy.GMICutConfiguration().withFractionality(NO_CUTS)));
         model.options.iterations_abort = effort.nodes();
         model.options.iterations_suffice = effort.nodes();
         model.options.time_abort = effort.milliseconds();
