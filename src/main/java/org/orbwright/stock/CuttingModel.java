@@ -3,6 +3,7 @@ package org.orbwright.stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation.Result;
@@ -26,6 +27,8 @@ final class CuttingModel {
      * 56 at times cut off every solution that there is, and the program is called infeasible.
      */
     private static final double NO_CUTS = 0.9;
+    /** Far more pivots for each row and column than a simplex takes. */
+    private static final int MOST_PIVOTS = 10;
 
     private final CuttingColumns columns;
     private final CuttingAim aim;
@@ -184,11 +187,22 @@ final class CuttingModel {
         model.options.iterations_suffice = effort.nodes();
         model.options.time_abort = effort.milliseconds();
         model.options.time_suffice = effort.milliseconds();
+        long start = System.nanoTime();
         Result result = model.minimise();
+        boolean inTime = System.nanoTime() - start < TimeUnit.MILLISECONDS.toNanos(effort.milliseconds());
         CuttingPlan plan = plan(result);
         boolean sound = plan.isSound(columns.problem(), aim);
         boolean optimal = result.getState().isOptimal() && sound;
-        return new Outcome(sound ? plan : null, optimal || result.getState() == State.INFEASIBLE);
+        boolean exhausted = optimal || result.getState() == State.INFEASIBLE;
+        return new Outcome(sound ? plan : null, exhausted && inTime && isEnough(effort.nodes()));
+    }
+
+    /**
+     * Whether so many steps end no linear program on the way. The limits of a search are those of each of its linear
+     * programs too, and one that does not come to its end is taken for infeasible, so that a search may seem exhausted.
+     */
+    private boolean isEnough(int nodes) {
+        return nodes >= MOST_PIVOTS * (model.countVariables() + model.countExpressions());
     }
 
     private CuttingPlan plan(Result result) {

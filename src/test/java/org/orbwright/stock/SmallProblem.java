@@ -97,7 +97,13 @@ record SmallProblem(
 
     /** The random problem of a seed. */
     static SmallProblem random(long seed) {
-        return new Maker(new Random(seed)).make();
+        Random random = new Random(seed);
+        return new Maker(random, random.nextInt(3) + 1).make(random.nextInt(3) + 1, 3, random.nextInt(6) + 1, 4);
+    }
+
+    /** A random problem that is not small at all: six kinds of board, five widths and 60 strips. */
+    static SmallProblem large(long seed) {
+        return new Maker(new Random(seed), 5).make(6, 12, 60, 15);
     }
 
     /** Draws a problem. */
@@ -109,12 +115,12 @@ record SmallProblem(
         private final int[] widths;
         private final int[] lengths;
 
-        Maker(Random random) {
+        Maker(Random random, int howManyWidths) {
             this.random = random;
             stick = between(1800, 3000);
             ripKerf = random.nextBoolean() ? 300 : 0;
             crosscutKerf = random.nextBoolean() ? 300 : 0;
-            widths = new int[between(1, 3)];
+            widths = new int[howManyWidths];
             // Odd steps apart, so that no sum of widths is another one.
             for (int width = 0; width < widths.length; width++) {
                 widths[width] = between(1200, 2200) + 1307 * width;
@@ -126,12 +132,11 @@ record SmallProblem(
             }
         }
 
-        SmallProblem make() {
-            List<Strip> strips = strips();
+        SmallProblem make(int kindsOfBoard, int mostBoards, int allStrips, int mostStrips) {
+            List<Strip> strips = strips(allStrips, mostStrips);
             List<Board> boards = new ArrayList<>();
-            int kinds = between(1, 3);
-            for (int b = 0; b < kinds; b++) {
-                boards.add(board());
+            for (int b = 0; b < kindsOfBoard; b++) {
+                boards.add(board(mostBoards));
             }
             return new SmallProblem(widths, stick, ripKerf, lengths, crosscutKerf, boards, strips);
         }
@@ -140,11 +145,11 @@ record SmallProblem(
             return least + random.nextInt(most - least + 1);
         }
 
-        private List<Strip> strips() {
+        private List<Strip> strips(int all, int most) {
             List<Strip> strips = new ArrayList<>();
-            int left = between(1, 6);
+            int left = all;
             while (left > 0) {
-                int count = between(1, Math.min(left, 4));
+                int count = between(1, Math.min(left, most));
                 strips.add(new Strip(random.nextInt(widths.length), count, makeUps()));
                 left -= count;
             }
@@ -167,9 +172,13 @@ record SmallProblem(
             return makeUps;
         }
 
-        private Board board() {
+        private Board board(int most) {
             return new Board(
-                    longEnough(), wideEnough(), thickEnough(), between(1, 3), between(0, 4) == 0 ? 0 : between(1, 40));
+                    longEnough(),
+                    wideEnough(),
+                    thickEnough(),
+                    between(1, most),
+                    between(0, 4) == 0 ? 0 : between(1, 40));
         }
 
         private int longEnough() {
