@@ -32,8 +32,8 @@ final class CountedPlan {
         for (CutBoards cut : plan.boards()) {
             used[cut.kind()] += cut.count();
             int length = -problem.crosscutKerf();
-            for (int i = 0; i < problem.lengths().length; i++) {
-                length += cut.sections().get(i) * (problem.lengths()[i] + problem.crosscutKerf());
+            for (int i = 0; i < problem.lengths().size(); i++) {
+                length += cut.sections().get(i) * (problem.lengths().get(i) + problem.crosscutKerf());
             }
             assertTrue(length <= problem.boards().get(cut.kind()).length(), () -> "too long: " + cut);
         }
@@ -69,8 +69,8 @@ final class CountedPlan {
             across += laneWidth + problem.ripKerf();
             int deep = -problem.ripKerf();
             for (int item : lane.items()) {
-                assertEquals(lane.rotated() ? problem.stick() : problem.widths()[item], laneWidth);
-                deep += (lane.rotated() ? problem.widths()[item] : problem.stick()) + problem.ripKerf();
+                assertEquals(lane.rotated() ? problem.stick() : problem.widths().get(item), laneWidth);
+                deep += (lane.rotated() ? problem.widths().get(item) : problem.stick()) + problem.ripKerf();
             }
             assertTrue(deep <= thickness, () -> "too thick: " + lane);
         }
@@ -78,7 +78,7 @@ final class CountedPlan {
     }
 
     private void strips() {
-        int[][] left = new int[problem.lengths().length][problem.widths().length];
+        int[][] left = new int[problem.lengths().size()][problem.widths().size()];
         for (RippedSections ripped : plan.sections()) {
             for (Lane lane : ripped.pattern().lanes()) {
                 lane.items().forEach(item -> left[ripped.length()][item] += ripped.count());

@@ -37,8 +37,8 @@ final class ExhaustiveSearch {
     ExhaustiveSearch(SmallProblem problem) {
         this.problem = problem;
         this.strips = problem.strips().size();
-        int widths = problem.widths().length;
-        this.size = problem.lengths().length * widths;
+        int widths = problem.widths().size();
+        this.size = problem.lengths().size() * widths;
         this.useful = new int[size];
         for (int i = 0; i < size; i++) {
             useful[i] = problem.mostUseful(i / widths, i % widths);
@@ -101,22 +101,31 @@ final class ExhaustiveSearch {
     /** What a section of a board can give: each set is how many strips of each width. */
     private Set<List<Integer>> sections(Board board) {
         List<int[]> lanes = new ArrayList<>();
-        for (int width = 0; width < problem.widths().length; width++) {
-            int[] lane = new int[problem.widths().length + 1];
-            lane[0] = problem.widths()[width];
+        for (int width = 0; width < problem.widths().size(); width++) {
+            int[] lane = new int[problem.widths().size() + 1];
+            lane[0] = problem.widths().get(width);
             lane[width + 1] = (board.thickness() + problem.ripKerf()) / (problem.stick() + problem.ripKerf());
             lanes.add(lane);
         }
-        slices(board.thickness() + problem.ripKerf(), 0, new int[problem.widths().length + 1], lanes);
+        slices(
+                board.thickness() + problem.ripKerf(),
+                0,
+                new int[problem.widths().size() + 1],
+                lanes);
         Set<List<Integer>> found = new HashSet<>();
-        rip(board.width() + problem.ripKerf(), 0, lanes, new int[problem.widths().length], found);
+        rip(
+                board.width() + problem.ripKerf(),
+                0,
+                lanes,
+                new int[problem.widths().size()],
+                found);
         return uncovered(found);
     }
 
     /** Every way to slice strips off a stick that was turned on its side. */
     private void slices(int room, int first, int[] lane, List<int[]> lanes) {
-        for (int width = first; width < problem.widths().length; width++) {
-            int rest = room - problem.widths()[width] - problem.ripKerf();
+        for (int width = first; width < problem.widths().size(); width++) {
+            int rest = room - problem.widths().get(width) - problem.ripKerf();
             if (rest >= 0) {
                 lane[0] = problem.stick();
                 lane[width + 1]++;
@@ -145,8 +154,8 @@ final class ExhaustiveSearch {
     private Set<List<Integer>> crosscut(Board board, int room, int first, Set<List<Integer>> sections) {
         Set<List<Integer>> found = new HashSet<>();
         found.add(zeros());
-        for (int length = first; length < problem.lengths().length; length++) {
-            int rest = room - problem.lengths()[length] - problem.crosscutKerf();
+        for (int length = first; length < problem.lengths().size(); length++) {
+            int rest = room - problem.lengths().get(length) - problem.crosscutKerf();
             if (rest >= 0) {
                 Set<List<Integer>> section = new HashSet<>();
                 for (List<Integer> strips : sections) {
@@ -182,7 +191,9 @@ final class ExhaustiveSearch {
         if (strip == strips) {
             double width = 0;
             for (int s = 0; s < strips; s++) {
-                width += missing[s] * problem.widths()[problem.strips().get(s).width()] / 100.0;
+                width += missing[s]
+                        * problem.widths().get(problem.strips().get(s).width())
+                        / 100.0;
             }
             wishes.add(new Wish(list(pieces), list(missing), width, seams));
             return;
@@ -199,7 +210,7 @@ final class ExhaustiveSearch {
         for (int count = 0; decided + count <= kind.count(); count++) {
             wish(strip, makeUp + 1, decided + count, more.clone(), missing, seams + count * (made.size() - 1));
             for (int length : made) {
-                more[length * problem.widths().length + kind.width()]++;
+                more[length * problem.widths().size() + kind.width()]++;
             }
         }
     }

@@ -56,7 +56,7 @@ class PlansAgainstExhaustiveSearchTest {
     private static double missingWidth(SmallProblem problem, List<Integer> missing) {
         return IntStream.range(0, missing.size())
                 .mapToDouble(s -> missing.get(s)
-                        * problem.widths()[problem.strips().get(s).width()]
+                        * problem.widths().get(problem.strips().get(s).width())
                         / 100.0)
                 .sum();
     }

@@ -22,7 +22,17 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * @param strips the kinds of strip
  */
 record SmallProblem(
-        int[] widths, int stick, int ripKerf, int[] lengths, int crosscutKerf, List<Board> boards, List<Strip> strips) {
+        List<Integer> widths,
+        int stick,
+        int ripKerf,
+        List<Integer> lengths,
+        int crosscutKerf,
+        List<Board> boards,
+        List<Strip> strips) {
+    SmallProblem {
+        widths = List.copyOf(widths);
+        lengths = List.copyOf(lengths);
+    }
 
     /** Boards that are alike. */
     record Board(int length, int width, int thickness, int count, double cost) {
@@ -55,9 +65,9 @@ record SmallProblem(
     /** The problem as the planner takes it. */
     CuttingProblem toProblem() {
         List<Integer> needed = new ArrayList<>();
-        for (int width = 0; width < widths.length; width++) {
+        for (int width = 0; width < widths.size(); width++) {
             int most = 0;
-            for (int length = 0; length < lengths.length; length++) {
+            for (int length = 0; length < lengths.size(); length++) {
                 most = Math.max(most, mostUseful(length, width));
             }
             needed.add(most);
@@ -91,8 +101,8 @@ record SmallProblem(
         return hundredths / 100.0;
     }
 
-    private static List<Double> millimetres(int[] hundredths) {
-        return Arrays.stream(hundredths).mapToObj(SmallProblem::millimetres).toList();
+    private static List<Double> millimetres(List<Integer> hundredths) {
+        return hundredths.stream().map(SmallProblem::millimetres).toList();
     }
 
     /** The random problem of a seed. */
@@ -138,7 +148,11 @@ record SmallProblem(
             for (int b = 0; b < kindsOfBoard; b++) {
                 boards.add(board(mostBoards));
             }
-            return new SmallProblem(widths, stick, ripKerf, lengths, crosscutKerf, boards, strips);
+            return new SmallProblem(list(widths), stick, ripKerf, list(lengths), crosscutKerf, boards, strips);
+        }
+
+        private static List<Integer> list(int[] numbers) {
+            return Arrays.stream(numbers).boxed().toList();
         }
 
         private int between(int least, int most) {
