@@ -8,6 +8,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The bound of the prices that are found against the linear program that it is the dual of. */
 class BoundAgainstSimplexTest {
@@ -29,6 +30,17 @@ class BoundAgainstSimplexTest {
             double least = LinearRelaxation.least(columns, aim);
             assertEquals(least, PriceFinder.find(columns, aim).bound(), 1e-6 * least + 1e-9, aim::toString);
         }
+    }
+
+    /** Large problems have far more patterns than prices are found with at first. */
+    @ParameterizedTest(name = "large problem {0}")
+    @ValueSource(longs = {0, 1, 4, 5, 6, 8, 10, 11})
+    void patternsAreAddedUntilTheBoundIsTheHighest(long seed) {
+        CuttingColumns columns = new CuttingColumns(SmallProblem.large(seed).toProblem());
+        CuttingAim aim =
+                Aims.cheapest(columns.problem(), 2.5, GreedyPlan.of(columns).missing());
+        double least = LinearRelaxation.least(columns, aim);
+        assertEquals(least, PriceFinder.find(columns, aim).bound(), 1e-6 * least);
     }
 
     @Test

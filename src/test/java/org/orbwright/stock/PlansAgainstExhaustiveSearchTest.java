@@ -62,9 +62,9 @@ class PlansAgainstExhaustiveSearchTest {
     }
 
     @ParameterizedTest(name = "{0} nodes")
-    @ValueSource(ints = {1, 2, 5, 20})
+    @ValueSource(ints = {1, 5, 12})
     void aSearchThatIsCutShortClaimsNoMoreThanItKnows(int nodes) {
-        seeds().filter(seed -> seed % 4 == 0).forEach(seed -> {
+        seeds().forEach(seed -> {
             SmallProblem problem = SmallProblem.random(seed);
             ExhaustiveSearch search = new ExhaustiveSearch(problem);
             Planned planned = CuttingPlanner.plan(problem.toProblem(), StockAim.COST, new Effort(nodes, 60_000));
