@@ -3,6 +3,7 @@ package org.orbwright.stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation.Result;
@@ -21,6 +22,14 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * other way costs more than bound and limit together, so what is left out cannot be in a better plan than that.
  */
 final class CuttingModel {
+    /**
+     * No value is as far as this from the whole numbers on both of its sides, so no Gomory cut is made. Those of ojAlgo
+     * 56 at times cut off every solution that there is, and the program is called infeasible.
+     */
+    private static final double NO_CUTS = 0.9;
+    /** Far more pivots for each row and column than a simplex takes. */
+    private static final int MOST_PIVOTS = 10;
+
     private final CuttingColumns columns;
     private final CuttingAim aim;
     private final ExpressionsBasedModel model = new ExpressionsBasedModel();
@@ -189,16 +198,29 @@ final class CuttingModel {
      * @param milliseconds time that it takes at most
      */
     Outcome solve(int nodes, long milliseconds) {
-        model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
+        model.options.integer(IntegerStrategy.newConfigurable()
+                .withParallelism(() -> 1)
+                .withGMICutConfiguration(new IntegerStrategy.GMICutConfiguration().withFractionality(NO_CUTS)));
         model.options.iterations_abort = nodes;
         model.options.iterations_suffice = nodes;
         model.options.time_abort = milliseconds;
         model.options.time_suffice = milliseconds;
+        long start = System.nanoTime();
         Result result = model.minimise();
+        boolean inTime = System.nanoTime() - start < TimeUnit.MILLISECONDS.toNanos(milliseconds);
         CuttingPlan plan = plan(result);
         boolean sound = plan.isSound(columns.problem(), aim);
         boolean optimal = result.getState().isOptimal() && sound;
-        return new Outcome(sound ? plan : null, optimal || result.getState() == State.INFEASIBLE);
+        boolean exhausted = optimal || result.getState() == State.INFEASIBLE;
+        return new Outcome(sound ? plan : null, exhausted && inTime && isEnough(nodes));
+    }
+
+    /**
+     * Whether so many steps end no linear program on the way. The limits of a search are those of each of its linear
+     * programs too, and one that does not come to its end is taken for infeasible, so that a search may seem exhausted.
+     */
+    private boolean isEnough(int nodes) {
+        return nodes >= MOST_PIVOTS * (model.countVariables() + model.countExpressions());
     }
 
     private CuttingPlan plan(Result result) {

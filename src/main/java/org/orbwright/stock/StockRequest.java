@@ -181,9 +181,9 @@ public record StockRequest(
             + " its bound.")
     public record SearchRequest(
             @Describe(
-                    value = "Branches that one search looks at; 5000 if left out. As long as no search is ended by the"
+                    value = "Branches that one search looks at; 20000 if left out. As long as no search is ended by the"
                             + " time, the same question has the same answer.",
-                    example = "5000",
+                    example = "20000",
                     optional = true)
             @Min(1)
             @Max(10_000_000)
