@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 
 /** The ways to rip each cross-section of board and to crosscut each kind of board. */
 final class CuttingColumns {
+    /** Steps for the patterns of all cross-sections together; some tenths of a second. */
+    private static final int MOST_STEPS = 1_000_000;
+
     private final CuttingProblem problem;
     private final List<CrossSection> sections = new ArrayList<>();
-    private final List<RipPatterns.Found> patterns = new ArrayList<>();
+    private final List<List<RipPattern>> patterns = new ArrayList<>();
+    private final List<Boolean> complete = new ArrayList<>();
     private final List<Integer> sectionOfBoard = new ArrayList<>();
     private final List<LengthPlans.Found> plans = new ArrayList<>();
 
@@ -25,6 +30,11 @@ final class CuttingColumns {
     CuttingColumns(CuttingProblem problem) {
         this.problem = problem;
         Map<CrossSection, Integer> known = new LinkedHashMap<>();
+        long different = problem.boards().stream()
+                .map(board -> new CrossSection(board.width(), board.thickness()))
+                .distinct()
+                .count();
+        int steps = (int) (MOST_STEPS / Math.max(1, different));
         for (BoardKind board : problem.boards()) {
             CrossSection section = new CrossSection(board.width(), board.thickness());
             Integer index = known.get(section);
@@ -32,7 +42,9 @@ final class CuttingColumns {
                 index = sections.size();
                 known.put(section, index);
                 sections.add(section);
-                patterns.add(RipPatterns.of(problem.ripping(), board.width(), board.thickness()));
+                RipPatterns.Found found = RipPatterns.of(problem.ripping(), board.width(), board.thickness(), steps);
+                patterns.add(new ArrayList<>(found.patterns()));
+                complete.add(found.complete());
             }
             sectionOfBoard.add(index);
             plans.add(LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf()));
@@ -48,9 +60,33 @@ final class CuttingColumns {
         return sections;
     }
 
+    /** Whether all ways to rip and to crosscut are listed that are worth while. */
+    boolean areComplete() {
+        return !complete.contains(false) && plans.stream().allMatch(LengthPlans.Found::complete);
+    }
+
     /** The patterns of a cross-section. */
     List<RipPattern> patterns(int section) {
-        return patterns.get(section).patterns();
+        return patterns.get(section);
+    }
+
+    /**
+     * The pattern of a cross-section that is worth most, if each strip of a width is worth so much. Where the list is
+     * not complete, one that is not in it may be the one, and is added to it.
+     */
+    RipPattern worthMost(int section, double[] worth) {
+        RipPattern most = null;
+        for (RipPattern pattern : patterns(section)) {
+            most = most == null || worth(pattern, worth) > worth(most, worth) ? pattern : most;
+        }
+        if (!complete.get(section)) {
+            RipPattern other = PricedPattern.of(problem.ripping(), sections.get(section), worth);
+            if (most == null || worth(other, worth) > worth(most, worth)) {
+                patterns.get(section).add(other);
+                most = other;
+            }
+        }
+        return most;
     }
 
     /** Which cross-section a kind of board has. */
@@ -64,17 +100,19 @@ final class CuttingColumns {
     }
 
     /**
-     * What a section of board is worth at most, if each strip of a width is worth so much.
+     * What a section of board is worth, if each strip of a width is worth so much.
      *
      * @param section the cross-section
      * @param worth worth of a strip of each width
+     * @param bound whether ways to rip that are not in an incomplete list are to be bounded too
      */
-    double worthOfSection(int section, double[] worth) {
+    double worthOfSection(int section, double[] worth, boolean bound) {
         double most = 0;
         for (RipPattern pattern : patterns(section)) {
             most = Math.max(most, worth(pattern, worth));
         }
-        return patterns.get(section).complete() ? most : Math.max(most, worthByWood(section, worth));
+        boolean more = bound && !complete.get(section);
+        return more ? Math.max(most, PricedPattern.bound(problem.ripping(), sections.get(section), worth)) : most;
     }
 
     /** What the strips of a pattern are worth together. */
@@ -82,30 +120,28 @@ final class CuttingColumns {
         return worth(pattern.counts(), worth);
     }
 
-    /** The worth if strips could be cut from the cross-section like butter: no pattern is worth more. */
-    private double worthByWood(int section, double[] worth) {
-        Ripping ripping = problem.ripping();
-        double kerf = ripping.kerf();
-        CrossSection size = sections.get(section);
-        double best = 0;
-        for (int item = 0; item < worth.length; item++) {
-            best = Math.max(best, worth[item] / (ripping.widths().get(item) + kerf));
-        }
-        return best * (size.width() + kerf) * (size.thickness() + kerf) / (ripping.stick() + kerf);
-    }
-
     /**
-     * What a board is worth at most, if each of its sections is worth so much.
+     * What a board is worth, if each of its sections is worth so much.
      *
      * @param board the kind of board
      * @param worth worth of a section of each length
+     * @param bound whether ways to crosscut that are not in an incomplete list are to be bounded too
      */
-    double worthOfBoard(int board, double[] worth) {
+    double worthOfBoard(int board, double[] worth, boolean bound) {
         double most = 0;
         for (List<Integer> plan : plans(board)) {
             most = Math.max(most, worth(plan, worth));
         }
-        return plans.get(board).complete() ? most : Math.max(most, worthByLength(board, worth));
+        boolean more = bound && !plans.get(board).complete();
+        return more ? Math.max(most, boundOfBoard(board, worth)) : most;
+    }
+
+    private double boundOfBoard(int board, double[] worth) {
+        double kerf = problem.crosscutKerf();
+        return Knapsack.bound(
+                problem.boards().get(board).length() + kerf,
+                problem.lengths().stream().map(length -> length + kerf).toList(),
+                DoubleStream.of(worth).boxed().toList());
     }
 
     /** What so many of each kind are worth together. */
@@ -115,14 +151,5 @@ final class CuttingColumns {
             sum += counts.get(kind) * worth[kind];
         }
         return sum;
-    }
-
-    private double worthByLength(int board, double[] worth) {
-        double kerf = problem.crosscutKerf();
-        double best = 0;
-        for (int length = 0; length < worth.length; length++) {
-            best = Math.max(best, worth[length] / (problem.lengths().get(length) + kerf));
-        }
-        return best * (problem.boards().get(board).length() + kerf);
     }
 }

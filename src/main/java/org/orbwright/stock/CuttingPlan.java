@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +49,27 @@ record CuttingPlan(
      * @param pattern how they are ripped
      */
     record RippedSections(CrossSection section, int length, int count, RipPattern pattern) {}
+
+    /** The same plan, made for a problem without seams, as one for the problem with them. */
+    CuttingPlan withSeamsAllowed(CuttingProblem problem) {
+        List<CutBoards> cut = boards.stream()
+                .map(one -> new CutBoards(
+                        one.kind(),
+                        one.count(),
+                        padded(one.sections(), problem.lengths().size())))
+                .toList();
+        List<List<Integer>> made = new ArrayList<>();
+        for (int s = 0; s < madeUp.size(); s++) {
+            made.add(padded(madeUp.get(s), problem.strips().get(s).makeUps().size()));
+        }
+        return new CuttingPlan(cut, sections, made, missing);
+    }
+
+    private static List<Integer> padded(List<Integer> counts, int size) {
+        List<Integer> longer = new ArrayList<>(counts);
+        longer.addAll(Collections.nCopies(size - counts.size(), 0));
+        return longer;
+    }
 
     /** What it costs by an aim. */
     double cost(CuttingProblem problem, CuttingAim aim) {

@@ -11,6 +11,7 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * Finds the best plan for the boards of one species: first as few missing strips as can be, then the least of what the
  * caller wants little of, then the second of it. Each search is an integer program over the few ways of cutting that
  * prices do not rule out; it is widened until what is left out is proved to be of no use, or until it grows too large.
+ * Plans that are better by less than a millionth are not looked for.
  */
 final class CuttingPlanner {
     /** Ways of cutting in the first, quick search. */
@@ -19,6 +20,8 @@ final class CuttingPlanner {
     private static final int LARGEST = 1500;
     /** A plan this close to the bound, as a share, is as good as the bound can tell. */
     private static final double CLOSE = 1e-9;
+    /** By what share of its cost a plan has to be better for the search to look for it. */
+    private static final double BETTER = 1e-6;
 
     private final CuttingProblem problem;
     private final CuttingColumns columns;
@@ -61,7 +64,7 @@ final class CuttingPlanner {
     }
 
     private Planned plan(StockAim aim) {
-        CuttingPlan start = GreedyPlan.of(columns);
+        CuttingPlan start = start(aim);
         boolean fewest = true;
         if (!start.missing().equals(none)) {
             Found found = best(missingAim(), start);
@@ -74,6 +77,18 @@ final class CuttingPlanner {
         return new Planned(plan, found.value, Math.min(found.value, Math.max(0, found.bound)), fewest);
     }
 
+    /**
+     * A plan to begin with. Where strips may have seams the best plan without them, whose search is small, shortens the
+     * search for one with them.
+     */
+    private CuttingPlan start(StockAim aim) {
+        if (!problem.allowsSeams()) {
+            return GreedyPlan.of(columns);
+        }
+        Effort half = new Effort(effort.nodes(), effort.nanoseconds() / 2);
+        return CuttingPlanner.plan(problem.withoutSeams(), aim, half).plan().withSeamsAllowed(problem);
+    }
+
     /** The best plan known, and the bound. */
     private record Found(CuttingPlan plan, double value, double bound, CuttingPrices prices) {
         boolean proved() {
@@ -82,7 +97,7 @@ final class CuttingPlanner {
     }
 
     private Found best(CuttingAim aim, CuttingPlan start) {
-        CuttingPrices prices = PriceFinder.find(columns, aim);
+        CuttingPrices prices = PriceFinder.find(columns, aim, millisecondsLeft() / 2);
         CuttingPlan plan = start;
         double value = start.cost(problem, aim);
         double bound = prices.bound();
@@ -91,7 +106,7 @@ final class CuttingPlanner {
         double before = -1;
         while (!close(value, bound) && limit > before && millisecondsLeft() > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
-            model.costAtMost(aim, value);
+            model.costAtMost(aim, value * (1 - BETTER));
             Outcome outcome = solve(model);
             if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
                 plan = outcome.plan();
@@ -145,6 +160,7 @@ final class CuttingPlanner {
                 for (CuttingAim before : aims.subList(0, i)) {
                     model.costAtMost(before, plan.cost(problem, before));
                 }
+                model.costAtMost(aims.get(i), value * (1 - BETTER));
                 CuttingPlan other = solve(model).plan();
                 plan = other != null && isBetter(other, plan, aims.subList(0, i + 1)) ? other : plan;
             }

@@ -2,7 +2,7 @@ package org.orbwright.stock;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.orbwright.stock.CuttingProblem.BoardKind;
+import java.util.stream.Stream;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
@@ -18,6 +18,8 @@ final class CuttingPrices {
     private final double[][] piece;
     /** Worth of a section by its cross-section and length. */
     private final double[][] section;
+    /** Worth of a board of each kind. */
+    private final double[] board;
     /** By how much each board of a kind is worth more than it costs; 0 if it is worth less. */
     private final double[] surplus;
     /** Price of a strip of each kind. */
@@ -25,38 +27,111 @@ final class CuttingPrices {
 
     private final double bound;
 
+    /** The consequences of prices, by length and width of strip. */
     CuttingPrices(CuttingColumns columns, CuttingAim aim, double[][] piece) {
+        this(columns, aim, piece, true);
+    }
+
+    private CuttingPrices(CuttingColumns columns, CuttingAim aim, double[][] piece, boolean sure) {
         this.columns = columns;
         this.aim = aim;
         this.piece = piece;
-        CuttingProblem problem = columns.problem();
-        int lengths = problem.lengths().size();
+        int lengths = columns.problem().lengths().size();
         section = new double[columns.sections().size()][lengths];
         for (int s = 0; s < section.length; s++) {
             for (int length = 0; length < lengths; length++) {
-                section[s][length] = columns.worthOfSection(s, piece[length]);
+                section[s][length] = columns.worthOfSection(s, piece[length], sure);
             }
         }
+        board = new double[columns.problem().boards().size()];
+        for (int b = 0; b < board.length; b++) {
+            board[b] = columns.worthOfBoard(b, section[columns.sectionOf(b)], sure);
+        }
+        surplus = surplus();
+        strip = strips();
+        bound = sum();
+    }
+
+    /** All prices times a factor; what sections and boards are worth is so many times as much. */
+    private CuttingPrices(CuttingPrices other, double factor) {
+        columns = other.columns;
+        aim = other.aim;
+        piece = times(other.piece, factor);
+        section = times(other.section, factor);
+        board = times(other.board, factor);
+        surplus = surplus();
+        strip = strips();
+        bound = sum();
+    }
+
+    /**
+     * The consequences as far as the listed ways of cutting go. They are sure only if all lists are complete, but
+     * sooner known.
+     */
+    static CuttingPrices ofListed(CuttingColumns columns, CuttingAim aim, double[][] piece) {
+        return new CuttingPrices(columns, aim, piece, false);
+    }
+
+    /**
+     * Prices with a sure bound from such as were found for the listed ways: where a list is not complete, the share of
+     * them that has the highest bound, which is one at which some board is worth just what it costs.
+     */
+    CuttingPrices sure() {
+        if (columns.areComplete()) {
+            return this;
+        }
+        CuttingPrices best = new CuttingPrices(columns, aim, piece, true);
+        CuttingPrices whole = best;
+        for (int b = 0; b < board.length; b++) {
+            double share = aim.perBoard().get(b) / whole.board[b];
+            if (share > 0 && share < 1) {
+                CuttingPrices less = new CuttingPrices(whole, share);
+                best = less.bound > best.bound ? less : best;
+            }
+        }
+        return best;
+    }
+
+    private static double[][] times(double[][] values, double factor) {
+        return Stream.of(values).map(row -> times(row, factor)).toArray(double[][]::new);
+    }
+
+    private static double[] times(double[] values, double factor) {
+        return DoubleStream.of(values).map(value -> value * factor).toArray();
+    }
+
+    private double[] surplus() {
+        double[] more = new double[board.length];
+        for (int b = 0; b < more.length; b++) {
+            more[b] = Math.max(0, board[b] - aim.perBoard().get(b));
+        }
+        return more;
+    }
+
+    private double[] strips() {
+        double[] prices = new double[columns.problem().strips().size()];
+        for (int s = 0; s < prices.length; s++) {
+            StripKind kind = columns.problem().strips().get(s);
+            prices[s] = kind.makeUps().stream()
+                    .mapToDouble(makeUp -> price(kind, makeUp))
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+        }
+        return prices;
+    }
+
+    private double sum() {
         double sum = 0;
-        surplus = new double[problem.boards().size()];
-        for (int b = 0; b < surplus.length; b++) {
-            BoardKind board = problem.boards().get(b);
-            double worth = columns.worthOfBoard(b, section[columns.sectionOf(b)]);
-            surplus[b] = Math.max(0, worth - aim.perBoard().get(b));
-            sum -= board.count() * surplus[b];
+        for (int b = 0; b < board.length; b++) {
+            sum -= columns.problem().boards().get(b).count() * surplus[b];
         }
-        strip = new double[problem.strips().size()];
         for (int s = 0; s < strip.length; s++) {
-            StripKind kind = problem.strips().get(s);
-            strip[s] = Double.POSITIVE_INFINITY;
-            for (MakeUp makeUp : kind.makeUps()) {
-                strip[s] = Math.min(strip[s], price(kind, makeUp));
-            }
-            double missing = aim.perMissing().get(s);
+            int count = columns.problem().strips().get(s).count();
             int may = aim.mayMiss().get(s);
-            sum += (kind.count() - may) * strip[s] + may * Math.min(strip[s], missing);
+            sum += (count - may) * strip[s]
+                    + may * Math.min(strip[s], aim.perMissing().get(s));
         }
-        bound = sum;
+        return sum;
     }
 
     /** What no plan costs less than. */
@@ -70,14 +145,14 @@ final class CuttingPrices {
     }
 
     /** What a plan costs above the bound at least, if it crosscuts a board so. */
-    double excessOfPlan(int board, List<Integer> plan) {
-        double worth = CuttingColumns.worth(plan, section[columns.sectionOf(board)]);
-        return aim.perBoard().get(board) + surplus[board] - worth;
+    double excessOfPlan(int kind, List<Integer> plan) {
+        double worth = CuttingColumns.worth(plan, section[columns.sectionOf(kind)]);
+        return aim.perBoard().get(kind) + surplus[kind] - worth;
     }
 
     /** What a plan costs above the bound at least, if it leaves one of these boards uncut. */
-    double excessOfSparing(int board) {
-        return surplus[board];
+    double excessOfSparing(int kind) {
+        return surplus[kind];
     }
 
     /** What a plan costs above the bound at least, if it makes up a strip so. */

@@ -20,6 +20,22 @@ record CuttingProblem(
         strips = List.copyOf(strips);
     }
 
+    /** The same problem if no strip may have a seam. Each kind of strip has to allow that, as its first way. */
+    CuttingProblem withoutSeams() {
+        List<StripKind> whole = strips.stream()
+                .map(kind ->
+                        new StripKind(kind.width(), kind.count(), kind.makeUps().subList(0, 1)))
+                .toList();
+        return new CuttingProblem(ripping, lengths.subList(0, 1), crosscutKerf, boards, whole);
+    }
+
+    /** Whether strips may have seams, but none has to have one. */
+    boolean allowsSeams() {
+        return lengths.size() > 1
+                && strips.stream()
+                        .allMatch(kind -> kind.makeUps().get(0).pieces().equals(List.of(0)));
+    }
+
     /**
      * Boards that are alike.
      *

@@ -18,6 +18,7 @@ final class GreedyPlan {
     private final CuttingProblem problem;
     private final int[] left;
     private final int[] boardsLeft;
+    private final Choice[] choices;
     private final List<CutBoards> cut = new ArrayList<>();
     private final Map<String, RippedSections> ripped = new LinkedHashMap<>();
 
@@ -27,6 +28,7 @@ final class GreedyPlan {
         this.left = new int[problem.ripping().widths().size()];
         problem.strips().forEach(kind -> left[kind.width()] += wholeAllowed(kind) ? kind.count() : 0);
         this.boardsLeft = problem.boards().stream().mapToInt(BoardKind::count).toArray();
+        this.choices = new Choice[boardsLeft.length];
     }
 
     static CuttingPlan of(CuttingColumns columns) {
@@ -46,23 +48,41 @@ final class GreedyPlan {
         return new CuttingPlan(cut, List.copyOf(ripped.values()), madeUp(), missing());
     }
 
-    private record Choice(int board, List<Integer> plan, List<RipPattern> patterns, double wood) {}
+    private record Choice(int board, List<Integer> plan, List<RipPattern> patterns, double rate) {}
 
+    /** The board that gives most wanted wood for its cost; null if none gives any. */
     private Choice best() {
         Choice best = null;
-        double bestRate = 0;
         for (int b = 0; b < boardsLeft.length; b++) {
             if (boardsLeft[b] > 0 && !columns.plans(b).isEmpty()) {
-                Choice choice = choose(b);
-                BoardKind board = problem.boards().get(b);
-                double rate = choice.wood / (board.cost() + board.volume() * 1e-12);
-                if (choice.wood > 0 && rate > bestRate) {
-                    best = choice;
-                    bestRate = rate;
+                // What is wanted only becomes less, so a choice of which everything is wanted stays the board's best.
+                if (choices[b] == null || !isWanted(given(choices[b]))) {
+                    choices[b] = choose(b);
                 }
+                best = choices[b].rate > (best == null ? 0 : best.rate) ? choices[b] : best;
             }
         }
         return best;
+    }
+
+    /** How many strips of each width one such board gives. */
+    private int[] given(Choice choice) {
+        int[] given = new int[left.length];
+        for (RipPattern pattern : choice.patterns) {
+            for (int width = 0; width < given.length; width++) {
+                given[width] += pattern.counts().get(width);
+            }
+        }
+        return given;
+    }
+
+    private boolean isWanted(int[] given) {
+        for (int width = 0; width < given.length; width++) {
+            if (given[width] > left[width]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The plan with most whole lengths comes first; each section is ripped to the most that is still wanted. */
@@ -87,7 +107,8 @@ final class GreedyPlan {
                 wood += mostWood;
             }
         }
-        return new Choice(b, plan, patterns, wood);
+        BoardKind board = problem.boards().get(b);
+        return new Choice(b, plan, patterns, wood / (board.cost() + board.volume() * 1e-12));
     }
 
     private double useful(RipPattern pattern, int[] wanted) {
@@ -105,17 +126,26 @@ final class GreedyPlan {
         }
     }
 
+    /** Takes such boards as long as everything that one gives is wanted, which is as long as none is better. */
     private void take(Choice choice) {
-        boardsLeft[choice.board]--;
-        cut.add(new CutBoards(choice.board, 1, choice.plan));
+        int[] given = given(choice);
+        int count = boardsLeft[choice.board];
+        for (int width = 0; width < given.length; width++) {
+            count = given[width] == 0 ? count : Math.min(count, left[width] / given[width]);
+        }
+        int boards = Math.max(1, count);
+        boardsLeft[choice.board] -= boards;
+        cut.add(new CutBoards(choice.board, boards, choice.plan));
         for (RipPattern pattern : choice.patterns) {
-            use(pattern, left);
-            RippedSections one =
-                    new RippedSections(columns.sections().get(columns.sectionOf(choice.board)), 0, 1, pattern);
+            RippedSections some =
+                    new RippedSections(columns.sections().get(columns.sectionOf(choice.board)), 0, boards, pattern);
             ripped.merge(
-                    one.section() + " " + pattern.counts(),
-                    one,
-                    (a, b) -> new RippedSections(a.section(), 0, a.count() + 1, a.pattern()));
+                    some.section() + " " + pattern.counts(),
+                    some,
+                    (a, b) -> new RippedSections(a.section(), 0, a.count() + b.count(), a.pattern()));
+        }
+        for (int width = 0; width < given.length; width++) {
+            left[width] = Math.max(0, left[width] - boards * given[width]);
         }
     }
 

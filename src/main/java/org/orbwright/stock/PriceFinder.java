@@ -1,6 +1,7 @@
 package org.orbwright.stock;
 
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation.Result;
@@ -50,9 +51,13 @@ final class PriceFinder {
         strips();
     }
 
-    /** The best prices for an aim. */
-    static CuttingPrices find(CuttingColumns columns, CuttingAim aim) {
-        return new PriceFinder(columns, aim).find();
+    /**
+     * The best prices for an aim.
+     *
+     * @param milliseconds time after which no further round begins
+     */
+    static CuttingPrices find(CuttingColumns columns, CuttingAim aim, long milliseconds) {
+        return new PriceFinder(columns, aim).find(milliseconds).sure();
     }
 
     private void prices() {
@@ -132,16 +137,22 @@ final class PriceFinder {
         }
     }
 
-    private CuttingPrices find() {
-        double[][] best = new double[piece.length][piece.length == 0 ? 0 : piece[0].length];
-        CuttingPrices prices = new CuttingPrices(columns, aim, best);
+    private CuttingPrices find(long milliseconds) {
+        long start = System.nanoTime();
+        double[][] none = new double[piece.length][piece.length == 0 ? 0 : piece[0].length];
+        CuttingPrices prices = CuttingPrices.ofListed(columns, aim, none);
         for (int round = 0; round < MOST_ROUNDS; round++) {
+            long left = milliseconds - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+            if (left <= 0) {
+                return prices;
+            }
+            model.options.time_abort = left;
             Result result = model.maximise();
             if (!result.getState().isFeasible()) {
                 return prices;
             }
             double[][] found = values(result, piece);
-            CuttingPrices better = new CuttingPrices(columns, aim, found);
+            CuttingPrices better = CuttingPrices.ofListed(columns, aim, found);
             prices = better.bound() > prices.bound() ? better : prices;
             if (!addPatterns(found, values(result, section))) {
                 return prices;
@@ -166,16 +177,9 @@ final class PriceFinder {
         boolean added = false;
         for (int s = 0; s < sections.length; s++) {
             for (int length = 0; length < pieces.length; length++) {
-                RipPattern most = null;
-                double worth = sections[s][length] + CLOSE * (1 + sections[s][length]);
-                for (RipPattern pattern : columns.patterns(s)) {
-                    double value = CuttingColumns.worth(pattern, pieces[length]);
-                    if (value > worth) {
-                        worth = value;
-                        most = pattern;
-                    }
-                }
-                if (most != null) {
+                RipPattern most = columns.worthMost(s, pieces[length]);
+                double price = sections[s][length] + CLOSE * (1 + sections[s][length]);
+                if (most != null && CuttingColumns.worth(most, pieces[length]) > price) {
                     bind(s, length, most);
                     added = true;
                 }

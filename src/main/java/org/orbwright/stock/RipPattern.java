@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -12,6 +14,16 @@ record RipPattern(List<Lane> lanes, List<Integer> counts) {
     RipPattern {
         lanes = List.copyOf(lanes);
         counts = List.copyOf(counts);
+    }
+
+    /** Sorts the lanes: wide ones first, and equal ones side by side, so that the fence moves seldom. */
+    static RipPattern of(List<Lane> lanes, List<Integer> counts) {
+        List<Lane> sorted = new ArrayList<>(lanes);
+        sorted.sort(Comparator.comparingDouble(Lane::width)
+                .reversed()
+                .thenComparing(Lane::rotated)
+                .thenComparing(lane -> lane.items().toString()));
+        return new RipPattern(sorted, counts);
     }
 
     /** Whether this pattern gives at least as many strips of every width. */

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -16,22 +18,32 @@ import java.util.TreeMap;
  * gives at least as many strips of every width.
  */
 final class RipPatterns {
-    /** Sets of strips that are looked at; beyond that the list of patterns is not complete. */
-    private static final int MOST_SETS = 20_000;
     /** Ways to slice one stick that are looked at. */
     private static final int MOST_LANES = 200;
+    /** Patterns that are compared with each other, if there are many steps and if there are few. */
+    private static final int MOST_COMPARED = 2000;
+
+    private static final int FEWEST_COMPARED = 200;
+    /** Steps for each pattern that is compared. */
+    private static final int STEPS_TO_COMPARE = 100;
     /** Patterns that are kept. */
     private static final int MOST_PATTERNS = 150;
+    /** Patterns that give most of one width and are kept in any case. */
+    private static final int OF_EACH_WIDTH = 2;
 
     private final Ripping ripping;
     private final double width;
     private final double thickness;
+    private final int compared;
+    private int steps;
     private boolean complete = true;
 
-    private RipPatterns(Ripping ripping, double width, double thickness) {
+    private RipPatterns(Ripping ripping, double width, double thickness, int steps) {
         this.ripping = ripping;
         this.width = width;
         this.thickness = thickness;
+        this.steps = steps;
+        this.compared = Math.min(MOST_COMPARED, Math.max(FEWEST_COMPARED, steps / STEPS_TO_COMPARE));
     }
 
     /**
@@ -46,27 +58,85 @@ final class RipPatterns {
         }
     }
 
-    /** Finds the patterns of a cross-section, surfaced and clear, in millimetres. */
-    static Found of(Ripping ripping, double width, double thickness) {
-        return new RipPatterns(ripping, width, thickness).find();
+    /**
+     * Finds the patterns of a cross-section.
+     *
+     * @param width width that can be ripped, in millimetres
+     * @param thickness thickness once surfaced
+     * @param steps lanes that are added to sets of strips at most; beyond that the list is not complete
+     */
+    static Found of(Ripping ripping, double width, double thickness, int steps) {
+        return new RipPatterns(ripping, width, thickness, steps).find();
     }
 
     private Found find() {
         List<Lane> lanes = worthWhile(lanes());
+        List<RipPattern> patterns = maximal(lanes);
+        if (steps <= 0) {
+            complete = false;
+            patterns.addAll(filled(lanes));
+        }
+        return new Found(few(patterns), complete);
+    }
+
+    /** The patterns to which nothing can be added, as far as the steps go. */
+    private List<RipPattern> maximal(List<Lane> lanes) {
         List<RipPattern> maximal = new ArrayList<>();
         Map<List<Integer>, Rip> cheapest = new HashMap<>();
         NavigableMap<Integer, ArrayDeque<List<Integer>>> bySize = new TreeMap<>();
-        List<Integer> none = ripping.widths().stream().map(item -> 0).toList();
+        List<Integer> none = ripping.none();
         cheapest.put(none, new Rip(null, null, 0));
         bySize.computeIfAbsent(0, size -> new ArrayDeque<>()).add(none);
-        while (!bySize.isEmpty()) {
+        while (!bySize.isEmpty() && steps > 0) {
             for (List<Integer> counts : bySize.pollFirstEntry().getValue()) {
-                if (!extend(counts, lanes, cheapest, bySize)) {
+                steps -= lanes.size();
+                if (steps > 0 && !extend(counts, lanes, cheapest, bySize)) {
                     maximal.add(pattern(counts, cheapest));
                 }
             }
         }
-        return new Found(few(maximal), complete);
+        return maximal;
+    }
+
+    /**
+     * Patterns that begin with as many of one lane as fit, or half as many and then the next one, and are filled up.
+     */
+    private List<RipPattern> filled(List<Lane> lanes) {
+        List<RipPattern> patterns = new ArrayList<>();
+        List<Lane> byWidth = new ArrayList<>(lanes);
+        byWidth.sort(Comparator.comparingDouble(Lane::width).reversed());
+        for (int i = 0; i < lanes.size(); i++) {
+            Lane lane = lanes.get(i);
+            int most = (int) Math.floor((width + ripping.kerf() + Ripping.EXACT_FIT) / (lane.width() + ripping.kerf()));
+            patterns.add(filled(List.of(lane), most, byWidth));
+            patterns.add(filled(List.of(lane, lanes.get((i + 1) % lanes.size())), (most + 1) / 2, byWidth));
+        }
+        return patterns;
+    }
+
+    private RipPattern filled(List<Lane> first, int most, List<Lane> byWidth) {
+        List<Lane> chosen = new ArrayList<>();
+        List<Integer> counts = ripping.none();
+        double used = 0;
+        List<Lane> order = new ArrayList<>(Collections.nCopies(most, first.get(0)));
+        order.addAll(first.subList(1, first.size()));
+        order.addAll(byWidth);
+        for (int i = 0; i < order.size(); ) {
+            Lane lane = order.get(i);
+            double more = used + lane.width() + ripping.kerf();
+            List<Integer> next = ripping.with(counts, lane);
+            if (more <= width + ripping.kerf() + Ripping.EXACT_FIT && !next.equals(counts)) {
+                chosen.add(lane);
+                counts = next;
+                used = more;
+                // The lanes to begin with are listed as often as they are wanted, the others are repeated while they
+                // fit.
+                i += i < most ? 1 : 0;
+            } else {
+                i++;
+            }
+        }
+        return RipPattern.of(chosen, counts);
     }
 
     /**
@@ -88,13 +158,9 @@ final class RipPatterns {
         boolean extended = false;
         for (Lane lane : lanes) {
             double more = used + lane.width() + ripping.kerf();
-            List<Integer> next = with(counts, lane);
+            List<Integer> next = ripping.with(counts, lane);
             if (more <= width + ripping.kerf() + Ripping.EXACT_FIT && !next.equals(counts)) {
                 Rip known = cheapest.get(next);
-                if (known == null && cheapest.size() >= MOST_SETS) {
-                    complete = false;
-                    continue;
-                }
                 extended = true;
                 if (known == null || more < known.used()) {
                     cheapest.put(next, new Rip(counts, lane, more));
@@ -108,15 +174,6 @@ final class RipPatterns {
         return extended;
     }
 
-    /** A set of strips with those of a lane, none counted that nobody needs. */
-    private List<Integer> with(List<Integer> counts, Lane lane) {
-        List<Integer> next = new ArrayList<>(counts.size());
-        for (int item = 0; item < counts.size(); item++) {
-            next.add(Math.min(ripping.needed().get(item), counts.get(item) + lane.count(item)));
-        }
-        return next;
-    }
-
     private static RipPattern pattern(List<Integer> counts, Map<List<Integer>, Rip> cheapest) {
         List<Lane> lanes = new ArrayList<>();
         Rip rip = cheapest.get(counts);
@@ -124,12 +181,7 @@ final class RipPatterns {
             lanes.add(rip.lane());
             rip = cheapest.get(rip.before());
         }
-        // Wide lanes first, and equal ones side by side, so that the fence moves seldom.
-        lanes.sort(Comparator.comparingDouble(Lane::width)
-                .reversed()
-                .thenComparing(Lane::rotated)
-                .thenComparing(lane -> lane.items().toString()));
-        return new RipPattern(lanes, counts);
+        return RipPattern.of(lanes, counts);
     }
 
     /** The patterns that no other one replaces, the ones with most wood in them first. */
@@ -139,16 +191,32 @@ final class RipPatterns {
                 .reversed()
                 .thenComparing(pattern -> pattern.counts().toString()));
         List<RipPattern> kept = new ArrayList<>();
-        for (RipPattern pattern : sorted) {
+        for (RipPattern pattern : most(compared, sorted)) {
             if (kept.stream().noneMatch(other -> other.replaces(pattern))) {
                 kept.add(pattern);
             }
         }
-        if (kept.size() > MOST_PATTERNS) {
-            complete = false;
-            return kept.subList(0, MOST_PATTERNS);
+        return most(MOST_PATTERNS, kept);
+    }
+
+    /** The first patterns of a list, and those that give most of each width, in their order. */
+    private List<RipPattern> most(int number, List<RipPattern> patterns) {
+        if (patterns.size() <= number) {
+            return patterns;
         }
-        return kept;
+        complete = false;
+        Set<RipPattern> chosen = new HashSet<>();
+        for (int item = 0; item < ripping.widths().size(); item++) {
+            int width = item;
+            patterns.stream()
+                    .sorted(Comparator.comparingInt(pattern -> -pattern.counts().get(width)))
+                    .limit(OF_EACH_WIDTH)
+                    .forEach(chosen::add);
+        }
+        for (int i = 0; chosen.size() < number; i++) {
+            chosen.add(patterns.get(i));
+        }
+        return patterns.stream().filter(chosen::contains).toList();
     }
 
     private double wood(RipPattern pattern) {
@@ -162,7 +230,7 @@ final class RipPatterns {
     private List<Lane> lanes() {
         List<Lane> lanes = new ArrayList<>();
         double stick = ripping.stick();
-        int layers = (int) Math.floor((thickness + ripping.kerf() + Ripping.EXACT_FIT) / (stick + ripping.kerf()));
+        int layers = ripping.layers(thickness);
         for (int item = 0; layers > 0 && item < ripping.widths().size(); item++) {
             List<Integer> items = new ArrayList<>();
             for (int layer = 0; layer < Math.min(layers, ripping.needed().get(item)); layer++) {

@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -17,5 +19,24 @@ record Ripping(List<Double> widths, List<Integer> needed, double stick, double k
     Ripping {
         widths = List.copyOf(widths);
         needed = List.copyOf(needed);
+    }
+
+    /** Strips that lie one above the other in a thickness if it is resawn. */
+    int layers(double thickness) {
+        return (int) Math.floor((thickness + kerf + EXACT_FIT) / (stick + kerf));
+    }
+
+    /** The set of no strips. */
+    List<Integer> none() {
+        return Collections.nCopies(widths.size(), 0);
+    }
+
+    /** A set of strips with those of a lane, none counted that nobody needs. */
+    List<Integer> with(List<Integer> counts, Lane lane) {
+        List<Integer> next = new ArrayList<>(counts.size());
+        for (int item = 0; item < counts.size(); item++) {
+            next.add(Math.min(needed.get(item), counts.get(item) + lane.count(item)));
+        }
+        return next;
     }
 }
