@@ -18,6 +18,7 @@ public record CutStep(
         @Describe(value = "Number of the step on this board, from 1.", example = "1", min = 1, max = 1e9)
         int step,
 
+        @Describe(value = "What is done.", example = "\"TAKE\"")
         CutOperation operation,
 
         @Describe(
@@ -50,10 +51,11 @@ public record CutStep(
                         + " crosscuts, from the jointed edge for rips, from the upper face for slices and for"
                         + " resawing.",
                 quantity = Quantity.LENGTH,
-                example = "134",
+                example = "0",
                 optional = true)
         Double position,
 
+        @Describe(value = "What comes of it.", example = "\"BOARD\"")
         CutPart part,
 
         @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "1010")

@@ -27,16 +27,16 @@ public record ShoppingList(
     /** All boards to buy together. */
     @Describe("All boards to buy together.")
     public record PurchaseTotal(
-            @Describe(value = "How many.", example = "0", max = 1e9)
+            @Describe(value = "How many.", example = "1", max = 1e9)
             int count,
 
-            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "0")
+            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "4.4793")
             double boardFeet,
 
-            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0")
+            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
             double cubicMetres,
 
-            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "0")
+            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "60.4712")
             double cost) {}
 
     /** Strips of one wood and size that are missing. */

@@ -81,12 +81,7 @@ class CutListTest {
             for (CutStep section : sections) {
                 List<CutStep> lanes = those(
                         steps,
-                        step -> section.section().equals(step.section())
-                                && step.lane() != null
-                                && step.operation() != CutOperation.SLICE
-                                && step.operation() != CutOperation.RESAW
-                                && step.position() > 0
-                                && isLane(steps, step));
+                        step -> section.section().equals(step.section()) && step.lane() != null && isLane(steps, step));
                 followed(
                         lanes,
                         section.width(),
@@ -110,12 +105,12 @@ class CutListTest {
 
     /** The first step of a lane makes the lane, all others take strips off it. */
     private static boolean isLane(List<CutStep> steps, CutStep step) {
-        return those(
-                                steps,
-                                other -> step.section().equals(other.section())
-                                        && step.lane().equals(other.lane()))
-                        .get(0)
-                == step;
+        CutStep first = those(
+                        steps,
+                        other -> step.section().equals(other.section())
+                                && step.lane().equals(other.lane()))
+                .get(0);
+        return first.step() == step.step();
     }
 
     /** What a strip takes of the thickness of its stick: its width if the stick is turned. */
@@ -208,6 +203,13 @@ class CutListTest {
     }
 
     @Test
+    void piecesAreNumbered() {
+        List<CutStep> steps =
+                CutList.of(Stocks.pieces().plan(), Stocks.pieces().design().unit());
+        assertTrue(steps.stream().anyMatch(step -> step.piece() != null && step.piece() == 2));
+    }
+
+    @Test
     void whatNeedsNoCutIsKept() {
         List<CutStep> steps =
                 CutList.of(Stocks.exact().plan(), Stocks.exact().design().unit());
@@ -254,7 +256,7 @@ class CutListTest {
     void nothingToBuyIsATotalOfNothing() {
         ShoppingList list = ShoppingList.of(Stocks.longBoard().plan());
         assertEquals(0, list.total().count());
-        assertEquals(List.of(), list.missing());
-        assertEquals(1, list.rows().size());
+        assertEquals(List.of(), list.purchases());
+        assertEquals(ShoppingRow.Kind.TOTAL, list.rows().get(0).row());
     }
 }
