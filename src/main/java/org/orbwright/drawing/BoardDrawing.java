@@ -153,8 +153,8 @@ public final class BoardDrawing {
                 .flatMap(section -> section.lanes().stream())
                 .anyMatch(LaneCut::rotated);
         double deepest = ends.stream().mapToDouble(BoardEnd::stretch).max().orElse(1);
-        return "All numbers in " + unit.symbol()
-                + ". Above: the upper face, with the jointed edge (thick) at the top and"
+        String units = unit == LengthUnit.MM ? "millimetres" : "inches";
+        return "All numbers are " + units + ". Above: the upper face, with the jointed edge (thick) at the top and"
                 + " the clear end at the left; below it the length of each section, and where it is crosscut from the"
                 + " clear end. " + larger("Across the board", view.stretch(), "along it")
                 + "Ends of the sections: the jointed edge at the left, the upper face on top; below them the width of"

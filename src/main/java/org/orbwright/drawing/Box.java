@@ -13,8 +13,8 @@ record Box(double left, double top, double right, double bottom) {
     private static final double COVER = 0.9;
     /** Room around a label, as a share of its letters. */
     private static final double ROOM = 0.25;
-    /** A label covers at most this share of the width. */
-    private static final double SHARE = 0.85;
+    /** A label covers at most this share of the width and of the height. */
+    private static final double SHARE = 0.8;
     /** Letters of this share of the full size are taken before a shorter text is. */
     private static final double LEGIBLE = 0.7;
     /** Letters rise above and hang below their base line by these shares of their size. */
@@ -65,7 +65,7 @@ record Box(double left, double top, double right, double bottom) {
     List<Mark> label(List<String> texts, double largest, double smallest) {
         for (double least : new double[] {Math.max(smallest, LEGIBLE * largest), smallest}) {
             for (String text : texts) {
-                double high = height() / (1 + 2 * ROOM);
+                double high = SHARE * height() / (1 + 2 * ROOM);
                 double wide = SHARE * width() / (Lettering.width(text, 1) + 2 * ROOM);
                 double size = Math.min(largest, Math.min(high, wide));
                 if (size >= least) {

@@ -101,7 +101,7 @@ public record CutStep(
         @Describe(
                 value = "Which piece of the strip it is, from 1; left out for a strip in one piece and for what is no"
                         + " strip.",
-                example = "1",
+                example = "2",
                 optional = true,
                 min = 1,
                 max = 4)
