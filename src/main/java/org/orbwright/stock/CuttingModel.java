@@ -3,6 +3,7 @@ package org.orbwright.stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation.Result;
@@ -21,9 +22,18 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * other way costs more than bound and limit together, so what is left out cannot be in a better plan than that.
  */
 final class CuttingModel {
+    /**
+     * No value is as far as this from the whole numbers on both of its sides, so no Gomory cut is made. Those of ojAlgo
+     * 56 at times cut off every solution that there is, and the program is called infeasible.
+     */
+    private static final double NO_CUTS = 0.9;
+    /** Far more pivots for each row and column than a simplex takes. */
+    private static final int MOST_PIVOTS = 10;
+
     private final CuttingColumns columns;
     private final CuttingAim aim;
     private final ExpressionsBasedModel model = new ExpressionsBasedModel();
+    private final List<Variable> boards = new ArrayList<>();
     private final List<Crosscut> crosscuts = new ArrayList<>();
     private final List<Rip> rips = new ArrayList<>();
     private final List<Made> made = new ArrayList<>();
@@ -78,14 +88,18 @@ final class CuttingModel {
     private void boards(CuttingPrices prices, double limit) {
         for (int b = 0; b < columns.problem().boards().size(); b++) {
             BoardKind board = columns.problem().boards().get(b);
-            Expression used = model.newExpression("boards " + b).upper(board.count());
+            // A variable of its own, so that the search can branch on how many boards are cut.
+            Variable cut = count("boards " + b, board.count());
+            cut.weight(aim.perBoard().get(b));
+            boards.add(cut);
             if (prices.excessOfSparing(b) > limit) {
-                used.lower(board.count());
+                cut.lower(board.count());
             }
+            Expression used = model.newExpression("used " + b).level(0);
+            used.set(cut, -1);
             for (List<Integer> plan : columns.plans(b)) {
                 if (prices.excessOfPlan(b, plan) <= limit) {
                     Variable count = count("crosscut " + crosscuts.size(), board.count());
-                    count.weight(aim.perBoard().get(b));
                     used.set(count, 1);
                     for (int length = 0; length < plan.size(); length++) {
                         add(sections[columns.sectionOf(b)][length], count, -plan.get(length));
@@ -147,14 +161,21 @@ final class CuttingModel {
         }
     }
 
-    /** Only plans that cost no more by another aim than this, give or take the last bits of a sum. */
-    void keep(CuttingAim other, double most) {
+    /**
+     * Only plans that cost no more than this by an aim, give or take the last bits of a sum. It shortens searches much.
+     */
+    void costAtMost(CuttingAim other, double most) {
         Expression cost =
-                model.newExpression("kept " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
-        for (Crosscut crosscut : crosscuts) {
-            double each = other.perBoard().get(crosscut.board);
+                model.newExpression("at most " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
+        for (int b = 0; b < boards.size(); b++) {
+            double each = other.perBoard().get(b);
             if (each != 0) {
-                cost.set(crosscut.count, BigDecimal.valueOf(each));
+                cost.set(boards.get(b), BigDecimal.valueOf(each));
+            }
+        }
+        for (int s = 0; s < missing.size(); s++) {
+            if (other.perMissing().get(s) != 0) {
+                cost.set(missing.get(s), BigDecimal.valueOf(other.perMissing().get(s)));
             }
         }
         for (Made one : made) {
@@ -177,16 +198,29 @@ final class CuttingModel {
      * @param milliseconds time that it takes at most
      */
     Outcome solve(int nodes, long milliseconds) {
-        model.options.integer(IntegerStrategy.newConfigurable().withParallelism(() -> 1));
+        model.options.integer(IntegerStrategy.newConfigurable()
+                .withParallelism(() -> 1)
+                .withGMICutConfiguration(new IntegerStrategy.GMICutConfiguration().withFractionality(NO_CUTS)));
         model.options.iterations_abort = nodes;
         model.options.iterations_suffice = nodes;
         model.options.time_abort = milliseconds;
         model.options.time_suffice = milliseconds;
+        long start = System.nanoTime();
         Result result = model.minimise();
+        boolean inTime = System.nanoTime() - start < TimeUnit.MILLISECONDS.toNanos(milliseconds);
         CuttingPlan plan = plan(result);
         boolean sound = plan.isSound(columns.problem(), aim);
         boolean optimal = result.getState().isOptimal() && sound;
-        return new Outcome(sound ? plan : null, optimal || result.getState() == State.INFEASIBLE);
+        boolean exhausted = optimal || result.getState() == State.INFEASIBLE;
+        return new Outcome(sound ? plan : null, exhausted && inTime && isEnough(nodes));
+    }
+
+    /**
+     * Whether so many steps end no linear program on the way. The limits of a search are those of each of its linear
+     * programs too, and one that does not come to its end is taken for infeasible, so that a search may seem exhausted.
+     */
+    private boolean isEnough(int nodes) {
+        return nodes >= MOST_PIVOTS * (model.countVariables() + model.countExpressions());
     }
 
     private CuttingPlan plan(Result result) {

@@ -91,6 +91,7 @@ final class CuttingPlanner {
         double before = -1;
         while (!close(value, bound) && limit > before && millisecondsLeft() > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
+            model.costAtMost(aim, value);
             Outcome outcome = solve(model);
             if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
                 plan = outcome.plan();
@@ -142,7 +143,7 @@ final class CuttingPlanner {
             if (value > 0 && millisecondsLeft() > 0) {
                 CuttingModel model = new CuttingModel(columns, aims.get(i), found.prices, limit);
                 for (CuttingAim before : aims.subList(0, i)) {
-                    model.keep(before, plan.cost(problem, before));
+                    model.costAtMost(before, plan.cost(problem, before));
                 }
                 CuttingPlan other = solve(model).plan();
                 plan = other != null && isBetter(other, plan, aims.subList(0, i + 1)) ? other : plan;

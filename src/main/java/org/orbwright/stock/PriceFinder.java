@@ -63,7 +63,8 @@ final class PriceFinder {
         }
         for (int s = 0; s < section.length; s++) {
             for (int length = 0; length < piece.length; length++) {
-                section[s][length] = price("section " + s + " " + length);
+                section[s][length] =
+                        model.newVariable("section " + s + " " + length).lower(0);
                 List<RipPattern> patterns = columns.patterns(s);
                 for (RipPattern pattern : patterns.subList(0, Math.min(FIRST_PATTERNS, patterns.size()))) {
                     bind(s, length, pattern);

@@ -35,19 +35,19 @@ public record StockPlan(
         @Describe("What is left of the wood at every stage, up to the last that the wood suffices for.")
         List<StageVolume> stages,
 
-        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "58.8")
+        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "109.4712")
         double cost,
 
         @Describe(
                 value = "Cost of all boards that are cut, for one sphere.",
                 quantity = Quantity.MONEY,
-                example = "29.4")
+                example = "54.7356")
         double costPerSphere) {
 
     /** The outcome for one wood. */
     @Describe("The outcome for one wood.")
     public record SpeciesStock(
-            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
             @Describe(value = "Strips needed.", example = "20", max = 1e9)
@@ -71,22 +71,22 @@ public record StockPlan(
             @Describe(
                     value = "Volume of these boards as they stand on the rack.",
                     quantity = Quantity.BOARD_FEET,
-                    example = "8.9")
+                    example = "6.7564")
             double boardFeet,
 
-            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "49")
+            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "76.4712")
             double cost,
 
             @Describe(
                     value = "What the plan is to have least of: its cost in the currency of the prices, its wood in"
                             + " cubic decimetres, or its seams.",
-                    example = "49")
+                    example = "76.471174091954")
             double value,
 
             @Describe(
                     value = "No plan with as few missing strips has less of it than this, whatever the search did not"
                             + " look at.",
-                    example = "49")
+                    example = "76.471174091954")
             double bound,
 
             @Describe(
@@ -120,7 +120,7 @@ public record StockPlan(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            @Describe(value = "The wood.", example = "\"black walnut\"")
             String species,
 
             @Describe(value = "Width as it leaves the saw.", quantity = Quantity.LENGTH, example = "21")
@@ -168,12 +168,12 @@ public record StockPlan(
             @Describe(
                     value = "Where its middle lies, from the end of the blank where the first cut is made.",
                     quantity = Quantity.LENGTH,
-                    example = "204.38")
+                    example = "410.8619")
             double at,
 
             @Describe(
                     value = "The cut between segments whose kerf it lies on; left out if it lies within a segment.",
-                    example = "4",
+                    example = "9",
                     optional = true,
                     max = 1e9)
             Integer cut) {}
@@ -184,7 +184,7 @@ public record StockPlan(
             @Describe(value = "Place of the offer in the request, from 0.", example = "0", max = 50)
             int offer,
 
-            @Describe(value = "Its name.", example = "\"6 ft by 6 in, 6/4\"", optional = true)
+            @Describe(value = "Its name.", example = "\"walnut, 1830 by 152, 38 thick\"", optional = true)
             String name,
 
             @Describe(value = "The wood.", example = "\"black walnut\"")
@@ -202,13 +202,13 @@ public record StockPlan(
             @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
             double thickness,
 
-            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "4.4792")
+            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "4.4793")
             double boardFeet,
 
             @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
             double cubicMetres,
 
-            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "43.9")
+            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "60.4712")
             double cost) {}
 
     /** Stages from the board to the sphere. */
@@ -235,7 +235,7 @@ public record StockPlan(
             @Describe(value = "The stage.", example = "\"BOARD\"")
             Stage stage,
 
-            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "21140160")
+            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "28761280")
             double volume,
 
             @Describe(value = "Its share of the boards' volume.", quantity = Quantity.RATIO, example = "1", max = 1)

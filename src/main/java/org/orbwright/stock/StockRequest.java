@@ -99,7 +99,7 @@ public record StockRequest(
             @Describe(
                     value = "Length lost at each end of a board, to checks and snipe.",
                     quantity = Quantity.LENGTH,
-                    example = "50",
+                    example = "40",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("2000")
