@@ -26,7 +26,6 @@ import org.orbwright.sheet.SheetCalculator;
 @Tag(name = "Pattern", description = "From what should be seen on the sphere to the design.")
 public class BandDesignResource {
     static final String NDJSON = "application/x-ndjson";
-    static final String CSV = "text/csv";
 
     @POST
     @Path("/bands/solve")
@@ -44,7 +43,7 @@ public class BandDesignResource {
 
     @POST
     @Path("/bands/explore")
-    @Produces({NDJSON, CSV})
+    @Produces({NDJSON, Csv.MEDIA_TYPE})
     @Operation(
             operationId = "exploreDesigns",
             summary = "A sweep over designs, a row each",
@@ -59,7 +58,7 @@ public class BandDesignResource {
             description = "The rows.",
             content = {
                 @Content(mediaType = NDJSON, schema = @Schema(type = SchemaType.STRING)),
-                @Content(mediaType = CSV, schema = @Schema(type = SchemaType.STRING))
+                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
     public Sweep explore(SweepRequest request) {
         return Sweep.of(request);

@@ -19,8 +19,10 @@ import org.orbwright.inlay.InlayRequest;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.BandsAnswer;
+import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
+import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
@@ -53,6 +55,8 @@ public class ContractFilter implements OASFilter {
             SweepRequest.class,
             StockRequest.class,
             StockAnswer.class,
+            CutsAnswer.class,
+            PurchasesAnswer.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,

@@ -20,6 +20,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
+import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PngRenderer;
@@ -27,6 +28,9 @@ import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
 import org.orbwright.drawing.SvgWriter;
+import org.orbwright.stock.StockCalculator;
+import org.orbwright.stock.StockPlan;
+import org.orbwright.stock.StockRequest;
 
 /** Draws a design. */
 @Path("/v1/drawings")
@@ -149,6 +153,30 @@ public class DrawingsResource {
         boolean one = face != null && !face.isEmpty();
         Drawing drawing = one ? SectionDrawing.draw(checked, face(checked, face)) : SectionDrawing.draw(checked);
         return answer(drawing, width, request);
+    }
+
+    @POST
+    @Path("/board")
+    @Operation(
+            operationId = "drawBoard",
+            summary = "A board with its cuts",
+            description =
+                    "One board of the plan for a design and the boards at hand: from above with its crosscuts and rips,"
+                            + " and from the end, once for each way in which its sections are ripped.")
+    public Response board(
+            StockRequest stock,
+            @Parameter(
+                            description = "The board's number in the plan, from 1; 1 if left out.",
+                            example = "1",
+                            schema = @Schema(type = SchemaType.INTEGER, minimum = "1"))
+                    @QueryParam("board")
+                    String board,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        Design design = Design.of(stock.design());
+        StockPlan plan = StockCalculator.plan(stock, design);
+        int number = Query.whole("board", board, 1, BoardDrawing.count(plan), "1");
+        return answer(BoardDrawing.draw(design, plan, number), width, request);
     }
 
     private static String face(Design design, String face) {

@@ -3,6 +3,8 @@ package org.orbwright.api;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.examples.Example;
@@ -14,26 +16,43 @@ import org.eclipse.microprofile.openapi.models.media.MediaType;
  */
 final class Examples {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String STOCK = "planStock";
+    /** Operations that take the requests of another one: these are declared once, like the designs. */
+    private static final Map<String, String> SHARED =
+            Map.of(STOCK, STOCK, "listCuts", STOCK, "listPurchases", STOCK, "drawBoard", STOCK);
 
     private Examples() {}
 
-    /** Declares every worked design once. */
+    /** Declares every worked design and every shared request once. */
     static void addTo(Components components) {
         DesignLibrary.all()
                 .forEach((name, design) -> components.addExample(name, example(design.title(), design.json())));
+        new TreeSet<>(SHARED.values())
+                .forEach(operation -> requests(operation)
+                        .forEach(
+                                (name, json) -> components.addExample(name, example("A request about " + name, json))));
     }
 
     /** Refers to every worked design. */
     static void addDesigns(MediaType body) {
-        DesignLibrary.all()
-                .keySet()
-                .forEach(
-                        name -> body.addExample(name, OASFactory.createExample().ref("#/components/examples/" + name)));
+        refer(DesignLibrary.all().keySet(), body);
     }
 
-    /** Adds the requests of an operation: its own, or where it has none the worked designs. */
+    private static void refer(Set<String> names, MediaType body) {
+        names.forEach(name -> body.addExample(name, OASFactory.createExample().ref("#/components/examples/" + name)));
+    }
+
+    private static Map<String, String> requests(String operation) {
+        return JsonResources.in("requests/" + operation);
+    }
+
+    /** Adds the requests of an operation: those that it shares or its own, or where it has none the worked designs. */
     static void addRequests(String operation, MediaType body) {
-        Map<String, String> own = JsonResources.in("requests/" + operation);
+        if (SHARED.containsKey(operation)) {
+            refer(requests(SHARED.get(operation)).keySet(), body);
+            return;
+        }
+        Map<String, String> own = requests(operation);
         own.forEach((name, json) -> body.addExample(name, example("A request about " + name, json)));
         if (own.isEmpty()) {
             addDesigns(body);

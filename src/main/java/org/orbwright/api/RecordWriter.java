@@ -3,7 +3,6 @@ package org.orbwright.api;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -12,7 +11,6 @@ import java.util.function.ToLongFunction;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.quantity.Quantity;
 
 /**
  * Writes the records of one type as JSON. What each component needs (its name in bytes, how it is read, its factor and
@@ -102,7 +100,7 @@ final class RecordWriter {
         return (answer, out, unit) -> {
             Scale scale = unit == LengthUnit.MM ? metric : inch;
             out.raw(name);
-            out.number(read.applyAsDouble(answer) * scale.factor, scale.decimals);
+            out.number(read.applyAsDouble(answer) * scale.factor(), scale.decimals());
             out.raw(',');
         };
     }
@@ -150,8 +148,9 @@ final class RecordWriter {
         }
         if (type == Double.class) {
             Map<LengthUnit, Scale> scales = Scale.of(component, asWritten);
-            return (number, out, unit) ->
-                    out.number((Double) number * scales.get(unit).factor, scales.get(unit).decimals);
+            return (number, out, unit) -> out.number(
+                    (Double) number * scales.get(unit).factor(),
+                    scales.get(unit).decimals());
         }
         if (type == Integer.class || type == Long.class) {
             return (number, out, unit) -> out.whole(((Number) number).longValue());
@@ -180,18 +179,5 @@ final class RecordWriter {
             element.write(list.get(i), out, unit);
         }
         out.raw(']');
-    }
-
-    /** What a number is multiplied by on its way out, and the decimals that it keeps. */
-    private record Scale(double factor, int decimals) {
-        static Map<LengthUnit, Scale> of(RecordComponent component, boolean asWritten) {
-            Describe describe = component.getAnnotation(Describe.class);
-            Quantity quantity = describe == null ? Quantity.NONE : describe.quantity();
-            Map<LengthUnit, Scale> scales = new EnumMap<>(LengthUnit.class);
-            for (LengthUnit unit : LengthUnit.values()) {
-                scales.put(unit, new Scale(asWritten ? 1 : quantity.factor(unit), quantity.decimals(unit)));
-            }
-            return scales;
-        }
     }
 }

@@ -6,7 +6,13 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.sheet.CutsAnswer;
+import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.sheet.StockAnswer;
 import org.orbwright.stock.StockRequest;
@@ -14,9 +20,16 @@ import org.orbwright.stock.StockRequest;
 /** From the boards on the rack to the last strip. */
 @Path("/v1/stock")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces(MediaType.APPLICATION_JSON)
+@Produces({MediaType.APPLICATION_JSON, Csv.MEDIA_TYPE})
 @Tag(name = "Stock", description = "Whether the wood is enough, how to cut it and what to buy.")
 public class StockResource {
+    private static final String AS_CSV =
+            " As comma separated values (RFC 4180) by the header Accept: a heading with the names of the fields, then a"
+                    + " row each, with the same numbers; the last column is the design's unit, in which the lengths are"
+                    + " stated. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
+                    + " spreadsheet might take for a formula, since it begins with =, +, -, @, a tab or a line break,"
+                    + " has an apostrophe put before it. Findings and cautions stand in the JSON only: read them first.";
+
     @POST
     @Operation(
             operationId = "planStock",
@@ -26,8 +39,62 @@ public class StockResource {
                             + " integer programming over the ways to crosscut and rip each board; per board the cuts in"
                             + " their order, what is missing, what to buy from the offers, and what is left of the wood"
                             + " at every stage. Strips are in one piece, or made up of pieces whose seams fall on cuts between"
-                            + " segments; the places for seams are chosen before the search.")
+                            + " segments; the places for seams are chosen before the search. The CSV is the cut list of"
+                            + " /v1/stock/cuts."
+                            + AS_CSV)
+    @APIResponse(
+            responseCode = "200",
+            description = "The plan.",
+            content = {
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = StockAnswer.class)),
+                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
+            })
     public StockAnswer plan(StockRequest request) {
         return SheetCalculator.stock(request);
+    }
+
+    @POST
+    @Path("/cuts")
+    @Operation(
+            operationId = "listCuts",
+            summary = "The cut list",
+            description =
+                    "The steps from the boards to the strips in working order, one board after the other: surfacing,"
+                            + " edges and ends, all crosscuts, then section by section the rips and what is sliced or"
+                            + " resawn. Each section, stick and strip is what comes of exactly one step. Settings are"
+                            + " measured from the cut before; positions as the part lay in the board."
+                            + AS_CSV)
+    @APIResponse(
+            responseCode = "200",
+            description = "The cut list.",
+            content = {
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = CutsAnswer.class)),
+                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
+            })
+    public CutsAnswer cuts(StockRequest request) {
+        return SheetCalculator.cuts(request);
+    }
+
+    @POST
+    @Path("/purchases")
+    @Operation(
+            operationId = "listPurchases",
+            summary = "The shopping list",
+            description =
+                    "What to buy from the offers, with the total, and the strips that are short after all. The rows of"
+                            + " the CSV are told apart by their first column: PURCHASE, TOTAL or MISSING; costEach is"
+                            + " the cost of one board."
+                            + AS_CSV)
+    @APIResponse(
+            responseCode = "200",
+            description = "The shopping list.",
+            content = {
+                @Content(
+                        mediaType = MediaType.APPLICATION_JSON,
+                        schema = @Schema(implementation = PurchasesAnswer.class)),
+                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
+            })
+    public PurchasesAnswer purchases(StockRequest request) {
+        return SheetCalculator.purchases(request);
     }
 }

@@ -13,7 +13,6 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Type;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,12 +29,10 @@ import org.orbwright.explore.SweepRow;
  * bounded, and fails when the caller is gone, which ends the sweep.
  */
 @Provider
-@Produces({BandDesignResource.NDJSON, BandDesignResource.CSV})
+@Produces({BandDesignResource.NDJSON, Csv.MEDIA_TYPE})
 public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
     private static final String PROBLEM = "problem";
-    /** Line ends of comma separated values: RFC 4180, section 2. */
-    private static final String LINE_END = "\r\n";
 
     @Override
     public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
@@ -106,7 +103,7 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
         for (int i = 0; i < numbers.size(); i++) {
             if (numbers.get(i) != null) {
                 json.writeFieldName(names.get(i));
-                json.writeNumber(plain(numbers.get(i)));
+                json.writeNumber(Csv.plain(numbers.get(i)));
             }
         }
     }
@@ -116,28 +113,18 @@ public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
         List<String> heading = new ArrayList<>(sweep.fields());
         heading.addAll(sweep.outputs());
         heading.add(PROBLEM);
-        csv.write(String.join(",", heading.stream().map(SweepWriter::quoted).toList()) + LINE_END);
+        csv.write(Csv.line(heading.stream().map(Csv::text).toList()));
         while (sweep.hasNext() && !left.getAsBoolean()) {
             SweepRow row = sweep.next();
             List<String> cells = new ArrayList<>();
-            row.inputs().forEach(number -> cells.add(plain(number)));
+            row.inputs().forEach(number -> cells.add(Csv.plain(number)));
             for (int i = 0; i < sweep.outputs().size(); i++) {
                 Double number = row.problem() == null ? row.outputs().get(i) : null;
-                cells.add(number == null ? "" : plain(number));
+                cells.add(number == null ? "" : Csv.plain(number));
             }
-            cells.add(row.problem() == null ? "" : quoted(row.problem()));
-            csv.write(String.join(",", cells) + LINE_END);
+            cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
+            csv.write(Csv.line(cells));
         }
         csv.flush();
-    }
-
-    private static String quoted(String text) {
-        return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
-    }
-
-    /** The shortest digits that stand for the number, without an exponent: some spreadsheets read that as text. */
-    private static String plain(double number) {
-        BigDecimal exact = BigDecimal.valueOf(number);
-        return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
     }
 }

@@ -33,15 +33,28 @@ final class Legend {
     private final int columns;
 
     Legend(Design design) {
+        this(woods(design));
+    }
+
+    private Legend(List<String> woods) {
+        this(woods, Tones.of(woods));
+    }
+
+    /** A key to other things than woods, each with its tone. */
+    Legend(List<String> names, List<Integer> tones) {
+        this.species = List.copyOf(names);
+        this.tones = List.copyOf(tones);
+        this.columns = columns();
+    }
+
+    private static List<String> woods(Design design) {
         Set<String> names = new LinkedHashSet<>();
         for (Panel panel : design.panels()) {
             for (Band band : panel.lamination().bands()) {
                 names.add(band.species());
             }
         }
-        this.species = List.copyOf(names);
-        this.tones = Tones.of(species);
-        this.columns = columns();
+        return List.copyOf(names);
     }
 
     /** As many columns as the longest name leaves room for. */

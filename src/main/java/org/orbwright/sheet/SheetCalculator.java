@@ -29,6 +29,7 @@ import org.orbwright.segment.Yield;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
+import org.orbwright.stock.ShoppingList;
 import org.orbwright.stock.StockCalculator;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.stock.StockRequest;
@@ -126,6 +127,29 @@ public final class SheetCalculator {
         List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
         findings.addAll(StockFindings.of(design, plan));
         return new StockAnswer(design.request(), plan, sorted(findings), STOCK_CAUTIONS);
+    }
+
+    /**
+     * The cut list of the boards at hand.
+     *
+     * @param request the design and the boards, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or there are too many boards
+     */
+    public static CutsAnswer cuts(StockRequest request) {
+        StockAnswer answer = stock(request);
+        return new CutsAnswer(answer.design(), answer.rows(), answer.findings(), answer.cautions());
+    }
+
+    /**
+     * What to buy for a design, beside the boards at hand.
+     *
+     * @param request the design and the boards, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or there are too many boards
+     */
+    public static PurchasesAnswer purchases(StockRequest request) {
+        StockAnswer answer = stock(request);
+        ShoppingList shopping = ShoppingList.of(answer.stock());
+        return new PurchasesAnswer(answer.design(), shopping, answer.findings(), answer.cautions());
     }
 
     /**

@@ -3,6 +3,8 @@ package org.orbwright.sheet;
 import java.util.List;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.stock.CutList;
+import org.orbwright.stock.CutStep;
 import org.orbwright.stock.StockPlan;
 
 /** The stock for a design. */
@@ -17,4 +19,17 @@ public record StockAnswer(
         List<Finding> findings,
 
         @Describe("Standing advice on the hazards of the steps that this part is about.")
-        List<Caution> cautions) {}
+        List<Caution> cautions)
+        implements Table {
+
+    @Override
+    public Class<CutStep> rowType() {
+        return CutStep.class;
+    }
+
+    /** The cut list. */
+    @Override
+    public List<CutStep> rows() {
+        return CutList.of(stock, design.unit());
+    }
+}

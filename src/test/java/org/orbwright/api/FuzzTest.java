@@ -55,7 +55,7 @@ class FuzzTest {
             "MovementRequest",
             List.of("movement"),
             "StockRequest",
-            List.of("stock"),
+            List.of("stock", "stock/cuts", "stock/purchases", "drawings/board"),
             "SweepRequest",
             List.of("bands/explore")));
 

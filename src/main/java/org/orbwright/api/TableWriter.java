@@ -1,0 +1,106 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.ext.Provider;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
+import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
+import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.sheet.Table;
+
+/**
+ * Writes an answer that is also a table as comma separated values: the components of its rows are the columns, with the
+ * numbers as {@link RecordWriter} writes them, and the unit is the last.
+ */
+@Provider
+@Produces(Csv.MEDIA_TYPE)
+public class TableWriter implements ServerMessageBodyWriter<Table> {
+    private static final String UNIT = "unit";
+    private static final ClassValue<List<Column>> COLUMNS = new ClassValue<>() {
+        @Override
+        protected List<Column> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents()).map(Column::of).toList();
+        }
+    };
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
+        return Table.class.isAssignableFrom(type);
+    }
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
+        return Table.class.isAssignableFrom(type);
+    }
+
+    @Override
+    public void writeResponse(Table table, Type genericType, ServerRequestContext context) {
+        context.serverResponse().end(toCsv(table));
+    }
+
+    @Override
+    public void writeTo(
+            Table table,
+            Class<?> type,
+            Type genericType,
+            Annotation[] annotations,
+            MediaType media,
+            MultivaluedMap<String, Object> headers,
+            OutputStream body)
+            throws IOException {
+        body.write(toCsv(table));
+    }
+
+    static byte[] toCsv(Table table) {
+        List<Column> columns = COLUMNS.get(table.rowType());
+        LengthUnit unit = table.design().unit();
+        List<String> heading = new ArrayList<>();
+        columns.forEach(column -> heading.add(Csv.text(column.name())));
+        heading.add(UNIT);
+        StringBuilder csv = new StringBuilder(Csv.line(heading));
+        for (Record row : table.rows()) {
+            List<String> cells = new ArrayList<>();
+            columns.forEach(column -> cells.add(column.cell(row, unit)));
+            cells.add(unit.symbol());
+            csv.append(Csv.line(cells));
+        }
+        return csv.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A component of the rows. */
+    private record Column(String name, Function<Object, Object> read, Map<LengthUnit, Scale> scales) {
+        static Column of(RecordComponent component) {
+            return new Column(component.getName(), Accessors.ofObject(component), Scale.of(component, false));
+        }
+
+        String cell(Record row, LengthUnit unit) {
+            Object value = read.apply(row);
+            if (value == null) {
+                return "";
+            }
+            if (value instanceof Double number) {
+                Scale scale = scales.get(unit);
+                return Rounding.plain(number * scale.factor(), scale.decimals());
+            }
+            return value instanceof Integer ? value.toString() : Csv.text(text(value));
+        }
+
+        private static String text(Object value) {
+            return value instanceof Enum<?> constant ? WireNames.of(constant) : (String) value;
+        }
+    }
+}

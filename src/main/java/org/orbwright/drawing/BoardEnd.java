@@ -1,0 +1,135 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.stock.CutBoard;
+import org.orbwright.stock.CutBoard.LaneCut;
+import org.orbwright.stock.CutBoard.Section;
+import org.orbwright.stock.CutBoard.StripCut;
+
+/**
+ * A section of a board seen from the clear end, the jointed edge at the left and the upper face on top: how the strips
+ * lie in the thickness.
+ */
+final class BoardEnd {
+    /** The board is at most so thick on the sheet, and at least. */
+    static final double HIGHEST = 48;
+
+    private static final double LOWEST = 9;
+
+    private final CutBoard board;
+    private final Section section;
+    private final StripKey key;
+    private final LengthUnit unit;
+    private final double kerf;
+    private final Box sheet;
+    private final double letters;
+    private final double across;
+    private final double deep;
+
+    /**
+     * @param section one section of its kind
+     * @param unit the unit of the labels
+     * @param kerf kerf of a rip
+     * @param sheet the room for it; its bottom is not regarded
+     * @param letters size of the letters
+     */
+    BoardEnd(CutBoard board, Section section, StripKey key, LengthUnit unit, double kerf, Box sheet, double letters) {
+        this.board = board;
+        this.section = section;
+        this.key = key;
+        this.unit = unit;
+        this.kerf = kerf;
+        this.sheet = sheet;
+        this.letters = letters;
+        this.across = Math.min(sheet.width() / board.clearWidth(), HIGHEST / board.surfacedThickness());
+        this.deep = Math.max(across, LOWEST / board.surfacedThickness());
+    }
+
+    /** How many times larger it is in the thickness than across. */
+    double stretch() {
+        return deep / across;
+    }
+
+    /** Where the labels below it end. */
+    double end() {
+        return y(board.surfacedThickness()) + (2.2 + RowLabels.HEIGHT) * letters;
+    }
+
+    private double x(double fromJointedEdge) {
+        return sheet.left() + across * fromJointedEdge;
+    }
+
+    private double y(double fromUpperFace) {
+        return sheet.top() + deep * fromUpperFace;
+    }
+
+    private Box box(double from, double to, double upper, double lower) {
+        return new Box(x(from), y(upper), x(to), y(lower));
+    }
+
+    List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        double thickness = board.surfacedThickness();
+        double width = board.clearWidth();
+        Box whole = box(0, width, 0, thickness);
+        marks.add(new Area(whole.path(), StripKey.WASTE, Pen.NONE));
+        for (LaneCut lane : section.lanes()) {
+            double beyond = Math.min(lane.to() + kerf, width);
+            marks.add(new Paper(box(lane.from(), beyond, 0, thickness).path(), 1, Pen.NONE));
+            strips(lane, marks);
+        }
+        marks.add(new Line(whole.path(), Pen.MEDIUM));
+        marks.add(new Line(Callout.line(x(0), y(0), x(0), y(thickness)), Pen.THICK));
+        double side = x(0) - 0.9 * letters;
+        marks.add(Callout.dimension(side, y(0), side, y(thickness), letters / 3));
+        String thick = BoardDrawing.number(unit, thickness);
+        double size = Lettering.size(thick, BoardDrawing.LEFT - 2.4 * letters, 0.9 * letters);
+        marks.add(new Label(side - 0.6 * letters, y(thickness / 2) + 0.36 * size, size, Anchor.END, thick));
+        dimensions(marks);
+        return marks;
+    }
+
+    private void strips(LaneCut lane, List<Mark> marks) {
+        double thickness = board.surfacedThickness();
+        if (lane.thicknessLeft() > 0) {
+            Box rest = box(lane.from(), lane.to(), thickness - lane.thicknessLeft(), thickness);
+            marks.add(new Area(rest.path(), StripKey.WASTE, Pen.THIN));
+        }
+        for (StripCut strip : lane.strips()) {
+            Box box = box(lane.from(), lane.to(), strip.from(), strip.to());
+            marks.add(new Area(box.path(), key.tone(strip), Pen.THIN));
+            marks.addAll(box.label(key.labels(strip), letters, BoardDrawing.SMALLEST));
+        }
+    }
+
+    /** The width of each lane, and below it where it ends, from the jointed edge. */
+    private void dimensions(List<Mark> marks) {
+        double y = y(board.surfacedThickness()) + letters;
+        List<RowLabels.Target> rips = new ArrayList<>();
+        rips.add(new RowLabels.Target(x(0), "0"));
+        for (LaneCut lane : section.lanes()) {
+            marks.add(Callout.dimension(x(lane.from()), y, x(lane.to()), y, letters / 3));
+            String width = BoardDrawing.number(unit, lane.to() - lane.from());
+            double size = Lettering.size(width, 0.9 * (x(lane.to()) - x(lane.from())), 0.9 * letters);
+            if (size >= BoardDrawing.SMALLEST) {
+                double middle = (x(lane.from()) + x(lane.to())) / 2;
+                marks.add(new Label(middle, y + 1.2 * size, size, Anchor.MIDDLE, width));
+            }
+            rips.add(new RowLabels.Target(x(lane.to()), BoardDrawing.number(unit, lane.to())));
+        }
+        if (section.widthLeft() > 0) {
+            rips.add(new RowLabels.Target(x(board.clearWidth()), BoardDrawing.number(unit, board.clearWidth())));
+        }
+        marks.addAll(
+                RowLabels.marks(rips, y + 0.6 * letters, sheet.left() - 2 * letters, sheet.right() + letters, letters));
+    }
+}

@@ -1,0 +1,193 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.stock.CutBoard;
+import org.orbwright.stock.CutBoard.LaneCut;
+import org.orbwright.stock.CutBoard.Section;
+import org.orbwright.stock.CutBoard.StripCut;
+
+/**
+ * A board seen from above with its crosscuts and rips: the clear end at the left, the jointed edge at the top. Along
+ * and across it has scales of its own where a long and narrow board could not be read otherwise.
+ */
+final class BoardView {
+    /** The board is at least so high on the sheet, and at most. */
+    private static final double LOWEST = 62;
+
+    private static final double HIGHEST = 110;
+    /** Distance of the hatch that marks sticks to be turned. */
+    private static final double HATCH = 4;
+
+    private final CutBoard board;
+    private final StripKey key;
+    private final SectionKinds kinds;
+    private final LengthUnit unit;
+    private final double jointing;
+    private final double kerf;
+    private final double left;
+    private final double top;
+    private final double right;
+    private final double letters;
+    private final double along;
+    private final double across;
+
+    /**
+     * @param unit the unit of the labels
+     * @param jointing width that is lost at the jointed edge
+     * @param kerf kerf of a crosscut
+     * @param sheet the room for it; its bottom is not regarded
+     * @param letters size of the letters
+     */
+    BoardView(
+            CutBoard board,
+            StripKey key,
+            SectionKinds kinds,
+            LengthUnit unit,
+            double jointing,
+            double kerf,
+            Box sheet,
+            double letters) {
+        this.board = board;
+        this.key = key;
+        this.kinds = kinds;
+        this.unit = unit;
+        this.jointing = jointing;
+        this.kerf = kerf;
+        this.letters = letters;
+        this.left = sheet.left();
+        this.right = sheet.right();
+        this.top = sheet.top() + 1.6 * letters;
+        this.along = Math.min(sheet.width() / board.length(), HIGHEST / board.width());
+        this.across = Math.max(along, LOWEST / board.width());
+    }
+
+    /** How many times larger it is across than along. */
+    double stretch() {
+        return across / along;
+    }
+
+    double bottom() {
+        return top + across * board.width();
+    }
+
+    /** Where the labels below it end. */
+    double end() {
+        return bottom() + (2.2 + RowLabels.HEIGHT) * letters;
+    }
+
+    private double x(double fromClearEnd) {
+        return left + along * ((board.length() - board.clearLength()) / 2 + fromClearEnd);
+    }
+
+    private double y(double fromJointedEdge) {
+        return top + across * (jointing + fromJointedEdge);
+    }
+
+    private Box box(double from, double to, double nearer, double farther) {
+        return new Box(x(from), y(nearer), x(to), y(farther));
+    }
+
+    List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        Box rough = new Box(left, top, left + along * board.length(), bottom());
+        marks.add(new Area(rough.path(), StripKey.WASTE, Pen.NONE));
+        for (int s = 0; s < board.sections().size(); s++) {
+            section(s, marks);
+        }
+        rest(marks);
+        marks.add(new Line(rough.path(), Pen.DASHED));
+        marks.add(new Line(box(0, board.clearLength(), 0, board.clearWidth()).path(), Pen.MEDIUM));
+        marks.add(new Line(Callout.line(x(0), y(0), x(board.clearLength()), y(0)), Pen.THICK));
+        dimensions(marks);
+        return marks;
+    }
+
+    private void section(int s, List<Mark> marks) {
+        Section section = board.sections().get(s);
+        double beyond = Math.min(section.to() + kerf, board.clearLength());
+        marks.add(new Paper(box(section.from(), beyond, 0, board.clearWidth()).path(), 1, Pen.NONE));
+        for (LaneCut lane : section.lanes()) {
+            lane(section, lane, marks);
+        }
+        Box left = box(section.from(), section.to(), board.clearWidth() - section.widthLeft(), board.clearWidth());
+        if (section.lanes().isEmpty()) {
+            marks.add(new Area(left.path(), StripKey.WASTE, Pen.THIN));
+            marks.addAll(left.label(List.of("stays whole", "whole"), letters, BoardDrawing.SMALLEST));
+        } else if (section.widthLeft() > 0) {
+            marks.add(new Area(left.path(), StripKey.WASTE, Pen.THIN));
+        }
+        Box above = new Box(x(section.from()), top - 1.7 * letters, x(section.to()), top - 0.2 * letters);
+        marks.addAll(above.label(List.of(kinds.letterOf(s)), 1.2 * letters, BoardDrawing.SMALLEST / 2));
+    }
+
+    private void lane(Section section, LaneCut lane, List<Mark> marks) {
+        Box box = box(section.from(), section.to(), lane.from(), lane.to());
+        marks.add(new Area(box.path(), key.tone(lane.strips().get(0)), Pen.THIN));
+        if (lane.rotated()) {
+            marks.add(new Line(box.hatch(HATCH), Pen.CASED));
+        }
+        marks.addAll(box.label(labels(lane), letters, BoardDrawing.SMALLEST));
+    }
+
+    /** Of several strips one above the other, those that are alike are counted. */
+    private List<String> labels(LaneCut lane) {
+        if (lane.strips().size() == 1) {
+            return key.labels(lane.strips().get(0));
+        }
+        return List.of(counted(lane, false), counted(lane, true), lane.strips().size() + " strips");
+    }
+
+    private String counted(LaneCut lane, boolean brief) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (StripCut strip : lane.strips()) {
+            List<String> labels = key.labels(strip);
+            counts.merge(labels.get(brief ? labels.size() - 1 : 0), 1, Integer::sum);
+        }
+        return counts.entrySet().stream()
+                .map(count -> (count.getValue() > 1 ? count.getValue() + " x " : "") + count.getKey())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is left over of the length. */
+    private void rest(List<Mark> marks) {
+        Box rest = box(board.clearLength() - board.lengthLeft(), board.clearLength(), 0, board.clearWidth());
+        if (board.lengthLeft() > 0) {
+            String length = BoardDrawing.number(unit, board.lengthLeft());
+            marks.add(new Line(rest.path(), Pen.THIN));
+            marks.addAll(rest.label(List.of("left over " + length, length, "rest"), letters, BoardDrawing.SMALLEST));
+        }
+    }
+
+    /** The length of each section, and below it where each crosscut is, from the clear end. */
+    private void dimensions(List<Mark> marks) {
+        double y = bottom() + letters;
+        List<RowLabels.Target> cuts = new ArrayList<>();
+        cuts.add(new RowLabels.Target(x(0), "0"));
+        for (Section section : board.sections()) {
+            Box below = new Box(x(section.from()), y, x(section.to()), y + 1.6 * letters);
+            marks.add(Callout.dimension(below.left(), y, below.right(), y, letters / 3));
+            String length = BoardDrawing.number(unit, section.to() - section.from());
+            double size = Lettering.size(length, 0.9 * below.width(), 0.9 * letters);
+            if (size >= BoardDrawing.SMALLEST) {
+                marks.add(new Label(below.middle(), y + 1.2 * size, size, Anchor.MIDDLE, length));
+            }
+            cuts.add(new RowLabels.Target(x(section.to()), BoardDrawing.number(unit, section.to())));
+        }
+        if (board.lengthLeft() > 0) {
+            cuts.add(new RowLabels.Target(x(board.clearLength()), BoardDrawing.number(unit, board.clearLength())));
+        }
+        marks.addAll(RowLabels.marks(cuts, y + 0.6 * letters, left - 3 * letters, right + letters, letters));
+    }
+}

@@ -1,0 +1,108 @@
+package org.orbwright.stock;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** One step of a cut list. */
+@Describe("One step of a cut list, with the part that comes of it.")
+public record CutStep(
+        @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
+        int board,
+
+        @Describe(value = "The board's name.", example = "\"short walnut\"", optional = true)
+        String name,
+
+        @Describe(value = "The wood.", example = "\"walnut\"")
+        String species,
+
+        @Describe(value = "Number of the step on this board, from 1.", example = "1", min = 1, max = 1e9)
+        int step,
+
+        @Describe(value = "What is done.", example = "\"TAKE\"")
+        CutOperation operation,
+
+        @Describe(
+                value = "Number of the section on this board, from 1 at the clear end; left out while the board is"
+                        + " whole.",
+                example = "1",
+                optional = true,
+                min = 1,
+                max = 1e9)
+        Integer section,
+
+        @Describe(
+                value = "Number of the lane in its section, from 1 at the jointed edge; left out before it is ripped.",
+                example = "1",
+                optional = true,
+                min = 1,
+                max = 1e9)
+        Integer lane,
+
+        @Describe(
+                value = "What is set: the thickness to plane to, what is taken off an edge or an end, or how far the"
+                        + " fence or the stop stands from the blade; left out where nothing is cut.",
+                quantity = Quantity.LENGTH,
+                example = "35",
+                optional = true)
+        Double setting,
+
+        @Describe(
+                value = "Where the part ends as it lay in the board, to check the setting with: from the clear end for"
+                        + " crosscuts, from the jointed edge for rips, from the upper face for slices and for"
+                        + " resawing.",
+                quantity = Quantity.LENGTH,
+                example = "0",
+                optional = true)
+        Double position,
+
+        @Describe(value = "What comes of it.", example = "\"BOARD\"")
+        CutPart part,
+
+        @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "1010")
+        double length,
+
+        @Describe(value = "Width of the part.", quantity = Quantity.LENGTH, example = "140")
+        double width,
+
+        @Describe(value = "Thickness of the part.", quantity = Quantity.LENGTH, example = "38")
+        double thickness,
+
+        @Describe(
+                value = "What is left beyond the kerf of the length, the width or the thickness that is cut; left out"
+                        + " where no part is cut off.",
+                quantity = Quantity.LENGTH,
+                example = "342.8",
+                optional = true)
+        Double left,
+
+        @Describe(
+                value = "Which of the strips that are needed it is, from 0 in the plan's list; left out for what is no"
+                        + " strip or a spare one.",
+                example = "0",
+                optional = true,
+                max = 1e9)
+        Integer strip,
+
+        @Describe(
+                value = "Place of the lamination that the strip is for, from 0; left out like the strip.",
+                example = "0",
+                optional = true,
+                max = 5)
+        Integer lamination,
+
+        @Describe(
+                value = "The band that the strip is for, from 1 at the base; left out like the strip.",
+                example = "1",
+                optional = true,
+                min = 1,
+                max = 60)
+        Integer band,
+
+        @Describe(
+                value = "Which piece of the strip it is, from 1; left out for a strip in one piece and for what is no"
+                        + " strip.",
+                example = "2",
+                optional = true,
+                min = 1,
+                max = 4)
+        Integer piece) {}

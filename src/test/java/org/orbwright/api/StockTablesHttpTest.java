@@ -1,0 +1,257 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Stocks;
+
+/** Cut lists, shopping lists and pictures of boards over HTTP: by the header Accept, and with problems in words. */
+@QuarkusTest
+class StockTablesHttpTest {
+    private static final String NAME = "=HYPERLINK(\"x\"), 6\" wide";
+
+    /** Boards with a name that has everything a spreadsheet stumbles over, and one to buy. */
+    private static ObjectNode stock() {
+        ObjectNode stock = Stocks.oneWood(1);
+        Stocks.boards(
+                stock,
+                "[{'species':'sugar maple','length':700,'width':90,'thickness':36,'count':2},"
+                        + "{'species':'sugar maple','length':700,'width':100,'thickness':36,'price':1e-5}]");
+        stock.withArray("boards").forEach(board -> ((ObjectNode) board).put("name", NAME));
+        stock.withArray("offers")
+                .addObject()
+                .put("name", "+1 m")
+                .put("species", "sugar maple")
+                .put("length", 700)
+                .put("width", 60)
+                .put("thickness", 36)
+                .put("price", 7.5)
+                .put("most", 2);
+        return stock;
+    }
+
+    private static RequestSpecification posted(ObjectNode stock) {
+        return Contract.request().contentType(ContentType.JSON).body(stock.toString());
+    }
+
+    private static List<List<String>> csv(String path, ObjectNode stock) {
+        return CsvReader.read(posted(stock)
+                .accept("text/csv")
+                .post(path)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("text/csv"))
+                .contentType(containsString("charset=UTF-8"))
+                .extract()
+                .asString());
+    }
+
+    private static JsonNode json(String path, ObjectNode stock) {
+        return Contract.json(posted(stock)
+                .post(path)
+                .then()
+                .statusCode(200)
+                .contentType(ContentType.JSON)
+                .extract()
+                .asString());
+    }
+
+    /** Every cell holds what the JSON holds at the name of its column. */
+    private static void same(List<String> heading, List<String> row, JsonNode json) {
+        assertEquals(heading.size(), row.size());
+        for (int i = 0; i + 1 < heading.size(); i++) {
+            JsonNode value = json.path(heading.get(i));
+            String where = heading.get(i) + " of " + row;
+            if (value.isNumber()) {
+                assertEquals(0, new BigDecimal(value.asText()).compareTo(new BigDecimal(row.get(i))), where);
+            } else if (value.isMissingNode()) {
+                assertEquals("", row.get(i), where);
+            } else {
+                boolean formula = value.asText().matches("[=+@-].*");
+                assertEquals((formula ? "'" : "") + value.asText(), row.get(i), where);
+            }
+        }
+    }
+
+    @Test
+    void theCutListIsTheSameAsJsonAndAsCsv() {
+        List<List<String>> rows = csv("/v1/stock/cuts", stock());
+        JsonNode cuts = json("/v1/stock/cuts", stock()).path("cuts");
+        assertEquals(cuts.size() + 1, rows.size());
+        assertEquals(
+                "board,name,species,step,operation,section,lane,setting,position,part,length,width,thickness,left,strip,"
+                        + "lamination,band,piece,unit",
+                String.join(",", rows.get(0)));
+        for (int i = 0; i < cuts.size(); i++) {
+            same(rows.get(0), rows.get(i + 1), cuts.path(i));
+            assertEquals("mm", rows.get(i + 1).get(rows.get(0).size() - 1));
+        }
+        assertEquals("'" + NAME, rows.get(1).get(1));
+        assertEquals(rows, csv("/v1/stock", stock()));
+    }
+
+    @Test
+    void lengthsAreInTheUnitOfTheDesign() {
+        ObjectNode stock = stock();
+        List<List<String>> millimetres = csv("/v1/stock/cuts", stock);
+        assertEquals("700", millimetres.get(1).get(10));
+        ObjectNode inches = Stocks.example();
+        ObjectNode design = (ObjectNode) Contract.json(
+                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json());
+        inches.set("design", design);
+        Stocks.boards(inches, "[{'species':'black walnut','length':60.125,'width':6,'thickness':1.5}]");
+        inches.remove(List.of("offers", "allowances", "seams"));
+        List<List<String>> rows = csv("/v1/stock/cuts", inches);
+        assertEquals("60.125", rows.get(1).get(10));
+        assertEquals("in", rows.get(1).get(18));
+        JsonNode cuts = json("/v1/stock/cuts", inches).path("cuts");
+        for (int i = 0; i < cuts.size(); i++) {
+            same(rows.get(0), rows.get(i + 1), cuts.path(i));
+        }
+    }
+
+    @Test
+    void theShoppingListHasPurchasesATotalAndWhatIsShort() {
+        List<List<String>> rows = csv("/v1/stock/purchases", stock());
+        JsonNode shopping = json("/v1/stock/purchases", stock()).path("shopping");
+        List<String> heading = rows.get(0);
+        assertEquals(
+                "row,count,name,species,length,width,thickness,boardFeet,cubicMetres,costEach,cost,unit",
+                String.join(",", heading));
+        int purchases = shopping.path("purchases").size();
+        assertEquals(1, purchases);
+        ObjectNode purchase = (ObjectNode) shopping.at("/purchases/0");
+        same(heading, rows.get(1), purchase.put("row", "PURCHASE").put("costEach", 7.5));
+        assertEquals("'+1 m", rows.get(1).get(2));
+        same(heading, rows.get(2), ((ObjectNode) shopping.path("total")).put("row", "TOTAL"));
+        JsonNode missing = shopping.path("missing");
+        assertFalse(missing.isEmpty());
+        assertEquals(3 + missing.size(), rows.size());
+        for (int i = 0; i < missing.size(); i++) {
+            same(heading, rows.get(3 + i), ((ObjectNode) missing.path(i)).put("row", "MISSING"));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "*/*|application/json",
+                "text/csv;q=0.4, application/json;q=0.9|application/json",
+                "text/csv, application/json;q=0.9|text/csv",
+                "text/html, text/csv;q=0.1|text/csv"
+            })
+    void theFormIsTheOneThatIsLikedBest(String accept, String answered) {
+        for (String path : List.of("/v1/stock", "/v1/stock/cuts", "/v1/stock/purchases")) {
+            posted(stock()).accept(accept).post(path).then().statusCode(200).contentType(startsWith(answered));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/stock", "/v1/stock/cuts", "/v1/stock/purchases"})
+    void problemsAreProblemsWhateverIsAccepted(String path) {
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .accept("text/csv")
+                .body("{\"boards\":[]}")
+                .post(path)
+                .then()
+                .statusCode(400)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("violations[0].path", equalTo("/design"));
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .accept("image/png")
+                .body(stock().toString())
+                .post(path)
+                .then()
+                .statusCode(406)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("detail", equalTo(path + " answers with application/json or text/csv, not image/png."));
+    }
+
+    @Test
+    void aBoardIsDrawnByItsNumber() throws IOException {
+        String first = posted(stock())
+                .post("/v1/drawings/board")
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("image/svg+xml"))
+                .body(containsString("<title id=\"title\">Board 1 of "))
+                .extract()
+                .asString();
+        assertEquals(
+                first,
+                posted(stock())
+                        .queryParam("board", 1)
+                        .post("/v1/drawings/board")
+                        .asString());
+        byte[] png = posted(stock())
+                .accept("image/png")
+                .queryParam("board", 2)
+                .queryParam("width", 321)
+                .post("/v1/drawings/board")
+                .then()
+                .statusCode(200)
+                .contentType("image/png")
+                .extract()
+                .asByteArray();
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
+        assertEquals(321, image.getWidth());
+        assertTrue(image.getHeight() > 200);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "99", "two", "-1"})
+    void aBoardBeyondThePlanIsRefusedWithThoseThatThereAre(String number) {
+        int boards = json("/v1/stock", stock()).at("/stock/boards").size();
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(stock().toString())
+                .queryParam("board", number)
+                .post("/v1/drawings/board")
+                .then()
+                .statusCode(400)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("violations", hasSize(1))
+                .body("violations[0].path", equalTo("board"))
+                .body("violations[0].rejected", equalTo(number))
+                .body("violations[0].allowed", equalTo("a whole number, 1 to " + boards));
+    }
+
+    @Test
+    void aPlanWithoutABoardHasNothingToDraw() {
+        ObjectNode stock = stock();
+        stock.remove("offers");
+        Stocks.boards(stock, "[]");
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(stock.toString())
+                .post("/v1/drawings/board")
+                .then()
+                .statusCode(422)
+                .body("violations[0].path", equalTo("/boards"))
+                .body("violations[0].code", equalTo("NO_BOARD_CUT"));
+        assertEquals(1, csv("/v1/stock/cuts", stock).size());
+    }
+}
