@@ -13,7 +13,7 @@ public record CutBoard(
 
         @Describe(
                 value = "Place of the board in the request, from 0; left out for one that is bought.",
-                example = "1",
+                example = "0",
                 optional = true,
                 max = 200)
         Integer board,
@@ -25,52 +25,52 @@ public record CutBoard(
                 max = 50)
         Integer offer,
 
-        @Describe(value = "Its name.", example = "\"short walnut\"", optional = true)
+        @Describe(value = "Its name.", example = "\"long walnut\"", optional = true)
         String name,
 
         @Describe(value = "The wood.", example = "\"walnut\"")
         String species,
 
-        @Describe(value = "Cost of it.", quantity = Quantity.MONEY, example = "16")
+        @Describe(value = "Cost of it.", quantity = Quantity.MONEY, example = "38")
         double cost,
 
-        @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "1010")
+        @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "2440")
         double length,
 
-        @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "140")
+        @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "152")
         double width,
 
         @Describe(value = "Thickness on the rack.", quantity = Quantity.LENGTH, example = "38")
         double thickness,
 
-        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "930")
+        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2360")
         double clearLength,
 
         @Describe(
                 value = "Width once the first edge is jointed, without what the second edge loses.",
                 quantity = Quantity.LENGTH,
-                example = "134")
+                example = "146")
         double clearWidth,
 
-        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "35")
+        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "32.5")
         double surfacedThickness,
 
         @Describe(
                 value = "Thickness lost to flatten it, shimmed so that both ends share the twist.",
                 quantity = Quantity.LENGTH,
-                example = "0")
+                example = "2.5")
         double flatteningShimmed,
 
         @Describe(
                 value = "Thickness lost to flatten it with three corners on the bed.",
                 quantity = Quantity.LENGTH,
-                example = "0")
+                example = "4")
         double flatteningUnshimmed,
 
         @Describe("The sections, from the end where the first cut is made.")
         List<Section> sections,
 
-        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "342.8")
+        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "598.4")
         double lengthLeft) {
 
     /** Copies the list of sections. */
@@ -92,7 +92,7 @@ public record CutBoard(
 
             @Describe("Its lanes, from the jointed edge.") List<LaneCut> lanes,
 
-            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "1.1289")
+            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "5.6")
             double widthLeft) {}
 
     /** A lane of a section. */
@@ -113,7 +113,7 @@ public record CutBoard(
             @Describe("Its strips, from the board's upper face downwards.")
             List<StripCut> strips,
 
-            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "2.6")
+            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "0.1")
             double thicknessLeft) {}
 
     /** A strip in a lane. */

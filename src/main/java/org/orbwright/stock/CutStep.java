@@ -9,7 +9,7 @@ public record CutStep(
         @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
         int board,
 
-        @Describe(value = "The board's name.", example = "\"short walnut\"", optional = true)
+        @Describe(value = "The board's name.", example = "\"long walnut\"", optional = true)
         String name,
 
         @Describe(value = "The wood.", example = "\"walnut\"")
@@ -42,7 +42,7 @@ public record CutStep(
                 value = "What is set: the thickness to plane to, what is taken off an edge or an end, or how far the"
                         + " fence or the stop stands from the blade; left out where nothing is cut.",
                 quantity = Quantity.LENGTH,
-                example = "35",
+                example = "32.5",
                 optional = true)
         Double setting,
 
@@ -58,10 +58,10 @@ public record CutStep(
         @Describe(value = "What comes of it.", example = "\"BOARD\"")
         CutPart part,
 
-        @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "1010")
+        @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "2440")
         double length,
 
-        @Describe(value = "Width of the part.", quantity = Quantity.LENGTH, example = "140")
+        @Describe(value = "Width of the part.", quantity = Quantity.LENGTH, example = "152")
         double width,
 
         @Describe(value = "Thickness of the part.", quantity = Quantity.LENGTH, example = "38")
@@ -71,7 +71,7 @@ public record CutStep(
                 value = "What is left beyond the kerf of the length, the width or the thickness that is cut; left out"
                         + " where no part is cut off.",
                 quantity = Quantity.LENGTH,
-                example = "342.8",
+                example = "1772.8",
                 optional = true)
         Double left,
 

@@ -30,13 +30,13 @@ public record ShoppingList(
             @Describe(value = "How many.", example = "1", max = 1e9)
             int count,
 
-            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "4.4793")
+            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "2.4951")
             double boardFeet,
 
-            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
+            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0.00588772")
             double cubicMetres,
 
-            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "60.4712")
+            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "23.7032")
             double cost) {}
 
     /** Strips of one wood and size that are missing. */

@@ -35,13 +35,13 @@ public record StockPlan(
         @Describe("What is left of the wood at every stage, up to the last that the wood suffices for.")
         List<StageVolume> stages,
 
-        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "109.4712")
+        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "94.7032")
         double cost,
 
         @Describe(
                 value = "Cost of all boards that are cut, for one sphere.",
                 quantity = Quantity.MONEY,
-                example = "54.7356")
+                example = "47.3516")
         double costPerSphere) {
 
     /** The outcome for one wood. */
@@ -65,28 +65,28 @@ public record StockPlan(
                     example = "0")
             double missingBoardFeet,
 
-            @Describe(value = "Boards that are cut.", example = "2", max = 1e9)
+            @Describe(value = "Boards that are cut.", example = "1", max = 1e9)
             int boards,
 
             @Describe(
                     value = "Volume of these boards as they stand on the rack.",
                     quantity = Quantity.BOARD_FEET,
-                    example = "6.7564")
+                    example = "5.9725")
             double boardFeet,
 
-            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "76.4712")
+            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "38")
             double cost,
 
             @Describe(
                     value = "What the plan is to have least of: its cost in the currency of the prices, its wood in"
                             + " cubic decimetres, or its seams.",
-                    example = "76.471174091954")
+                    example = "38")
             double value,
 
             @Describe(
                     value = "No plan with as few missing strips has less of it than this, whatever the search did not"
                             + " look at.",
-                    example = "76.471174091954")
+                    example = "38")
             double bound,
 
             @Describe(
@@ -184,31 +184,31 @@ public record StockPlan(
             @Describe(value = "Place of the offer in the request, from 0.", example = "0", max = 50)
             int offer,
 
-            @Describe(value = "Its name.", example = "\"walnut, 1830 by 152, 38 thick\"", optional = true)
+            @Describe(value = "Its name.", example = "\"cherry, 1220 by 127, 38 thick\"", optional = true)
             String name,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"black cherry\"")
             String species,
 
             @Describe(value = "How many.", example = "1", max = 1e9)
             int count,
 
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1220")
             double length,
 
-            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
+            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "127")
             double width,
 
             @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
             double thickness,
 
-            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "4.4793")
+            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "2.4951")
             double boardFeet,
 
-            @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.01057008")
+            @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.00588772")
             double cubicMetres,
 
-            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "60.4712")
+            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "23.7032")
             double cost) {}
 
     /** Stages from the board to the sphere. */
@@ -235,7 +235,7 @@ public record StockPlan(
             @Describe(value = "The stage.", example = "\"BOARD\"")
             Stage stage,
 
-            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "28761280")
+            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "30519160")
             double volume,
 
             @Describe(value = "Its share of the boards' volume.", quantity = Quantity.RATIO, example = "1", max = 1)
