@@ -9,7 +9,8 @@ import java.util.List;
  * @param rotated whether it is a stick as wide as the strips are thick, from which the strips are sliced off the
  *     board's thickness; otherwise the strips lie in it as they lay in the board, one above the other if it is resawn
  * @param width how much of the board's width it takes, without its kerf
- * @param items which strip width each of its strips has, from the board's upper face downwards
+ * @param items which strip width each of its strips has, from the board's upper face downwards; never a lower number
+ *     after a higher one
  */
 record Lane(boolean rotated, double width, List<Integer> items) {
     Lane {
@@ -22,14 +23,19 @@ record Lane(boolean rotated, double width, List<Integer> items) {
     }
 
     /** Whether this lane gives at least as many strips of every width from no more of the board. */
-    boolean replaces(Lane other, int widths) {
+    boolean replaces(Lane other) {
         if (width > other.width) {
             return false;
         }
-        for (int item = 0; item < widths; item++) {
-            if (count(item) < other.count(item)) {
+        int at = 0;
+        for (int item : other.items) {
+            while (at < items.size() && items.get(at) < item) {
+                at++;
+            }
+            if (at == items.size() || items.get(at) != item) {
                 return false;
             }
+            at++;
         }
         return true;
     }

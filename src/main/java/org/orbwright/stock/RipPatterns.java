@@ -124,8 +124,9 @@ final class RipPatterns {
         for (int i = 0; i < order.size(); ) {
             Lane lane = order.get(i);
             double more = used + lane.width() + ripping.kerf();
-            List<Integer> next = ripping.with(counts, lane);
-            if (more <= width + ripping.kerf() + Ripping.EXACT_FIT && !next.equals(counts)) {
+            List<Integer> next =
+                    more <= width + ripping.kerf() + Ripping.EXACT_FIT ? ripping.with(counts, lane) : counts;
+            if (!next.equals(counts)) {
                 chosen.add(lane);
                 counts = next;
                 used = more;
@@ -269,11 +270,10 @@ final class RipPatterns {
 
     /** The lanes that no other one replaces; of equal ones the first, which lies as it lay in the board. */
     private List<Lane> worthWhile(List<Lane> lanes) {
-        int widths = ripping.widths().size();
         List<Lane> kept = new ArrayList<>();
         for (Lane lane : lanes) {
-            if (lane.width() <= width + Ripping.EXACT_FIT && kept.stream().noneMatch(k -> k.replaces(lane, widths))) {
-                kept.removeIf(other -> lane.replaces(other, widths));
+            if (lane.width() <= width + Ripping.EXACT_FIT && kept.stream().noneMatch(k -> k.replaces(lane))) {
+                kept.removeIf(other -> lane.replaces(other));
                 kept.add(lane);
             }
         }

@@ -33,9 +33,9 @@ record Ripping(List<Double> widths, List<Integer> needed, double stick, double k
 
     /** A set of strips with those of a lane, none counted that nobody needs. */
     List<Integer> with(List<Integer> counts, Lane lane) {
-        List<Integer> next = new ArrayList<>(counts.size());
-        for (int item = 0; item < counts.size(); item++) {
-            next.add(Math.min(needed.get(item), counts.get(item) + lane.count(item)));
+        List<Integer> next = new ArrayList<>(counts);
+        for (int item : lane.items()) {
+            next.set(item, Math.min(needed.get(item), next.get(item) + 1));
         }
         return next;
     }
