@@ -21,6 +21,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SectionDrawing;
@@ -149,6 +150,22 @@ public class DrawingsResource {
         boolean one = face != null && !face.isEmpty();
         Drawing drawing = one ? SectionDrawing.draw(checked, face(checked, face)) : SectionDrawing.draw(checked);
         return answer(drawing, width, request);
+    }
+
+    @POST
+    @Path("/net")
+    @Operation(
+            operationId = "drawNet",
+            summary = "The panels laid flat",
+            description = "The outer faces of all panels of one sphere at true size, laid flat as they are taped"
+                    + " together: numbers, bands, hinges, and at every free edge the number of the panel that it is"
+                    + " glued to.")
+    public Response net(
+            DesignRequest design,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        return answer(NetDrawing.draw(Design.of(design), set(set)), width, request);
     }
 
     private static String face(Design design, String face) {

@@ -6,11 +6,15 @@ import static org.orbwright.sheet.Caution.Step.GLUING;
 import static org.orbwright.sheet.Caution.Step.INLAYING;
 import static org.orbwright.sheet.Caution.Step.MOUNTING;
 import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.SANDING;
 import static org.orbwright.sheet.Caution.Step.TURNING;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.orbwright.assembly.AssemblyCalculator;
+import org.orbwright.assembly.AssemblyPlan;
+import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
@@ -44,6 +48,7 @@ public final class SheetCalculator {
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
 
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
+    private static final List<Caution> ASSEMBLY_CAUTIONS = Cautions.of(BEVELLING, GLUING, SANDING);
 
     private SheetCalculator() {}
 
@@ -126,6 +131,20 @@ public final class SheetCalculator {
         List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
         findings.addAll(StockFindings.of(design, plan));
         return new StockAnswer(design.request(), plan, sorted(findings), STOCK_CAUTIONS);
+    }
+
+    /**
+     * The order in which a design is glued up.
+     *
+     * @param request the design and the glue, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist
+     */
+    public static AssemblyAnswer assembly(AssemblyRequest request) {
+        Design design = Design.of(request.design());
+        AssemblyPlan plan = AssemblyCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(AssemblyFindings.of(plan));
+        SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within("/design")));
+        return new AssemblyAnswer(design.request(), plan, sorted(findings), ASSEMBLY_CAUTIONS);
     }
 
     /**
