@@ -144,7 +144,7 @@ public final class NetDrawing {
     private void partner(SegmentPlace place, int number) {
         String text = String.valueOf(number);
         double base = place.frame().piece().base();
-        double room = Math.min(0.24 * base, 0.2 * place.frame().piece().baseLength());
+        double room = Math.min(0.28 * base, 0.2 * place.frame().piece().baseLength());
         double radius = Math.min(room, 0.65 * letters);
         Point at = place.at(new Point(base - 1.25 * radius, 0));
         double size = radius * (text.length() > 2 ? 0.95 : 1.25);

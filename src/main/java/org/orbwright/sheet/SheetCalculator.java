@@ -50,6 +50,9 @@ public final class SheetCalculator {
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
     private static final List<Caution> ASSEMBLY_CAUTIONS = Cautions.of(BEVELLING, GLUING, SANDING);
 
+    /** Where a larger request holds the design. */
+    private static final String DESIGN = "/design";
+
     private SheetCalculator() {}
 
     /** The angles of a design. */
@@ -140,10 +143,10 @@ public final class SheetCalculator {
      * @throws ImpossibleDesignException if the design cannot exist
      */
     public static AssemblyAnswer assembly(AssemblyRequest request) {
-        Design design = Design.of(request.design());
+        Design design = Design.of(request.design(), DESIGN);
         AssemblyPlan plan = AssemblyCalculator.plan(request, design);
         List<Finding> findings = new ArrayList<>(AssemblyFindings.of(plan));
-        SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within("/design")));
+        SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within(DESIGN)));
         return new AssemblyAnswer(design.request(), plan, sorted(findings), ASSEMBLY_CAUTIONS);
     }
 

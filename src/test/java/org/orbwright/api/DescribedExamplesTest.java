@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
+import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.Sheet;
@@ -36,6 +37,7 @@ class DescribedExamplesTest {
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
+        collect(post("/v1/assembly", request("planAssembly/white-glue")), AssemblyAnswer.class, examples);
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);
