@@ -44,7 +44,7 @@ public record AssemblyPlan(
             @Describe(value = "The set of segments that all their panels are from.", example = "\"UPRIGHT\"")
             BandSet set,
 
-            @Describe(value = "How many spheres.", example = "2")
+            @Describe(value = "How many spheres.", example = "1")
             int spheres) {}
 
     /** One of the two halves of the solid. */
@@ -117,7 +117,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The seams between the caps, in order around the loop with the first cap on the left.",
-                    example = "[1,4,7,8,20,25,28,24,18,13]")
+                    example = "[5,7,27,18,19,22,15,14,12,11]")
             List<Integer> loop) {
 
         /** Copies the list. */
@@ -154,7 +154,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The panels that are added, in their order; none in the closing stage.",
-                    example = "[0,1,2,3,5,6]")
+                    example = "[0,1,2,4,6,8]")
             List<Integer> panels,
 
             @Describe("The seams that are glued, in their order.")
@@ -172,7 +172,7 @@ public record AssemblyPlan(
     /** One seam. */
     @Describe("One seam between two panels.")
     public record GluedSeam(
-            @Describe(value = "Number of the seam.", example = "0", max = 400)
+            @Describe(value = "Number of the seam.", example = "3", max = 400)
             int seam,
 
             @Describe(value = "Number of the panel that is added.", example = "1", max = 200)
@@ -191,14 +191,14 @@ public record AssemblyPlan(
                     value = "Depth of the seam along the bevel, where both panels have wood: (thickness - land) /"
                             + " sin(bevel), the smaller one of the two.",
                     quantity = Quantity.LENGTH,
-                    example = "28.2139")
+                    example = "28.2137")
             double depth,
 
             @Describe(
                     value = "Area of the seam. It grows shorter towards the hollow, as all seams point to the solid's"
                             + " centre.",
                     quantity = Quantity.AREA,
-                    example = "1847.111")
+                    example = "1847.102")
             double area) {}
 
     /** All the glue. */
@@ -213,13 +213,13 @@ public record AssemblyPlan(
             @Describe(
                     value = "Length of all joints and seams of one sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "6178.8183")
+                    example = "6178.8182")
             double glueLength,
 
             @Describe(
                     value = "Area of all joints and seams of one sphere.",
                     quantity = Quantity.AREA,
-                    example = "164374.42")
+                    example = "164374.208")
             double glueArea,
 
             @Describe(value = "Glue for one sphere.", quantity = Quantity.GRAMS, example = "29.587")

@@ -61,10 +61,20 @@ record FlatFace(List<Vector2D> corners) {
         for (int i = 0; i < corners.size(); i++) {
             Vector2D from = corner(i);
             Vector2D along = corner(i + 1).subtract(from).normalize();
-            if (other.corners.stream().allMatch(each -> along.signedArea(each.subtract(from)) < TOUCHING)) {
+            if (other.isBeyond(from, along)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Whether the whole face lies to the right of a line. */
+    private boolean isBeyond(Vector2D from, Vector2D along) {
+        for (Vector2D corner : corners) {
+            if (along.signedArea(corner.subtract(from)) > TOUCHING) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -9,10 +9,10 @@ public record GlueWork(
         @Describe(value = "Seams, or joints of a panel, that are glued.", example = "5", max = 1000)
         int seams,
 
-        @Describe(value = "Their length together.", quantity = Quantity.LENGTH, example = "324.289")
+        @Describe(value = "Their length together.", quantity = Quantity.LENGTH, example = "324.2891")
         double glueLength,
 
-        @Describe(value = "Area of the faces that meet there.", quantity = Quantity.AREA, example = "9080.091")
+        @Describe(value = "Area of the faces that meet there.", quantity = Quantity.AREA, example = "9080.096")
         double glueArea,
 
         @Describe(value = "Glue for it.", quantity = Quantity.GRAMS, example = "1.634")

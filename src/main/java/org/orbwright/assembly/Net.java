@@ -8,10 +8,10 @@ import org.orbwright.quantity.Quantity;
 @Describe("The outer faces of all panels laid flat at true size, seen from outside, joined along hinges of tape so that"
         + " none overlaps another. Coordinates run to the right and upwards from the layout's lower left.")
 public record Net(
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "610.4123")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "484.4682")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "355.7461")
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "614.3422")
         double height,
 
         @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
@@ -50,10 +50,10 @@ public record Net(
     /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "266.8575")
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "185.0504")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "117.3274")
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "307.1711")
             double y) {}
 
     /** One edge of a panel in the layout. */

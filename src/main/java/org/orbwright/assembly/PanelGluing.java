@@ -68,7 +68,7 @@ public record PanelGluing(
             @Describe(
                     value = "Area of the joint: the leg by the panel's thickness, as panels are bevelled later.",
                     quantity = Quantity.AREA,
-                    example = "1816.018")
+                    example = "1816.019")
             double area) {}
 
     /** One stage of a panel. */

@@ -191,7 +191,8 @@ class NetCalculatorTest {
                 .vector()
                 .distance(solid.vertices().get(edge.to()).vector());
         return solid.edgeKinds().stream()
-                .filter(kind -> new HashSet<>(List.of(kind.face(), kind.neighbour())).equals(new HashSet<>(List.of(one, other))))
+                .filter(kind -> new HashSet<>(List.of(kind.face(), kind.neighbour()))
+                        .equals(new HashSet<>(List.of(one, other))))
                 .filter(kind -> Math.abs(kind.length() - length) < 1e-9)
                 .mapToDouble(EdgeKind::dihedral)
                 .findFirst()

@@ -96,8 +96,8 @@ final class DrawnDesigns {
                         SurvivalDrawing.draw(design, panel.face(), panel.places(), set, 21));
             }
             drawings.put("sphere " + set, SphereDrawing.draw(design, set, 0.5, 0.4));
-            drawings.put("net " + set, NetDrawing.draw(design, set));
         }
+        drawings.put("net", NetDrawing.draw(design, BandSet.UPRIGHT));
         drawings.put("section", SectionDrawing.draw(design));
         return drawings;
     }

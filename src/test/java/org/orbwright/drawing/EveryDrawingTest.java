@@ -97,7 +97,7 @@ class EveryDrawingTest {
     void tellsUprightFromInverted() {
         Design design = DrawnDesigns.example("dodecahedron-two-spheres");
         var drawings = DrawnDesigns.drawings(design);
-        for (String kind : new String[] {"panel pentagon", "survival pentagon", "sphere ", "net "}) {
+        for (String kind : new String[] {"panel pentagon", "survival pentagon", "sphere "}) {
             assertNotEquals(
                     SvgWriter.write(drawings.get(kind + BandSet.UPRIGHT)),
                     SvgWriter.write(drawings.get(kind + BandSet.INVERTED)));

@@ -1,6 +1,7 @@
 package org.orbwright.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.orbwright.assembly.Net;
@@ -76,7 +78,7 @@ class NetDrawingTest {
                     .map(NetEdge::partner)
                     .forEach(partner -> expected.add(String.valueOf(partner)));
             List<Label> inside =
-                    open.stream().filter(label -> outline.contains(box(label))).toList();
+                    open.stream().filter(label -> holds(outline, box(label))).toList();
             assertEquals(
                     expected.stream().sorted().toList(),
                     inside.stream().map(Label::text).sorted().toList(),
@@ -89,7 +91,7 @@ class NetDrawingTest {
     @ParameterizedTest
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void noLabelOverlapsAnother(String solid) {
-        List<Polygon> boxes = NetDrawing.draw(design(solid), BandSet.UPRIGHT).marks().stream()
+        List<Envelope> boxes = NetDrawing.draw(design(solid), BandSet.UPRIGHT).marks().stream()
                 .filter(Label.class::isInstance)
                 .map(mark -> box((Label) mark))
                 .toList();
@@ -101,17 +103,14 @@ class NetDrawingTest {
     }
 
     /** The room that a label takes: digits and capitals are about 0.72 of their size high. */
-    private static Polygon box(Label label) {
+    private static Envelope box(Label label) {
         double width = Lettering.width(label.text(), label.size());
         double left = label.x() - (label.anchor() == Anchor.MIDDLE ? width / 2 : 0);
-        double top = label.y() - 0.72 * label.size();
-        return JTS.createPolygon(new Coordinate[] {
-            new Coordinate(left, top),
-            new Coordinate(left + width, top),
-            new Coordinate(left + width, label.y()),
-            new Coordinate(left, label.y()),
-            new Coordinate(left, top)
-        });
+        return new Envelope(left, left + width, label.y() - 0.72 * label.size(), label.y());
+    }
+
+    private static boolean holds(Polygon outline, Envelope box) {
+        return outline.getEnvelopeInternal().contains(box) && outline.contains(JTS.toGeometry(box));
     }
 
     @ParameterizedTest
@@ -139,6 +138,18 @@ class NetDrawingTest {
         }
         double surface = design.solid().surfaceArea() * design.edge() * design.edge();
         assertEquals(surface, drawn, 1e-3 * surface);
+    }
+
+    @Test
+    void tellsUprightFromInverted() {
+        Design twoSets = DrawnDesigns.example("dodecahedron-two-spheres");
+        assertNotEquals(
+                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.UPRIGHT)),
+                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.INVERTED)));
+        Design oneSet = DrawnDesigns.example("cube-with-chevrons");
+        assertEquals(
+                NetDrawing.draw(oneSet, BandSet.UPRIGHT).marks().size(),
+                NetDrawing.draw(oneSet, BandSet.INVERTED).marks().size());
     }
 
     @Test
