@@ -11,6 +11,7 @@ import org.eclipse.microprofile.openapi.models.media.MediaType;
 import org.eclipse.microprofile.openapi.models.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
+import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.WidthRequest;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.design.DesignRequest;
@@ -18,6 +19,7 @@ import org.orbwright.explore.SweepRequest;
 import org.orbwright.inlay.InlayRequest;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.sheet.AnglesAnswer;
+import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.BandsAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.InlayAnswer;
@@ -57,6 +59,8 @@ public class ContractFilter implements OASFilter {
             StockAnswer.class,
             CutsAnswer.class,
             PurchasesAnswer.class,
+            AssemblyRequest.class,
+            AssemblyAnswer.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,

@@ -22,6 +22,7 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
 import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SectionDrawing;
@@ -177,6 +178,22 @@ public class DrawingsResource {
         StockPlan plan = StockCalculator.plan(stock, design);
         int number = Query.whole("board", board, 1, BoardDrawing.count(plan), "1");
         return answer(BoardDrawing.draw(design, plan, number), width, request);
+    }
+
+    @POST
+    @Path("/net")
+    @Operation(
+            operationId = "drawNet",
+            summary = "The panels laid flat",
+            description = "The outer faces of all panels of one sphere at true size, laid flat as they are taped"
+                    + " together: numbers, bands, hinges, and at every free edge the number of the panel that it is"
+                    + " glued to.")
+    public Response net(
+            DesignRequest design,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
+            @Context Request request) {
+        return answer(NetDrawing.draw(Design.of(design), set(set)), width, request);
     }
 
     private static String face(Design design, String face) {

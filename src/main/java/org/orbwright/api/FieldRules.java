@@ -49,7 +49,8 @@ record FieldRules(
         boolean notBlank,
         FieldRules items) {
     /** Quantities whose unit is said with their bounds. */
-    private static final Set<Quantity> NAMED = EnumSet.of(Quantity.LENGTH, Quantity.PERCENT, Quantity.CELSIUS);
+    private static final Set<Quantity> NAMED =
+            EnumSet.of(Quantity.LENGTH, Quantity.PERCENT, Quantity.CELSIUS, Quantity.SPREAD, Quantity.MINUTES);
 
     /**
      * Whether a record is a request or part of one: those are named so. They are in their author's units, may hold null

@@ -50,6 +50,23 @@ public record Design(
         return new DesignBuilder(request).build();
     }
 
+    /**
+     * The design that is part of a larger request.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @param pointer JSON pointer to it in the larger request, to which what it breaks then points
+     * @throws ImpossibleDesignException if it cannot exist, with every rule that it breaks
+     */
+    public static Design of(DesignRequest request, String pointer) {
+        try {
+            return of(request);
+        } catch (ImpossibleDesignException e) {
+            throw new ImpossibleDesignException(e.violations().stream()
+                    .map(violation -> violation.within(pointer))
+                    .toList());
+        }
+    }
+
     /** One panel for each face kind, for what does not depend on the lamination. */
     public List<Panel> facePanels() {
         List<Panel> distinct = new ArrayList<>();

@@ -35,4 +35,10 @@ public record Violation(
                 value = "What is allowed instead.",
                 example = "\"0.001 to 100000 in the design's unit\"",
                 optional = true)
-        String allowed) {}
+        String allowed) {
+
+    /** The same violation in a part of a larger request. */
+    Violation within(String pointer) {
+        return new Violation(pointer + path, code, message, rejected, allowed);
+    }
+}

@@ -89,7 +89,8 @@ public final class PanelDrawing {
         if (panel.kind().segments().size() > 1 || panel.kind().segments().get(0).mirroredCount() > 0) {
             plan.places().forEach(this::letter);
         }
-        double captionTop = scaleBar(bottom);
+        marks.addAll(ScaleBar.marks(design.unit(), width, bottom));
+        double captionTop = bottom + ScaleBar.HEIGHT * letters;
         List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
         marks.addAll(Callout.text(width * 0.03, captionTop, letters, Anchor.START, lines));
         double key = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
@@ -144,18 +145,6 @@ public final class PanelDrawing {
         Point at = onSheet(place.at(new Point(piece.base() + 1.3 * letters, along)));
         String name = piece.segment() + (piece.mirrored() ? "*" : "");
         marks.add(new Label(at.x(), at.y() + 0.36 * letters, letters, Anchor.MIDDLE, name));
-    }
-
-    /** A line of known length, to check the scale of a print; returns where it ends below. */
-    private double scaleBar(double from) {
-        double unit = design.unit().millimetres();
-        double length = Ticks.step(width / 8 / unit);
-        double x = width * 0.03;
-        double y = from + letters / 2;
-        marks.add(Callout.dimension(x, y, x + length * unit, y, letters / 3));
-        String text = Ticks.write(length) + " " + design.unit().symbol() + " when printed at true size";
-        marks.add(new Label(x + length * unit + letters, y + 0.36 * letters, letters, Anchor.START, text));
-        return from + 1.5 * letters;
     }
 
     private PathData path(Place place, List<Point> points, boolean closed) {

@@ -36,7 +36,13 @@ public enum Quantity {
     /** How far a wood moves: a share of a dimension for each percent of moisture content. */
     MOVEMENT(0, "as a share of the dimension for each percent of moisture content"),
     /** An amount of money. */
-    MONEY(0, "in the currency of the prices");
+    MONEY(0, "in the currency of the prices"),
+    /** A small mass, kilograms inside, grams outside. */
+    GRAMS(0, "in grams"),
+    /** A mass of glue on an area; the same inside and outside, whatever the unit of lengths is. */
+    SPREAD(0, "in grams per square metre"),
+    /** A time in minutes; the same inside and outside. */
+    MINUTES(0, "in minutes");
 
     private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
 
@@ -60,7 +66,8 @@ public enum Quantity {
             case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
             case CUBIC_METRES -> 1e-9;
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
-            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY -> 1;
+            case GRAMS -> 1000;
+            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY, SPREAD, MINUTES -> 1;
         };
     }
 
@@ -76,6 +83,7 @@ public enum Quantity {
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
             case NONE, UNIT_EDGE -> 12;
+            case GRAMS, SPREAD, MINUTES -> 3;
             case DENSITY -> 1;
         };
     }

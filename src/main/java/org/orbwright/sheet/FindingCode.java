@@ -46,6 +46,10 @@ public enum FindingCode {
     SEAM_IN_SEGMENT,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
+    /** Seams that close at once take longer than the glue stays open. */
+    OPEN_TIME_SHORT,
+    /** A work is shared out over several stages to fit into the open time. */
+    STAGES_ADDED,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN,
     /** How far a wood moves is not known. */

@@ -6,11 +6,15 @@ import static org.orbwright.sheet.Caution.Step.GLUING;
 import static org.orbwright.sheet.Caution.Step.INLAYING;
 import static org.orbwright.sheet.Caution.Step.MOUNTING;
 import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.SANDING;
 import static org.orbwright.sheet.Caution.Step.TURNING;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.orbwright.assembly.AssemblyCalculator;
+import org.orbwright.assembly.AssemblyPlan;
+import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
@@ -45,6 +49,10 @@ public final class SheetCalculator {
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
 
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
+    private static final List<Caution> ASSEMBLY_CAUTIONS = Cautions.of(BEVELLING, GLUING, SANDING);
+
+    /** Where a larger request holds the design. */
+    private static final String DESIGN = "/design";
 
     private SheetCalculator() {}
 
@@ -150,6 +158,20 @@ public final class SheetCalculator {
         StockAnswer answer = stock(request);
         ShoppingList shopping = ShoppingList.of(answer.stock());
         return new PurchasesAnswer(answer.design(), shopping, answer.findings(), answer.cautions());
+    }
+
+    /**
+     * The order in which a design is glued up.
+     *
+     * @param request the design and the glue, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist
+     */
+    public static AssemblyAnswer assembly(AssemblyRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        AssemblyPlan plan = AssemblyCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(AssemblyFindings.of(plan));
+        SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within(DESIGN)));
+        return new AssemblyAnswer(design.request(), plan, sorted(findings), ASSEMBLY_CAUTIONS);
     }
 
     /**

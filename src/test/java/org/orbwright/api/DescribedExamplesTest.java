@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
+import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
@@ -40,6 +41,7 @@ class DescribedExamplesTest {
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
         collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);
         collect(post("/v1/stock/purchases", request("planStock/two-lanterns")), PurchasesAnswer.class, examples);
+        collect(post("/v1/assembly", request("planAssembly/white-glue")), AssemblyAnswer.class, examples);
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);

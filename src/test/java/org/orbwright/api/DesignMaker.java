@@ -37,6 +37,7 @@ final class DesignMaker {
     };
 
     private static final Map<String, String> EXAMPLES = Map.of(
+            "AssemblyRequest", example("planAssembly"),
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
             "MovementRequest", example("calculateMovement"),

@@ -31,7 +31,7 @@ class DrawingsHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"panel", "sphere", "survival", "section"})
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
     void anSvgIsAnsweredUnlessAnotherFormIsAskedFor(String drawing) {
         design().post("/v1/drawings/" + drawing)
                 .then()
@@ -42,7 +42,7 @@ class DrawingsHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"panel", "sphere", "survival", "section"})
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
     void aPngHasTheWidthAskedFor(String drawing) throws IOException {
         byte[] png = design().accept("image/png")
                 .queryParam("width", 321)
@@ -86,6 +86,8 @@ class DrawingsHttpTest {
         "sphere, elevation, 90.5, -90 to 90",
         "survival, stations, 1, 'a whole number, 2 to 91'",
         "survival, places, SOME, one of ALL",
+        "net, set, BOTH, 'one of UPRIGHT, INVERTED'",
+        "net, width, wide, 'a whole number, 100 to 4000'",
         "section, width, 99999, 'a whole number, 100 to 4000'"
     })
     void aWrongParameterIsNamedWithWhatIsAllowed(String drawing, String name, String value, String allowed) {

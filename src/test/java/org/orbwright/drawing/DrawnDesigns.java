@@ -97,6 +97,7 @@ final class DrawnDesigns {
             }
             drawings.put("sphere " + set, SphereDrawing.draw(design, set, 0.5, 0.4));
         }
+        drawings.put("net", NetDrawing.draw(design, BandSet.UPRIGHT));
         drawings.put("section", SectionDrawing.draw(design));
         return drawings;
     }

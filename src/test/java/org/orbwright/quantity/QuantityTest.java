@@ -39,6 +39,9 @@ class QuantityTest {
         assertEquals(1, Quantity.PERCENT.factor(unit));
         assertEquals(1, Quantity.CELSIUS.factor(unit));
         assertEquals(1, Quantity.MOVEMENT.factor(unit));
+        assertEquals(1000, Quantity.GRAMS.factor(unit));
+        assertEquals(1, Quantity.SPREAD.factor(unit));
+        assertEquals(1, Quantity.MINUTES.factor(unit));
     }
 
     @ParameterizedTest
@@ -53,7 +56,7 @@ class QuantityTest {
     @CsvSource({
         "LENGTH, 4, 5", "AREA, 3, 6", "VOLUME, 1, 5", "BOARD_FEET, 4, 4", "CUBIC_METRES, 8, 8", "ANGLE, 4, 4",
         "CATALOGUE_ANGLE, 10, 10", "UNIT_EDGE, 12, 12", "RATIO, 6, 6", "MASS, 4, 4", "DENSITY, 1, 1", "NONE, 12, 12",
-        "PERCENT, 4, 4", "CELSIUS, 4, 4", "MOVEMENT, 8, 8"
+        "PERCENT, 4, 4", "CELSIUS, 4, 4", "MOVEMENT, 8, 8", "GRAMS, 3, 3", "SPREAD, 3, 3", "MINUTES, 3, 3"
     })
     void decimals(Quantity quantity, int metric, int inches) {
         assertEquals(metric, quantity.decimals(LengthUnit.MM));

@@ -93,9 +93,20 @@ final class AnswerNumbers {
     private static int dimension(Quantity quantity) {
         return switch (quantity) {
             case LENGTH -> 1;
-            case AREA -> 2;
+            case AREA, GRAMS -> 2;
             case VOLUME, BOARD_FEET, CUBIC_METRES, MASS -> 3;
-            case NONE, ANGLE, CATALOGUE_ANGLE, UNIT_EDGE, RATIO, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY -> 0;
+            case NONE,
+                    ANGLE,
+                    CATALOGUE_ANGLE,
+                    UNIT_EDGE,
+                    RATIO,
+                    DENSITY,
+                    PERCENT,
+                    CELSIUS,
+                    MOVEMENT,
+                    MONEY,
+                    SPREAD,
+                    MINUTES -> 0;
         };
     }
 }

@@ -1,0 +1,32 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.assembly.AssemblyRequest;
+import org.orbwright.sheet.AssemblyAnswer;
+import org.orbwright.sheet.SheetCalculator;
+
+/** From loose segments to the glued solid. */
+@Path("/v1/assembly")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+@Tag(name = "Assembly", description = "In which order the parts are glued.")
+public class AssemblyResource {
+    @POST
+    @Operation(
+            operationId = "planAssembly",
+            summary = "The order of gluing, with glue and open time, and the panels laid flat",
+            description = "Stages from segments to panels, from panels to two caps of equal number and from the caps"
+                    + " to the solid: in each the seams with their lengths and areas, the glue, and the time against"
+                    + " the glue's open time, shared out over more stages where it does not fit. Every panel with its"
+                    + " number and its neighbours, and a flat layout in which panels are taped together without"
+                    + " overlap.")
+    public AssemblyAnswer plan(AssemblyRequest request) {
+        return SheetCalculator.assembly(request);
+    }
+}

@@ -1,0 +1,109 @@
+package org.orbwright.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.orbwright.assembly.AssemblyPlan.AssembledPanel;
+import org.orbwright.assembly.AssemblyPlan.Cap;
+import org.orbwright.assembly.AssemblyPlan.CapSeam;
+import org.orbwright.assembly.AssemblyPlan.GlueTotals;
+import org.orbwright.assembly.AssemblyPlan.PanelNeighbour;
+import org.orbwright.assembly.AssemblyPlan.SolidStage;
+import org.orbwright.assembly.AssemblyPlan.SphereSet;
+import org.orbwright.assembly.PanelGluing.PanelJoint;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.solid.Face;
+import org.orbwright.solid.Solid;
+
+/** Plans how a design is glued up. The same design and glue always have the same plan. */
+public final class AssemblyCalculator {
+    private final Design design;
+    private final Solid solid;
+    private final Glue glue;
+    private final Neighbourhood neighbourhood;
+    private final Caps caps;
+
+    private AssemblyCalculator(AssemblyRequest request, Design design) {
+        this.design = design;
+        this.solid = design.solid();
+        this.glue = Glue.of(request.glue());
+        this.neighbourhood = new Neighbourhood(solid);
+        this.caps = CapFinder.find(solid);
+    }
+
+    /**
+     * The order of gluing, and the flat layout of the panels.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @param design the request's design
+     */
+    public static AssemblyPlan plan(AssemblyRequest request, Design design) {
+        return new AssemblyCalculator(request, design).plan();
+    }
+
+    private AssemblyPlan plan() {
+        List<PanelGluing> gluings = design.facePanels().stream()
+                .map(panel -> PanelStages.of(design, panel, glue))
+                .toList();
+        List<SolidStage> stages = SolidStages.of(design, glue, caps, neighbourhood);
+        return new AssemblyPlan(
+                glue,
+                spheres(),
+                gluings,
+                panels(),
+                new CapSeam(caps.through(), caps.number(), caps.flat(), caps.loop()),
+                stages,
+                totals(gluings, stages),
+                NetCalculator.calculate(design));
+    }
+
+    /** Every second sphere is made from the inverted set, where there is one. */
+    private List<SphereSet> spheres() {
+        boolean twoSets =
+                design.panels().stream().anyMatch(panel -> panel.lamination().sets() == 2);
+        int inverted = twoSets ? design.copies() / 2 : 0;
+        List<SphereSet> spheres = new ArrayList<>();
+        spheres.add(new SphereSet(BandSet.UPRIGHT, design.copies() - inverted));
+        if (inverted > 0) {
+            spheres.add(new SphereSet(BandSet.INVERTED, inverted));
+        }
+        return spheres;
+    }
+
+    private List<AssembledPanel> panels() {
+        List<AssembledPanel> panels = new ArrayList<>();
+        for (Face face : solid.faces()) {
+            int number = panels.size();
+            List<PanelNeighbour> neighbours = new ArrayList<>();
+            for (int place = 0; place < neighbourhood.sides(number); place++) {
+                neighbours.add(
+                        new PanelNeighbour(neighbourhood.panel(number, place), neighbourhood.seam(number, place)));
+            }
+            Cap cap = caps.first().get(number) ? Cap.FIRST : Cap.SECOND;
+            panels.add(new AssembledPanel(number, face.kind(), face.mirrored(), cap, neighbours));
+        }
+        return panels;
+    }
+
+    private GlueTotals totals(List<PanelGluing> gluings, List<SolidStage> stages) {
+        int joints = gluings.stream()
+                .mapToInt(panel -> panel.perSphere() * panel.joints().size())
+                .sum();
+        double length = inPanels(gluings, PanelJoint::length)
+                + stages.stream()
+                        .mapToDouble(stage -> stage.glue().glueLength())
+                        .sum();
+        double area = inPanels(gluings, PanelJoint::area)
+                + stages.stream().mapToDouble(stage -> stage.glue().glueArea()).sum();
+        return new GlueTotals(
+                joints, solid.edges().size(), length, area, glue.mass(area), glue.mass(area) * design.copies());
+    }
+
+    private static double inPanels(List<PanelGluing> gluings, ToDoubleFunction<PanelJoint> size) {
+        return gluings.stream()
+                .mapToDouble(panel -> panel.perSphere()
+                        * panel.joints().stream().mapToDouble(size).sum())
+                .sum();
+    }
+}

@@ -1,0 +1,230 @@
+package org.orbwright.assembly;
+
+import java.util.List;
+import org.orbwright.design.BandSet;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** The order in which segments are glued to panels, panels to two caps and the caps to the solid. */
+@Describe("The order in which segments are glued to panels, panels to two caps and the caps to the solid, and the"
+        + " flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from 0, seams as it"
+        + " lists its edges from 0, in pictures and inlays too.")
+public record AssemblyPlan(
+        Glue glue,
+
+        @Describe("The spheres to be made. All panels of a sphere are from one set.")
+        List<SphereSet> spheres,
+
+        @Describe("The first part of the work: segments to panels, for each face kind.")
+        List<PanelGluing> panelGluings,
+
+        @Describe("The panels of one sphere with their neighbours.")
+        List<AssembledPanel> panels,
+
+        CapSeam caps,
+
+        @Describe("The second part of the work: the stages in which the panels of one sphere are glued to the solid."
+                + " Every seam is glued in exactly one of them; the glue of each has to be hard before the next.")
+        List<SolidStage> stages,
+
+        GlueTotals totals,
+        Net net) {
+
+    /** Copies the lists. */
+    public AssemblyPlan {
+        spheres = List.copyOf(spheres);
+        panelGluings = List.copyOf(panelGluings);
+        panels = List.copyOf(panels);
+        stages = List.copyOf(stages);
+    }
+
+    /** Spheres that are made from one set. */
+    @Describe("Spheres that are made from one set.")
+    public record SphereSet(
+            @Describe(value = "The set of segments that all their panels are from.", example = "\"UPRIGHT\"")
+            BandSet set,
+
+            @Describe(value = "How many spheres.", example = "1")
+            int spheres) {}
+
+    /** One of the two halves of the solid. */
+    public enum Cap {
+        /** The cap around the axis' start. */
+        FIRST,
+        /** The cap opposite. */
+        SECOND
+    }
+
+    /** One panel of the solid. */
+    @Describe("One panel of the solid.")
+    public record AssembledPanel(
+            @Describe(value = "Number of the panel.", example = "0", max = 200)
+            int panel,
+
+            @Describe(value = "Its face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(value = "Whether it is the mirror image of its kind's first panel.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "The cap that it is in.", example = "\"FIRST\"")
+            Cap cap,
+
+            @Describe("Its neighbours, counter-clockwise seen from outside: the first at its first segment, and so"
+                    + " on.")
+            List<PanelNeighbour> neighbours) {
+
+        /** Copies the list. */
+        public AssembledPanel {
+            neighbours = List.copyOf(neighbours);
+        }
+    }
+
+    /** One neighbour of a panel. */
+    @Describe("One neighbour of a panel.")
+    public record PanelNeighbour(
+            @Describe(value = "Number of the neighbour.", example = "2", max = 200)
+            int panel,
+
+            @Describe(value = "Number of the seam between the two.", example = "0", max = 400)
+            int seam) {}
+
+    /** What the axis of the caps runs through. */
+    public enum AxisThrough {
+        /** The middle of a face. */
+        FACE,
+        /** A corner. */
+        CORNER,
+        /** The middle of an edge. */
+        EDGE
+    }
+
+    /** How the solid is parted into two caps. */
+    @Describe("How the solid is parted into two caps, equal in number of panels, which are pushed together along an"
+            + " axis: every seam between them leans so that it closes. Together these seams are one closed loop.")
+    public record CapSeam(
+            @Describe(value = "What the axis runs through at the middle of the first cap.", example = "\"FACE\"")
+            AxisThrough axisThrough,
+
+            @Describe(value = "Number of that face, corner or edge in the catalogue.", example = "0", max = 400)
+            int axisNumber,
+
+            @Describe(
+                    value = "Whether the seam between the caps lies in one plane, so that both can be trued on a flat"
+                            + " disc; otherwise it is a zigzag.",
+                    example = "false")
+            boolean flat,
+
+            @Describe(
+                    value = "The seams between the caps, in order around the loop with the first cap on the left.",
+                    example = "[5,7,27,18,19,22,15,14,12,11]")
+            List<Integer> loop) {
+
+        /** Copies the list. */
+        public CapSeam {
+            loop = List.copyOf(loop);
+        }
+    }
+
+    /** What is glued in a stage of the solid. */
+    public enum SolidWork {
+        /** Panels of the first cap. */
+        FIRST_CAP,
+        /** Panels of the second cap. */
+        SECOND_CAP,
+        /** The two caps. */
+        CLOSING,
+        /** The remaining panels one by one onto the first cap. */
+        ONTO_FIRST_CAP
+    }
+
+    /** One stage of the solid. */
+    @Describe("One stage of the solid.")
+    public record SolidStage(
+            @Describe(value = "Number of the stage, from 1.", example = "1", min = 1, max = 400)
+            int stage,
+
+            @Describe(
+                    value = "What is glued: panels to the FIRST_CAP or the SECOND_CAP, the CLOSING seam between them,"
+                            + " or, where that does not fit into the open time but single panels do, the remaining"
+                            + " panels ONTO_FIRST_CAP. The same word again is the next part of a work that does not"
+                            + " fit into the open time.",
+                    example = "\"FIRST_CAP\"")
+            SolidWork work,
+
+            @Describe(
+                    value = "The panels that are added, in their order; none in the closing stage.",
+                    example = "[0,1,2,4,6,8]")
+            List<Integer> panels,
+
+            @Describe("The seams that are glued, in their order.")
+            List<GluedSeam> seams,
+
+            @Describe("Glue and time for the stage.") GlueWork glue) {
+
+        /** Copies the lists. */
+        public SolidStage {
+            panels = List.copyOf(panels);
+            seams = List.copyOf(seams);
+        }
+    }
+
+    /** One seam. */
+    @Describe("One seam between two panels.")
+    public record GluedSeam(
+            @Describe(value = "Number of the seam.", example = "3", max = 400)
+            int seam,
+
+            @Describe(value = "Number of the panel that is added.", example = "1", max = 200)
+            int panel,
+
+            @Describe(value = "Number of the panel that is there already.", example = "0", max = 200)
+            int neighbour,
+
+            @Describe(
+                    value = "Length of the seam, at the joint distance where it is longest.",
+                    quantity = Quantity.LENGTH,
+                    example = "76.245")
+            double length,
+
+            @Describe(
+                    value = "Depth of the seam along the bevel, where both panels have wood: (thickness - land) /"
+                            + " sin(bevel), the smaller one of the two.",
+                    quantity = Quantity.LENGTH,
+                    example = "28.2137")
+            double depth,
+
+            @Describe(
+                    value = "Area of the seam. It grows shorter towards the hollow, as all seams point to the solid's"
+                            + " centre.",
+                    quantity = Quantity.AREA,
+                    example = "1847.102")
+            double area) {}
+
+    /** All the glue. */
+    @Describe("All the glue.")
+    public record GlueTotals(
+            @Describe(value = "Joints inside the panels of one sphere.", example = "60", max = 1000)
+            int joints,
+
+            @Describe(value = "Seams of one sphere.", example = "30", max = 400)
+            int seams,
+
+            @Describe(
+                    value = "Length of all joints and seams of one sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "6178.8182")
+            double glueLength,
+
+            @Describe(
+                    value = "Area of all joints and seams of one sphere.",
+                    quantity = Quantity.AREA,
+                    example = "164374.208")
+            double glueArea,
+
+            @Describe(value = "Glue for one sphere.", quantity = Quantity.GRAMS, example = "29.587")
+            double glueMass,
+
+            @Describe(value = "Glue for all copies.", quantity = Quantity.GRAMS, example = "59.175")
+            double glueMassOfCopies) {}
+}

@@ -1,0 +1,95 @@
+package org.orbwright.assembly;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** The outer faces of all panels laid flat beside each other, joined along hinges, so that none overlaps another. */
+@Describe("The outer faces of all panels laid flat at true size, seen from outside, joined along hinges of tape so that"
+        + " none overlaps another. Coordinates run to the right and upwards from the layout's lower left.")
+public record Net(
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "484.4682")
+        double width,
+
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "614.3422")
+        double height,
+
+        @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
+        int root,
+
+        @Describe("The panels, in the order of their numbers.")
+        List<NetPanel> panels,
+
+        @Describe("The hinges, from the root outwards.") List<Hinge> hinges) {
+
+    /** Copies the lists. */
+    public Net {
+        panels = List.copyOf(panels);
+        hinges = List.copyOf(hinges);
+    }
+
+    /** One panel of the layout. */
+    @Describe("One panel of the flat layout.")
+    public record NetPanel(
+            @Describe(value = "Number of the panel.", example = "0", max = 200)
+            int panel,
+
+            @Describe("The corners of its outer face, counter-clockwise, in the order of the catalogue.")
+            List<NetCorner> corners,
+
+            @Describe("Its edges; each runs from the corner of the same place in the list to the next.")
+            List<NetEdge> edges) {
+
+        /** Copies the lists. */
+        public NetPanel {
+            corners = List.copyOf(corners);
+            edges = List.copyOf(edges);
+        }
+    }
+
+    /** One corner of a panel in the layout. */
+    @Describe("One corner of a panel in the flat layout.")
+    public record NetCorner(
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "185.0504")
+            double x,
+
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "307.1711")
+            double y) {}
+
+    /** One edge of a panel in the layout. */
+    @Describe("One edge of a panel in the flat layout.")
+    public record NetEdge(
+            @Describe(
+                    value = "Number of the seam that the edge becomes; a free edge's partner has the same.",
+                    example = "0",
+                    max = 400)
+            int seam,
+
+            @Describe(value = "Number of the panel on the other side of that seam.", example = "2", max = 200)
+            int partner,
+
+            @Describe(
+                    value = "Whether the partner hangs on this edge in the layout; a free edge is glued to its partner"
+                            + " when the layout is folded up.",
+                    example = "true")
+            boolean hinge) {}
+
+    /** One hinge of the layout. */
+    @Describe("One hinge of the flat layout.")
+    public record Hinge(
+            @Describe(value = "Number of the seam.", example = "0", max = 400)
+            int seam,
+
+            @Describe(value = "Number of the panel nearer to the root.", example = "0", max = 200)
+            int panel,
+
+            @Describe(value = "Number of the panel that hangs on it.", example = "2", max = 200)
+            int neighbour,
+
+            @Describe(
+                    value = "How far the neighbour is folded up: 180 degrees less the dihedral angle.",
+                    quantity = Quantity.ANGLE,
+                    example = "63.4349",
+                    max = 180)
+            double fold) {}
+}

@@ -1,0 +1,207 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.orbwright.assembly.Net;
+import org.orbwright.assembly.Net.NetEdge;
+import org.orbwright.assembly.Net.NetPanel;
+import org.orbwright.assembly.NetCalculator;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.PlanPolygon.Point;
+import org.orbwright.drawing.SegmentPatches.Patch;
+
+/**
+ * The panels of a sphere laid flat at true size and seen from outside, as they are taped together: with their bands,
+ * their numbers, the hinges between them, and at every free edge the number of the panel that it is glued to.
+ */
+public final class NetDrawing {
+    /** Margin at each side, as a share of the sheet's width. */
+    private static final double MARGIN = 0.04;
+    /** The sheet is at least this wide for a layout of height 1. */
+    private static final double SHEET_PER_HEIGHT = 0.8;
+    /** Radius of a panel's number, as a share of the base distance, and in letters. */
+    private static final double NUMBER_PER_BASE = 0.3;
+
+    private static final double LARGEST_NUMBER = 0.9;
+
+    private final Design design;
+    private final BandSet set;
+    private final Net net;
+    private final Legend legend;
+    private final double width;
+    private final double letters;
+    private final double left;
+    private final double bottom;
+    private final PathData[] woods;
+    private final PathData joints = new PathData();
+    private final PathData hinges = new PathData();
+    private final PathData free = new PathData();
+    private final List<Mark> numbers = new ArrayList<>();
+
+    private NetDrawing(Design design, BandSet set) {
+        this.design = design;
+        this.set = set;
+        this.net = NetCalculator.calculate(design);
+        this.legend = new Legend(design);
+        this.width = Math.max(net.width() / (1 - 2 * MARGIN), SHEET_PER_HEIGHT * net.height());
+        this.letters = Legend.letters(width);
+        this.left = (width - net.width()) / 2;
+        this.bottom = 4.5 * letters + net.height();
+        this.woods = new PathData[legend.species().size()];
+        for (int i = 0; i < woods.length; i++) {
+            woods[i] = new PathData();
+        }
+    }
+
+    /**
+     * Draws the panels of a sphere made from one set of segments.
+     *
+     * @param design the design
+     * @param set the set
+     */
+    public static Drawing draw(Design design, BandSet set) {
+        return new NetDrawing(design, set).drawing();
+    }
+
+    private Drawing drawing() {
+        net.panels().forEach(this::panel);
+        String name = "Panels of the " + design.solid().name() + ", laid flat";
+        List<Mark> marks = new ArrayList<>();
+        marks.add(Callout.heading(name, width, letters));
+        for (int i = 0; i < woods.length; i++) {
+            if (!woods[i].isEmpty()) {
+                marks.add(new Area(woods[i], legend.tone(legend.species().get(i)), Pen.THIN));
+            }
+        }
+        marks.add(new Line(joints, Pen.THIN));
+        marks.add(new Line(free, Pen.THICK));
+        marks.add(new Line(hinges, Pen.DASHED));
+        marks.addAll(numbers);
+        double scale = bottom + 2 * letters;
+        marks.addAll(ScaleBar.marks(design.unit(), width, scale));
+        double top = scale + ScaleBar.HEIGHT * letters;
+        List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
+        marks.addAll(Callout.text(width * 0.03, top, letters, Anchor.START, lines));
+        double key = top + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
+        marks.addAll(legend.marks(width, key));
+        return new Drawing(name, description(), width, key + legend.height(width), legend.species(), marks);
+    }
+
+    private void panel(NetPanel panel) {
+        List<SegmentPlace> places = places(panel);
+        for (int i = 0; i < places.size(); i++) {
+            SegmentPlace place = places.get(i);
+            for (Patch patch : place.patches(set)) {
+                int wood = legend.species().indexOf(patch.layer().band().species());
+                line(
+                        woods[wood],
+                        patch.polygon().points().stream().map(place::at).toList());
+                woods[wood].close();
+            }
+            line(joints, List.of(place.centre(), place.left()));
+            NetEdge edge = panel.edges().get(i);
+            if (!edge.hinge()) {
+                line(free, List.of(place.left(), place.right()));
+                partner(place, edge.partner());
+            } else if (isUpper(edge, panel)) {
+                line(hinges, List.of(place.left(), place.right()));
+            }
+        }
+        double room = NUMBER_PER_BASE * places.get(0).frame().piece().base();
+        Point centre = places.get(0).centre();
+        numbers.addAll(Callout.balloon(
+                centre.x(), centre.y(), Math.min(room, LARGEST_NUMBER * letters), String.valueOf(panel.panel())));
+    }
+
+    /** Each hinge is drawn once, with one of its two panels: dashes drawn twice would fill their gaps. */
+    private static boolean isUpper(NetEdge edge, NetPanel panel) {
+        return panel.panel() < edge.partner();
+    }
+
+    private List<SegmentPlace> places(NetPanel panel) {
+        List<SegmentFrame> frames =
+                SegmentFrame.of(design, design.solid().faces().get(panel.panel()));
+        List<Point> corners = panel.corners().stream()
+                .map(corner -> new Point(left + corner.x(), bottom - corner.y()))
+                .toList();
+        List<SegmentPlace> places = new ArrayList<>();
+        for (int i = 0; i < frames.size(); i++) {
+            places.add(new SegmentPlace(frames.get(i), corners.get(i), corners.get((i + 1) % corners.size())));
+        }
+        return places;
+    }
+
+    /** The number of the panel that a free edge is glued to, beside the middle of the edge. */
+    private void partner(SegmentPlace place, int number) {
+        String text = String.valueOf(number);
+        double base = place.frame().piece().base();
+        double room = Math.min(0.28 * base, 0.2 * place.frame().piece().baseLength());
+        double radius = Math.min(room, 0.65 * letters);
+        Point at = place.at(new Point(base - 1.25 * radius, 0));
+        double size = radius * (text.length() > 2 ? 0.95 : 1.25);
+        numbers.add(new Paper(new PathData().circle(at.x(), at.y(), radius), 1, Pen.NONE));
+        numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text));
+    }
+
+    private static void line(PathData path, List<Point> points) {
+        for (int i = 0; i < points.size(); i++) {
+            if (i == 0) {
+                path.moveTo(points.get(i).x(), points.get(i).y());
+            } else {
+                path.lineTo(points.get(i).x(), points.get(i).y());
+            }
+        }
+    }
+
+    private String caption() {
+        return "Outer faces up, " + design.say(net.width()) + " by " + design.say(net.height())
+                + ". Dashed: hinges of tape. In circles: the panels' numbers. At a free edge: the number of the panel"
+                + " that it is glued to.";
+    }
+
+    private String description() {
+        String tree = net.hinges().stream()
+                .map(hinge -> hinge.neighbour() + " on " + hinge.panel())
+                .collect(Collectors.joining(", "));
+        return "The outer faces of the " + net.panels().size() + " panels of a "
+                + design.solid().name() + " at true size, laid flat around panel " + net.root()
+                + " and seen from outside, with the bands of "
+                + legend.setName(set) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
+    }
+
+    /**
+     * A segment where it lies on the sheet.
+     *
+     * @param frame the segment
+     * @param left the corner at the left end of its base, seen with the base down
+     * @param right the corner at the right end
+     */
+    private record SegmentPlace(SegmentFrame frame, Point left, Point right) {
+        List<Patch> patches(BandSet set) {
+            return new SegmentPatches(frame.panel(), frame.piece(), DrawnFace.set(frame.panel(), set)).flat();
+        }
+
+        Point centre() {
+            return at(new Point(0, 0));
+        }
+
+        /** Where a point of the segment lies: along the base from its left end, and inwards from there. */
+        Point at(Point point) {
+            double length = Math.hypot(right.x() - left.x(), right.y() - left.y());
+            double cos = (right.x() - left.x()) / length;
+            double sin = (right.y() - left.y()) / length;
+            double along = frame.piece().left() + point.y();
+            double inwards = frame.piece().base() - point.x();
+            return new Point(left.x() + along * cos + inwards * sin, left.y() + along * sin - inwards * cos);
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
+
+/** The order of gluing through HTTP and the contract. */
+@QuarkusTest
+class AssemblyHttpTest {
+    private static ObjectNode example() {
+        return (ObjectNode)
+                Contract.json(JsonResources.in("requests/planAssembly").get("white-glue"));
+    }
+
+    private static ObjectNode glue(ObjectNode request) {
+        return (ObjectNode) request.path("glue");
+    }
+
+    private static ValidatableResponse answered(JsonNode request) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post("/v1/assembly")
+                .then()
+                .statusCode(200);
+    }
+
+    private static ValidatableResponse refused(JsonNode request, int status, String path, String code) {
+        return Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post("/v1/assembly")
+                .then()
+                .statusCode(status)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("violations", hasSize(1))
+                .body("violations[0].path", equalTo(path))
+                .body("violations[0].code", equalTo(code));
+    }
+
+    @Test
+    void theStagesOfTheDodecahedron() {
+        answered(example())
+                .body("assembly.stages.work", equalTo(List.of("FIRST_CAP", "SECOND_CAP", "CLOSING")))
+                .body("assembly.stages.glue.seams", equalTo(List.of(10, 10, 10)))
+                .body("assembly.stages[0].seams[0].length", equalTo(76.245f))
+                .body("assembly.panelGluings[0].stages.work", equalTo(List.of("WHOLE")))
+                .body("assembly.spheres.set", equalTo(List.of("UPRIGHT", "INVERTED")))
+                .body("assembly.net.hinges", hasSize(11))
+                .body("cautions.step", hasItem("GLUING"));
+    }
+
+    @Test
+    void glueMayBeLeftOut() {
+        ObjectNode request = example();
+        request.remove("glue");
+        answered(request)
+                .body("assembly.glue.spread", equalTo(200))
+                .body("assembly.glue.openTime", equalTo(10))
+                .body("assembly.glue.mostSeams", equalTo(30));
+        request.set("glue", Contract.json("{\"openTime\": null}"));
+        answered(request).body("assembly.glue.openTime", equalTo(10));
+    }
+
+    @Test
+    void glueIsInGramsAndAreaInTheUnitOfTheDesign() {
+        ObjectNode inches = example();
+        ObjectNode design = (ObjectNode) Contract.json(
+                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json());
+        inches.set("design", design);
+        JsonNode totals = Contract.json(answered(inches).extract().asString()).at("/assembly/totals");
+        double squareMetres = totals.path("glueArea").asDouble() * 25.4 * 25.4 * 1e-6;
+        assertEquals(180 * squareMetres, totals.path("glueMass").asDouble(), 0.001);
+        assertEquals(
+                2 * totals.path("glueMass").asDouble(),
+                totals.path("glueMassOfCopies").asDouble(),
+                0.002);
+    }
+
+    @Test
+    void aShortOpenTimeIsFound() {
+        ObjectNode request = example();
+        glue(request).put("openTime", 0.1);
+        answered(request)
+                .body("assembly.glue.mostSeams", equalTo(0))
+                .body("findings[0].code", equalTo("OPEN_TIME_SHORT"))
+                .body("findings[0].message", containsString("open time of 0.1 min"));
+        glue(request).put("openTime", 3.6);
+        answered(request).body("findings.code", hasItem("STAGES_ADDED"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tetrahedron, 6", "cuboctahedron, 24", "deltoidal-icositetrahedron, 48"})
+    void otherSolidsHaveAnswersThatKeepTheContract(String name, int seams) {
+        ObjectNode request = example();
+        ObjectNode design = (ObjectNode) request.path("design");
+        Solid solid = SolidCatalogue.find(name).orElseThrow();
+        design.put("solid", name);
+        design.set(
+                "laminations",
+                Contract.JSON.valueToTree(solid.faceKinds().stream()
+                        .map(kind -> Contract.json("{\"face\": \"" + kind.face()
+                                + "\", \"bands\": [{\"species\": \"sugar maple\", \"width\": null}]}"))
+                        .toList()));
+        answered(request)
+                .body("assembly.panels", hasSize(solid.faces().size()))
+                .body("assembly.totals.seams", equalTo(seams));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "spread, 0, OUT_OF_RANGE, 1 to 2000 in grams per square metre",
+        "spread, 1e308, OUT_OF_RANGE, 1 to 2000 in grams per square metre",
+        "openTime, -3, OUT_OF_RANGE, 0.1 to 1440 in minutes",
+        "openTime, true, WRONG_TYPE, 0.1 to 1440 in minutes",
+        "seamsPerMinute, 0, OUT_OF_RANGE, 0.01 to 60",
+        "seamsPerMinute, [], WRONG_TYPE, 0.01 to 60"
+    })
+    void aWrongNumberIsNamedWithWhatIsAllowed(String field, String value, String code, String allowed) {
+        ObjectNode request = example();
+        glue(request).set(field, Contract.json(value));
+        refused(request, 400, "/glue/" + field, code).body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @Test
+    void whatIsUnknownOrMissingIsNamed() {
+        ObjectNode request = example();
+        glue(request).put("clamps", 4);
+        refused(request, 400, "/glue/clamps", "UNKNOWN_FIELD");
+        ObjectNode missing = example();
+        missing.remove("design");
+        refused(missing, 400, "/design", "MISSING");
+    }
+
+    @Test
+    void anImpossibleDesignIsPointedAtWithinTheRequest() {
+        ObjectNode request = example();
+        ((ObjectNode) request.path("design")).put("solid", "qube");
+        refused(request, 422, "/design/solid", "UNKNOWN_SOLID");
+        ObjectNode thick = example();
+        ((ObjectNode) thick.at("/design/panel")).put("thickness", 500);
+        refused(thick, 422, "/design/panel/thickness", "PANEL_TOO_THICK");
+    }
+}

@@ -1,0 +1,161 @@
+package org.orbwright.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.orbwright.assembly.Net;
+import org.orbwright.assembly.Net.NetEdge;
+import org.orbwright.assembly.Net.NetPanel;
+import org.orbwright.assembly.NetCalculator;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Pen;
+
+/** The panels laid flat, read back from the drawing. */
+class NetDrawingTest {
+    private static final GeometryFactory JTS = new GeometryFactory();
+    private static final String NUMBER = "[0-9]+";
+
+    private static Design design(String solid) {
+        return DrawnDesigns.on(solid, 0, 30, 0.5, null);
+    }
+
+    private static List<Label> numbers(Drawing drawing) {
+        return drawing.marks().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .filter(label -> label.anchor() == Anchor.MIDDLE && label.text().matches(NUMBER))
+                .toList();
+    }
+
+    private static List<List<Coordinate>> lines(Drawing drawing, Pen pen) {
+        List<List<Coordinate>> parts = new ArrayList<>();
+        for (Mark mark : drawing.marks()) {
+            if (mark instanceof Line line && line.pen() == pen) {
+                parts.addAll(DrawnPaths.parts(line.path()));
+            }
+        }
+        return parts;
+    }
+
+    /** A panel on the sheet, whose place follows from the layout's size and the sheet's. */
+    private static Polygon onSheet(NetPanel panel, Net net, Drawing drawing) {
+        double left = (drawing.width() - net.width()) / 2;
+        double bottom = 4.5 * Legend.letters(drawing.width()) + net.height();
+        List<Coordinate> ring = new ArrayList<>();
+        panel.corners().forEach(corner -> ring.add(new Coordinate(left + corner.x(), bottom - corner.y())));
+        ring.add(ring.get(0));
+        return JTS.createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void everyPanelHoldsItsNumberAndThoseOfItsFreeEdges(String solid) {
+        Design design = design(solid);
+        Net net = NetCalculator.calculate(design);
+        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        List<Label> open = new ArrayList<>(numbers(drawing));
+        for (NetPanel panel : net.panels()) {
+            Polygon outline = onSheet(panel, net, drawing);
+            List<String> expected = new ArrayList<>(List.of(String.valueOf(panel.panel())));
+            panel.edges().stream()
+                    .filter(edge -> !edge.hinge())
+                    .map(NetEdge::partner)
+                    .forEach(partner -> expected.add(String.valueOf(partner)));
+            List<Label> inside =
+                    open.stream().filter(label -> holds(outline, box(label))).toList();
+            assertEquals(
+                    expected.stream().sorted().toList(),
+                    inside.stream().map(Label::text).sorted().toList(),
+                    solid + " panel " + panel.panel());
+            open.removeAll(inside);
+        }
+        assertEquals(List.of(), open);
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void noLabelOverlapsAnother(String solid) {
+        List<Envelope> boxes = NetDrawing.draw(design(solid), BandSet.UPRIGHT).marks().stream()
+                .filter(Label.class::isInstance)
+                .map(mark -> box((Label) mark))
+                .toList();
+        for (int i = 0; i < boxes.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertTrue(boxes.get(i).disjoint(boxes.get(j)), solid + " " + boxes.get(i) + boxes.get(j));
+            }
+        }
+    }
+
+    /** The room that a label takes: digits and capitals are about 0.72 of their size high. */
+    private static Envelope box(Label label) {
+        double width = Lettering.width(label.text(), label.size());
+        double left = label.x() - (label.anchor() == Anchor.MIDDLE ? width / 2 : 0);
+        return new Envelope(left, left + width, label.y() - 0.72 * label.size(), label.y());
+    }
+
+    private static boolean holds(Polygon outline, Envelope box) {
+        return outline.getEnvelopeInternal().contains(box) && outline.contains(JTS.toGeometry(box));
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void hingesAreDashedOnceAndFreeEdgesThickTwice(String solid) {
+        Design design = design(solid);
+        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        int faces = design.solid().faces().size();
+        assertEquals(faces - 1, lines(drawing, Pen.DASHED).size());
+        assertEquals(
+                2 * (design.solid().edges().size() - faces + 1),
+                lines(drawing, Pen.THICK).size());
+    }
+
+    @Test
+    void bandsCoverThePanels() {
+        Design design = DrawnDesigns.example("truncated-icosidodecahedron");
+        double drawn = 0;
+        for (Mark mark : NetDrawing.draw(design, BandSet.INVERTED).marks()) {
+            if (mark instanceof Area area && area.path().toString().length() > 200) {
+                for (List<Coordinate> part : DrawnPaths.parts(area.path())) {
+                    drawn += JTS.createPolygon(part.toArray(new Coordinate[0])).getArea();
+                }
+            }
+        }
+        double surface = design.solid().surfaceArea() * design.edge() * design.edge();
+        assertEquals(surface, drawn, 1e-3 * surface);
+    }
+
+    @Test
+    void tellsUprightFromInverted() {
+        Design twoSets = DrawnDesigns.example("dodecahedron-two-spheres");
+        assertNotEquals(
+                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.UPRIGHT)),
+                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.INVERTED)));
+        Design oneSet = DrawnDesigns.example("cube-with-chevrons");
+        assertEquals(
+                NetDrawing.draw(oneSet, BandSet.UPRIGHT).marks().size(),
+                NetDrawing.draw(oneSet, BandSet.INVERTED).marks().size());
+    }
+
+    @Test
+    void saysWhichPanelHangsOnWhich() {
+        String description = NetDrawing.draw(design("cube"), BandSet.UPRIGHT).description();
+        assertTrue(description.contains("6 panels of a cube"), description);
+        assertTrue(description.contains("1 on 0"), description);
+    }
+}

@@ -1,0 +1,80 @@
+package org.orbwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.orbwright.assembly.Assemblies;
+import org.orbwright.fixture.Designs;
+import org.orbwright.sheet.Caution.Step;
+import org.orbwright.sheet.Finding.Severity;
+
+/** What is found about the order of gluing, on both sides of the open time. */
+class AssemblyFindingsTest {
+    private static List<Finding> found(FindingCode code, String solid, double mostSeams) {
+        return SheetCalculator.assembly(Assemblies.request(Designs.of(solid), mostSeams)).findings().stream()
+                .filter(finding -> finding.code() == code)
+                .toList();
+    }
+
+    private static void assertSays(List<Finding> found, Severity severity, String words) {
+        assertTrue(
+                found.stream()
+                        .anyMatch(finding -> finding.severity() == severity
+                                && finding.field().equals("/glue/openTime")
+                                && finding.message().contains(words)),
+                () -> words + " in " + found);
+    }
+
+    @Test
+    void nothingWhereEverythingFits() {
+        assertEquals(List.of(), found(FindingCode.OPEN_TIME_SHORT, "dodecahedron", 10));
+        assertEquals(List.of(), found(FindingCode.STAGES_ADDED, "dodecahedron", 10));
+    }
+
+    @Test
+    void stagesAreAddedWhereTheyHelp() {
+        assertEquals(List.of(), found(FindingCode.OPEN_TIME_SHORT, "dodecahedron", 9));
+        List<Finding> added = found(FindingCode.STAGES_ADDED, "dodecahedron", 9);
+        assertSays(
+                added, Severity.NOTE, "For the first cap 2 stages are needed: the open time of 9 min is enough for 9");
+        assertSays(added, Severity.NOTE, "To close two caps would take 10 min for 10 seams");
+    }
+
+    @Test
+    void whatClosesAtOnceAndDoesNotFitIsWarnedOf() {
+        List<Finding> cube = found(FindingCode.OPEN_TIME_SHORT, "cube", 2);
+        assertSays(
+                cube,
+                Severity.WARN,
+                "A stage of the closing of the two caps takes 6 min for 6 seams that close at once, longer than the"
+                        + " glue's open time of 2 min");
+        assertEquals(1, cube.size());
+    }
+
+    @Test
+    void aSingleSeamThatDoesNotFitIsWarnedOf() {
+        List<Finding> short0 = found(FindingCode.OPEN_TIME_SHORT, "cube", 0.5);
+        assertSays(
+                short0, Severity.WARN, "A stage of the first half of a square panel takes 1 min for one seam, longer");
+        assertSays(
+                short0, Severity.WARN, "A stage of the straight joint of a square panel takes 2 min for 2 seams that");
+    }
+
+    @Test
+    void oddPanelsHaveNoHalvesAndGluingHasItsCautions() {
+        AssemblyAnswer answer = SheetCalculator.assembly(Assemblies.request(Designs.of("dodecahedron"), 100));
+        assertEquals(
+                List.of("/design/solid"),
+                answer.findings().stream().map(Finding::field).toList());
+        assertEquals(FindingCode.NO_HALVES, answer.findings().get(0).code());
+        assertEquals(
+                List.of(Step.GENERAL, Step.GLUING, Step.BEVELLING, Step.SANDING),
+                answer.cautions().stream().map(Caution::step).toList());
+        assertEquals(
+                List.of(),
+                SheetCalculator.assembly(Assemblies.request(Designs.of("cube"), 100))
+                        .findings());
+    }
+}
