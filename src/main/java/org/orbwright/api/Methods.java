@@ -25,6 +25,7 @@ final class Methods {
                 SheetResource.class,
                 BandDesignResource.class,
                 StockResource.class,
+                ToleranceResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,
