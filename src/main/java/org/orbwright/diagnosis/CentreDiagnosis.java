@@ -5,9 +5,10 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /** What distances of faces say of the shell and its centre. */
-@Describe("What distances of faces from a point of reference say of the shell and its centre: the best centre is that of"
-        + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with the least"
-        + " sum of squares, each weighted by its uncertainty.")
+@Describe(
+        "What distances of faces from a point of reference say of the shell and its centre: the best centre is that of"
+                + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with the least"
+                + " sum of squares, each weighted by its uncertainty.")
 public record CentreDiagnosis(
         @Describe(value = "Faces that were measured.", example = "12", max = 200)
         int measured,
@@ -54,7 +55,7 @@ public record CentreDiagnosis(
                     value = "Where to: from the middle of the face, counter-clockwise from its first corner, seen from"
                             + " outside on the first disc. Left out where nothing is shifted.",
                     quantity = Quantity.ANGLE,
-                    example = "30.0",
+                    example = "328.6153",
                     max = 360,
                     optional = true)
             Double direction,
@@ -72,7 +73,7 @@ public record CentreDiagnosis(
             @Describe(
                     value = "How much further out than the fitted solid it is; below 0 further in.",
                     quantity = Quantity.LENGTH,
-                    example = "0.02",
+                    example = "0.0069",
                     min = -1e18)
             double deviation) {}
 }

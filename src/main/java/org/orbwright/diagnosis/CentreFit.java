@@ -113,8 +113,7 @@ final class CentreFit {
                 weighted[i][j] = plain[i][j] / readings.get(i).uncertainty();
             }
         }
-        double[] singular =
-                new SingularValueDecomposition(MatrixUtils.createRealMatrix(plain)).getSingularValues();
+        double[] singular = new SingularValueDecomposition(MatrixUtils.createRealMatrix(plain)).getSingularValues();
         if (singular[UNKNOWNS - 1] < DEGENERATE * singular[0]) {
             checks.refuse(
                     POINTER + "/faces",
@@ -179,8 +178,7 @@ final class CentreFit {
         Vector3D axis = solid.normal(face);
         Vector3D shift = centre.subtract(axis.multiply(axis.dot(centre)));
         Vector3D corner = solid.corner(face, 0);
-        Vector3D first =
-                corner.subtract(axis.multiply(axis.dot(corner))).normalize();
+        Vector3D first = corner.subtract(axis.multiply(axis.dot(corner))).normalize();
         double angle = Math.atan2(axis.cross(first).dot(shift), first.dot(shift));
         return new DiscShift(
                 discFace(),

@@ -35,8 +35,7 @@ final class Checks {
     }
 
     Reading length(double value, double resolution) {
-        return Reading.of(
-                design.unit().toMillimetres(value), design.unit().toMillimetres(resolution));
+        return Reading.of(design.unit().toMillimetres(value), design.unit().toMillimetres(resolution));
     }
 
     /** The panel of a face kind that a request names or, where there is just one, leaves out; null if it is broken. */

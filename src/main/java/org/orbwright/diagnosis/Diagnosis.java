@@ -54,7 +54,7 @@ public record Diagnosis(
             @Describe(
                     value = "Tip angle to set.",
                     quantity = Quantity.ANGLE,
-                    example = "72.0618",
+                    example = "72.0627",
                     min = -180,
                     max = 360)
             double tipAngle,
@@ -62,7 +62,7 @@ public record Diagnosis(
             @Describe(
                     value = "Mitre gauge setting for the left leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36.0309",
+                    example = "36.0313",
                     min = -180,
                     max = 360)
             double mitreGaugeLeft,
@@ -70,7 +70,7 @@ public record Diagnosis(
             @Describe(
                     value = "Mitre gauge setting for the right leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36.0309",
+                    example = "36.0313",
                     min = -180,
                     max = 360)
             double mitreGaugeRight) {}
@@ -78,10 +78,12 @@ public record Diagnosis(
     /** What a test pair or trio says of the bevels. */
     @Describe("What a test pair or trio says of the bevels.")
     public record SeamDiagnosis(
-            @Describe("What the two bevels of each seam together differ from the dihedral angle, in the order of the gaps.")
+            @Describe(
+                    "What the two bevels of each seam together differ from the dihedral angle, in the order of the gaps.")
             List<AngleEstimate> angleSums,
 
-            @Describe("The panels, in the order of the request.") List<CorrectedBevel> panels) {
+            @Describe("The panels, in the order of the request.")
+            List<CorrectedBevel> panels) {
 
         /** Copies the lists. */
         public SeamDiagnosis {
@@ -102,7 +104,7 @@ public record Diagnosis(
             @Describe(
                     value = "Bevel to set: that of the design less the error.",
                     quantity = Quantity.ANGLE,
-                    example = "58.5",
+                    example = "58.3848",
                     min = -180,
                     max = 360)
             double bevel,
@@ -110,15 +112,16 @@ public record Diagnosis(
             @Describe(
                     value = "Blade tilt to set: that of the design and the error.",
                     quantity = Quantity.ANGLE,
-                    example = "31.5",
+                    example = "31.6152",
                     min = -180,
                     max = 360)
             double bladeTilt) {}
 
     /** What measures across flats say of the shell. */
-    @Describe("What measures across flats say of the shell. They do not say where its centre is: a pair of faces may lie"
-            + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre lies"
-            + " midway between every pair that limits it.")
+    @Describe(
+            "What measures across flats say of the shell. They do not say where its centre is: a pair of faces may lie"
+                    + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre lies"
+                    + " midway between every pair that limits it.")
     public record FlatsDiagnosis(
             @Describe(value = "Pairs that were measured.", example = "6", max = 60)
             int measured,
@@ -150,20 +153,20 @@ public record Diagnosis(
             @Describe(
                     value = "The least that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.0665",
+                    example = "-0.0172",
                     min = -1e18)
             double leastOpening,
 
             @Describe(
                     value = "The most that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0320",
+                    example = "0.0813",
                     min = -1e18)
             double mostOpening,
 
             @Describe(
                     value = "The largest gap that this can mean, inside or outside.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0665")
+                    example = "0.0813")
             double largestGap) {}
 }

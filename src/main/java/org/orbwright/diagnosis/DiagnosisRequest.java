@@ -89,7 +89,8 @@ public record DiagnosisRequest(
             @Size(max = 40)
             String face,
 
-            @Describe("The gap at the open end of the joint.") @NotNull @Valid LengthReadingRequest gap,
+            @Describe("The gap at the open end of the joint.") @NotNull @Valid
+            LengthReadingRequest gap,
 
             @Describe(value = "Where the joint is open.", example = "\"RIM\"") @NotNull
             PanelSide opensAt,
@@ -102,10 +103,11 @@ public record DiagnosisRequest(
             LengthReadingRequest distance) {}
 
     /** The gaps of a test pair or trio of panels. */
-    @Describe("A test pair or trio of panels, bevelled and held together dry. A pair is a hinge: it has to be held to the"
-            + " dihedral angle by a template, and tells just the sum of two bevels, half of which is taken for each. A"
-            + " trio at a corner where just three faces meet is held by its own outlines, and its three gaps tell the"
-            + " bevel of each panel.")
+    @Describe(
+            "A test pair or trio of panels, bevelled and held together dry. A pair is a hinge: it has to be held to the"
+                    + " dihedral angle by a template, and tells just the sum of two bevels, half of which is taken for each. A"
+                    + " trio at a corner where just three faces meet is held by its own outlines, and its three gaps tell the"
+                    + " bevel of each panel.")
     public record SeamTestRequest(
             @Describe(
                     value = "The face kinds of the two or three panels; may be left out for a solid that has only one.",
@@ -114,8 +116,9 @@ public record DiagnosisRequest(
             @Size(min = 2, max = 3)
             List<@NotNull @NotBlank @Size(max = 40) String> faces,
 
-            @Describe("The gaps: one for a pair; for a trio three, between the first and the second panel, the second and"
-                    + " the third, the third and the first.")
+            @Describe(
+                    "The gaps: one for a pair; for a trio three, between the first and the second panel, the second and"
+                            + " the third, the third and the first.")
             @NotNull
             @Size(min = 1, max = 3)
             List<@NotNull @Valid SeamGapRequest> gaps,

@@ -38,7 +38,8 @@ final class SeamTest {
 
     private boolean readPanels() {
         int gaps = request.gaps().size();
-        int named = request.faces() == null ? Math.max(2, gaps) : request.faces().size();
+        int named =
+                request.faces() == null ? Math.max(2, gaps) : request.faces().size();
         for (int i = 0; i < named; i++) {
             Panel panel = request.faces() == null
                     ? checks.panel(null, POINTER + "/faces")

@@ -34,7 +34,8 @@ final class DiagnosisFindings {
         if (diagnosis.seam() != null) {
             List<CorrectedBevel> panels = diagnosis.seam().panels();
             for (int i = 0; i < panels.size(); i++) {
-                finder.unclear("error of the bevel of panel " + (i + 1), panels.get(i).bevelError(), "/seam");
+                finder.unclear(
+                        "error of the bevel of panel " + (i + 1), panels.get(i).bevelError(), "/seam");
             }
         }
         if (diagnosis.acrossFlats() != null) {
@@ -44,7 +45,8 @@ final class DiagnosisFindings {
             finder.centre(diagnosis.faceDistances());
         }
         if (diagnosis.tilt() != null) {
-            finder.unclear("error of the bevel by the angle gauge", diagnosis.tilt().bevelError(), "/tilt");
+            finder.unclear(
+                    "error of the bevel by the angle gauge", diagnosis.tilt().bevelError(), "/tilt");
         }
         return finder.findings;
     }
@@ -55,7 +57,8 @@ final class DiagnosisFindings {
             findings.add(new Finding(
                     FindingCode.BELOW_RESOLUTION,
                     NOTE,
-                    "The shift of the discs of " + design.say(centre.discs().shift().value())
+                    "The shift of the discs of "
+                            + design.say(centre.discs().shift().value())
                             + " is within its uncertainty of "
                             + design.say(centre.discs().shift().expanded()) + ": leave them where they are.",
                     "/faceDistances"));

@@ -4,7 +4,8 @@ package org.orbwright.tolerance;
  * How a length depends on one error of several pieces, to first order.
  *
  * @param together the sum of its derivatives: how far it shifts when all pieces are off alike
- * @param independent the root of the sum of their squares, 0 or more: what the scatter of single pieces is multiplied by
+ * @param independent the root of the sum of their squares, 0 or more: what the scatter of single pieces is multiplied
+ *     by
  */
 record Derivatives(double together, double independent) {
 

@@ -18,20 +18,20 @@ public record ErrorBudget(
         @Describe(
                 value = "Shift by all setting errors together.",
                 quantity = Quantity.LENGTH,
-                example = "0.1698",
+                example = "0.0566",
                 min = -1e18)
         double shift,
 
         @Describe(
                 value = "Combined standard uncertainty from the scatter.",
                 quantity = Quantity.LENGTH,
-                example = "0.0506")
+                example = "0.0101")
         double uncertainty,
 
         @Describe(
                 value = "Expanded uncertainty, twice the standard one: about 95 % of solids lie within.",
                 quantity = Quantity.LENGTH,
-                example = "0.1012")
+                example = "0.0202")
         double expanded,
 
         @Describe("What each source of error that matters here has to do with it.")
@@ -68,13 +68,13 @@ public record ErrorBudget(
             @Describe(
                     value = "Shift by the setting error.",
                     quantity = Quantity.LENGTH,
-                    example = "0.1698",
+                    example = "0.0566",
                     min = -1e18)
             double shift,
 
             @Describe(
                     value = "Standard uncertainty from the scatter, which evens out where several pieces count.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0506")
+                    example = "0.0101")
             double uncertainty) {}
 }

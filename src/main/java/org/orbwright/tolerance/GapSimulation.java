@@ -20,13 +20,12 @@ public record GapSimulation(
         @Describe("The largest gap in any panel of a solid.")
         GapPercentiles largestPanelGap,
 
-        @Describe("The largest gap in any seam of a solid.")
-        GapPercentiles largestSeamGap,
+        @Describe("The largest gap in any seam of a solid.") GapPercentiles largestSeamGap,
 
         @Describe(
                 value = "Share of solids whose gaps the glue bridges everywhere, in all panels and all seams.",
                 quantity = Quantity.RATIO,
-                example = "0.0",
+                example = "0.99984",
                 max = 1)
         double allBridged,
 
@@ -34,7 +33,7 @@ public record GapSimulation(
                 value = "Standard error of that share, as it is after so many samples to somebody who knew nothing"
                         + " before: it is not 0 even where all samples agree.",
                 quantity = Quantity.RATIO,
-                example = "0.00001",
+                example = "0.000041",
                 max = 1)
         double standardError,
 
@@ -42,22 +41,22 @@ public record GapSimulation(
                 value = "The same share by linear theory, where all gaps are independent: a product over all panels and"
                         + " seams. The thickness is taken as exact.",
                 quantity = Quantity.RATIO,
-                example = "0.0",
+                example = "0.999884",
                 max = 1)
         double allBridgedLinear) {
 
     /** Percentiles of a gap. */
     @Describe("Percentiles of a gap: this share of all gaps is no larger.")
     public record GapPercentiles(
-            @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.09")
+            @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.04")
             double p5,
 
-            @Describe(value = "The median.", quantity = Quantity.LENGTH, example = "0.17")
+            @Describe(value = "The median.", quantity = Quantity.LENGTH, example = "0.0566")
             double p50,
 
-            @Describe(value = "The 95th percentile.", quantity = Quantity.LENGTH, example = "0.25")
+            @Describe(value = "The 95th percentile.", quantity = Quantity.LENGTH, example = "0.0732")
             double p95,
 
-            @Describe(value = "The 99th percentile.", quantity = Quantity.LENGTH, example = "0.29")
+            @Describe(value = "The 99th percentile.", quantity = Quantity.LENGTH, example = "0.0802")
             double p99) {}
 }

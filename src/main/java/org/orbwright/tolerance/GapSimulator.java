@@ -1,9 +1,9 @@
 package org.orbwright.tolerance;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.HashMap;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.special.Erf;
@@ -16,12 +16,12 @@ import org.orbwright.tolerance.CuttingErrors.ErrorPair;
 import org.orbwright.tolerance.GapSimulation.GapPercentiles;
 
 /**
- * Simulates solids whose cuts scatter. The tip angles of a panel and the two bevels of a seam matter by their sum alone,
- * and a sum of independent normal errors is normal: one number is drawn for it. A gap of an angle a over a lever is the
- * chord {@code 2 lever sin(a / 2)}; thickness scatters the lever of a seam.
+ * Simulates solids whose cuts scatter. The tip angles of a panel and the two bevels of a seam matter by their sum
+ * alone, and a sum of independent normal errors is normal: one number is drawn for it. A gap of an angle a over a lever
+ * is the chord {@code 2 lever sin(a / 2)}; thickness scatters the lever of a seam.
  *
- * <p>Samples are cut to chunks of a fixed size, each with the generator that is split off the seed's in the chunk's turn,
- * so that the answer does not depend on how many processors share the chunks.
+ * <p>Samples are cut to chunks of a fixed size, each with the generator that is split off the seed's in the chunk's
+ * turn, so that the answer does not depend on how many processors share the chunks.
  */
 final class GapSimulator {
     /** Samples of one chunk: some milliseconds of work. */

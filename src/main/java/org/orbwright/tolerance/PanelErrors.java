@@ -14,6 +14,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.PlacedPiece;
+import org.orbwright.solid.EdgeKind;
 import org.orbwright.tolerance.LaminationTolerance.BandLineTolerance;
 
 /** What errors do to the panels of one face kind, as derivatives of its lengths. */
@@ -90,8 +91,20 @@ final class PanelErrors {
         double outPerBase = panel.jointDistance() / panel.baseDistance();
         budget.add(STOP, scaled(baseByStop.times(outPerBase), together, independent))
                 .add(TIP_ANGLE, scaled(baseByTip.times(outPerBase), together, independent));
-        double apart = Levers.seamFace(design, panel) / Math.cos(panel.bevel());
+        double apart = longestSeam() / Math.cos(panel.bevel());
         return errors.of(BEVEL).setting() > 0 ? budget.add(BEVEL, new Derivatives(together * apart, 0)) : budget;
+    }
+
+    private double longestSeam() {
+        double longest = 0;
+        for (EdgeKind edge : design.solid().edgeKinds()) {
+            if (edge.face().equals(panel.face()) || edge.neighbour().equals(panel.face())) {
+                Panel one = Levers.panel(design, edge.face());
+                Panel other = Levers.panel(design, edge.neighbour());
+                longest = Math.max(longest, Levers.seam(design, one, other));
+            }
+        }
+        return longest;
     }
 
     private static Derivatives scaled(Derivatives derivatives, double together, double independent) {
@@ -123,8 +136,7 @@ final class PanelErrors {
 
     private ErrorBudget bluntTips() {
         Piece piece = sharpest(panel);
-        return budget()
-                .add(STOP, Derivatives.of(heightByStop(piece)))
+        return budget().add(STOP, Derivatives.of(heightByStop(piece)))
                 .add(TIP_ANGLE, Derivatives.of(heightByTip(piece)))
                 .add(BLANK_WIDTH, Derivatives.of(-1))
                 .build();

@@ -23,20 +23,21 @@ public record PanelTolerance(
                 value = "What the setting error adds to all tip angles of the panel together: below 0 they no longer"
                         + " close the circle.",
                 quantity = Quantity.ANGLE,
-                example = "-0.15",
+                example = "-0.05",
                 min = -1e18)
         double angleSum,
 
         @Describe(
                 value = "Gap of the setting error, if it all opens in one joint.",
                 quantity = Quantity.LENGTH,
-                example = "0.1698")
+                example = "0.0566")
         double gap,
 
         @Describe(value = "Where it opens; left out where it does not.", example = "\"RIM\"", optional = true)
         PanelSide opensAt,
 
-        @Describe("The gap as a length that is above 0 where it opens at the rim and below 0 where it opens at the tips.")
+        @Describe(
+                "The gap as a length that is above 0 where it opens at the rim and below 0 where it opens at the tips.")
         ErrorBudget opening,
 
         @Describe("How far the base distance is off, as the mean of the panel's segments.")

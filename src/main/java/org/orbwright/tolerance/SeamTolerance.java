@@ -19,18 +19,19 @@ public record SeamTolerance(
                 value = "Length over which the two panels touch across their thickness, along the seam: gaps are"
                         + " measured at its open end.",
                 quantity = Quantity.LENGTH,
-                example = "28.2127")
+                example = "28.2137")
         double seamLength,
 
         @Describe(
-                value = "What the setting error adds to the two bevels together: below 0 they are less than the dihedral"
-                        + " angle.",
+                value =
+                        "What the setting error adds to the two bevels together: below 0 they are less than the dihedral"
+                                + " angle.",
                 quantity = Quantity.ANGLE,
-                example = "0.1",
+                example = "0.06",
                 min = -1e18)
         double angleSum,
 
-        @Describe(value = "Gap of the setting error.", quantity = Quantity.LENGTH, example = "0.0492")
+        @Describe(value = "Gap of the setting error.", quantity = Quantity.LENGTH, example = "0.0295")
         double gap,
 
         @Describe(value = "Where it opens; left out where it does not.", example = "\"OUTSIDE\"", optional = true)
@@ -48,5 +49,5 @@ public record SeamTolerance(
         @Describe(
                 value = "Largest setting error of the bevel, of either sign, whose gap the glue bridges.",
                 quantity = Quantity.ANGLE,
-                example = "0.1016")
+                example = "0.1015")
         double largestBevelError) {}

@@ -10,7 +10,8 @@ public record Tolerance(
         @Describe(value = "Largest gap that the glue bridges.", quantity = Quantity.LENGTH, example = "0.1")
         double glueBridges,
 
-        @Describe("What they do to the panels, per face kind.") List<PanelTolerance> panels,
+        @Describe("What they do to the panels, per face kind.")
+        List<PanelTolerance> panels,
 
         @Describe("What they do to the seams between panels, per edge kind.")
         List<SeamTolerance> seams,
@@ -37,8 +38,9 @@ public record Tolerance(
             @Describe("What they do to across flats, over one pair of opposite faces of the lowest kind.")
             ErrorBudget acrossFlats,
 
-            @Describe("What they do to the diameter of the largest sphere without flats and with closed seams, where one"
-                    + " face limits it.")
+            @Describe(
+                    "What they do to the diameter of the largest sphere without flats and with closed seams, where one"
+                            + " face limits it.")
             ErrorBudget largestDiameter,
 
             @Describe("What they do to the thinnest wall of the chosen sphere, at one face.")
@@ -65,7 +67,7 @@ public record Tolerance(
             @Describe(
                     value = "Largest setting error of the bevel, and of the blade tilt.",
                     quantity = Quantity.ANGLE,
-                    example = "0.1016",
+                    example = "0.1015",
                     max = 1e18)
             double bevel) {}
 }

@@ -24,16 +24,16 @@ import org.orbwright.tolerance.Tolerance.SolidTolerance;
  * What errors of cutting do to a solid. The model:
  *
  * <ul>
- *   <li>A setting error is the same, with its sign, in every piece. It does not cancel between neighbours along a blank.
- *       With a fixed mitre gauge the blank is turned over between cuts, so that a gauge that is off by d leans every leg
- *       by d more and makes every tip angle larger by 2 d, upright or inverted. Where a gauge is swung from one side to
- *       the other, an error of its zero leans one leg more and the other less, and the tip angle stays right. So the
- *       request states the error of the tip angle itself, half of it in either leg.
+ *   <li>A setting error is the same, with its sign, in every piece. It does not cancel between neighbours along a
+ *       blank. With a fixed mitre gauge the blank is turned over between cuts, so that a gauge that is off by d leans
+ *       every leg by d more and makes every tip angle larger by 2 d, upright or inverted. Where a gauge is swung from
+ *       one side to the other, an error of its zero leans one leg more and the other less, and the tip angle stays
+ *       right. So the request states the error of the tip angle itself, half of it in either leg.
  *   <li>Scatter is normally distributed and independent from piece to piece. One cut is a leg of two neighbours along
  *       the blank, which makes the tip angles of both larger or smaller. A panel of one set holds none of the two
- *       together; where upright and inverted segments are alike, they have to be mixed, for a panel of n segments in the
- *       order of the blank has a scatter that is sqrt(2 - 1/n) times as large. Every edge of a panel has a bevel cut of
- *       its own.
+ *       together; where upright and inverted segments are alike, they have to be mixed, for a panel of n segments in
+ *       the order of the blank has a scatter that is sqrt(2 - 1/n) times as large. Every edge of a panel has a bevel
+ *       cut of its own.
  *   <li>Gaps of a panel follow from its tip angles alone: {@code sum times joint length}, all in one joint, measured at
  *       the corner of the rim or at the tips. The stop and the tip angle set the height of a segment, which is its base
  *       distance; a blank that is narrower leaves the tips blunt.
@@ -61,9 +61,8 @@ public final class ToleranceCalculator {
     private ToleranceCalculator(ToleranceRequest request, Design design) {
         this.design = design;
         this.errors = CuttingErrors.of(request, design);
-        this.glueBridges = request.glueBridges() == null
-                ? GLUE_BRIDGES
-                : design.unit().toMillimetres(request.glueBridges());
+        this.glueBridges =
+                request.glueBridges() == null ? GLUE_BRIDGES : design.unit().toMillimetres(request.glueBridges());
         for (Panel panel : design.facePanels()) {
             panels.put(panel.face(), new PanelErrors(design, panel, errors));
         }
@@ -95,9 +94,7 @@ public final class ToleranceCalculator {
                 solid(),
                 limits(gaps, seams),
                 new GapSimulator(design, errors, glueBridges)
-                        .run(
-                                requireNonNullElse(request.samples(), SAMPLES),
-                                requireNonNullElse(request.seed(), SEED)));
+                        .run(requireNonNullElse(request.samples(), SAMPLES), requireNonNullElse(request.seed(), SEED)));
     }
 
     private SeamTolerance seam(EdgeKind edge) {
@@ -105,9 +102,8 @@ public final class ToleranceCalculator {
         PanelErrors other = panels.get(edge.neighbour());
         double length = Levers.seam(design, one.panel(), other.panel());
         double angleSum = 2 * errors.of(BEVEL).setting();
-        ErrorBudget opening = new BudgetBuilder(errors)
-                .add(BEVEL, Derivatives.of(-length, 2))
-                .build();
+        ErrorBudget opening =
+                new BudgetBuilder(errors).add(BEVEL, Derivatives.of(-length, 2)).build();
         SeamSide side = angleSum < 0 ? SeamSide.INSIDE : SeamSide.OUTSIDE;
         Derivatives thickness = other.inwardsByThickness().minus(one.inwardsByThickness());
         return new SeamTolerance(

@@ -67,9 +67,11 @@ public record ToleranceRequest(
             @Valid
             LengthErrorRequest blankWidth,
 
-            @Describe(value = "The width of each band.", optional = true) @Valid LengthErrorRequest bandWidth,
+            @Describe(value = "The width of each band.", optional = true) @Valid
+            LengthErrorRequest bandWidth,
 
-            @Describe(value = "The thickness of a panel.", optional = true) @Valid LengthErrorRequest panelThickness,
+            @Describe(value = "The thickness of a panel.", optional = true) @Valid
+            LengthErrorRequest panelThickness,
 
             @Describe(
                     value = "The stop at the saw, which sets the base of each segment: above 0 the base is too long.",
