@@ -7,8 +7,8 @@ import org.orbwright.quantity.Quantity;
 /** What distances of faces say of the shell and its centre. */
 @Describe(
         "What distances of faces from a point of reference say of the shell and its centre: the best centre is that of"
-                + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with the least"
-                + " sum of squares, each weighted by its uncertainty.")
+                + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with"
+                + " the least sum of squares, each weighted by its uncertainty.")
 public record CentreDiagnosis(
         @Describe(value = "Faces that were measured.", example = "12", max = 200)
         int measured,

@@ -79,7 +79,8 @@ public record Diagnosis(
     @Describe("What a test pair or trio says of the bevels.")
     public record SeamDiagnosis(
             @Describe(
-                    "What the two bevels of each seam together differ from the dihedral angle, in the order of the gaps.")
+                    "What the two bevels of each seam together differ from the dihedral angle, in the order of the"
+                            + " gaps.")
             List<AngleEstimate> angleSums,
 
             @Describe("The panels, in the order of the request.")
@@ -120,8 +121,8 @@ public record Diagnosis(
     /** What measures across flats say of the shell. */
     @Describe(
             "What measures across flats say of the shell. They do not say where its centre is: a pair of faces may lie"
-                    + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre lies"
-                    + " midway between every pair that limits it.")
+                    + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre"
+                    + " lies midway between every pair that limits it.")
     public record FlatsDiagnosis(
             @Describe(value = "Pairs that were measured.", example = "6", max = 60)
             int measured,

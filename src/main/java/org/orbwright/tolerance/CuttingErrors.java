@@ -20,6 +20,8 @@ final class CuttingErrors {
     private static final double REACH = 4;
 
     private static final int SHOWN_DECIMALS = 6;
+    /** An angle that is a whole number of hundredths up to the last bits of a double is one. */
+    private static final double EXACT = 1e-9;
 
     private final Design design;
     private final ToleranceRequest request;
@@ -127,7 +129,7 @@ final class CuttingErrors {
 
     private void angle(String field, String what, ErrorPair error, double limit) {
         if (error.reach() >= limit) {
-            String most = Rounding.plain(Math.floor(Math.toDegrees(limit) * 100) / 100, 2) + " degrees";
+            String most = Rounding.plain(Math.floor(Math.toDegrees(limit) * 100 + EXACT) / 100, 2) + " degrees";
             AngleErrorRequest asked = field.equals("tipAngle")
                     ? request.errors().tipAngle()
                     : request.errors().bevel();

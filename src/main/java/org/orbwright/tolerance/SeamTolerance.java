@@ -24,8 +24,8 @@ public record SeamTolerance(
 
         @Describe(
                 value =
-                        "What the setting error adds to the two bevels together: below 0 they are less than the dihedral"
-                                + " angle.",
+                        "What the setting error adds to the two bevels together: below 0 they are less than the"
+                                + " dihedral angle.",
                 quantity = Quantity.ANGLE,
                 example = "0.06",
                 min = -1e18)

@@ -87,8 +87,8 @@ public record ToleranceRequest(
                     quantity = Quantity.ANGLE,
                     example = "-0.03",
                     optional = true)
-            @DecimalMin("-10")
-            @DecimalMax("10")
+            @DecimalMin("-30")
+            @DecimalMax("30")
             Double setting,
 
             @Describe(
@@ -97,7 +97,7 @@ public record ToleranceRequest(
                     example = "0.02",
                     optional = true)
             @DecimalMin("0")
-            @DecimalMax("5")
+            @DecimalMax("10")
             Double scatter) {}
 
     /** How far a length is off. */
