@@ -78,9 +78,8 @@ public record Diagnosis(
     /** What a test pair or trio says of the bevels. */
     @Describe("What a test pair or trio says of the bevels.")
     public record SeamDiagnosis(
-            @Describe(
-                    "What the two bevels of each seam together differ from the dihedral angle, in the order of the"
-                            + " gaps.")
+            @Describe("What the two bevels of each seam together differ from the dihedral angle, in the order of the"
+                    + " gaps.")
             List<AngleEstimate> angleSums,
 
             @Describe("The panels, in the order of the request.")

@@ -23,9 +23,8 @@ public record SeamTolerance(
         double seamLength,
 
         @Describe(
-                value =
-                        "What the setting error adds to the two bevels together: below 0 they are less than the"
-                                + " dihedral angle.",
+                value = "What the setting error adds to the two bevels together: below 0 they are less than the"
+                        + " dihedral angle.",
                 quantity = Quantity.ANGLE,
                 example = "0.06",
                 min = -1e18)

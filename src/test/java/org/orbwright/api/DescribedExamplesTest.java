@@ -13,10 +13,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
+import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.StockAnswer;
+import org.orbwright.sheet.ToleranceAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;
 
@@ -36,6 +38,8 @@ class DescribedExamplesTest {
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
+        collect(post("/v1/tolerance", request("calculateTolerance/a-careful-saw")), ToleranceAnswer.class, examples);
+        collect(post("/v1/diagnosis", request("diagnoseTests/first-test-pieces")), DiagnosisAnswer.class, examples);
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);

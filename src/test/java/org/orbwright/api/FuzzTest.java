@@ -56,6 +56,10 @@ class FuzzTest {
             List.of("movement"),
             "StockRequest",
             List.of("stock"),
+            "ToleranceRequest",
+            List.of("tolerance"),
+            "DiagnosisRequest",
+            List.of("diagnosis"),
             "SweepRequest",
             List.of("bands/explore")));
 

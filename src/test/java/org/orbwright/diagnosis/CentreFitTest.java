@@ -36,7 +36,8 @@ class CentreFitTest {
 
     @Test
     void findsTheCentreOfAPerfectShell() {
-        for (String solid : List.of("tetrahedron", "cube", "truncated-icosidodecahedron", "deltoidal-hexecontahedron")) {
+        for (String solid :
+                List.of("tetrahedron", "cube", "truncated-icosidodecahedron", "deltoidal-hexecontahedron")) {
             Designs designs = Designs.of(solid);
             Vector3D centre = Vector3D.of(0.3, -0.2, 0.6);
             double[] distances = distances(designs, centre, 0.4);
@@ -49,7 +50,11 @@ class CentreFitTest {
                     fit.largestDiameter().value(),
                     1e-9);
             assertTrue(fit.largestDiameterNow().value() < fit.largestDiameter().value());
-            assertEquals(0.49, Math.pow(fit.discs().shift().value(), 2) + Math.pow(fit.discs().along().value(), 2), 1e-9);
+            assertEquals(
+                    0.49,
+                    Math.pow(fit.discs().shift().value(), 2)
+                            + Math.pow(fit.discs().along().value(), 2),
+                    1e-9);
         }
     }
 
@@ -83,7 +88,9 @@ class CentreFitTest {
             }
             CentreDiagnosis fit = fit(LANTERN, 3, read);
             double[] found = {
-                fit.offset().value(), fit.discs().shift().value(), fit.meanDeviation().value()
+                fit.offset().value(),
+                fit.discs().shift().value(),
+                fit.meanDeviation().value()
             };
             for (int j = 0; j < found.length; j++) {
                 sum[j] += found[j];
@@ -133,7 +140,8 @@ class CentreFitTest {
         assertEquals(0.05, fit.meanDeviation().value(), 1e-9);
         assertEquals(0.15, fit.offset().value(), 1e-9);
         assertEquals(0.6 * (1 - 1.0 / 12 - 0.25), fit.deviations().get(4).deviation(), 1e-9);
-        assertEquals(2 * (88.9 - 0.15), fit.largestDiameter().value(), 1e-6);
+        // Its five neighbours, whose normals are at cosine 1 / sqrt(5) to its own, are the nearest to the new centre.
+        assertEquals(2 * (88.9 - 0.15 / Math.sqrt(5)), fit.largestDiameter().value(), 1e-6);
         assertEquals(2 * 88.9, fit.largestDiameterNow().value(), 1e-6);
     }
 
@@ -144,7 +152,8 @@ class CentreFitTest {
         for (int i = 0; i < distances.length; i++) {
             faces.add(new FaceReadingRequest(i, distances[i] + (i == 4 ? 0.6 : 0), i == 4 ? 50.0 : 0.05));
         }
-        CentreDiagnosis fit = Diagnoses.of(LANTERN).distances(null, faces).diagnose().faceDistances();
+        CentreDiagnosis fit =
+                Diagnoses.of(LANTERN).distances(null, faces).diagnose().faceDistances();
         assertEquals(0, fit.offset().value(), 1e-5);
         assertEquals(0.6, fit.deviations().get(4).deviation(), 1e-5);
     }
@@ -152,10 +161,14 @@ class CentreFitTest {
     @Test
     void absurdDistances() {
         double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
-        Diagnoses.of(LANTERN).distances(12, 0.05, distances).assertRefused("/faceDistances/discFace", "UNKNOWN_FACE", "12");
+        Diagnoses.of(LANTERN)
+                .distances(12, 0.05, distances)
+                .assertRefused("/faceDistances/discFace", "UNKNOWN_FACE", "12");
         double[] far = distances.clone();
         far[3] = 177.8;
-        Diagnoses.of(LANTERN).distances(null, 0.05, far).assertRefused("/faceDistances/faces/3/value", "MEASURE_FAR_OFF", "177.8");
+        Diagnoses.of(LANTERN)
+                .distances(null, 0.05, far)
+                .assertRefused("/faceDistances/faces/3/value", "MEASURE_FAR_OFF", "177.8");
         List<FaceReadingRequest> twice = new ArrayList<>();
         for (int face : new int[] {0, 1, 2, 3, 1}) {
             twice.add(new FaceReadingRequest(face, 88.9, 0.05));
@@ -168,6 +181,8 @@ class CentreFitTest {
                 ring.add(new FaceReadingRequest(face, 100.0, 0.05));
             }
         }
-        Diagnoses.of(Designs.of("cube")).distances(null, ring).assertRefused("/faceDistances/faces", "FACES_DO_NOT_FIX_CENTRE", "4 faces");
+        Diagnoses.of(Designs.of("cube"))
+                .distances(null, ring)
+                .assertRefused("/faceDistances/faces", "FACES_DO_NOT_FIX_CENTRE", "4 faces");
     }
 }

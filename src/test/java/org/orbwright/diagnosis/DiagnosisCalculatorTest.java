@@ -141,7 +141,11 @@ class DiagnosisCalculatorTest {
             assertEquals(0.1, Math.toDegrees(panels.get(0).bevelError().value()), 1e-9);
             assertEquals(-0.3, Math.toDegrees(panels.get(1).bevelError().value()), 1e-9);
             assertEquals(0.2, Math.toDegrees(panels.get(2).bevelError().value()), 1e-9);
-            assertEquals(sums[0], Math.toDegrees(panels.get(0).bevelError().value() + panels.get(1).bevelError().value()), 1e-9);
+            assertEquals(
+                    sums[0],
+                    Math.toDegrees(panels.get(0).bevelError().value()
+                            + panels.get(1).bevelError().value()),
+                    1e-9);
             // Three readings, each half: sqrt(3) / 2.
             assertEquals(
                     Math.sqrt(3) / 2 * 0.02 / Math.sqrt(12) / lever,
@@ -152,14 +156,10 @@ class DiagnosisCalculatorTest {
         @Test
         @DisplayName("GUM by hand: one distance for two equal gaps counts whole, for opposite ones it cancels")
         void theDistanceIsCommonToAllGaps() {
-            // Errors of panel 1: (s1 + s3 - s2) / 2; with three equal sums s / 2, to which the distance adds s u(d) / d / 2.
+            // Errors of panel 1: (s1 + s3 - s2) / 2; with three equal sums s / 2, to which the distance adds s u(d) / d
+            // / 2.
             AngleEstimate error = Diagnoses.of(CUBE)
-                    .seam(
-                            null,
-                            read(30, 3),
-                            gap(0.6, 1e-6, INSIDE),
-                            gap(0.6, 1e-6, INSIDE),
-                            gap(0.6, 1e-6, INSIDE))
+                    .seam(null, read(30, 3), gap(0.6, 1e-6, INSIDE), gap(0.6, 1e-6, INSIDE), gap(0.6, 1e-6, INSIDE))
                     .diagnose()
                     .seam()
                     .panels()
@@ -178,7 +178,8 @@ class DiagnosisCalculatorTest {
             assertEquals("pentagon", panels.get(0).face());
             assertTrue(panels.get(0).bevel() > panels.get(1).bevel());
             // The dihedral angle between pentagon and hexagon, 142.62 degrees (Coxeter; from memory).
-            assertEquals(142.62, Math.toDegrees(panels.get(0).bevel() + panels.get(1).bevel()), 0.01);
+            assertEquals(
+                    142.62, Math.toDegrees(panels.get(0).bevel() + panels.get(1).bevel()), 0.01);
         }
 
         @Test
@@ -222,7 +223,8 @@ class DiagnosisCalculatorTest {
             assertEquals(0.4, flats.outOfRound().value(), 1e-9);
             assertEquals(0.05 / Math.sqrt(6), flats.outOfRound().uncertainty(), 1e-12);
             assertEquals(0.1, flats.meanDeviation().value(), 1e-9);
-            assertEquals(0.05 / Math.sqrt(12) / Math.sqrt(6), flats.meanDeviation().uncertainty(), 1e-12);
+            assertEquals(
+                    0.05 / Math.sqrt(12) / Math.sqrt(6), flats.meanDeviation().uncertainty(), 1e-12);
         }
 
         @Test
@@ -237,12 +239,16 @@ class DiagnosisCalculatorTest {
                     .acrossFlats();
             assertEquals(0.5, flats.outOfRound().value(), 1e-9);
             assertEquals(7, flats.pairs());
-            assertEquals(Math.min(hexagons + 0.1, squares - 0.2), flats.largestDiameter().value(), 1e-9);
+            assertEquals(
+                    Math.min(hexagons + 0.1, squares - 0.2),
+                    flats.largestDiameter().value(),
+                    1e-9);
         }
 
         @Test
         void absurdFlats() {
-            lantern().flats(null, 0.05, 177, 177, 177, 177, 177, 177, 177)
+            lantern()
+                    .flats(null, 0.05, 177, 177, 177, 177, 177, 177, 177)
                     .assertRefused("/acrossFlats/6", "TOO_MANY_PAIRS", "pentagon");
             lantern().flats(null, 0.05, 88.9).assertRefused("/acrossFlats/0/value", "MEASURE_FAR_OFF", "88.9");
             Diagnoses.of(Designs.of("tetrahedron"))
@@ -256,7 +262,8 @@ class DiagnosisCalculatorTest {
         @Test
         @DisplayName("hand calculation: 44.9 read to 0.1 degrees: bevels are 0.05 to 0.15 degrees too large")
         void anAngleGaugeGivesAnInterval() {
-            TiltDiagnosis tilt = Diagnoses.of(CUBE).tilt(null, 44.9, 0.1).diagnose().tilt();
+            TiltDiagnosis tilt =
+                    Diagnoses.of(CUBE).tilt(null, 44.9, 0.1).diagnose().tilt();
             double lever = 50 * Math.sqrt(2);
             assertEquals(0.1, Math.toDegrees(tilt.bevelError().value()), 1e-9);
             assertEquals(0.1 / Math.sqrt(12), Math.toDegrees(tilt.bevelError().uncertainty()), 1e-12);
@@ -264,12 +271,14 @@ class DiagnosisCalculatorTest {
             assertEquals(-lever * Math.sin(Math.toRadians(0.15)), tilt.leastOpening(), 1e-9);
             assertEquals(-lever * Math.sin(Math.toRadians(0.05)), tilt.mostOpening(), 1e-9);
             assertEquals(-tilt.leastOpening(), tilt.largestGap());
-            assertEquals(lever * Math.toRadians(0.1) / Math.sqrt(12), tilt.opening().uncertainty(), 1e-6);
+            assertEquals(
+                    lever * Math.toRadians(0.1) / Math.sqrt(12), tilt.opening().uncertainty(), 1e-6);
         }
 
         @Test
         void anIntervalMayReachBothSides() {
-            TiltDiagnosis tilt = Diagnoses.of(CUBE).tilt(null, 45.02, 0.1).diagnose().tilt();
+            TiltDiagnosis tilt =
+                    Diagnoses.of(CUBE).tilt(null, 45.02, 0.1).diagnose().tilt();
             assertTrue(tilt.leastOpening() < 0 && tilt.mostOpening() > 0);
             assertEquals(tilt.mostOpening(), tilt.largestGap());
         }

@@ -29,7 +29,8 @@ class InverseTest {
         Random random = new Random(20260302);
         List<Solid> solids = List.copyOf(SolidCatalogue.all());
         for (int i = 0; i < CASES; i++) {
-            Designs designs = Designs.of(solids.get(random.nextInt(solids.size())).name())
+            Designs designs = Designs.of(
+                            solids.get(random.nextInt(solids.size())).name())
                     .acrossFlats(100 + 300 * random.nextDouble())
                     .thickness(10 + 20 * random.nextDouble())
                     .land(5 * random.nextDouble());

@@ -81,9 +81,13 @@ class GapSimulatorTest {
                 .samples(samples, 11)
                 .calculate();
         assertNormal(
-                tolerance.simulation().panelGap(), tolerance.panels().get(0).opening().uncertainty(), samples);
+                tolerance.simulation().panelGap(),
+                tolerance.panels().get(0).opening().uncertainty(),
+                samples);
         assertNormal(
-                tolerance.simulation().seamGap(), tolerance.seams().get(0).opening().uncertainty(), samples);
+                tolerance.simulation().seamGap(),
+                tolerance.seams().get(0).opening().uncertainty(),
+                samples);
     }
 
     private static void assertNormal(GapPercentiles gaps, double deviation, int samples) {
@@ -169,8 +173,7 @@ class GapSimulatorTest {
     }
 
     private static void assertBelow(double share, double percentile, List<double[]> gaps, int of) {
-        assertShare(
-                share, gaps.stream().filter(gap -> gap[of] <= percentile).count(), gaps.size());
+        assertShare(share, gaps.stream().filter(gap -> gap[of] <= percentile).count(), gaps.size());
     }
 
     private static void assertShare(double share, long counted, int of) {

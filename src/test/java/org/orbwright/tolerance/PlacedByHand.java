@@ -23,8 +23,8 @@ final class PlacedByHand {
     }
 
     /**
-     * The gap at the rim of a panel: each segment is laid with its right leg on the left leg of the one before, all tips
-     * in the middle.
+     * The gap at the rim of a panel: each segment is laid with its right leg on the left leg of the one before, all
+     * tips in the middle.
      *
      * @param tips the tip angles, around the panel
      * @param joint length of the open joint's two legs
@@ -45,7 +45,8 @@ final class PlacedByHand {
     /** Tip angles of a face's segments as they should be. */
     double[] tips(Face face) {
         return PlacedPiece.around(design, face.kind(), face.mirrored()).stream()
-                .mapToDouble(placed -> Math.atan2(placed.piece().left(), placed.piece().base())
+                .mapToDouble(placed -> Math.atan2(
+                                placed.piece().left(), placed.piece().base())
                         + Math.atan2(placed.piece().right(), placed.piece().base()))
                 .toArray();
     }
@@ -69,7 +70,8 @@ final class PlacedByHand {
             Vector3D normal = design.solid().normal(face);
             Vector3D across = along.cross(normal);
             Vector3D outwards = across.dot(from) > 0 ? across : across.negate();
-            sides.add(new Side(normal, outwards, Levers.panel(design, face.kind()).bevel()));
+            sides.add(
+                    new Side(normal, outwards, Levers.panel(design, face.kind()).bevel()));
         }
         return sides;
     }
@@ -79,7 +81,9 @@ final class PlacedByHand {
         List<Side> sides = sides(edge);
         double length = Double.POSITIVE_INFINITY;
         for (int i = 0; i < 2; i++) {
-            length = Math.min(length, (thickness[i] - design.land()) / Math.sin(sides.get(i).bevel()));
+            length = Math.min(
+                    length,
+                    (thickness[i] - design.land()) / Math.sin(sides.get(i).bevel()));
         }
         Vector3D one = sides.get(0).seamFace(errors[0]).multiply(length);
         Vector3D other = sides.get(1).seamFace(errors[1]).multiply(length);

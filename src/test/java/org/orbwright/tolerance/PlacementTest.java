@@ -47,7 +47,8 @@ class PlacementTest {
     @MethodSource("solids")
     void gapsAtTheRim(String solid) {
         for (double degrees : new double[] {0.01, 0.3, 3}) {
-            Tolerance tolerance = Tolerances.of(design(solid)).tipAngle(-degrees, 0).calculate();
+            Tolerance tolerance =
+                    Tolerances.of(design(solid)).tipAngle(-degrees, 0).calculate();
             PlacedByHand placed = new PlacedByHand(design(solid).build());
             for (Face face : design(solid).build().solid().faces()) {
                 PanelTolerance theory = panel(tolerance, face.kind());
@@ -77,7 +78,8 @@ class PlacementTest {
                         tolerance.seams().stream()
                                 .anyMatch(seam -> Math.abs(seam.gap() - gap) <= gap * secondOrder(seam.angleSum())),
                         () -> solid + " " + edge + " " + gap);
-                assertOpensAt(placed.sides(edge), error, tolerance.seams().get(0).opensAt());
+                assertOpensAt(
+                        placed.sides(edge), error, tolerance.seams().get(0).opensAt());
             }
         }
     }
@@ -118,7 +120,8 @@ class PlacementTest {
                 Side side = sides.get(i);
                 ends[i] = side.normal()
                         .multiply(out)
-                        .add(side.seamFace(error).multiply(tolerance.seams().get(0).seamLength()));
+                        .add(side.seamFace(error)
+                                .multiply(tolerance.seams().get(0).seamLength()));
             }
             assertEquals(0, ends[0].distance(ends[1]), out * 1e-3);
         }
@@ -150,8 +153,7 @@ class PlacementTest {
                 byStop += (height(piece, step, 0) - height(piece, -step, 0)) / (2 * step) / around.size();
                 byTip += (height(piece, 0, step) - height(piece, 0, -step)) / (2 * step) / around.size();
             }
-            assertEquals(
-                    byStop, part(panel.baseDistance(), ErrorSource.STOP, ErrorContribution::perLength), 1e-6);
+            assertEquals(byStop, part(panel.baseDistance(), ErrorSource.STOP, ErrorContribution::perLength), 1e-6);
             assertEquals(
                     byTip * Math.toRadians(0.1),
                     part(panel.baseDistance(), ErrorSource.TIP_ANGLE, ErrorContribution::perTenthDegree),

@@ -40,7 +40,8 @@ class ToleranceCalculatorTest {
         assertEquals(0.566, panel.gap(), 1e-3);
         assertEquals(PanelSide.RIM, panel.opensAt());
         assertEquals(panel.gap(), panel.opening().shift());
-        assertEquals(-panel.gap(), part(panel.opening(), ErrorSource.TIP_ANGLE, ErrorContribution::perTenthDegree), 1e-12);
+        assertEquals(
+                -panel.gap(), part(panel.opening(), ErrorSource.TIP_ANGLE, ErrorContribution::perTenthDegree), 1e-12);
     }
 
     @Test
@@ -91,7 +92,10 @@ class ToleranceCalculatorTest {
     @Test
     @DisplayName("hand calculation: a land takes its height from the seam: (28 - 4) mm / sin(58.2825)")
     void landShortensTheSeam() {
-        assertEquals(24 / Math.sin(Math.toRadians(58.2825)), seam(Tolerances.of(LANTERN)).seamLength(), 1e-4);
+        assertEquals(
+                24 / Math.sin(Math.toRadians(58.2825)),
+                seam(Tolerances.of(LANTERN)).seamLength(),
+                1e-4);
     }
 
     @Test
@@ -113,7 +117,8 @@ class ToleranceCalculatorTest {
     }
 
     @Test
-    @DisplayName("hand calculation: h = b / (2 tan(t / 2)), so that dh/dt = -b / (4 sin(t / 2)^2) = -100 mm at 90 degrees")
+    @DisplayName(
+            "hand calculation: h = b / (2 tan(t / 2)), so that dh/dt = -b / (4 sin(t / 2)^2) = -100 mm at 90 degrees")
     void tipAngleLowersTheSegment() {
         PanelTolerance square = panel(Tolerances.of(CUBE).tipAngle(0.1, 0));
         assertEquals(-100 * TENTH, square.baseDistance().shift(), 1e-12);
@@ -125,7 +130,10 @@ class ToleranceCalculatorTest {
     @Test
     void bevelsThatAreTooLargeHoldThePanelsApartAndOthersDoNot() {
         // 0.1 degrees over 25 sqrt(2) mm on either side, divided by cos(45).
-        assertEquals(50 * TENTH, panel(Tolerances.of(CUBE).bevel(0.1, 0)).faceDistance().shift(), 1e-12);
+        assertEquals(
+                50 * TENTH,
+                panel(Tolerances.of(CUBE).bevel(0.1, 0)).faceDistance().shift(),
+                1e-12);
         assertEquals(0, panel(Tolerances.of(CUBE).bevel(-0.1, 0)).faceDistance().shift());
     }
 
@@ -164,7 +172,10 @@ class ToleranceCalculatorTest {
         assertEquals(0.5 * Math.sqrt(3), thick.solid().thinnestWall().shift(), 1e-12);
         assertEquals(0, thick.solid().acrossFlats().shift());
         assertEquals(0, thick.seams().get(0).outerStep().uncertainty());
-        assertEquals(0.1 * Math.sqrt(2) * Math.sqrt(2), thick.seams().get(0).innerStep().uncertainty(), 1e-12);
+        assertEquals(
+                0.1 * Math.sqrt(2) * Math.sqrt(2),
+                thick.seams().get(0).innerStep().uncertainty(),
+                1e-12);
     }
 
     @Test
@@ -210,11 +221,7 @@ class ToleranceCalculatorTest {
                         new LengthErrorRequest(-24.0, 0.0))
                 .refusals();
         assertEquals(
-                List.of(
-                        "/errors/blankWidth",
-                        "/errors/bandWidth",
-                        "/errors/panelThickness",
-                        "/errors/stop"),
+                List.of("/errors/blankWidth", "/errors/bandWidth", "/errors/panelThickness", "/errors/stop"),
                 violations.stream().map(Violation::path).toList());
         assertTrue(violations.stream().allMatch(violation -> violation.code().equals("ERROR_TOO_LARGE")));
         List<Violation> angles = Tolerances.of(Designs.of("truncated-icosidodecahedron"))
@@ -225,6 +232,8 @@ class ToleranceCalculatorTest {
                 List.of("/errors/tipAngle", "/errors/bevel"),
                 angles.stream().map(Violation::path).toList());
         assertEquals("-16 with a scatter of 5", angles.get(0).rejected());
-        assertTrue(angles.get(0).allowed().endsWith("less than 36 degrees"), angles.get(0).allowed());
+        assertTrue(
+                angles.get(0).allowed().endsWith("less than 36 degrees"),
+                angles.get(0).allowed());
     }
 }
