@@ -81,7 +81,7 @@ final class GapSimulator {
         SplittableRandom first = new SplittableRandom(seed);
         SplittableRandom[] generators = new SplittableRandom[chunks];
         Arrays.setAll(generators, chunk -> first.split());
-        Gaps gaps = new Gaps(new float[samples], new float[samples], new float[samples], new float[samples]);
+        Gaps gaps = new Gaps(samples);
         int[] bridged = new int[chunks];
         IntStream.range(0, chunks).parallel().forEach(chunk -> {
             int from = chunk * CHUNK;
@@ -93,17 +93,29 @@ final class GapSimulator {
         return new GapSimulation(
                 samples,
                 seed,
-                percentiles(gaps.panel()),
-                percentiles(gaps.seam()),
-                percentiles(gaps.largestPanel()),
-                percentiles(gaps.largestSeam()),
+                percentiles(gaps.panel),
+                percentiles(gaps.seam),
+                percentiles(gaps.largestPanel),
+                percentiles(gaps.largestSeam),
                 (double) all / samples,
                 Math.sqrt(likely * (1 - likely) / (samples + 3.0)),
                 linear());
     }
 
     /** What is kept of each sample: the gaps of one panel and one seam, in turn, and the largest of all. */
-    private record Gaps(float[] panel, float[] seam, float[] largestPanel, float[] largestSeam) {}
+    private static final class Gaps {
+        private final float[] panel;
+        private final float[] seam;
+        private final float[] largestPanel;
+        private final float[] largestSeam;
+
+        Gaps(int samples) {
+            panel = new float[samples];
+            seam = new float[samples];
+            largestPanel = new float[samples];
+            largestSeam = new float[samples];
+        }
+    }
 
     /** Simulates some of the solids, and counts those whose gaps are all bridged. */
     private int simulate(SplittableRandom random, int from, int to, Gaps gaps) {
@@ -117,7 +129,7 @@ final class GapSimulator {
                 double gap = joint[i] * chord(drawn(random, angleMean[i], angleScatter[i]));
                 largestPanel = Math.max(largestPanel, gap);
                 if (i == shownPanel) {
-                    gaps.panel()[sample] = (float) gap;
+                    gaps.panel[sample] = (float) gap;
                 }
             }
             if (thickness.scatter() > 0) {
@@ -132,11 +144,11 @@ final class GapSimulator {
                 double gap = lever * chord(drawn(random, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter()));
                 largestSeam = Math.max(largestSeam, gap);
                 if (i == shownSeam) {
-                    gaps.seam()[sample] = (float) gap;
+                    gaps.seam[sample] = (float) gap;
                 }
             }
-            gaps.largestPanel()[sample] = (float) largestPanel;
-            gaps.largestSeam()[sample] = (float) largestSeam;
+            gaps.largestPanel[sample] = (float) largestPanel;
+            gaps.largestSeam[sample] = (float) largestSeam;
             bridged += Math.max(largestPanel, largestSeam) <= glueBridges ? 1 : 0;
         }
         return bridged;
