@@ -184,6 +184,11 @@ class ToleranceHttpTest {
         }
 
         @Test
+        void anOptionalObjectIsLeftOutAndNotNull() {
+            refused("/v1/tolerance", errors("{\"stop\":null}"), 400, "/errors/stop", "WRONG_TYPE", "null");
+        }
+
+        @Test
         void wrongErrors() {
             refused(
                     "/v1/tolerance",
@@ -192,7 +197,7 @@ class ToleranceHttpTest {
                     "/errors/tipAngle/scatter",
                     "OUT_OF_RANGE",
                     "-1");
-            refused("/v1/tolerance", errors("{\"tilt\":{}}"), 400, "/errors/tilt", "UNKNOWN_FIELD", null);
+            refused("/v1/tolerance", errors("{\"tilt\":{}}"), 400, "/errors/tilt", "UNKNOWN_FIELD", "tilt");
             refused("/v1/tolerance", errors("null"), 400, "/errors", "MISSING", null);
             refused("/v1/tolerance", errors("{\"stop\":0.1}"), 400, "/errors/stop", "WRONG_TYPE", "0.1");
         }
