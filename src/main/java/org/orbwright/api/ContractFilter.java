@@ -15,6 +15,7 @@ import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.WidthRequest;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.diagnosis.DiagnosisRequest;
 import org.orbwright.explore.SweepRequest;
 import org.orbwright.inlay.InlayRequest;
 import org.orbwright.movement.MovementRequest;
@@ -22,6 +23,7 @@ import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.BandsAnswer;
 import org.orbwright.sheet.CutsAnswer;
+import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
@@ -29,9 +31,11 @@ import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
 import org.orbwright.sheet.StockAnswer;
+import org.orbwright.sheet.ToleranceAnswer;
 import org.orbwright.sheet.YieldAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.stock.StockRequest;
+import org.orbwright.tolerance.ToleranceRequest;
 
 /**
  * Completes the contract that is scanned from the resources: schemas from the records' descriptions, the problems that
@@ -61,6 +65,10 @@ public class ContractFilter implements OASFilter {
             PurchasesAnswer.class,
             AssemblyRequest.class,
             AssemblyAnswer.class,
+            ToleranceRequest.class,
+            ToleranceAnswer.class,
+            DiagnosisRequest.class,
+            DiagnosisAnswer.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,

@@ -26,6 +26,7 @@ final class Methods {
                 BandDesignResource.class,
                 StockResource.class,
                 AssemblyResource.class,
+                ToleranceResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

@@ -121,8 +121,9 @@ final class RecordReader {
         FieldRules field = fields[position];
         JsonToken token = json.currentToken();
         if (token == JsonToken.VALUE_NULL) {
-            // The contract cannot say of a named enumeration that it may be null, so it may only be left out.
-            return field.type().isEnum() && !field.required() ? refuse(field, json, broken) : null;
+            // The contract cannot say of a named enumeration or record that it may be null: it may only be left out.
+            boolean named = field.type().isEnum() || field.type().isRecord();
+            return named && !field.required() ? refuse(field, json, broken) : null;
         }
         if (field.isList()) {
             return token == JsonToken.START_ARRAY ? list(field, json, broken) : refuse(field, json, broken);

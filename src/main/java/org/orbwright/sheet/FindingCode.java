@@ -59,5 +59,15 @@ public enum FindingCode {
     /** A moisture content lies where the coefficients of movement are not published for. */
     MOISTURE_OUTSIDE_TABLE,
     /** Neighbouring bands move so differently in thickness that a step can be felt on the finished sphere. */
-    MOVEMENT_MISMATCH
+    MOVEMENT_MISMATCH,
+    /** A setting error opens joints further than the glue bridges. */
+    GAP_BEYOND_GLUE,
+    /** Too many solids have a gap somewhere that the glue does not bridge. */
+    GAPS_LIKELY,
+    /** The blank is too narrow for the segments, and panels have a hole in the middle. */
+    TIPS_BLUNT,
+    /** A measured error cannot be told from none. */
+    BELOW_RESOLUTION,
+    /** The measured shell is too small for the designed sphere. */
+    SPHERE_BEYOND_SHELL
 }

@@ -19,6 +19,9 @@ import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.diagnosis.Diagnosis;
+import org.orbwright.diagnosis.DiagnosisCalculator;
+import org.orbwright.diagnosis.DiagnosisRequest;
 import org.orbwright.inlay.InlayCalculator;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest;
@@ -37,6 +40,9 @@ import org.orbwright.stock.ShoppingList;
 import org.orbwright.stock.StockCalculator;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.stock.StockRequest;
+import org.orbwright.tolerance.Tolerance;
+import org.orbwright.tolerance.ToleranceCalculator;
+import org.orbwright.tolerance.ToleranceRequest;
 
 /** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
@@ -53,6 +59,9 @@ public final class SheetCalculator {
 
     /** Where a larger request holds the design. */
     private static final String DESIGN = "/design";
+
+    private static final List<Caution> TOLERANCE_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, GLUING);
+    private static final List<Caution> DIAGNOSIS_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, MOUNTING);
 
     private SheetCalculator() {}
 
@@ -130,7 +139,7 @@ public final class SheetCalculator {
      * @throws ImpossibleDesignException if the design cannot exist, or there are too many boards
      */
     public static StockAnswer stock(StockRequest request) {
-        Design design = Design.of(request.design());
+        Design design = Design.of(request.design(), DESIGN);
         StockPlan plan = StockCalculator.plan(request, design);
         List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
         findings.addAll(StockFindings.of(design, plan));
@@ -172,6 +181,32 @@ public final class SheetCalculator {
         List<Finding> findings = new ArrayList<>(AssemblyFindings.of(plan));
         SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within(DESIGN)));
         return new AssemblyAnswer(design.request(), plan, sorted(findings), ASSEMBLY_CAUTIONS);
+    }
+
+    /**
+     * What errors of cutting do to a design.
+     *
+     * @param request the design and the errors, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or an error leaves nothing of what is cut
+     */
+    public static ToleranceAnswer tolerance(ToleranceRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        Tolerance tolerance = ToleranceCalculator.calculate(request, design);
+        return new ToleranceAnswer(
+                design.request(), tolerance, sorted(ToleranceFindings.of(design, tolerance)), TOLERANCE_CAUTIONS);
+    }
+
+    /**
+     * What measurements on test pieces and shells say of a design's settings.
+     *
+     * @param request the design and the measurements, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or a measurement cannot be
+     */
+    public static DiagnosisAnswer diagnosis(DiagnosisRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        Diagnosis diagnosis = DiagnosisCalculator.calculate(request, design);
+        return new DiagnosisAnswer(
+                design.request(), diagnosis, sorted(DiagnosisFindings.of(design, diagnosis)), DIAGNOSIS_CAUTIONS);
     }
 
     /**

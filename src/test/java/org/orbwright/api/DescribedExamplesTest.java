@@ -15,11 +15,13 @@ import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.CutsAnswer;
+import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.StockAnswer;
+import org.orbwright.sheet.ToleranceAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;
 
@@ -42,6 +44,8 @@ class DescribedExamplesTest {
         collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);
         collect(post("/v1/stock/purchases", request("planStock/two-lanterns")), PurchasesAnswer.class, examples);
         collect(post("/v1/assembly", request("planAssembly/white-glue")), AssemblyAnswer.class, examples);
+        collect(post("/v1/tolerance", request("calculateTolerance/a-careful-saw")), ToleranceAnswer.class, examples);
+        collect(post("/v1/diagnosis", request("diagnoseTests/first-test-pieces")), DiagnosisAnswer.class, examples);
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);

@@ -42,6 +42,8 @@ final class DesignMaker {
             "InlayRequest", example("planInlays"),
             "MovementRequest", example("calculateMovement"),
             "StockRequest", example("planStock"),
+            "ToleranceRequest", example("calculateTolerance"),
+            "DiagnosisRequest", example("diagnoseTests"),
             "SweepRequest", example("exploreDesigns"));
 
     private final JsonNode contract;
@@ -60,6 +62,9 @@ final class DesignMaker {
         if (schema.equals("StockRequest")) {
             // A search that is allowed its seconds would take them, thousands of times.
             ((ObjectNode) request).set("search", NODES.objectNode().put("seconds", 0.05));
+        }
+        if (schema.equals("ToleranceRequest")) {
+            ((ObjectNode) request).put("samples", 100 + random.nextInt(3000));
         }
         return request;
     }

@@ -59,6 +59,10 @@ class FuzzTest {
             List.of("movement"),
             "StockRequest",
             List.of("stock", "stock/cuts", "stock/purchases", "drawings/board"),
+            "ToleranceRequest",
+            List.of("tolerance"),
+            "DiagnosisRequest",
+            List.of("diagnosis"),
             "SweepRequest",
             List.of("bands/explore")));
 

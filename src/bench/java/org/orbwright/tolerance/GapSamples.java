@@ -1,0 +1,64 @@
+package org.orbwright.tolerance;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import org.orbwright.bench.BenchmarkDesigns;
+import org.orbwright.design.Design;
+import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
+import org.orbwright.tolerance.ToleranceRequest.ErrorsRequest;
+import org.orbwright.tolerance.ToleranceRequest.LengthErrorRequest;
+
+/**
+ * How many solids are simulated in a second, on one and on two processors: a dodecahedron, and the largest solid with
+ * its 62 faces and 180 edges. Run with {@code -Dbench.main=org.orbwright.tolerance.GapSamples}.
+ */
+public final class GapSamples {
+    private static final int SAMPLES = 1_000_000;
+    private static final int ROUNDS = 3;
+
+    private GapSamples() {}
+
+    /**
+     * Prints a line for each run.
+     *
+     * @param arguments none
+     * @throws ExecutionException never
+     * @throws InterruptedException if it is interrupted
+     */
+    public static void main(String[] arguments) throws ExecutionException, InterruptedException {
+        for (String name : List.of("dodecahedron-with-land", "truncated-icosidodecahedron")) {
+            for (double thickness : new double[] {0, 0.1}) {
+                for (int processors = 1; processors <= 2; processors++) {
+                    run(name, thickness, processors);
+                }
+            }
+        }
+    }
+
+    private static void run(String name, double thickness, int processors)
+            throws ExecutionException, InterruptedException {
+        AngleErrorRequest angle = new AngleErrorRequest(0.01, 0.01);
+        ErrorsRequest errors =
+                new ErrorsRequest(angle, angle, null, null, new LengthErrorRequest(0.0, thickness), null);
+        ToleranceRequest request = new ToleranceRequest(BenchmarkDesigns.read(name), errors, null, SAMPLES, 1);
+        Design design = Design.of(request.design());
+        ForkJoinPool pool = new ForkJoinPool(processors);
+        double best = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < ROUNDS; round++) {
+            long start = System.nanoTime();
+            pool.submit(() -> ToleranceCalculator.calculate(request, design)).get();
+            best = Math.min(best, (System.nanoTime() - start) * 1e-9);
+        }
+        pool.shutdown();
+        System.out.printf(
+                Locale.ROOT,
+                "%s, thickness scatters %.1f, %d processors: %.2f s, %.0f samples/s%n",
+                name,
+                thickness,
+                processors,
+                best,
+                SAMPLES / best);
+    }
+}

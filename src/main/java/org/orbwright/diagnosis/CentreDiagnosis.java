@@ -1,0 +1,79 @@
+package org.orbwright.diagnosis;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** What distances of faces say of the shell and its centre. */
+@Describe(
+        "What distances of faces from a point of reference say of the shell and its centre: the best centre is that of"
+                + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with"
+                + " the least sum of squares, each weighted by its uncertainty.")
+public record CentreDiagnosis(
+        @Describe(value = "Faces that were measured.", example = "12", max = 200)
+        int measured,
+
+        @Describe(value = "Faces that the solid has.", example = "12", max = 200)
+        int faces,
+
+        @Describe("How much further out than designed the faces are on the average.")
+        LengthEstimate meanDeviation,
+
+        @Describe("How far the best centre lies from the point of reference.")
+        LengthEstimate offset,
+
+        DiscShift discs,
+
+        @Describe("How far out of round the shell is about the best centre: the largest deviation from the fitted solid"
+                + " less the smallest.")
+        LengthEstimate outOfRound,
+
+        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for.")
+        LengthEstimate largestDiameter,
+
+        @Describe("The same about the point of reference: what comes out if the discs stay where they are.")
+        LengthEstimate largestDiameterNow,
+
+        @Describe("The measured faces, in the order of the request.")
+        List<FaceDeviation> deviations) {
+
+    /** Copies the list. */
+    public CentreDiagnosis {
+        deviations = List.copyOf(deviations);
+    }
+
+    /** How the blocking discs are shifted. */
+    @Describe("How both blocking discs are shifted to hold the shell by its best centre. The axis keeps its direction.")
+    public record DiscShift(
+            @Describe(value = "The face that carries the first disc.", example = "0", max = 200)
+            int face,
+
+            @Describe("How far the discs are shifted along the face.")
+            LengthEstimate shift,
+
+            @Describe(
+                    value = "Where to: from the middle of the face, counter-clockwise from its first corner, seen from"
+                            + " outside on the first disc. Left out where nothing is shifted.",
+                    quantity = Quantity.ANGLE,
+                    example = "328.6153",
+                    max = 360,
+                    optional = true)
+            Double direction,
+
+            @Describe("How far the best centre lies along the axis, above 0 towards the first disc; no disc has to be"
+                    + " shifted for that.")
+            LengthEstimate along) {}
+
+    /** How far one face is off. */
+    @Describe("How far one face is off.")
+    public record FaceDeviation(
+            @Describe(value = "Number of the face.", example = "0", max = 200)
+            int face,
+
+            @Describe(
+                    value = "How much further out than the fitted solid it is; below 0 further in.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.0069",
+                    min = -1e18)
+            double deviation) {}
+}

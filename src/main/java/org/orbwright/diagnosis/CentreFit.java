@@ -1,0 +1,253 @@
+package org.orbwright.diagnosis;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
+import org.orbwright.design.Design;
+import org.orbwright.diagnosis.CentreDiagnosis.DiscShift;
+import org.orbwright.diagnosis.CentreDiagnosis.FaceDeviation;
+import org.orbwright.diagnosis.DiagnosisRequest.FaceDistancesRequest;
+import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
+import org.orbwright.solid.Face;
+import org.orbwright.solid.Solid;
+import org.orbwright.tolerance.Levers;
+
+/**
+ * Fits the designed solid to distances of its faces from a point of reference: a face with the normal n that should be
+ * at h is at {@code h + n c + q}, where c is the centre and q is how much larger the solid is all over. Weighted least
+ * squares for the four unknowns; every answer is linear in the readings to first order, so its uncertainty follows from
+ * its coefficients.
+ */
+final class CentreFit {
+    private static final String POINTER = "/faceDistances";
+    private static final int UNKNOWNS = 4;
+    /** The smallest singular value over the largest below which the faces do not fix the centre. */
+    private static final double DEGENERATE = 1e-6;
+    /** A shift in millimetres below which it has no direction. */
+    private static final double NOWHERE = 1e-9;
+
+    private final FaceDistancesRequest request;
+    private final Design design;
+    private final Checks checks;
+    private final Solid solid;
+    private final List<Reading> readings = new ArrayList<>();
+    private final List<Vector3D> normals = new ArrayList<>();
+    private final List<Double> designed = new ArrayList<>();
+    /** How each unknown depends on each reading. */
+    private double[][] solution;
+
+    private CentreFit(FaceDistancesRequest request, Design design, Checks checks) {
+        this.request = request;
+        this.design = design;
+        this.checks = checks;
+        this.solid = design.solid();
+    }
+
+    /** What the distances say, or null if they break a rule, which is noted. */
+    static CentreDiagnosis of(FaceDistancesRequest request, Design design, Checks checks) {
+        CentreFit fit = new CentreFit(request, design, checks);
+        int before = checks.broken().size();
+        fit.read();
+        return checks.broken().size() == before && fit.solve() ? fit.diagnosis() : null;
+    }
+
+    private int discFace() {
+        return request.discFace() == null ? 0 : request.discFace();
+    }
+
+    private void read() {
+        checkNumber(discFace(), POINTER + "/discFace");
+        Set<Integer> known = new HashSet<>();
+        for (int i = 0; i < request.faces().size(); i++) {
+            FaceReadingRequest asked = request.faces().get(i);
+            String pointer = POINTER + "/faces/" + i;
+            if (!checkNumber(asked.face(), pointer + "/face")) {
+                continue;
+            }
+            if (!known.add(asked.face())) {
+                checks.refuse(
+                        pointer + "/face",
+                        "FACE_TWICE",
+                        "Face " + asked.face() + " is stated before.",
+                        asked.face().toString(),
+                        "each face once");
+            }
+            Face face = solid.faces().get(asked.face());
+            double distance = Levers.panel(design, face.kind()).faceDistance();
+            Reading reading = checks.length(asked.value(), asked.resolution());
+            checks.near(reading, distance, pointer + "/value");
+            readings.add(reading);
+            normals.add(solid.normal(face));
+            designed.add(distance);
+        }
+    }
+
+    private boolean checkNumber(int face, String pointer) {
+        int faces = solid.faces().size();
+        if (face < faces) {
+            return true;
+        }
+        checks.refuse(
+                pointer,
+                "UNKNOWN_FACE",
+                "The solid has no face " + face + ".",
+                Integer.toString(face),
+                "0 to " + (faces - 1) + ", as /v1/solids/" + solid.name() + " lists them");
+        return false;
+    }
+
+    /** Solves the normal equations through singular values, which tell whether there is one answer. */
+    private boolean solve() {
+        int rows = readings.size();
+        double[][] plain = new double[rows][];
+        double[][] weighted = new double[rows][UNKNOWNS];
+        for (int i = 0; i < rows; i++) {
+            Vector3D normal = normals.get(i);
+            plain[i] = new double[] {normal.getX(), normal.getY(), normal.getZ(), 1};
+            for (int j = 0; j < UNKNOWNS; j++) {
+                weighted[i][j] = plain[i][j] / readings.get(i).uncertainty();
+            }
+        }
+        double[] singular = new SingularValueDecomposition(MatrixUtils.createRealMatrix(plain)).getSingularValues();
+        if (singular[UNKNOWNS - 1] < DEGENERATE * singular[0]) {
+            checks.refuse(
+                    POINTER + "/faces",
+                    "FACES_DO_NOT_FIX_CENTRE",
+                    "These faces leave the centre free to move: all of them lean alike towards one direction.",
+                    rows + " faces",
+                    "four or more faces on all sides of the solid");
+            return false;
+        }
+        RealMatrix inverse = new SingularValueDecomposition(MatrixUtils.createRealMatrix(weighted))
+                .getSolver()
+                .getInverse();
+        solution = inverse.getData();
+        for (double[] unknown : solution) {
+            for (int i = 0; i < rows; i++) {
+                unknown[i] /= readings.get(i).uncertainty();
+            }
+        }
+        return true;
+    }
+
+    private CentreDiagnosis diagnosis() {
+        int rows = readings.size();
+        double[] deviations = new double[rows];
+        List<FaceDeviation> listed = new ArrayList<>();
+        int highest = 0;
+        int lowest = 0;
+        int nearest = 0;
+        int nearestNow = 0;
+        for (int i = 0; i < rows; i++) {
+            deviations[i] = value(deviation(i));
+            listed.add(new FaceDeviation(request.faces().get(i).face(), deviations[i]));
+            highest = deviations[i] > deviations[highest] ? i : highest;
+            lowest = deviations[i] < deviations[lowest] ? i : lowest;
+            nearest = room(i) < room(nearest) ? i : nearest;
+            nearestNow = readings.get(i).value() < readings.get(nearestNow).value() ? i : nearestNow;
+        }
+        Vector3D centre = centre();
+        double offset = centre.norm();
+        return new CentreDiagnosis(
+                rows,
+                solid.faces().size(),
+                LengthEstimate.of(value(solution[UNKNOWNS - 1]), uncertainty(solution[UNKNOWNS - 1])),
+                LengthEstimate.of(offset, spread(centre, Vector3D.ZERO)),
+                discs(centre),
+                LengthEstimate.of(
+                        deviations[highest] - deviations[lowest],
+                        uncertainty(sum(deviation(highest), deviation(lowest), -1))),
+                LengthEstimate.of(2 * room(nearest), 2 * uncertainty(roomCoefficients(nearest))),
+                LengthEstimate.of(
+                        2 * readings.get(nearestNow).value(),
+                        2 * readings.get(nearestNow).uncertainty()),
+                listed);
+    }
+
+    private Vector3D centre() {
+        return Vector3D.of(value(solution[0]), value(solution[1]), value(solution[2]));
+    }
+
+    private DiscShift discs(Vector3D centre) {
+        Face face = solid.faces().get(discFace());
+        Vector3D axis = solid.normal(face);
+        Vector3D shift = centre.subtract(axis.multiply(axis.dot(centre)));
+        Vector3D corner = solid.corner(face, 0);
+        Vector3D first = corner.subtract(axis.multiply(axis.dot(corner))).normalize();
+        double angle = Math.atan2(axis.cross(first).dot(shift), first.dot(shift));
+        return new DiscShift(
+                discFace(),
+                LengthEstimate.of(shift.norm(), spread(shift, axis)),
+                shift.norm() < NOWHERE ? null : Double.valueOf(angle < 0 ? angle + 2 * Math.PI : angle),
+                LengthEstimate.of(axis.dot(centre), uncertainty(along(axis))));
+    }
+
+    /** Uncertainty of a vector's length; where it has no direction, the mean over all that are square to the axis. */
+    private double spread(Vector3D vector, Vector3D axis) {
+        if (vector.norm() >= NOWHERE) {
+            return uncertainty(along(vector.normalize()));
+        }
+        double all = 0;
+        for (int j = 0; j < 3; j++) {
+            all += Math.pow(uncertainty(solution[j]), 2);
+        }
+        boolean free = axis.norm() == 0;
+        return Math.sqrt(free ? all / 3 : (all - Math.pow(uncertainty(along(axis)), 2)) / 2);
+    }
+
+    /** The centre's part along a direction, as coefficients of the readings. */
+    private double[] along(Vector3D direction) {
+        double[] x = sum(scaled(solution[0], direction.getX()), solution[1], direction.getY());
+        return sum(x, solution[2], direction.getZ());
+    }
+
+    /** How far a face is from the best centre. */
+    private double room(int face) {
+        return readings.get(face).value() - normals.get(face).dot(centre());
+    }
+
+    private double[] roomCoefficients(int face) {
+        double[] room = scaled(along(normals.get(face)), -1);
+        room[face] += 1;
+        return room;
+    }
+
+    /** How far a face is off the fitted solid, as coefficients of the readings. */
+    private double[] deviation(int face) {
+        return sum(roomCoefficients(face), solution[UNKNOWNS - 1], -1);
+    }
+
+    /** A linear combination of the readings' deviations from the design. */
+    private double value(double[] coefficients) {
+        double value = 0;
+        for (int i = 0; i < coefficients.length; i++) {
+            value += coefficients[i] * (readings.get(i).value() - designed.get(i));
+        }
+        return value;
+    }
+
+    private double uncertainty(double[] coefficients) {
+        double variance = 0;
+        for (int i = 0; i < coefficients.length; i++) {
+            variance += Math.pow(coefficients[i] * readings.get(i).uncertainty(), 2);
+        }
+        return Math.sqrt(variance);
+    }
+
+    private static double[] scaled(double[] coefficients, double factor) {
+        return sum(new double[coefficients.length], coefficients, factor);
+    }
+
+    private static double[] sum(double[] one, double[] other, double factor) {
+        double[] sum = one.clone();
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += factor * other[i];
+        }
+        return sum;
+    }
+}

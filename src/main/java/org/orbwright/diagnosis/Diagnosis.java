@@ -1,0 +1,172 @@
+package org.orbwright.diagnosis;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** What measurements say of the settings and of the shell. */
+@Describe("What measurements say of the settings and of the shell: a part for each measurement of the request."
+        + " Uncertainties are those of the readings' resolution alone.")
+public record Diagnosis(
+        @Describe(value = "What the test panel says of the tip angle.", optional = true)
+        PanelDiagnosis panel,
+
+        @Describe(value = "What the test pair or trio says of the bevels.", optional = true)
+        SeamDiagnosis seam,
+
+        @Describe(value = "What the measures across flats say of the shell.", optional = true)
+        FlatsDiagnosis acrossFlats,
+
+        @Describe(value = "What the distances of faces say of the shell and its centre.", optional = true)
+        CentreDiagnosis faceDistances,
+
+        @Describe(value = "What the measured blade tilt says of the seams.", optional = true)
+        TiltDiagnosis tilt) {
+
+    /** What a test panel says of the tip angle. */
+    @Describe("What a test panel says of the tip angle.")
+    public record PanelDiagnosis(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe("What all tip angles of the panel together differ from the circle.")
+            AngleEstimate angleSum,
+
+            @Describe("Error of one tip angle; below 0 the segments are cut too small.")
+            AngleEstimate tipAngleError,
+
+            @Describe("The settings that correct it, on the scale that gave the test panel.")
+            List<CorrectedSegment> segments) {
+
+        /** Copies the list. */
+        public PanelDiagnosis {
+            segments = List.copyOf(segments);
+        }
+    }
+
+    /** Settings that correct the segments of one kind. */
+    @Describe("Settings that correct the segments of one kind: those of the design less the error, half of it on either"
+            + " leg.")
+    public record CorrectedSegment(
+            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
+            String segment,
+
+            @Describe(
+                    value = "Tip angle to set.",
+                    quantity = Quantity.ANGLE,
+                    example = "72.0627",
+                    min = -180,
+                    max = 360)
+            double tipAngle,
+
+            @Describe(
+                    value = "Mitre gauge setting for the left leg, from a square crosscut.",
+                    quantity = Quantity.ANGLE,
+                    example = "36.0313",
+                    min = -180,
+                    max = 360)
+            double mitreGaugeLeft,
+
+            @Describe(
+                    value = "Mitre gauge setting for the right leg, from a square crosscut.",
+                    quantity = Quantity.ANGLE,
+                    example = "36.0313",
+                    min = -180,
+                    max = 360)
+            double mitreGaugeRight) {}
+
+    /** What a test pair or trio says of the bevels. */
+    @Describe("What a test pair or trio says of the bevels.")
+    public record SeamDiagnosis(
+            @Describe("What the two bevels of each seam together differ from the dihedral angle, in the order of the"
+                    + " gaps.")
+            List<AngleEstimate> angleSums,
+
+            @Describe("The panels, in the order of the request.")
+            List<CorrectedBevel> panels) {
+
+        /** Copies the lists. */
+        public SeamDiagnosis {
+            angleSums = List.copyOf(angleSums);
+            panels = List.copyOf(panels);
+        }
+    }
+
+    /** The bevel of one panel and its correction. */
+    @Describe("The bevel of one panel and the settings that correct it, on the scale that gave it.")
+    public record CorrectedBevel(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe("Error of its bevel; below 0 the panel is undercut.")
+            AngleEstimate bevelError,
+
+            @Describe(
+                    value = "Bevel to set: that of the design less the error.",
+                    quantity = Quantity.ANGLE,
+                    example = "58.3848",
+                    min = -180,
+                    max = 360)
+            double bevel,
+
+            @Describe(
+                    value = "Blade tilt to set: that of the design and the error.",
+                    quantity = Quantity.ANGLE,
+                    example = "31.6152",
+                    min = -180,
+                    max = 360)
+            double bladeTilt) {}
+
+    /** What measures across flats say of the shell. */
+    @Describe(
+            "What measures across flats say of the shell. They do not say where its centre is: a pair of faces may lie"
+                    + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre"
+                    + " lies midway between every pair that limits it.")
+    public record FlatsDiagnosis(
+            @Describe(value = "Pairs that were measured.", example = "6", max = 60)
+            int measured,
+
+            @Describe(value = "Pairs of opposite faces that the solid has.", example = "6", max = 100)
+            int pairs,
+
+            @Describe("How much larger than designed the pairs are on the average.")
+            LengthEstimate meanDeviation,
+
+            @Describe("How far out of round the shell is at least: the largest deviation from the design less the"
+                    + " smallest.")
+            LengthEstimate outOfRound,
+
+            @Describe("Diameter of the largest sphere between the measured faces.")
+            LengthEstimate largestDiameter) {}
+
+    /** What a measured blade tilt says of the seams. */
+    @Describe("What a measured blade tilt says of the seams, where both panels are bevelled with it.")
+    public record TiltDiagnosis(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe("Error of the bevel.") AngleEstimate bevelError,
+
+            @Describe("Opening of a seam over the panel's whole seam face; above 0 inside, below 0 outside.")
+            LengthEstimate opening,
+
+            @Describe(
+                    value = "The least that the opening can be, as far as the gauge can tell.",
+                    quantity = Quantity.LENGTH,
+                    example = "-0.0172",
+                    min = -1e18)
+            double leastOpening,
+
+            @Describe(
+                    value = "The most that the opening can be, as far as the gauge can tell.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.0813",
+                    min = -1e18)
+            double mostOpening,
+
+            @Describe(
+                    value = "The largest gap that this can mean, inside or outside.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.0813")
+            double largestGap) {}
+}

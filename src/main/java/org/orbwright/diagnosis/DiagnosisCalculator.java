@@ -1,0 +1,204 @@
+package org.orbwright.diagnosis;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Panel;
+import org.orbwright.diagnosis.Diagnosis.CorrectedSegment;
+import org.orbwright.diagnosis.Diagnosis.FlatsDiagnosis;
+import org.orbwright.diagnosis.Diagnosis.PanelDiagnosis;
+import org.orbwright.diagnosis.Diagnosis.TiltDiagnosis;
+import org.orbwright.diagnosis.DiagnosisRequest.FlatsReadingRequest;
+import org.orbwright.diagnosis.DiagnosisRequest.PanelTestRequest;
+import org.orbwright.diagnosis.DiagnosisRequest.TiltReadingRequest;
+import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.SegmentKind;
+import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.PanelSide;
+
+/**
+ * From measurements back to errors; the geometry is that of {@link org.orbwright.tolerance.ToleranceCalculator}, with
+ * exact angles. What can be inferred from what:
+ *
+ * <ul>
+ *   <li>The gap of a panel tells the sum of its tip angles. That all are off alike is assumed; which segment is off
+ *       cannot be told.
+ *   <li>The gap of a pair of panels that a template holds to the dihedral angle tells the sum of two bevels, half of
+ *       which is taken for each. Three gaps of a trio, at a corner of three faces, tell the bevel of each panel, if its
+ *       two edges are bevelled alike.
+ *   <li>Measures across flats tell how large and how unequal a shell is, and nothing of its centre.
+ *   <li>Distances of faces from one point tell the centre too.
+ *   <li>An angle gauge tells the bevel to within its resolution, and so an interval for the gap.
+ * </ul>
+ *
+ * <p>A reading of the resolution r has the standard uncertainty r / sqrt(12) (JCGM 100:2008, F.2.2.1); what follows
+ * from readings is propagated linearly. Only resolution counts: what the wood, the clamps and the hand add is not known
+ * here.
+ */
+public final class DiagnosisCalculator {
+    private final DiagnosisRequest request;
+    private final Design design;
+    private final Checks checks;
+
+    private DiagnosisCalculator(DiagnosisRequest request, Design design) {
+        this.request = request;
+        this.design = design;
+        this.checks = new Checks(design);
+    }
+
+    /**
+     * What the measurements of a request say.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @param design the request's design
+     * @throws ImpossibleDesignException if there is no measurement, or one that cannot be
+     */
+    public static Diagnosis calculate(DiagnosisRequest request, Design design) {
+        return new DiagnosisCalculator(request, design).diagnosis();
+    }
+
+    private Diagnosis diagnosis() {
+        boolean empty = request.panel() == null
+                && request.seam() == null
+                && request.acrossFlats() == null
+                && request.faceDistances() == null
+                && request.tilt() == null;
+        if (empty) {
+            checks.refuse(
+                    "",
+                    "NOTHING_MEASURED",
+                    "There is no measurement to infer anything from.",
+                    null,
+                    "at least one of panel, seam, acrossFlats, faceDistances, tilt");
+        }
+        Diagnosis diagnosis = new Diagnosis(
+                request.panel() == null ? null : panel(request.panel()),
+                request.seam() == null ? null : SeamTest.of(request.seam(), design, checks),
+                request.acrossFlats() == null ? null : flats(request.acrossFlats()),
+                request.faceDistances() == null ? null : CentreFit.of(request.faceDistances(), design, checks),
+                request.tilt() == null ? null : tilt(request.tilt()));
+        if (!checks.broken().isEmpty()) {
+            throw new ImpossibleDesignException(checks.broken());
+        }
+        return diagnosis;
+    }
+
+    private PanelDiagnosis panel(PanelTestRequest asked) {
+        Panel panel = checks.panel(asked.face(), "/panel/face");
+        if (panel == null) {
+            return null;
+        }
+        Reading gap = checks.length(asked.gap());
+        Reading distance = checks.distance(asked.distance(), Levers.joint(design, panel), "/panel/distance");
+        if (!checks.fits(gap, distance, "/panel/gap/value")) {
+            return null;
+        }
+        OpenAngle sum = OpenAngle.of(gap, distance).times(asked.opensAt() == PanelSide.RIM ? -1 : 1);
+        AngleEstimate error = sum.times(1.0 / panel.kind().sides()).estimate();
+        return new PanelDiagnosis(
+                panel.face(),
+                sum.estimate(),
+                error,
+                panel.kind().segments().stream()
+                        .map(segment -> corrected(segment, error.value()))
+                        .toList());
+    }
+
+    private static CorrectedSegment corrected(SegmentKind segment, double error) {
+        double left = Math.atan2(segment.baseLeft(), segment.baseDistance()) - error / 2;
+        double right = Math.atan2(segment.baseRight(), segment.baseDistance()) - error / 2;
+        return new CorrectedSegment(segment.segment(), left + right, left, right);
+    }
+
+    private FlatsDiagnosis flats(List<FlatsReadingRequest> asked) {
+        List<Reading> measured = new ArrayList<>();
+        List<Reading> deviations = new ArrayList<>();
+        Map<String, Integer> counts = new HashMap<>();
+        for (int i = 0; i < asked.size(); i++) {
+            String pointer = "/acrossFlats/" + i;
+            Panel panel = checks.panel(asked.get(i).face(), pointer + "/face");
+            if (panel != null && isPair(panel, counts.merge(panel.face(), 1, Integer::sum), pointer)) {
+                Reading flats = checks.length(asked.get(i).value(), asked.get(i).resolution());
+                double designed = 2 * panel.faceDistance();
+                checks.near(flats, designed, pointer + "/value");
+                measured.add(flats);
+                deviations.add(new Reading(flats.value() - designed, flats.uncertainty()));
+            }
+        }
+        return measured.size() < asked.size() ? null : flats(measured, deviations);
+    }
+
+    private boolean isPair(Panel panel, int count, String pointer) {
+        FaceKind kind = panel.kind();
+        int pairs = kind.opposite() ? kind.count() / 2 : 0;
+        if (count <= pairs) {
+            return true;
+        }
+        checks.refuse(
+                pointer,
+                kind.opposite() ? "TOO_MANY_PAIRS" : "NO_OPPOSITE_FACES",
+                kind.opposite()
+                        ? "The solid has no more than " + pairs + " pairs of " + kind.face() + " faces."
+                        : "No " + kind.face() + " has a parallel one opposite, so callipers have nothing to read.",
+                kind.face(),
+                kind.opposite() ? "at most " + pairs + " pairs" : "a face kind with parallel faces, or faceDistances");
+        return false;
+    }
+
+    private FlatsDiagnosis flats(List<Reading> measured, List<Reading> deviations) {
+        Reading smallest = measured.get(0);
+        Reading least = deviations.get(0);
+        Reading most = least;
+        double sum = 0;
+        double variance = 0;
+        for (int i = 0; i < measured.size(); i++) {
+            Reading deviation = deviations.get(i);
+            smallest = measured.get(i).value() < smallest.value() ? measured.get(i) : smallest;
+            least = deviation.value() < least.value() ? deviation : least;
+            most = deviation.value() > most.value() ? deviation : most;
+            sum += deviation.value();
+            variance += deviation.uncertainty() * deviation.uncertainty();
+        }
+        int count = measured.size();
+        return new FlatsDiagnosis(
+                count,
+                design.solid().faceKinds().stream()
+                        .filter(FaceKind::opposite)
+                        .mapToInt(kind -> kind.count() / 2)
+                        .sum(),
+                LengthEstimate.of(sum / count, Math.sqrt(variance) / count),
+                LengthEstimate.of(
+                        most.value() - least.value(),
+                        count == 1 ? 0 : Math.hypot(most.uncertainty(), least.uncertainty())),
+                LengthEstimate.of(smallest.value(), smallest.uncertainty()));
+    }
+
+    private TiltDiagnosis tilt(TiltReadingRequest asked) {
+        Panel panel = checks.panel(asked.face(), "/tilt/face");
+        if (panel == null) {
+            return null;
+        }
+        Reading tilt = Reading.of(Math.toRadians(asked.value()), Math.toRadians(asked.resolution()));
+        double error = Math.PI / 2 - panel.bevel() - tilt.value();
+        double reach = Math.toRadians(asked.resolution()) / 2;
+        double lever = Levers.seamFace(design, panel);
+        double least = opening(error + reach, lever);
+        double most = opening(error - reach, lever);
+        return new TiltDiagnosis(
+                panel.face(),
+                AngleEstimate.of(error, tilt.uncertainty()),
+                LengthEstimate.of(opening(error, lever), 2 * lever * Math.cos(error) * tilt.uncertainty()),
+                least,
+                most,
+                Math.max(Math.abs(least), Math.abs(most)));
+    }
+
+    /** Opening of a seam whose two bevels are off by an error each; above 0 inside. */
+    private static double opening(double error, double lever) {
+        double bounded = Math.max(-Math.PI / 2, Math.min(Math.PI / 2, error));
+        return -2 * lever * Math.sin(bounded);
+    }
+}

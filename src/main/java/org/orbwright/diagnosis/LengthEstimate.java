@@ -1,0 +1,31 @@
+package org.orbwright.diagnosis;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** A length that follows from measurements. */
+@Describe("A length that follows from measurements, with its uncertainty (JCGM 100:2008).")
+public record LengthEstimate(
+        @Describe(value = "The best estimate.", quantity = Quantity.LENGTH, example = "0.175", min = -1e18)
+        double value,
+
+        @Describe(value = "Standard uncertainty.", quantity = Quantity.LENGTH, example = "0.0059")
+        double uncertainty,
+
+        @Describe(
+                value = "Expanded uncertainty, twice the standard one.",
+                quantity = Quantity.LENGTH,
+                example = "0.0118")
+        double expanded) {
+    /** The expanded uncertainty in standard ones. */
+    static final double COVERAGE = 2;
+
+    static LengthEstimate of(double value, double uncertainty) {
+        return new LengthEstimate(value, uncertainty, COVERAGE * uncertainty);
+    }
+
+    /** Whether it cannot be told from 0: the expanded uncertainty reaches it. */
+    public boolean unclear() {
+        return Math.abs(value) <= expanded;
+    }
+}

@@ -1,0 +1,21 @@
+package org.orbwright.diagnosis;
+
+/**
+ * A measured value in millimetres or radians.
+ *
+ * @param value the reading
+ * @param uncertainty its standard uncertainty
+ */
+record Reading(double value, double uncertainty) {
+    /** Half of the resolution either way, all alike: a uniform distribution (JCGM 100:2008, F.2.2.1). */
+    private static final double UNIFORM = Math.sqrt(12);
+
+    static Reading of(double value, double resolution) {
+        return new Reading(value, resolution / UNIFORM);
+    }
+
+    /** A value that is taken as exact. */
+    static Reading exact(double value) {
+        return new Reading(value, 0);
+    }
+}

@@ -1,0 +1,146 @@
+package org.orbwright.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.diagnosis.Diagnosis.CorrectedBevel;
+import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
+import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
+import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
+import org.orbwright.solid.Face;
+import org.orbwright.solid.Solid;
+import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.SeamSide;
+
+/** From the gaps of a test pair or trio to the bevels of its panels. */
+final class SeamTest {
+    private static final String POINTER = "/seam";
+    private static final int TRIO = 3;
+
+    private final Design design;
+    private final SeamTestRequest request;
+    private final Checks checks;
+    private final List<Panel> panels = new ArrayList<>();
+
+    private SeamTest(SeamTestRequest request, Design design, Checks checks) {
+        this.request = request;
+        this.design = design;
+        this.checks = checks;
+    }
+
+    /** What the test says, or null if it breaks a rule, which is noted. */
+    static SeamDiagnosis of(SeamTestRequest request, Design design, Checks checks) {
+        SeamTest test = new SeamTest(request, design, checks);
+        return test.readPanels() && test.areNeighbours() ? test.diagnosis() : null;
+    }
+
+    private boolean readPanels() {
+        int gaps = request.gaps().size();
+        int named =
+                request.faces() == null ? Math.max(2, gaps) : request.faces().size();
+        for (int i = 0; i < named; i++) {
+            Panel panel = request.faces() == null
+                    ? checks.panel(null, POINTER + "/faces")
+                    : checks.panel(request.faces().get(i), POINTER + "/faces/" + i);
+            if (panel == null) {
+                return false;
+            }
+            panels.add(panel);
+        }
+        if (gaps != (named == TRIO ? TRIO : 1)) {
+            checks.refuse(
+                    POINTER + "/gaps",
+                    "WRONG_NUMBER_OF_GAPS",
+                    "Two panels have one seam and three have three, but there are " + gaps + " gaps.",
+                    Integer.toString(gaps),
+                    "1 gap for a pair, 3 gaps for a trio");
+            return false;
+        }
+        return true;
+    }
+
+    private boolean areNeighbours() {
+        if (panels.size() == TRIO) {
+            return isTrio();
+        }
+        String one = panels.get(0).face();
+        String other = panels.get(1).face();
+        boolean meet = design.solid().edgeKinds().stream()
+                .anyMatch(edge -> (edge.face().equals(one) && edge.neighbour().equals(other))
+                        || (edge.face().equals(other) && edge.neighbour().equals(one)));
+        if (!meet) {
+            checks.refuse(
+                    POINTER + "/faces",
+                    "NOT_NEIGHBOURS",
+                    "No " + one + " meets a " + other + " on this solid.",
+                    one + ", " + other,
+                    "two face kinds that share an edge");
+        }
+        return meet;
+    }
+
+    /** Outlines hold a trio only at a corner of three faces. */
+    private boolean isTrio() {
+        List<String> wanted = new ArrayList<>(panels.stream().map(Panel::face).toList());
+        Collections.sort(wanted);
+        Solid solid = design.solid();
+        for (int vertex = 0; vertex < solid.vertices().size(); vertex++) {
+            int corner = vertex;
+            List<String> around = solid.faces().stream()
+                    .filter(face -> face.vertices().contains(corner))
+                    .map(Face::kind)
+                    .sorted()
+                    .toList();
+            if (around.equals(wanted)) {
+                return true;
+            }
+        }
+        checks.refuse(
+                POINTER + "/faces",
+                "NO_SUCH_CORNER",
+                "At no corner of this solid just these three panels meet, so their outlines do not hold them at the"
+                        + " right angles.",
+                String.join(", ", wanted),
+                "the three panels of a corner where three faces meet, or a pair that is held by a template");
+        return false;
+    }
+
+    private SeamDiagnosis diagnosis() {
+        List<OpenAngle> sums = new ArrayList<>();
+        for (int i = 0; i < request.gaps().size(); i++) {
+            SeamGapRequest asked = request.gaps().get(i);
+            double lever = Levers.seam(design, panels.get(i), panels.get((i + 1) % panels.size()));
+            Reading gap = checks.length(asked.value(), asked.resolution());
+            Reading distance = checks.distance(request.distance(), lever, POINTER + "/distance");
+            if (checks.fits(gap, distance, POINTER + "/gaps/" + i + "/value")) {
+                sums.add(OpenAngle.of(gap, distance).times(asked.opensAt() == SeamSide.INSIDE ? -1 : 1));
+            }
+        }
+        if (!checks.broken().isEmpty()) {
+            return null;
+        }
+        List<CorrectedBevel> corrected = new ArrayList<>();
+        for (int i = 0; i < panels.size(); i++) {
+            corrected.add(corrected(panels.get(i), share(sums, i).estimate()));
+        }
+        return new SeamDiagnosis(sums.stream().map(OpenAngle::estimate).toList(), corrected);
+    }
+
+    /** A panel's part: half of a pair's; in a trio half of what its two seams have more than the third. */
+    private static OpenAngle share(List<OpenAngle> sums, int panel) {
+        if (sums.size() < TRIO) {
+            return sums.get(0).times(0.5);
+        }
+        OpenAngle after = sums.get(panel);
+        OpenAngle before = sums.get((panel + 2) % TRIO);
+        OpenAngle opposite = sums.get((panel + 1) % TRIO);
+        return after.plus(before).plus(opposite.times(-1)).times(0.5);
+    }
+
+    private static CorrectedBevel corrected(Panel panel, AngleEstimate error) {
+        double bevel = panel.bevel() - error.value();
+        return new CorrectedBevel(panel.face(), error, bevel, Math.PI / 2 - bevel);
+    }
+}

@@ -1,0 +1,161 @@
+package org.orbwright.tolerance;
+
+import static java.util.Objects.requireNonNullElse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Band;
+import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.design.Violation;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
+import org.orbwright.tolerance.ToleranceRequest.LengthErrorRequest;
+
+/** The errors of cutting in millimetres and radians, none of them so large that nothing is left of what is cut. */
+final class CuttingErrors {
+    /** Standard deviations that scatter is taken to reach. */
+    private static final double REACH = 4;
+
+    private static final int SHOWN_DECIMALS = 6;
+    /** An angle that is a whole number of hundredths up to the last bits of a double is one. */
+    private static final double EXACT = 1e-9;
+
+    private final Design design;
+    private final ToleranceRequest request;
+    private final List<Violation> broken = new ArrayList<>();
+    private final ErrorPair tipAngle;
+    private final ErrorPair bevel;
+    private final ErrorPair blankWidth;
+    private final ErrorPair bandWidth;
+    private final ErrorPair thickness;
+    private final ErrorPair stop;
+
+    private CuttingErrors(ToleranceRequest request, Design design) {
+        this.request = request;
+        this.design = design;
+        this.tipAngle = radians(request.errors().tipAngle());
+        this.bevel = radians(request.errors().bevel());
+        this.blankWidth = millimetres(request.errors().blankWidth());
+        this.bandWidth = millimetres(request.errors().bandWidth());
+        this.thickness = millimetres(request.errors().panelThickness());
+        this.stop = millimetres(request.errors().stop());
+    }
+
+    /**
+     * The errors of a request.
+     *
+     * @param request a request that keeps its Bean Validation constraints
+     * @param design the request's design
+     * @throws ImpossibleDesignException if an error is as large as what is cut
+     */
+    static CuttingErrors of(ToleranceRequest request, Design design) {
+        CuttingErrors errors = new CuttingErrors(request, design);
+        errors.check();
+        if (!errors.broken.isEmpty()) {
+            throw new ImpossibleDesignException(errors.broken);
+        }
+        return errors;
+    }
+
+    /**
+     * One kind of error.
+     *
+     * @param setting what every piece is off
+     * @param scatter standard deviation from piece to piece
+     */
+    record ErrorPair(double setting, double scatter) {
+        double reach() {
+            return Math.abs(setting) + REACH * scatter;
+        }
+    }
+
+    ErrorPair of(ErrorSource source) {
+        return switch (source) {
+            case TIP_ANGLE -> tipAngle;
+            case BEVEL -> bevel;
+            case BLANK_WIDTH -> blankWidth;
+            case BAND_WIDTH -> bandWidth;
+            case PANEL_THICKNESS -> thickness;
+            case STOP -> stop;
+        };
+    }
+
+    private static ErrorPair radians(AngleErrorRequest asked) {
+        return asked == null
+                ? new ErrorPair(0, 0)
+                : new ErrorPair(
+                        Math.toRadians(requireNonNullElse(asked.setting(), 0.0)),
+                        Math.toRadians(requireNonNullElse(asked.scatter(), 0.0)));
+    }
+
+    private ErrorPair millimetres(LengthErrorRequest asked) {
+        return asked == null
+                ? new ErrorPair(0, 0)
+                : new ErrorPair(
+                        design.unit().toMillimetres(requireNonNullElse(asked.setting(), 0.0)),
+                        design.unit().toMillimetres(requireNonNullElse(asked.scatter(), 0.0)));
+    }
+
+    private void check() {
+        double narrowestTip = Math.PI;
+        double narrowestBevel = Math.PI;
+        double shortestBase = Double.POSITIVE_INFINITY;
+        double narrowestBlank = Double.POSITIVE_INFINITY;
+        double narrowestBand = Double.POSITIVE_INFINITY;
+        for (Panel panel : design.panels()) {
+            narrowestBevel = Math.min(narrowestBevel, Math.min(panel.bevel(), Math.PI / 2 - panel.bevel()));
+            narrowestBlank = Math.min(narrowestBlank, panel.baseDistance());
+            for (Piece piece : panel.pieces()) {
+                double left = Math.atan2(piece.left(), piece.base());
+                double right = Math.atan2(piece.right(), piece.base());
+                double straightest = Math.PI - 2 * Math.max(left, right);
+                narrowestTip = Math.min(narrowestTip, Math.min(left + right, straightest));
+                shortestBase = Math.min(shortestBase, piece.baseLength());
+            }
+            for (Band band : panel.lamination().bands()) {
+                narrowestBand = Math.min(narrowestBand, band.width());
+            }
+        }
+        angle("tipAngle", "tip angle", tipAngle, narrowestTip);
+        angle("bevel", "bevel", bevel, narrowestBevel);
+        length("blankWidth", "blank width", blankWidth, narrowestBlank);
+        length("bandWidth", "band width", bandWidth, narrowestBand);
+        length("panelThickness", "panel thickness", thickness, design.thickness() - design.land());
+        length("stop", "base", stop, shortestBase);
+    }
+
+    private void angle(String field, String what, ErrorPair error, double limit) {
+        if (error.reach() >= limit) {
+            String most = Rounding.plain(Math.floor(Math.toDegrees(limit) * 100 + EXACT) / 100, 2) + " degrees";
+            AngleErrorRequest asked = field.equals("tipAngle")
+                    ? request.errors().tipAngle()
+                    : request.errors().bevel();
+            refuse(field, what, asked.setting(), asked.scatter(), most);
+        }
+    }
+
+    private void length(String field, String what, ErrorPair error, double limit) {
+        if (error.reach() >= limit) {
+            refuse(
+                    field,
+                    what,
+                    design.unit().fromMillimetres(error.setting()),
+                    design.unit().fromMillimetres(error.scatter()),
+                    design.sayAtMost(limit));
+        }
+    }
+
+    private void refuse(String field, String what, Double setting, Double scatter, String most) {
+        String said = Rounding.plain(requireNonNullElse(setting, 0.0), SHOWN_DECIMALS) + " with a scatter of "
+                + Rounding.plain(requireNonNullElse(scatter, 0.0), SHOWN_DECIMALS);
+        broken.add(new Violation(
+                "/errors/" + field,
+                "ERROR_TOO_LARGE",
+                "An error of " + said + " in the " + what + " leaves nothing of what is cut.",
+                said,
+                "setting error and four times the scatter together less than " + most));
+    }
+}

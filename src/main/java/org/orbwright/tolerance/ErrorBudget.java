@@ -1,0 +1,80 @@
+package org.orbwright.tolerance;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * What all errors together do to one length, to first order.
+ *
+ * @param shift what the setting errors do
+ * @param uncertainty standard uncertainty from the scatter
+ * @param expanded expanded uncertainty
+ * @param contributions what each source of error has to do with it
+ */
+@Describe("What all errors together do to one length, to first order. Setting errors shift it; scatter gives a standard"
+        + " uncertainty, the root of the sum of squares of its contributions (JCGM 100:2008, 5.1.2).")
+public record ErrorBudget(
+        @Describe(
+                value = "Shift by all setting errors together.",
+                quantity = Quantity.LENGTH,
+                example = "0.0566",
+                min = -1e18)
+        double shift,
+
+        @Describe(
+                value = "Combined standard uncertainty from the scatter.",
+                quantity = Quantity.LENGTH,
+                example = "0.0101")
+        double uncertainty,
+
+        @Describe(
+                value = "Expanded uncertainty, twice the standard one: about 95 % of solids lie within.",
+                quantity = Quantity.LENGTH,
+                example = "0.0202")
+        double expanded,
+
+        @Describe("What each source of error that matters here has to do with it.")
+        List<ErrorContribution> contributions) {
+
+    /** Copies the list. */
+    public ErrorBudget {
+        contributions = List.copyOf(contributions);
+    }
+
+    /** What one source of error has to do with a length. */
+    @Describe("What one source of error has to do with a length.")
+    public record ErrorContribution(
+            @Describe(value = "What is cut inexactly.", example = "\"TIP_ANGLE\"")
+            ErrorSource source,
+
+            @Describe(
+                    value = "Sensitivity to an angle: how far the length shifts for each tenth of a degree that every"
+                            + " cut is too large.",
+                    quantity = Quantity.LENGTH,
+                    example = "-0.566",
+                    min = -1e18,
+                    optional = true)
+            Double perTenthDegree,
+
+            @Describe(
+                    value = "Sensitivity to a length: how far the length shifts for each unit that every piece is too"
+                            + " large.",
+                    example = "0.688190960236",
+                    min = -1e18,
+                    optional = true)
+            Double perLength,
+
+            @Describe(
+                    value = "Shift by the setting error.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.0566",
+                    min = -1e18)
+            double shift,
+
+            @Describe(
+                    value = "Standard uncertainty from the scatter, which evens out where several pieces count.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.0101")
+            double uncertainty) {}
+}

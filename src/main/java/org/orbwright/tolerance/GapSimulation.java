@@ -1,0 +1,62 @@
+package org.orbwright.tolerance;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** The gaps of simulated solids. */
+@Describe("The gaps of simulated solids. Every panel and every seam has its own errors around the setting, normally"
+        + " distributed, and exact gaps instead of those to first order. The same seed and number of samples give the"
+        + " same answer on any number of processors.")
+public record GapSimulation(
+        @Describe(value = "Solids simulated.", example = "100000", max = 1000000)
+        int samples,
+
+        @Describe(value = "The seed.", example = "1", max = 2147483647)
+        int seed,
+
+        @Describe("Gaps of one panel, whichever it is.") GapPercentiles panelGap,
+        @Describe("Gaps of one seam, whichever it is.") GapPercentiles seamGap,
+
+        @Describe("The largest gap in any panel of a solid.")
+        GapPercentiles largestPanelGap,
+
+        @Describe("The largest gap in any seam of a solid.") GapPercentiles largestSeamGap,
+
+        @Describe(
+                value = "Share of solids whose gaps the glue bridges everywhere, in all panels and all seams.",
+                quantity = Quantity.RATIO,
+                example = "0.99984",
+                max = 1)
+        double allBridged,
+
+        @Describe(
+                value = "Standard error of that share, as it is after so many samples to somebody who knew nothing"
+                        + " before: it is not 0 even where all samples agree.",
+                quantity = Quantity.RATIO,
+                example = "0.000041",
+                max = 1)
+        double standardError,
+
+        @Describe(
+                value = "The same share by linear theory, where all gaps are independent: a product over all panels and"
+                        + " seams. The thickness is taken as exact.",
+                quantity = Quantity.RATIO,
+                example = "0.999884",
+                max = 1)
+        double allBridgedLinear) {
+
+    /** Percentiles of a gap. */
+    @Describe("Percentiles of a gap: this share of all gaps is no larger.")
+    public record GapPercentiles(
+            @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.04")
+            double p5,
+
+            @Describe(value = "The median.", quantity = Quantity.LENGTH, example = "0.0566")
+            double p50,
+
+            @Describe(value = "The 95th percentile.", quantity = Quantity.LENGTH, example = "0.0732")
+            double p95,
+
+            @Describe(value = "The 99th percentile.", quantity = Quantity.LENGTH, example = "0.0802")
+            double p99) {}
+}

@@ -1,0 +1,203 @@
+package org.orbwright.tolerance;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.special.Erf;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.solid.Edge;
+import org.orbwright.solid.Face;
+import org.orbwright.solid.Solid;
+import org.orbwright.tolerance.CuttingErrors.ErrorPair;
+import org.orbwright.tolerance.GapSimulation.GapPercentiles;
+
+/**
+ * Simulates solids whose cuts scatter. The tip angles of a panel and the two bevels of a seam matter by their sum
+ * alone, and a sum of independent normal errors is normal: one number is drawn for it. A gap of an angle a over a lever
+ * is the chord {@code 2 lever sin(a / 2)}; thickness scatters the lever of a seam.
+ *
+ * <p>Samples are cut to chunks of a fixed size, each with the generator that is split off the seed's in the chunk's
+ * turn, so that the answer does not depend on how many processors share the chunks.
+ */
+final class GapSimulator {
+    /** Samples of one chunk: some milliseconds of work. */
+    private static final int CHUNK = 2048;
+    /** A gap this much larger still counts as bridged: limits that were answered can be asked with, in millimetres. */
+    private static final double EXACT = 1e-6;
+    /** Half of an angle beyond this has a larger sine than the angle itself. */
+    private static final double WIDEST = Math.PI;
+
+    private final double glueBridges;
+    private final ErrorPair bevel;
+    private final ErrorPair thickness;
+    private final double seamThickness;
+    /** Per panel of the solid: its lever, and mean and standard deviation of the sum of its tip angles. */
+    private final double[] joint;
+
+    private final double[] angleMean;
+    private final double[] angleScatter;
+    /** Per seam of the solid: its two panels, and the length along the seam for each millimetre of their thickness. */
+    private final int[] one;
+
+    private final int[] other;
+    private final double[] slantOfOne;
+    private final double[] slantOfOther;
+
+    GapSimulator(Design design, CuttingErrors errors, double glueBridges) {
+        this.glueBridges = glueBridges + EXACT;
+        this.bevel = errors.of(ErrorSource.BEVEL);
+        this.thickness = errors.of(ErrorSource.PANEL_THICKNESS);
+        this.seamThickness = design.thickness() - design.land() + thickness.setting();
+        ErrorPair tip = errors.of(ErrorSource.TIP_ANGLE);
+        Solid solid = design.solid();
+        List<Face> faces = solid.faces();
+        joint = new double[faces.size()];
+        angleMean = new double[faces.size()];
+        angleScatter = new double[faces.size()];
+        double[] slant = new double[faces.size()];
+        Map<String, Double> joints = new HashMap<>();
+        for (int i = 0; i < faces.size(); i++) {
+            Face face = faces.get(i);
+            Panel panel = Levers.panel(design, face.kind());
+            int segments = face.segments().size();
+            joint[i] = joints.computeIfAbsent(face.kind(), kind -> Levers.joint(design, panel));
+            angleMean[i] = segments * tip.setting();
+            angleScatter[i] = Math.sqrt(segments) * tip.scatter();
+            slant[i] = 1 / Math.sin(panel.bevel());
+        }
+        List<Edge> edges = solid.edges();
+        one = edges.stream().mapToInt(Edge::face).toArray();
+        other = edges.stream().mapToInt(Edge::neighbour).toArray();
+        slantOfOne = Arrays.stream(one).mapToDouble(face -> slant[face]).toArray();
+        slantOfOther = Arrays.stream(other).mapToDouble(face -> slant[face]).toArray();
+    }
+
+    GapSimulation run(int samples, int seed) {
+        int chunks = (samples + CHUNK - 1) / CHUNK;
+        SplittableRandom first = new SplittableRandom(seed);
+        SplittableRandom[] generators = new SplittableRandom[chunks];
+        Arrays.setAll(generators, chunk -> first.split());
+        Gaps gaps = new Gaps(samples);
+        int[] bridged = new int[chunks];
+        IntStream.range(0, chunks).parallel().forEach(chunk -> {
+            int from = chunk * CHUNK;
+            bridged[chunk] = simulate(generators[chunk], from, Math.min(samples, from + CHUNK), gaps);
+        });
+        int all = Arrays.stream(bridged).sum();
+        // Mean and standard deviation of a share that was thought to be anything between 0 and 1 before.
+        double likely = (all + 1.0) / (samples + 2.0);
+        return new GapSimulation(
+                samples,
+                seed,
+                percentiles(gaps.panel),
+                percentiles(gaps.seam),
+                percentiles(gaps.largestPanel),
+                percentiles(gaps.largestSeam),
+                (double) all / samples,
+                Math.sqrt(likely * (1 - likely) / (samples + 3.0)),
+                linear());
+    }
+
+    /** What is kept of each sample: the gaps of one panel and one seam, in turn, and the largest of all. */
+    private static final class Gaps {
+        private final float[] panel;
+        private final float[] seam;
+        private final float[] largestPanel;
+        private final float[] largestSeam;
+
+        Gaps(int samples) {
+            panel = new float[samples];
+            seam = new float[samples];
+            largestPanel = new float[samples];
+            largestSeam = new float[samples];
+        }
+    }
+
+    /** Simulates some of the solids, and counts those whose gaps are all bridged. */
+    private int simulate(SplittableRandom random, int from, int to, Gaps gaps) {
+        double[] across = new double[joint.length];
+        Arrays.fill(across, seamThickness);
+        int bridged = 0;
+        for (int sample = from; sample < to; sample++) {
+            double largestPanel = 0;
+            int shownPanel = sample % joint.length;
+            for (int i = 0; i < joint.length; i++) {
+                double gap = joint[i] * chord(drawn(random, angleMean[i], angleScatter[i]));
+                largestPanel = Math.max(largestPanel, gap);
+                if (i == shownPanel) {
+                    gaps.panel[sample] = (float) gap;
+                }
+            }
+            if (thickness.scatter() > 0) {
+                for (int i = 0; i < across.length; i++) {
+                    across[i] = Math.max(0, drawn(random, seamThickness, thickness.scatter()));
+                }
+            }
+            double largestSeam = 0;
+            int shownSeam = sample % one.length;
+            for (int i = 0; i < one.length; i++) {
+                double lever = Math.min(across[one[i]] * slantOfOne[i], across[other[i]] * slantOfOther[i]);
+                double gap = lever * chord(drawn(random, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter()));
+                largestSeam = Math.max(largestSeam, gap);
+                if (i == shownSeam) {
+                    gaps.seam[sample] = (float) gap;
+                }
+            }
+            gaps.largestPanel[sample] = (float) largestPanel;
+            gaps.largestSeam[sample] = (float) largestSeam;
+            bridged += Math.max(largestPanel, largestSeam) <= glueBridges ? 1 : 0;
+        }
+        return bridged;
+    }
+
+    private static double drawn(SplittableRandom random, double mean, double scatter) {
+        return scatter == 0 ? mean : mean + scatter * random.nextGaussian();
+    }
+
+    /** The chord of an angle on a circle of radius 1; angles beyond a half turn count as one. */
+    private static double chord(double angle) {
+        double positive = Math.min(Math.abs(angle), WIDEST);
+        if (positive < 0.1) {
+            // The next term is x^7 / 322560, less than 4e-13 here.
+            double square = positive * positive;
+            return positive * (1 - square / 24 * (1 - square / 80));
+        }
+        return 2 * Math.sin(positive / 2);
+    }
+
+    private static GapPercentiles percentiles(float[] gaps) {
+        Arrays.parallelSort(gaps);
+        return new GapPercentiles(rank(gaps, 5), rank(gaps, 50), rank(gaps, 95), rank(gaps, 99));
+    }
+
+    /** The smallest of the gaps that so many percent do not exceed. */
+    private static double rank(float[] sorted, int percent) {
+        return sorted[(int) (((long) sorted.length * percent + 99) / 100) - 1];
+    }
+
+    /** The share of solids without a gap that the glue does not bridge, to first order. */
+    private double linear() {
+        double share = 1;
+        for (int i = 0; i < joint.length; i++) {
+            share *= within(glueBridges / joint[i], angleMean[i], angleScatter[i]);
+        }
+        for (int i = 0; i < one.length; i++) {
+            double lever = seamThickness * Math.min(slantOfOne[i], slantOfOther[i]);
+            share *= within(glueBridges / lever, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter());
+        }
+        return share;
+    }
+
+    /** The probability that a normal error stays within a limit on either side of 0. */
+    private static double within(double limit, double mean, double scatter) {
+        if (scatter == 0) {
+            return Math.abs(mean) <= limit ? 1 : 0;
+        }
+        double scale = scatter * Math.sqrt(2);
+        return Math.max(0, Erf.erf((-limit - mean) / scale, (limit - mean) / scale) / 2);
+    }
+}

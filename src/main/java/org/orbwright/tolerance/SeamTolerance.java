@@ -1,0 +1,52 @@
+package org.orbwright.tolerance;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** What errors of cutting do to the seams of one edge kind. */
+@Describe("What errors of cutting do to the seams of one edge kind.")
+public record SeamTolerance(
+        @Describe(value = "One of the two face kinds.", example = "\"pentagon\"")
+        String face,
+
+        @Describe(value = "The other face kind, which may be the same.", example = "\"pentagon\"")
+        String neighbour,
+
+        @Describe(value = "Seams of this kind on the solid.", example = "30", max = 200)
+        int count,
+
+        @Describe(
+                value = "Length over which the two panels touch across their thickness, along the seam: gaps are"
+                        + " measured at its open end.",
+                quantity = Quantity.LENGTH,
+                example = "28.2137")
+        double seamLength,
+
+        @Describe(
+                value = "What the setting error adds to the two bevels together: below 0 they are less than the"
+                        + " dihedral angle.",
+                quantity = Quantity.ANGLE,
+                example = "0.06",
+                min = -1e18)
+        double angleSum,
+
+        @Describe(value = "Gap of the setting error.", quantity = Quantity.LENGTH, example = "0.0295")
+        double gap,
+
+        @Describe(value = "Where it opens; left out where it does not.", example = "\"OUTSIDE\"", optional = true)
+        SeamSide opensAt,
+
+        @Describe("The gap as a length that is above 0 where it opens inside and below 0 where it opens outside.")
+        ErrorBudget opening,
+
+        @Describe("The step between the two panels at the joint, along the seam; above 0 the first one stands proud.")
+        ErrorBudget outerStep,
+
+        @Describe("The same at the hollow, where panels of unlike thickness count too.")
+        ErrorBudget innerStep,
+
+        @Describe(
+                value = "Largest setting error of the bevel, of either sign, whose gap the glue bridges.",
+                quantity = Quantity.ANGLE,
+                example = "0.1015")
+        double largestBevelError) {}

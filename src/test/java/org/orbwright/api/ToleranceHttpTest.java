@@ -1,0 +1,303 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasKey;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Tolerances and diagnoses through HTTP and the contract. */
+@QuarkusTest
+class ToleranceHttpTest {
+    private static ObjectNode example(String folder) {
+        return (ObjectNode) Contract.json(
+                JsonResources.in("requests/" + folder).values().iterator().next());
+    }
+
+    private static ObjectNode tolerance() {
+        ObjectNode request = example("calculateTolerance");
+        request.put("samples", 2000);
+        return request;
+    }
+
+    private static ObjectNode diagnosis() {
+        return example("diagnoseTests");
+    }
+
+    private static ObjectNode errors(String json) {
+        ObjectNode request = tolerance();
+        request.set("errors", Contract.json(json));
+        return request;
+    }
+
+    private static ObjectNode only(String part) {
+        ObjectNode request = diagnosis();
+        request.retain("design", part);
+        return request;
+    }
+
+    private static ValidatableResponse answered(String address, JsonNode request) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post(address)
+                .then()
+                .statusCode(200);
+    }
+
+    private static ValidatableResponse refused(
+            String address, JsonNode request, int status, String path, String code, String rejected) {
+        return Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(request.toString())
+                .post(address)
+                .then()
+                .statusCode(status)
+                .contentType(Problem.MEDIA_TYPE)
+                .body("violations", hasSize(1))
+                .body("violations[0].path", equalTo(path))
+                .body("violations[0].code", equalTo(code))
+                .body("violations[0].rejected", equalTo(rejected));
+    }
+
+    @Nested
+    class Tolerances {
+        @Test
+        void segmentsTooSmallAreStopped() {
+            answered("/v1/tolerance", errors("{\"tipAngle\":{\"setting\":-0.1}}"))
+                    .body("tolerance.panels[0].angleSum", equalTo(-0.5f))
+                    .body("tolerance.panels[0].gap", equalTo(0.566f))
+                    .body("tolerance.panels[0].opensAt", equalTo("RIM"))
+                    .body("tolerance.seams[0]", not(hasKey("opensAt")))
+                    .body("tolerance.simulation.allBridged", equalTo(0))
+                    .body("findings.code", equalTo(List.of("GAP_BEYOND_GLUE", "GAPS_LIKELY")))
+                    .body("findings[0].severity", equalTo("STOP"))
+                    .body("findings[0].field", equalTo("/errors/tipAngle/setting"))
+                    .body("findings[0].message", containsString("to within 0.0176 degrees"));
+        }
+
+        @Test
+        void bevelsTooLargeAreStopped() {
+            answered("/v1/tolerance", errors("{\"bevel\":{\"setting\":0.2}}"))
+                    .body("tolerance.seams[0].opensAt", equalTo("OUTSIDE"))
+                    .body("findings.code", equalTo(List.of("GAP_BEYOND_GLUE", "GAPS_LIKELY")))
+                    .body("findings[0].field", equalTo("/errors/bevel/setting"));
+        }
+
+        @Test
+        void aLimitThatWasAnsweredGivesNoFinding() {
+            ValidatableResponse limits = answered("/v1/tolerance", errors("{}")).body("findings", empty());
+            float tip = limits.extract().path("tolerance.limits.tipAngle");
+            float bevel = limits.extract().path("tolerance.limits.bevel");
+            answered("/v1/tolerance", errors("{\"tipAngle\":{\"setting\":" + tip + "}}"))
+                    .body("findings.code", not(hasItem("GAP_BEYOND_GLUE")));
+            answered("/v1/tolerance", errors("{\"bevel\":{\"setting\":" + -bevel + "}}"))
+                    .body("findings.code", not(hasItem("GAP_BEYOND_GLUE")));
+            answered("/v1/tolerance", errors("{\"bevel\":{\"setting\":" + -(bevel + 0.0003f) + "}}"))
+                    .body("findings.code", hasItem("GAP_BEYOND_GLUE"));
+        }
+
+        @Test
+        void aNarrowBlankLeavesAHole() {
+            answered("/v1/tolerance", errors("{\"blankWidth\":{\"setting\":-0.11}}"))
+                    .body("findings.code", equalTo(List.of("TIPS_BLUNT")));
+            answered("/v1/tolerance", errors("{\"blankWidth\":{\"setting\":-0.09}}"))
+                    .body("findings", empty());
+        }
+
+        @Test
+        void theSameSeedGivesTheSameAnswer() {
+            String first = answered("/v1/tolerance", tolerance()).extract().asString();
+            assertEquals(first, answered("/v1/tolerance", tolerance()).extract().asString());
+        }
+
+        @Test
+        void whatIsLeftOutHasItsDefault() {
+            ObjectNode request = tolerance();
+            request.retain("design", "errors");
+            answered("/v1/tolerance", request)
+                    .body("tolerance.glueBridges", equalTo(0.1f))
+                    .body("tolerance.simulation.samples", equalTo(100_000))
+                    .body("tolerance.simulation.seed", equalTo(1));
+        }
+
+        @Test
+        void inchesAndMillimetresAgree() {
+            ObjectNode request =
+                    errors("{\"tipAngle\":{\"setting\":-0.05,\"scatter\":0.01},\"stop\":{\"setting\":0.01}}");
+            request.set(
+                    "design",
+                    Contract.json(DesignLibrary.find("dodecahedron-two-spheres")
+                            .orElseThrow()
+                            .json()));
+            answered("/v1/tolerance", request)
+                    .body("tolerance.glueBridges", equalTo(0.1f))
+                    .body("tolerance.panels[0].baseDistance.contributions[0].shift", equalTo(0.00688f));
+        }
+
+        /** As much as may be asked for: a million of the largest solids. */
+        @Test
+        void aMillionOfTheLargestSolidsAreAnsweredInTime() {
+            ObjectNode request = tolerance();
+            request.put("samples", 1_000_000);
+            request.set(
+                    "design",
+                    Contract.json(DesignLibrary.find("truncated-icosidodecahedron")
+                            .orElseThrow()
+                            .json()));
+            assertTimeout(
+                    Duration.ofSeconds(30),
+                    () -> answered("/v1/tolerance", request).body("tolerance.seams.count.sum()", equalTo(180)));
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "samples, 99, /samples",
+            "samples, 1000001, /samples",
+            "seed, -1, /seed",
+            "glueBridges, -0.1, /glueBridges",
+            "glueBridges, 101, /glueBridges"
+        })
+        void boundsOfTheContract(String field, String value, String path) {
+            ObjectNode request = tolerance();
+            request.set(field, Contract.json(value));
+            refused("/v1/tolerance", request, 400, path, "OUT_OF_RANGE", value);
+        }
+
+        @Test
+        void anOptionalObjectIsLeftOutAndNotNull() {
+            refused("/v1/tolerance", errors("{\"stop\":null}"), 400, "/errors/stop", "WRONG_TYPE", "null");
+        }
+
+        @Test
+        void wrongErrors() {
+            refused(
+                    "/v1/tolerance",
+                    errors("{\"tipAngle\":{\"scatter\":-1}}"),
+                    400,
+                    "/errors/tipAngle/scatter",
+                    "OUT_OF_RANGE",
+                    "-1");
+            refused("/v1/tolerance", errors("{\"tilt\":{}}"), 400, "/errors/tilt", "UNKNOWN_FIELD", "tilt");
+            refused("/v1/tolerance", errors("null"), 400, "/errors", "MISSING", null);
+            refused("/v1/tolerance", errors("{\"stop\":0.1}"), 400, "/errors/stop", "WRONG_TYPE", "0.1");
+        }
+
+        @Test
+        void anErrorAsLargeAsWhatIsCut() {
+            refused(
+                            "/v1/tolerance",
+                            errors("{\"panelThickness\":{\"setting\":-20,\"scatter\":1}}"),
+                            422,
+                            "/errors/panelThickness",
+                            "ERROR_TOO_LARGE",
+                            "-20 with a scatter of 1")
+                    .body("violations[0].allowed", containsString("less than 24 mm"));
+        }
+    }
+
+    @Nested
+    class Diagnoses {
+        @Test
+        void everyPartIsAnswered() {
+            answered("/v1/diagnosis", diagnosis())
+                    .body("diagnosis", hasKey("panel"))
+                    .body("diagnosis", hasKey("seam"))
+                    .body("diagnosis", hasKey("acrossFlats"))
+                    .body("diagnosis", hasKey("faceDistances"))
+                    .body("diagnosis", hasKey("tilt"))
+                    .body("findings.code", equalTo(List.of("BELOW_RESOLUTION")));
+        }
+
+        @ParameterizedTest
+        @CsvSource({"panel", "seam", "acrossFlats", "faceDistances", "tilt"})
+        void eachPartStandsAlone(String part) {
+            answered("/v1/diagnosis", only(part))
+                    .body("diagnosis", hasKey(part))
+                    .body("diagnosis.size()", equalTo(1));
+        }
+
+        @Test
+        void theCorrectionOfATestPanelIsSetOnBothLegs() {
+            answered("/v1/diagnosis", only("panel"))
+                    .body("diagnosis.panel.tipAngleError.value", equalTo(-0.0627f))
+                    .body("diagnosis.panel.segments[0].mitreGaugeLeft.toDouble()", closeTo(36 + 0.0627 / 2, 1e-4));
+        }
+
+        @Test
+        void readingsThatSayNothingAreNoted() {
+            ObjectNode request = only("panel");
+            ((ObjectNode) request.at("/panel/gap")).put("value", 0.01);
+            answered("/v1/diagnosis", request)
+                    .body("findings.code", equalTo(List.of("BELOW_RESOLUTION")))
+                    .body("findings.field", equalTo(List.of("/panel")));
+        }
+
+        @Test
+        void aShellThatIsTooSmallIsWarnedOf() {
+            ObjectNode request = only("acrossFlats");
+            ((ObjectNode) request.at("/acrossFlats/2")).put("value", 171.5);
+            answered("/v1/diagnosis", request)
+                    .body("findings.code", hasItems("SPHERE_BEYOND_SHELL"))
+                    .body("findings[0].message", containsString("171.5 mm"));
+            ((ObjectNode) request.at("/acrossFlats/2")).put("value", 172);
+            answered("/v1/diagnosis", request).body("findings", empty());
+        }
+
+        @Test
+        void nothingMeasured() {
+            refused("/v1/diagnosis", only("design"), 422, "", "NOTHING_MEASURED", null)
+                    .body(
+                            "violations[0].allowed",
+                            equalTo("at least one of panel, seam, acrossFlats, faceDistances, tilt"));
+        }
+
+        @Test
+        void wrongReadings() {
+            ObjectNode request = only("panel");
+            ((ObjectNode) request.at("/panel/gap")).put("resolution", 0);
+            refused("/v1/diagnosis", request, 400, "/panel/gap/resolution", "OUT_OF_RANGE", "0");
+            ObjectNode side = only("panel");
+            ((ObjectNode) side.at("/panel")).put("opensAt", "INSIDE");
+            refused("/v1/diagnosis", side, 400, "/panel/opensAt", "UNKNOWN_VALUE", "INSIDE");
+            ObjectNode few = only("faceDistances");
+            ArrayNode faces = (ArrayNode) few.at("/faceDistances/faces");
+            while (faces.size() > 3) {
+                faces.remove(3);
+            }
+            refused("/v1/diagnosis", few, 400, "/faceDistances/faces", "WRONG_LENGTH", null);
+        }
+
+        @Test
+        void absurdReadings() {
+            ObjectNode request = only("panel");
+            ((ObjectNode) request.at("/panel/gap")).put("value", 100_000);
+            refused("/v1/diagnosis", request, 422, "/panel/gap/value", "GAP_TOO_LARGE", "100000");
+            ObjectNode far = only("acrossFlats");
+            ((ObjectNode) far.at("/acrossFlats/0")).put("value", 0);
+            refused("/v1/diagnosis", far, 422, "/acrossFlats/0/value", "MEASURE_FAR_OFF", "0");
+            ObjectNode unknown = only("faceDistances");
+            ((ObjectNode) unknown.at("/faceDistances/faces/0")).put("face", 12);
+            refused("/v1/diagnosis", unknown, 422, "/faceDistances/faces/0/face", "UNKNOWN_FACE", "12");
+        }
+    }
+}
