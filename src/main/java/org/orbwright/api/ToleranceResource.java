@@ -28,8 +28,9 @@ public class ToleranceResource {
                     "A design and its errors of setting and scatter. In closed form, to first order: gaps of panels"
                             + " and seams, steps between panels, shifts of across flats, of the largest sphere, of the"
                             + " wall and of every line between bands, each with its sensitivities and combined"
-                            + " uncertainty, and the largest setting errors that the glue forgives. By simulation with a"
-                            + " seed: percentiles of the gaps, and how likely it is that the glue bridges all of them.")
+                            + " uncertainty, and the largest setting errors that the glue forgives. By simulation"
+                            + " with a seed: percentiles of the gaps, and how likely it is that the glue bridges all of"
+                            + " them.")
     public ToleranceAnswer tolerance(ToleranceRequest request) {
         return SheetCalculator.tolerance(request);
     }
