@@ -25,6 +25,7 @@ final class Methods {
                 SheetResource.class,
                 BandDesignResource.class,
                 StockResource.class,
+                JigResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.JigAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.Sheet;
@@ -37,6 +38,7 @@ class DescribedExamplesTest {
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
         collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);
         collect(post("/v1/stock/purchases", request("planStock/two-lanterns")), PurchasesAnswer.class, examples);

@@ -39,6 +39,7 @@ final class DesignMaker {
     private static final Map<String, String> EXAMPLES = Map.of(
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
+            "JigRequest", example("planJig"),
             "MovementRequest", example("calculateMovement"),
             "StockRequest", example("planStock"),
             "SweepRequest", example("exploreDesigns"));
