@@ -18,6 +18,7 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.diagnosis.DiagnosisRequest;
 import org.orbwright.explore.SweepRequest;
 import org.orbwright.inlay.InlayRequest;
+import org.orbwright.jig.JigRequest;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.AssemblyAnswer;
@@ -25,6 +26,7 @@ import org.orbwright.sheet.BandsAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.JigAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
@@ -56,6 +58,8 @@ public class ContractFilter implements OASFilter {
             WidthSolution.class,
             InlayRequest.class,
             InlayAnswer.class,
+            JigRequest.class,
+            JigAnswer.class,
             MovementRequest.class,
             MovementAnswer.class,
             SweepRequest.class,

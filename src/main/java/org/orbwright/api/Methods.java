@@ -27,6 +27,7 @@ final class Methods {
                 StockResource.class,
                 AssemblyResource.class,
                 ToleranceResource.class,
+                JigResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

@@ -11,6 +11,7 @@ import static org.orbwright.sheet.Caution.Step.RIPPING;
 import static org.orbwright.sheet.Caution.Step.SANDING;
 import static org.orbwright.sheet.Caution.Step.TURNING;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.orbwright.sheet.Caution.Step;
@@ -67,11 +68,23 @@ final class Cautions {
                             + " water in a"
                             + " closed metal can. Keep solvents away from flames."));
 
+    private static final Caution HOLD_DOWN = new Caution(
+            CROSSCUTTING,
+            "Where a hold-down presses is stated for a clamp of the jig, never for a hand: keep hands away from the"
+                    + " blade and out of its line. No setting and no hold-down makes a cut safe by itself.");
+
     private Cautions() {}
 
     /** Every caution, in the order of the work. */
     static List<Caution> all() {
         return ALL;
+    }
+
+    /** The cautions of the cuts that a jig is set up for, and one on its hold-down. */
+    static List<Caution> ofJig() {
+        List<Caution> cautions = new ArrayList<>(of(CROSSCUTTING, BEVELLING));
+        cautions.add(HOLD_DOWN);
+        return List.copyOf(cautions);
     }
 
     /** The cautions of some steps, and the general one. */

@@ -25,6 +25,9 @@ import org.orbwright.diagnosis.DiagnosisRequest;
 import org.orbwright.inlay.InlayCalculator;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest;
+import org.orbwright.jig.JigCalculator;
+import org.orbwright.jig.JigPlan;
+import org.orbwright.jig.JigRequest;
 import org.orbwright.movement.Movement;
 import org.orbwright.movement.MovementCalculator;
 import org.orbwright.movement.MovementRequest;
@@ -52,16 +55,15 @@ public final class SheetCalculator {
     private static final List<Caution> SPHERE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
     private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
+    private static final List<Caution> JIG_CAUTIONS = Cautions.ofJig();
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
-
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
     private static final List<Caution> ASSEMBLY_CAUTIONS = Cautions.of(BEVELLING, GLUING, SANDING);
+    private static final List<Caution> TOLERANCE_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, GLUING);
+    private static final List<Caution> DIAGNOSIS_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, MOUNTING);
 
     /** Where a larger request holds the design. */
     private static final String DESIGN = "/design";
-
-    private static final List<Caution> TOLERANCE_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, GLUING);
-    private static final List<Caution> DIAGNOSIS_CAUTIONS = Cautions.of(CROSSCUTTING, BEVELLING, MOUNTING);
 
     private SheetCalculator() {}
 
@@ -117,6 +119,22 @@ public final class SheetCalculator {
         List<Finding> findings = new ArrayList<>(SphereFindings.of(design, SphereCalculator.calculate(design)));
         findings.addAll(InlayFindings.of(design, plan));
         return new InlayAnswer(design.request(), plan, sorted(findings), INLAY_CAUTIONS);
+    }
+
+    /**
+     * The set-ups of the saw for a design.
+     *
+     * @param request the design and what its settings are measured with, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist
+     */
+    public static JigAnswer jig(JigRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        JigPlan plan = JigCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(SegmentFindings.settings(AngleCalculator.calculate(design)));
+        findings.addAll(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        List<Finding> within =
+                findings.stream().map(finding -> finding.within(DESIGN)).toList();
+        return new JigAnswer(design.request(), plan, sorted(within), JIG_CAUTIONS);
     }
 
     /**

@@ -17,6 +17,7 @@ import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.JigAnswer;
 import org.orbwright.sheet.MovementAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.Sheet;
@@ -40,6 +41,7 @@ class DescribedExamplesTest {
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
         collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);
         collect(post("/v1/stock/purchases", request("planStock/two-lanterns")), PurchasesAnswer.class, examples);

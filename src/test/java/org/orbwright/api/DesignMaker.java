@@ -40,6 +40,7 @@ final class DesignMaker {
             "AssemblyRequest", example("planAssembly"),
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
+            "JigRequest", example("planJig"),
             "MovementRequest", example("calculateMovement"),
             "StockRequest", example("planStock"),
             "ToleranceRequest", example("calculateTolerance"),

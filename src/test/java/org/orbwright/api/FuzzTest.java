@@ -55,6 +55,8 @@ class FuzzTest {
             List.of("bands/solve"),
             "InlayRequest",
             List.of("inlays"),
+            "JigRequest",
+            List.of("jig"),
             "MovementRequest",
             List.of("movement"),
             "StockRequest",

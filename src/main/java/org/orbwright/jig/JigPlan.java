@@ -1,0 +1,192 @@
+package org.orbwright.jig;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How the saw is set up for every cut of a design, and how each setting is proved. */
+@Describe("How the saw is set up for every cut of a design, and how each setting is proved in scrap. It says what fits,"
+        + " not what is safe.")
+public record JigPlan(
+        @Describe(
+                value = "Distance between the centres of the sine bar's rolls that the stacks are for.",
+                quantity = Quantity.LENGTH,
+                example = "100")
+        double sineBar,
+
+        @Describe(value = "Length over which rises and gaps are measured.", quantity = Quantity.LENGTH, example = "250")
+        double run,
+
+        @Describe(
+                value = "Error of a stack of gauge blocks that the settings say the effect of: 0.01 mm.",
+                quantity = Quantity.LENGTH,
+                example = "0.01")
+        double stackError,
+
+        @Describe(
+                value = "Error of a setting that the trial cuts show the effect of.",
+                quantity = Quantity.ANGLE,
+                example = "0.1",
+                max = 90)
+        double trialError,
+
+        @Describe("The set-ups of each face kind.") List<JigFace> faces) {
+
+    /** Copies the list. */
+    public JigPlan {
+        faces = List.copyOf(faces);
+    }
+
+    /** Which face of the wood is meant. */
+    @Describe("A face of the wood: OUTER is the one that is turned to the sphere, INNER the one towards the hollow.")
+    public enum WoodFace {
+        /** The face that is turned to the sphere. */
+        OUTER,
+        /** The face towards the hollow. */
+        INNER
+    }
+
+    /** The set-ups of one face kind. */
+    @Describe("The set-ups of one face kind.")
+    public record JigFace(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(value = "Segments in one panel.", example = "5", max = 12)
+            int sides,
+
+            @Describe("The crosscuts of each kind of segment.")
+            List<JigSegment> segments,
+
+            ClosingTest closing,
+
+            BevelCut bevel) {
+
+        /** Copies the list. */
+        public JigFace {
+            segments = List.copyOf(segments);
+        }
+    }
+
+    /** The crosscuts of one kind of segment. */
+    @Describe("The crosscuts of one kind of segment, seen from outside with its base down; a mirrored segment has left"
+            + " and right changed. The right leg is cut with the wood turned over, so that the gauge stays on its side"
+            + " of square, and where both legs are alike one setting serves them. With tilted bands these are the cuts"
+            + " on the stick.")
+    public record JigSegment(
+            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
+            String segment,
+
+            @Describe(
+                    value = "Distance from the stop to the blade, along the edge that carries the base, with the wood's"
+                            + " pointed end against the stop: the base.",
+                    quantity = Quantity.LENGTH,
+                    example = "76.245")
+            double stopDistance,
+
+            LegCut left,
+            LegCut right) {}
+
+    /** The crosscut along one leg. */
+    @Describe("The crosscut along one leg of a segment. Where a hold-down presses is advice on the wood alone: a clamp"
+            + " or a toggle of the jig has to press there, never a hand, and hands stay well away from the blade.")
+    public record LegCut(
+            JigSetting mitre,
+
+            @Describe(value = "Which face of the wood is up for this cut.", example = "\"OUTER\"")
+            WoodFace faceUp,
+
+            @Describe(
+                    value = "Where a hold-down presses on the segment's centroid: from the stop, along the edge that"
+                            + " carries the base.",
+                    quantity = Quantity.LENGTH,
+                    example = "38.1225")
+            double holdDownFromStop,
+
+            @Describe(
+                    value = "The same, from the edge that carries the base, square to it.",
+                    quantity = Quantity.LENGTH,
+                    example = "17.4904")
+            double holdDownFromBase) {}
+
+    /** What a ring of segments shows. */
+    @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs.")
+    public record ClosingTest(
+            @Describe(
+                    value = "How many times the error of the mitre setting shows in the last joint: twice for each"
+                            + " segment, once for each leg. An error of the tip angle shows once for each segment.",
+                    example = "10",
+                    max = 24)
+            int timesError,
+
+            @Describe(
+                    value = "Angle by which the last joint stays open, or has no room, where every leg is off by the"
+                            + " trial error the same way.",
+                    quantity = Quantity.ANGLE,
+                    example = "1",
+                    max = 180)
+            double gapAngle,
+
+            @Describe(
+                    value = "Gap of the last joint at the panel's farthest corner, with the tips together.",
+                    quantity = Quantity.LENGTH,
+                    example = "1.132")
+            double gap) {}
+
+    /** The bevel cut of a panel. */
+    @Describe(
+            "The bevel cut of a panel that lies flat on the table. The blade leans so that it comes out below the land"
+                    + " and takes most from the inner face; the land alone is left upright for a fence above the blade.")
+    public record BevelCut(
+            JigSetting tilt,
+
+            @Describe(value = "Which face of the panel is down on the table.", example = "\"INNER\"")
+            WoodFace faceDown,
+
+            @Describe(
+                    value = "Height of the highest tooth over the table, measured upright, at which the tilted blade"
+                            + " just comes out below the land: the panel's thickness less the land. Lower leaves a web;"
+                            + " higher reaches into whatever the land bears against.",
+                    quantity = Quantity.LENGTH,
+                    example = "24")
+            double bladeHeight,
+
+            @Describe(
+                    value = "The same along the tilted blade, which is also the width of the seam.",
+                    quantity = Quantity.LENGTH,
+                    example = "28.2137")
+            double seamWidth,
+
+            @Describe(
+                    value = "Upright part left for a fence: the land; 0 leaves only an edge that gives a fence no"
+                            + " bearing.",
+                    quantity = Quantity.LENGTH,
+                    example = "4")
+            double land,
+
+            @Describe(
+                    value = "From the panel's rim inwards to where the cut leaves the inner face.",
+                    quantity = Quantity.LENGTH,
+                    example = "14.8328")
+            double inset,
+
+            @Describe(
+                    value = "How far the tilted blade moves sideways over the panel's thickness: the inset without a"
+                            + " land.",
+                    quantity = Quantity.LENGTH,
+                    example = "17.305")
+            double shiftOverThickness,
+
+            @Describe(
+                    value = "How far the fence is moved out from the setting without a land, to leave the land.",
+                    quantity = Quantity.LENGTH,
+                    example = "2.4721")
+            double fenceShift,
+
+            @Describe(
+                    value = "Where a hold-down presses on the middle of the panel, from the rim that is cut; a clamp or"
+                            + " a carrier has to press there, never a hand.",
+                    quantity = Quantity.LENGTH,
+                    example = "52.4711")
+            double holdDownFromRim) {}
+}

@@ -1,0 +1,169 @@
+package org.orbwright.jig;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.fixture.Designs;
+import org.orbwright.jig.JigPlan.BevelCut;
+import org.orbwright.jig.JigPlan.JigFace;
+import org.orbwright.jig.JigPlan.JigSegment;
+import org.orbwright.jig.JigPlan.LegCut;
+import org.orbwright.jig.JigPlan.WoodFace;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.solid.SolidSummary;
+
+/** Set-ups against values worked out by hand, and against their own inverses on every solid. */
+class JigCalculatorTest {
+    /** Values by hand are written to four decimals. */
+    private static final double FOUR_DECIMALS = 5e-5;
+    /** Inverses near a right angle lose some bits. */
+    private static final double EXACT = 1e-10;
+
+    private static JigPlan plan(Designs designs) {
+        DesignRequest design = designs.request();
+        return JigCalculator.plan(new JigRequest(design, null, null), Design.of(design));
+    }
+
+    private static JigFace lantern() {
+        return plan(Designs.example("dodecahedron-with-land")).faces().get(0);
+    }
+
+    static Stream<String> solids() {
+        return SolidCatalogue.summaries().stream().map(SolidSummary::name);
+    }
+
+    private static Stream<JigSetting> settings(JigFace face) {
+        return Stream.concat(
+                Stream.of(face.bevel().tilt()),
+                face.segments().stream()
+                        .flatMap(segment -> Stream.of(
+                                segment.left().mitre(), segment.right().mitre())));
+    }
+
+    @Test
+    @DisplayName("Mitre of five segments: 180/5 = 36 degrees; 100 mm x sin 36 = 58.7785 (any table of sines)")
+    void mitreOfThePentagon() {
+        JigSetting mitre = lantern().segments().get(0).left().mitre();
+        assertAll(
+                () -> assertEquals(36, Math.toDegrees(mitre.angle()), FOUR_DECIMALS),
+                () -> assertEquals(54, Math.toDegrees(mitre.complement()), FOUR_DECIMALS),
+                () -> assertEquals(58.7785, mitre.sineBarStack(), FOUR_DECIMALS),
+                () -> assertEquals(80.9017, mitre.sineBarStackComplement(), FOUR_DECIMALS),
+                () -> assertEquals(181.6356, mitre.rise(), FOUR_DECIMALS),
+                () -> assertEquals(0.01 / 80.9017, mitre.stackErrorAngle(), 1e-8));
+    }
+
+    @Test
+    @DisplayName("Half the dodecahedron's dihedral of acos(-1/sqrt 5) = 116.5651 degrees: 58.2825, tilt 31.7175")
+    void tiltOfTheDodecahedron() {
+        JigSetting tilt = lantern().bevel().tilt();
+        assertAll(
+                () -> assertEquals(31.7175, Math.toDegrees(tilt.angle()), FOUR_DECIMALS),
+                () -> assertEquals(58.2825, Math.toDegrees(tilt.complement()), FOUR_DECIMALS),
+                () -> assertEquals(Math.acos(-1 / Math.sqrt(5)), tilt.trialPairAngle(), EXACT));
+    }
+
+    @Test
+    @DisplayName("The tangent of the dodecahedron's tilt is (sqrt 5 - 1)/2 = 0.618034; 28 mm panels, a land of 4 mm")
+    void bevelBelowALand() {
+        BevelCut bevel = lantern().bevel();
+        assertAll(
+                () -> assertEquals(24, bevel.bladeHeight(), EXACT),
+                () -> assertEquals(24 * 0.618034, bevel.inset(), FOUR_DECIMALS),
+                () -> assertEquals(28 * 0.618034, bevel.shiftOverThickness(), FOUR_DECIMALS),
+                () -> assertEquals(4 * 0.618034, bevel.fenceShift(), FOUR_DECIMALS),
+                () -> assertEquals(Math.hypot(24, 24 * 0.618034), bevel.seamWidth(), FOUR_DECIMALS),
+                () -> assertEquals(WoodFace.INNER, bevel.faceDown()));
+    }
+
+    @Test
+    void withoutALandTheBladeRisesThroughTheWholePanel() {
+        BevelCut bevel = plan(Designs.of("cube").thickness(20)).faces().get(0).bevel();
+        assertEquals(20, bevel.bladeHeight(), EXACT);
+        assertEquals(20, bevel.inset(), EXACT);
+        assertEquals(0, bevel.fenceShift());
+    }
+
+    @Test
+    void tenLegsEachATenthOfADegreeOffLeaveAWholeDegreeOpen() {
+        JigFace face = lantern();
+        assertEquals(10, face.closing().timesError());
+        assertEquals(1, Math.toDegrees(face.closing().gapAngle()), EXACT);
+        assertEquals(64.8578 * 2 * Math.sin(Math.toRadians(0.5)), face.closing().gap(), FOUR_DECIMALS);
+        assertEquals(250 * Math.tan(Math.toRadians(0.2)), face.bevel().tilt().trialPairGap(), EXACT);
+    }
+
+    @Test
+    void inchesAreReadAndTheUsualLengthsStayMetric() {
+        DesignRequest design = Designs.of("cube").in(LengthUnit.IN).request();
+        JigPlan usual = JigCalculator.plan(new JigRequest(design, null, null), Design.of(design));
+        JigPlan stated = JigCalculator.plan(new JigRequest(design, 5.0, 10.0), Design.of(design));
+        assertEquals(100, usual.sineBar());
+        assertEquals(250, usual.run());
+        assertEquals(127, stated.sineBar());
+        assertEquals(254, stated.run());
+    }
+
+    @ParameterizedTest
+    @MethodSource("solids")
+    void stackRiseAndErrorGiveTheAngleBack(String solid) {
+        JigPlan plan = plan(Designs.of(solid));
+        plan.faces().stream().flatMap(JigCalculatorTest::settings).forEach(setting -> {
+            double angle = setting.angle();
+            assertEquals(angle, Math.asin(setting.sineBarStack() / plan.sineBar()), EXACT);
+            assertEquals(angle, Math.acos(setting.sineBarStackComplement() / plan.sineBar()), EXACT);
+            assertEquals(angle, Math.atan(setting.rise() / plan.run()), EXACT);
+            assertEquals(
+                    setting.sineBarStack() - plan.stackError(),
+                    plan.sineBar() * Math.sin(angle - setting.stackErrorAngle()),
+                    EXACT);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("solids")
+    void theTwoHoldDownsAreTheCentroidSeenFromBothEnds(String solid) {
+        for (JigFace face : plan(Designs.of(solid)).faces()) {
+            for (JigSegment segment : face.segments()) {
+                LegCut left = segment.left();
+                LegCut right = segment.right();
+                assertEquals(segment.stopDistance(), left.holdDownFromStop() + right.holdDownFromStop(), EXACT);
+                assertTrue(left.faceUp() == WoodFace.OUTER && right.faceUp() == WoodFace.INNER);
+            }
+        }
+    }
+
+    /** The tips of all segments around a panel's centre make a full turn. */
+    @ParameterizedTest
+    @MethodSource("solids")
+    void mitresOfAPanelAddUpToAFullTurn(String solid) {
+        Designs designs = Designs.of(solid);
+        JigPlan plan = plan(designs);
+        for (int i = 0; i < plan.faces().size(); i++) {
+            JigFace face = plan.faces().get(i);
+            double sum = 0;
+            for (int j = 0; j < face.segments().size(); j++) {
+                JigSegment segment = face.segments().get(j);
+                int perFace = Designs.solid(solid)
+                        .faceKinds()
+                        .get(i)
+                        .segments()
+                        .get(j)
+                        .perFace();
+                sum += perFace
+                        * (segment.left().mitre().angle()
+                                + segment.right().mitre().angle());
+            }
+            assertEquals(2 * Math.PI, sum, EXACT);
+        }
+    }
+}
