@@ -114,7 +114,7 @@ public final class SheetCalculator {
      * @throws ImpossibleDesignException if the design or the inlay cannot exist
      */
     public static InlayAnswer inlays(InlayRequest request) {
-        Design design = Design.of(request.design());
+        Design design = Design.of(request.design(), DESIGN);
         InlayPlan plan = InlayCalculator.plan(request, design);
         List<Finding> findings = new ArrayList<>(SphereFindings.of(design, SphereCalculator.calculate(design)));
         findings.addAll(InlayFindings.of(design, plan));
@@ -144,7 +144,7 @@ public final class SheetCalculator {
      * @throws ImpossibleDesignException if the design, or moisture and grain as they are stated, cannot exist
      */
     public static MovementAnswer movement(MovementRequest request) {
-        Design design = Design.of(request.design());
+        Design design = Design.of(request.design(), DESIGN);
         Movement movement = MovementCalculator.calculate(request, design);
         return new MovementAnswer(
                 design.request(), movement, sorted(MovementFindings.of(design, movement)), MOVEMENT_CAUTIONS);

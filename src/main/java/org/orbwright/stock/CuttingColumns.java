@@ -13,11 +13,11 @@ final class CuttingColumns {
     private static final int MOST_STEPS = 1_000_000;
 
     private final CuttingProblem problem;
-    private final List<CrossSection> sections = new ArrayList<>();
-    private final List<List<RipPattern>> patterns = new ArrayList<>();
-    private final List<Boolean> complete = new ArrayList<>();
-    private final List<Integer> sectionOfBoard = new ArrayList<>();
-    private final List<LengthPlans.Found> plans = new ArrayList<>();
+    private final List<CrossSection> sections;
+    private final List<List<RipPattern>> patterns;
+    private final List<Boolean> complete;
+    private final List<Integer> sectionOfBoard;
+    private final List<LengthPlans.Found> plans;
 
     /**
      * A board's width and thickness.
@@ -29,6 +29,11 @@ final class CuttingColumns {
 
     CuttingColumns(CuttingProblem problem) {
         this.problem = problem;
+        this.sections = new ArrayList<>();
+        this.patterns = new ArrayList<>();
+        this.complete = new ArrayList<>();
+        this.sectionOfBoard = new ArrayList<>();
+        this.plans = plans(problem);
         Map<CrossSection, Integer> known = new LinkedHashMap<>();
         long different = problem.boards().stream()
                 .map(board -> new CrossSection(board.width(), board.thickness()))
@@ -47,8 +52,28 @@ final class CuttingColumns {
                 complete.add(found.complete());
             }
             sectionOfBoard.add(index);
-            plans.add(LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf()));
         }
+    }
+
+    /** Those of a problem with the same boards and strips, but other lengths; the patterns are the same. */
+    private CuttingColumns(CuttingColumns other, CuttingProblem problem) {
+        this.problem = problem;
+        this.sections = other.sections;
+        this.patterns = other.patterns;
+        this.complete = other.complete;
+        this.sectionOfBoard = other.sectionOfBoard;
+        this.plans = plans(problem);
+    }
+
+    private static List<LengthPlans.Found> plans(CuttingProblem problem) {
+        return problem.boards().stream()
+                .map(board -> LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf()))
+                .toList();
+    }
+
+    /** The columns of the same problem if no strip may have a seam. */
+    CuttingColumns withoutSeams() {
+        return new CuttingColumns(this, problem.withoutSeams());
     }
 
     CuttingProblem problem() {

@@ -26,13 +26,13 @@ final class CuttingPlanner {
     private final CuttingProblem problem;
     private final CuttingColumns columns;
     private final Effort effort;
-    private final long start = System.nanoTime();
+    private final long begin = System.nanoTime();
     private final List<Integer> all;
     private final List<Integer> none;
 
-    private CuttingPlanner(CuttingProblem problem, Effort effort) {
-        this.problem = problem;
-        this.columns = new CuttingColumns(problem);
+    private CuttingPlanner(CuttingColumns columns, Effort effort) {
+        this.problem = columns.problem();
+        this.columns = columns;
         this.effort = effort;
         this.all = problem.strips().stream().map(StripKind::count).toList();
         this.none = problem.strips().stream().map(kind -> 0).toList();
@@ -60,7 +60,7 @@ final class CuttingPlanner {
 
     /** Plans a problem with at least one kind of strip. */
     static Planned plan(CuttingProblem problem, StockAim aim, Effort effort) {
-        return new CuttingPlanner(problem, effort).plan(aim);
+        return new CuttingPlanner(new CuttingColumns(problem), effort).plan(aim);
     }
 
     private Planned plan(StockAim aim) {
@@ -86,7 +86,7 @@ final class CuttingPlanner {
             return GreedyPlan.of(columns);
         }
         Effort half = new Effort(effort.nodes(), effort.nanoseconds() / 2);
-        return CuttingPlanner.plan(problem.withoutSeams(), aim, half).plan().withSeamsAllowed(problem);
+        return new CuttingPlanner(columns.withoutSeams(), half).plan(aim).plan().withSeamsAllowed(problem);
     }
 
     /** The best plan known, and the bound. */
@@ -130,7 +130,7 @@ final class CuttingPlanner {
     }
 
     private long millisecondsLeft() {
-        return (effort.nanoseconds() - (System.nanoTime() - start)) / 1_000_000;
+        return (effort.nanoseconds() - (System.nanoTime() - begin)) / 1_000_000;
     }
 
     /** The largest limit, from one up to the gap, that keeps a search to so many ways of cutting. */
