@@ -27,7 +27,7 @@ public final class StockSearch {
      * @param arguments none
      */
     public static void main(String[] arguments) {
-        int nodes = Integer.getInteger("nodes", 20_000);
+        int nodes = Integer.getInteger("nodes", 100_000);
         run("warm-up", 12, 2, 1, nodes);
         run("12 boards", 12, 2, 1, nodes);
         run("200 boards", 200, 60, 5, nodes);

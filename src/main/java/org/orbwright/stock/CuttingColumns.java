@@ -11,6 +11,15 @@ import org.orbwright.stock.CuttingProblem.BoardKind;
 final class CuttingColumns {
     /** Steps for the patterns of all cross-sections together; some tenths of a second. */
     private static final int MOST_STEPS = 1_000_000;
+    /** Parts of the knapsacks of all prices together, and the fewest for one. */
+    private static final int MOST_PARTS = 40_000_000;
+
+    private static final int COARSE = 128;
+    /** Ways to crosscut all boards together, the most for one kind of board, and how many each may have in any case. */
+    private static final int PLANS_IN_ALL = 40_000;
+
+    private static final int MOST_PLANS = 10000;
+    private static final int FEWEST_PLANS = 60;
 
     private final CuttingProblem problem;
     private final List<CrossSection> sections;
@@ -27,7 +36,19 @@ final class CuttingColumns {
      */
     record CrossSection(double width, double thickness) {}
 
+    /** The columns of a problem, however long that takes. */
     CuttingColumns(CuttingProblem problem) {
+        this(problem, Long.MAX_VALUE);
+    }
+
+    /**
+     * The columns of a problem.
+     *
+     * @param nanoseconds time after which only a few quickly found patterns are listed for each cross-section that is
+     *     left
+     */
+    CuttingColumns(CuttingProblem problem, long nanoseconds) {
+        long start = System.nanoTime();
         this.problem = problem;
         this.sections = new ArrayList<>();
         this.patterns = new ArrayList<>();
@@ -47,12 +68,25 @@ final class CuttingColumns {
                 index = sections.size();
                 known.put(section, index);
                 sections.add(section);
-                RipPatterns.Found found = RipPatterns.of(problem.ripping(), board.width(), board.thickness(), steps);
+                int left = System.nanoTime() - start < nanoseconds ? steps : 0;
+                RipPatterns.Found found = RipPatterns.of(problem.ripping(), board.width(), board.thickness(), left);
                 patterns.add(new ArrayList<>(found.patterns()));
                 complete.add(found.complete());
             }
             sectionOfBoard.add(index);
         }
+    }
+
+    /** How many prices a search has to find: of each width of strip in each length of each cross-section. */
+    int prices() {
+        return sections.size()
+                * problem.lengths().size()
+                * problem.ripping().widths().size();
+    }
+
+    /** Parts for knapsacks, so that those for all prices stay within some tenths of a second. */
+    private int parts() {
+        return Math.max(COARSE, Math.min(Knapsack.FINE, MOST_PARTS / Math.max(1, prices())));
     }
 
     /** Those of a problem with the same boards and strips, but other lengths; the patterns are the same. */
@@ -66,8 +100,13 @@ final class CuttingColumns {
     }
 
     private static List<LengthPlans.Found> plans(CuttingProblem problem) {
+        int most = Math.min(
+                MOST_PLANS,
+                Math.max(
+                        FEWEST_PLANS,
+                        PLANS_IN_ALL / Math.max(1, problem.boards().size())));
         return problem.boards().stream()
-                .map(board -> LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf()))
+                .map(board -> LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf(), most))
                 .toList();
     }
 
@@ -137,7 +176,9 @@ final class CuttingColumns {
             most = Math.max(most, worth(pattern, worth));
         }
         boolean more = bound && !complete.get(section);
-        return more ? Math.max(most, PricedPattern.bound(problem.ripping(), sections.get(section), worth)) : most;
+        return more
+                ? Math.max(most, PricedPattern.bound(parts(), problem.ripping(), sections.get(section), worth))
+                : most;
     }
 
     /** What the strips of a pattern are worth together. */
@@ -164,6 +205,7 @@ final class CuttingColumns {
     private double boundOfBoard(int board, double[] worth) {
         double kerf = problem.crosscutKerf();
         return Knapsack.bound(
+                Knapsack.FINE,
                 problem.boards().get(board).length() + kerf,
                 problem.lengths().stream().map(length -> length + kerf).toList(),
                 DoubleStream.of(worth).boxed().toList());

@@ -17,7 +17,7 @@ final class CuttingPlanner {
     /** Ways of cutting in the first, quick search. */
     private static final int QUICK = 120;
     /** Ways of cutting in the largest search. */
-    private static final int LARGEST = 1500;
+    private static final int LARGEST = 6000;
     /** A plan this close to the bound, as a share, is as good as the bound can tell. */
     private static final double CLOSE = 1e-9;
     /** By what share of its cost a plan has to be better for the search to look for it. */
@@ -60,19 +60,23 @@ final class CuttingPlanner {
 
     /** Plans a problem with at least one kind of strip. */
     static Planned plan(CuttingProblem problem, StockAim aim, Effort effort) {
-        return new CuttingPlanner(new CuttingColumns(problem), effort).plan(aim);
+        long begin = System.nanoTime();
+        CuttingColumns columns = new CuttingColumns(problem, effort.nanoseconds() / 2);
+        long left = effort.nanoseconds() - (System.nanoTime() - begin);
+        return new CuttingPlanner(columns, new Effort(effort.nodes(), left)).plan(aim);
     }
 
     private Planned plan(StockAim aim) {
         CuttingPlan start = start(aim);
         boolean fewest = true;
         if (!start.missing().equals(none)) {
-            Found found = best(missingAim(), start);
+            // What is best comes after that, and wants time too.
+            Found found = best(missingAim(), start, effort.nanoseconds() / 2);
             start = found.plan;
             fewest = found.proved();
         }
         List<CuttingAim> aims = aims(aim, start.missing());
-        Found found = best(aims.get(0), start);
+        Found found = best(aims.get(0), start, effort.nanoseconds());
         CuttingPlan plan = found.proved() ? bestOfEqual(found, aims) : found.plan;
         return new Planned(plan, found.value, Math.min(found.value, Math.max(0, found.bound)), fewest);
     }
@@ -96,41 +100,40 @@ final class CuttingPlanner {
         }
     }
 
-    private Found best(CuttingAim aim, CuttingPlan start) {
-        CuttingPrices prices = PriceFinder.find(columns, aim, millisecondsLeft() / 2);
+    private Found best(CuttingAim aim, CuttingPlan start, long until) {
+        CuttingPrices prices = PriceFinder.find(columns, aim, millisecondsLeft(until) / 2);
         CuttingPlan plan = start;
         double value = start.cost(problem, aim);
         double bound = prices.bound();
         double[] excesses = prices.excesses();
-        double limit = largestLimit(excesses, 0, value - bound, QUICK);
+        int most = QUICK;
+        double limit = largestLimit(excesses, 0, value - bound, most);
         double before = -1;
-        while (!close(value, bound) && limit > before && millisecondsLeft() > 0) {
+        while (!close(value, bound) && limit > before && millisecondsLeft(until) > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
             model.costAtMost(aim, value * (1 - BETTER));
-            Outcome outcome = solve(model);
+            Outcome outcome = model.solve(effort.nodes(), millisecondsLeft(until));
             if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
                 plan = outcome.plan();
                 value = plan.cost(problem, aim);
             }
-            if (outcome.exhausted()) {
-                // What is left out costs more than this, and what is not was searched to its end.
+            if (outcome.exhausted() && columns.areComplete()) {
+                // What is left out costs more than this, and what is not was searched to its end. Of a way that is not
+                // even listed nobody knows what it costs.
                 bound = Math.max(bound, Math.min(value, prices.bound() + limit));
             }
             before = limit;
             double gap = value - prices.bound();
-            if (outcome.exhausted() && gap > limit) {
-                limit = largestLimit(excesses, limit, gap, LARGEST);
+            while (outcome.exhausted() && gap > limit && limit == before && most < LARGEST) {
+                most = Math.min(LARGEST, 2 * most);
+                limit = largestLimit(excesses, limit, gap, most);
             }
         }
         return new Found(plan, value, bound, prices);
     }
 
-    private Outcome solve(CuttingModel model) {
-        return model.solve(effort.nodes(), millisecondsLeft());
-    }
-
-    private long millisecondsLeft() {
-        return (effort.nanoseconds() - (System.nanoTime() - begin)) / 1_000_000;
+    private long millisecondsLeft(long until) {
+        return (until - (System.nanoTime() - begin)) / 1_000_000;
     }
 
     /** The largest limit, from one up to the gap, that keeps a search to so many ways of cutting. */
@@ -155,13 +158,14 @@ final class CuttingPlanner {
         double limit = Math.max(0, found.value - found.prices.bound());
         for (int i = 1; i < aims.size(); i++) {
             double value = plan.cost(problem, aims.get(i));
-            if (value > 0 && millisecondsLeft() > 0) {
+            long left = millisecondsLeft(effort.nanoseconds());
+            if (value > 0 && left > 0) {
                 CuttingModel model = new CuttingModel(columns, aims.get(i), found.prices, limit);
                 for (CuttingAim before : aims.subList(0, i)) {
                     model.costAtMost(before, plan.cost(problem, before));
                 }
                 model.costAtMost(aims.get(i), value * (1 - BETTER));
-                CuttingPlan other = solve(model).plan();
+                CuttingPlan other = model.solve(effort.nodes(), left).plan();
                 plan = other != null && isBetter(other, plan, aims.subList(0, i + 1)) ? other : plan;
             }
         }

@@ -74,19 +74,23 @@ final class CuttingPrices {
 
     /**
      * Prices with a sure bound from such as were found for the listed ways: where a list is not complete, the share of
-     * them that has the highest bound, which is one at which some board is worth just what it costs.
+     * them that has the highest bound.
      */
     CuttingPrices sure() {
         if (columns.areComplete()) {
             return this;
         }
-        CuttingPrices best = new CuttingPrices(columns, aim, piece, true);
-        CuttingPrices whole = best;
+        return new CuttingPrices(columns, aim, piece, true).scaled();
+    }
+
+    /** The share of these prices that has the highest bound: one at which some board is worth just what it costs. */
+    CuttingPrices scaled() {
+        CuttingPrices best = this;
         for (int b = 0; b < board.length; b++) {
-            double share = aim.perBoard().get(b) / whole.board[b];
-            if (share > 0 && share < 1) {
-                CuttingPrices less = new CuttingPrices(whole, share);
-                best = less.bound > best.bound ? less : best;
+            double share = aim.perBoard().get(b) / board[b];
+            if (share > 0 && share < Double.POSITIVE_INFINITY) {
+                CuttingPrices other = new CuttingPrices(this, share);
+                best = other.bound > best.bound ? other : best;
             }
         }
         return best;

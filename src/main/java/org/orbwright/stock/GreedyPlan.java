@@ -50,19 +50,35 @@ final class GreedyPlan {
 
     private record Choice(int board, List<Integer> plan, List<RipPattern> patterns, double rate) {}
 
-    /** The board that gives most wanted wood for its cost; null if none gives any. */
+    /**
+     * The board that gives most wanted wood for its cost; null if none gives any. What is wanted only becomes less, so
+     * that a board gives no more than it once did, and only those have to be looked at anew that once gave more than
+     * the best does now.
+     */
     private Choice best() {
-        Choice best = null;
-        for (int b = 0; b < boardsLeft.length; b++) {
-            if (boardsLeft[b] > 0 && !columns.plans(b).isEmpty()) {
-                // What is wanted only becomes less, so a choice of which everything is wanted stays the board's best.
-                if (choices[b] == null || !isWanted(given(choices[b]))) {
-                    choices[b] = choose(b);
+        while (true) {
+            int most = -1;
+            for (int b = 0; b < boardsLeft.length; b++) {
+                if (boardsLeft[b] > 0 && !columns.plans(b).isEmpty() && (most < 0 || rate(b) > rate(most))) {
+                    most = b;
                 }
-                best = choices[b].rate > (best == null ? 0 : best.rate) ? choices[b] : best;
             }
+            if (most < 0 || rate(most) == 0) {
+                return null;
+            }
+            if (choices[most] != null && isWanted(given(choices[most]))) {
+                return choices[most];
+            }
+            Choice choice = choose(most);
+            if (choices[most] != null && choice.rate == choices[most].rate) {
+                return choice;
+            }
+            choices[most] = choice;
         }
-        return best;
+    }
+
+    private double rate(int board) {
+        return choices[board] == null ? Double.POSITIVE_INFINITY : choices[board].rate;
     }
 
     /** How many strips of each width one such board gives. */

@@ -7,9 +7,6 @@ import java.util.Set;
 
 /** All ways to crosscut a board into sections from which nothing more can be crosscut. */
 final class LengthPlans {
-    /** Plans that are kept; beyond that the list is not complete. */
-    private static final int MOST_PLANS = 60;
-
     private final List<Double> lengths;
     private final double kerf;
     private final Set<List<Integer>> plans = new LinkedHashSet<>();
@@ -38,13 +35,14 @@ final class LengthPlans {
      * @param lengths lengths of sections in millimetres, that of a whole strip first
      * @param boardLength length of the board without its ends
      * @param kerf kerf of a crosscut
+     * @param most plans that are kept; beyond that the list is not complete
      */
-    static Found of(List<Double> lengths, double boardLength, double kerf) {
+    static Found of(List<Double> lengths, double boardLength, double kerf, int most) {
         LengthPlans plans = new LengthPlans(lengths, kerf);
         double room = boardLength + kerf + Ripping.EXACT_FIT;
         int whole = (int) Math.max(0, Math.floor(room / (lengths.get(0) + kerf)));
         // As many plans for each number of whole strips, so that a short list has some of each.
-        int each = Math.max(1, MOST_PLANS / (whole + 1));
+        int each = Math.max(1, most / (whole + 1));
         for (int wholes = whole; wholes >= 0; wholes--) {
             int[] counts = new int[lengths.size()];
             counts[0] = wholes;

@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.ojalgo.optimisation.Expression;
@@ -11,13 +13,17 @@ import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
- * Finds the prices that give the highest bound: the dual of the linear relaxation, in which the patterns are added one
- * by one as they are found to be worth more than the prices say (Gilmore and Gomory, A linear programming approach to
- * the cutting-stock problem, 1961).
+ * Finds the prices that give the highest bound: the dual of the linear relaxation, in which patterns and ways to
+ * crosscut are added as they are found to be worth more than the prices say (Gilmore and Gomory, A linear programming
+ * approach to the cutting-stock problem, 1961).
  */
 final class PriceFinder {
     private static final int MOST_ROUNDS = 60;
+    /** Prices of the largest program that is solved. */
+    private static final int MOST_PRICES = 20_000;
+
     private static final int FIRST_PATTERNS = 4;
+    private static final int FIRST_PLANS = 4;
     /** Share of a price by which a pattern may be worth more. */
     private static final double CLOSE = 1e-7;
 
@@ -27,6 +33,7 @@ final class PriceFinder {
     private final ExpressionsBasedModel model = new ExpressionsBasedModel();
     private final Variable[][] piece;
     private final Variable[][] section;
+    private final List<Variable> surpluses = new ArrayList<>();
 
     private PriceFinder(CuttingColumns columns, CuttingAim aim) {
         this.columns = columns;
@@ -57,7 +64,26 @@ final class PriceFinder {
      * @param milliseconds time after which no further round begins
      */
     static CuttingPrices find(CuttingColumns columns, CuttingAim aim, long milliseconds) {
-        return new PriceFinder(columns, aim).find(milliseconds).sure();
+        CuttingPrices byWood = byWood(columns, aim).sure();
+        if (milliseconds <= 0 || columns.prices() > MOST_PRICES) {
+            return byWood;
+        }
+        CuttingPrices found = new PriceFinder(columns, aim).find(milliseconds).sure();
+        return found.bound() >= byWood.bound() ? found : byWood;
+    }
+
+    /** Simple prices, if there is no time for better ones: pieces by their wood, as dear as the boards allow. */
+    private static CuttingPrices byWood(CuttingColumns columns, CuttingAim aim) {
+        CuttingProblem problem = columns.problem();
+        double[][] wood =
+                new double[problem.lengths().size()][problem.ripping().widths().size()];
+        for (int length = 0; length < wood.length; length++) {
+            for (int width = 0; width < wood[length].length; width++) {
+                wood[length][width] = problem.lengths().get(length)
+                        * problem.ripping().widths().get(width);
+            }
+        }
+        return CuttingPrices.ofListed(columns, aim, wood).scaled();
     }
 
     private void prices() {
@@ -97,15 +123,21 @@ final class PriceFinder {
         for (int b = 0; b < columns.problem().boards().size(); b++) {
             BoardKind board = columns.problem().boards().get(b);
             Variable surplus = model.newVariable("board " + b).lower(0).weight(-board.count());
-            for (List<Integer> plan : columns.plans(b)) {
-                Expression worth = model.newExpression("plan " + model.countExpressions())
-                        .upper(aim.perBoard().get(b));
-                worth.set(surplus, -1);
-                for (int length = 0; length < plan.size(); length++) {
-                    if (plan.get(length) > 0) {
-                        worth.set(section[columns.sectionOf(b)][length], plan.get(length));
-                    }
-                }
+            surpluses.add(surplus);
+            List<List<Integer>> plans = columns.plans(b);
+            for (List<Integer> plan : plans.subList(0, Math.min(FIRST_PLANS, plans.size()))) {
+                bind(b, plan);
+            }
+        }
+    }
+
+    private void bind(int b, List<Integer> plan) {
+        Expression worth = model.newExpression("plan " + model.countExpressions())
+                .upper(aim.perBoard().get(b));
+        worth.set(surpluses.get(b), -1);
+        for (int length = 0; length < plan.size(); length++) {
+            if (plan.get(length) > 0) {
+                worth.set(section[columns.sectionOf(b)][length], plan.get(length));
             }
         }
     }
@@ -154,7 +186,9 @@ final class PriceFinder {
             double[][] found = values(result, piece);
             CuttingPrices better = CuttingPrices.ofListed(columns, aim, found);
             prices = better.bound() > prices.bound() ? better : prices;
-            if (!addPatterns(found, values(result, section))) {
+            double[][] sections = values(result, section);
+            boolean added = addPatterns(found, sections);
+            if (!addPlans(result, sections) && !added) {
                 return prices;
             }
         }
@@ -183,6 +217,23 @@ final class PriceFinder {
                     bind(s, length, most);
                     added = true;
                 }
+            }
+        }
+        return added;
+    }
+
+    /** Adds for each kind of board the way to crosscut it that is worth most, if that is more than its price. */
+    private boolean addPlans(Result result, double[][] sections) {
+        boolean added = false;
+        for (int b = 0; b < surpluses.size(); b++) {
+            double[] worth = sections[columns.sectionOf(b)];
+            double price = aim.perBoard().get(b) + result.doubleValue(model.indexOf(surpluses.get(b)));
+            List<Integer> most = columns.plans(b).stream()
+                    .max(Comparator.comparingDouble(plan -> CuttingColumns.worth(plan, worth)))
+                    .orElse(null);
+            if (most != null && CuttingColumns.worth(most, worth) > price + CLOSE * (1 + price)) {
+                bind(b, most);
+                added = true;
             }
         }
         return added;

@@ -24,12 +24,16 @@ final class PricedPattern {
         }
     }
 
-    /** What no pattern of a cross-section is worth more than, if each strip of a width is worth so much. */
-    static double bound(Ripping ripping, CrossSection section, double[] worth) {
+    /**
+     * What no pattern of a cross-section is worth more than, if each strip of a width is worth so much.
+     *
+     * @param parts parts that its measures are divided into; the more, the closer the bound
+     */
+    static double bound(int parts, Ripping ripping, CrossSection section, double[] worth) {
         PricedPattern pattern = new PricedPattern(ripping, section, worth);
-        double sliced = Knapsack.bound(section.thickness() + ripping.kerf(), pattern.sizes, pattern.values);
+        double sliced = Knapsack.bound(parts, section.thickness() + ripping.kerf(), pattern.sizes, pattern.values);
         pattern.across(sliced);
-        return Knapsack.bound(section.width() + ripping.kerf(), pattern.sizes, pattern.values);
+        return Knapsack.bound(parts, section.width() + ripping.kerf(), pattern.sizes, pattern.values);
     }
 
     /** A pattern of a cross-section that is worth about as much as any. */

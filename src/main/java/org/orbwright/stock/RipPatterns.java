@@ -20,12 +20,14 @@ import java.util.TreeMap;
 final class RipPatterns {
     /** Ways to slice one stick that are looked at. */
     private static final int MOST_LANES = 200;
+    /** The same where there are no steps at all. */
+    private static final int FEWEST_STICKS = 5;
     /** Patterns that are compared with each other, if there are many steps and if there are few. */
     private static final int MOST_COMPARED = 2000;
 
-    private static final int FEWEST_COMPARED = 200;
+    private static final int FEWEST_COMPARED = 40;
     /** Steps for each pattern that is compared. */
-    private static final int STEPS_TO_COMPARE = 100;
+    private static final int STEPS_TO_COMPARE = 25;
     /** Patterns that are kept. */
     private static final int MOST_PATTERNS = 150;
     /** Patterns that give most of one width and are kept in any case. */
@@ -35,6 +37,7 @@ final class RipPatterns {
     private final double width;
     private final double thickness;
     private final int compared;
+    private final int mostLanes;
     private int steps;
     private boolean complete = true;
 
@@ -44,6 +47,7 @@ final class RipPatterns {
         this.thickness = thickness;
         this.steps = steps;
         this.compared = Math.min(MOST_COMPARED, Math.max(FEWEST_COMPARED, steps / STEPS_TO_COMPARE));
+        this.mostLanes = steps > 0 ? MOST_LANES : ripping.widths().size() + FEWEST_STICKS;
     }
 
     /**
@@ -63,7 +67,8 @@ final class RipPatterns {
      *
      * @param width width that can be ripped, in millimetres
      * @param thickness thickness once surfaced
-     * @param steps lanes that are added to sets of strips at most; beyond that the list is not complete
+     * @param steps lanes that are added to sets of strips at most; beyond that the list is not complete; 0 for a few
+     *     patterns that are quickly found
      */
     static Found of(Ripping ripping, double width, double thickness, int steps) {
         return new RipPatterns(ripping, width, thickness, steps).find();
@@ -254,7 +259,7 @@ final class RipPatterns {
                     && Collections.frequency(items, item) < ripping.needed().get(item);
             full = full && !fits;
             if (fits && item >= first) {
-                if (lanes.size() >= MOST_LANES) {
+                if (lanes.size() >= mostLanes) {
                     complete = false;
                     return;
                 }

@@ -25,7 +25,7 @@ import org.orbwright.stock.StockRequest.SearchRequest;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
-    private static final int NODES = 20_000;
+    private static final int NODES = 100_000;
     private static final double SECONDS = 5;
     /** Boards that one request may hold, all counts together; an answer lists each one that is cut. */
     private static final int MOST_BOARDS = 2000;

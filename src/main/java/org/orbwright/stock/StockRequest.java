@@ -181,9 +181,10 @@ public record StockRequest(
             + " its bound.")
     public record SearchRequest(
             @Describe(
-                    value = "Branches that one search looks at; 20000 if left out. As long as no search is ended by the"
-                            + " time, the same question has the same answer.",
-                    example = "20000",
+                    value =
+                            "Branches that one search looks at; 100000 if left out. As long as no search is ended by the"
+                                    + " time, the same question has the same answer.",
+                    example = "100000",
                     optional = true)
             @Min(1)
             @Max(10_000_000)

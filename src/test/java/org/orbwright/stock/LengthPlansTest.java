@@ -31,7 +31,7 @@ class LengthPlansTest {
             @ForAll @DoubleRange(min = 0, max = 4000) double board) {
         double shortest =
                 lengths.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-        for (List<Integer> plan : LengthPlans.of(lengths, board, kerf).plans()) {
+        for (List<Integer> plan : LengthPlans.of(lengths, board, kerf, 60).plans()) {
             double used = used(plan, lengths, kerf);
             assertTrue(used <= board + 1e-6);
             assertTrue(used + kerf + shortest > board);
@@ -42,7 +42,7 @@ class LengthPlansTest {
     void noPlanIsListedTwice(
             @ForAll @Size(min = 1, max = 4) List<@DoubleRange(min = 100, max = 900) Double> lengths,
             @ForAll @DoubleRange(min = 0, max = 4000) double board) {
-        List<List<Integer>> plans = LengthPlans.of(lengths, board, 3).plans();
+        List<List<Integer>> plans = LengthPlans.of(lengths, board, 3, 60).plans();
         assertEquals(plans.size(), new HashSet<>(plans).size());
     }
 
@@ -51,7 +51,7 @@ class LengthPlansTest {
             @ForAll @DoubleRange(min = 300, max = 900) double whole,
             @ForAll @DoubleRange(min = 200, max = 900) double piece,
             @ForAll @DoubleRange(min = 0, max = 4000) double board) {
-        LengthPlans.Found found = LengthPlans.of(List.of(whole, piece), board, 3);
+        LengthPlans.Found found = LengthPlans.of(List.of(whole, piece), board, 3, 60);
         assertTrue(found.complete());
         int ways = 0;
         for (int wholes = 0; wholes <= 20; wholes++) {
@@ -68,9 +68,10 @@ class LengthPlansTest {
     @DisplayName("hand calculation: 1206 mm less two kerfs of 3 mm are three sections of 400 mm, exactly")
     void anExactFit() {
         assertEquals(
-                List.of(List.of(3)), LengthPlans.of(List.of(400.0), 1206, 3).plans());
+                List.of(List.of(3)), LengthPlans.of(List.of(400.0), 1206, 3, 60).plans());
         assertEquals(
-                List.of(List.of(2)), LengthPlans.of(List.of(400.0), 1205.9, 3).plans());
+                List.of(List.of(2)),
+                LengthPlans.of(List.of(400.0), 1205.9, 3, 60).plans());
     }
 
     @Test
@@ -78,19 +79,19 @@ class LengthPlansTest {
     void theMostWholeStripsComeFirst() {
         assertEquals(
                 List.of(List.of(1, 1), List.of(0, 2)),
-                LengthPlans.of(List.of(600.0, 350.0), 1000, 3).plans());
+                LengthPlans.of(List.of(600.0, 350.0), 1000, 3, 60).plans());
     }
 
     @Test
     void aBoardThatIsTooShortGivesNothing() {
-        LengthPlans.Found found = LengthPlans.of(List.of(600.0, 350.0), 349, 3);
+        LengthPlans.Found found = LengthPlans.of(List.of(600.0, 350.0), 349, 3, 60);
         assertEquals(List.of(), found.plans());
         assertTrue(found.complete());
     }
 
     @Test
     void aListThatIsTooLongIsNotComplete() {
-        LengthPlans.Found found = LengthPlans.of(List.of(600.0, 353.0, 211.0, 127.0), 6000, 3);
+        LengthPlans.Found found = LengthPlans.of(List.of(600.0, 353.0, 211.0, 127.0), 6000, 3, 60);
         assertFalse(found.complete());
         assertTrue(found.plans().size() <= 60);
         // Some plans for each number of whole strips.

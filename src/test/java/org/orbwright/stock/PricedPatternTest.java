@@ -33,9 +33,10 @@ class PricedPatternTest {
                 .orElse(0);
         CrossSection section = new CrossSection(width, thickness);
         RipPattern choice = PricedPattern.of(ripping, section, worth);
-        assertTrue(CuttingColumns.worth(choice, worth) <= PricedPattern.bound(ripping, section, worth) + 1e-9);
+        assertTrue(CuttingColumns.worth(choice, worth)
+                <= PricedPattern.bound(Knapsack.FINE, ripping, section, worth) + 1e-9);
         if (found.complete()) {
-            assertTrue(most <= PricedPattern.bound(ripping, section, worth) + 1e-9);
+            assertTrue(most <= PricedPattern.bound(Knapsack.FINE, ripping, section, worth) + 1e-9);
             assertTrue(CuttingColumns.worth(choice, worth) <= most + 1e-9);
         }
         assertFits(ripping, section, choice);
@@ -60,10 +61,10 @@ class PricedPatternTest {
         assertEquals(
                 List.of(1, 2),
                 PricedPattern.of(ripping, section, new double[] {5, 3}).counts());
-        assertEquals(11, PricedPattern.bound(ripping, section, new double[] {5, 3}), 1e-12);
+        assertEquals(11, PricedPattern.bound(Knapsack.FINE, ripping, section, new double[] {5, 3}), 1e-12);
         assertEquals(
                 List.of(2, 0),
                 PricedPattern.of(ripping, section, new double[] {7, 3}).counts());
-        assertEquals(14, PricedPattern.bound(ripping, section, new double[] {7, 3}), 1e-12);
+        assertEquals(14, PricedPattern.bound(Knapsack.FINE, ripping, section, new double[] {7, 3}), 1e-12);
     }
 }
