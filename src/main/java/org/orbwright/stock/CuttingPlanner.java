@@ -109,7 +109,7 @@ final class CuttingPlanner {
         int most = QUICK;
         double limit = largestLimit(excesses, 0, value - bound, most);
         double before = -1;
-        while (!close(value, bound) && limit > before && millisecondsLeft(until) > 0) {
+        while (!close(value, bound) && limit > before && isManageable(excesses, limit) && millisecondsLeft(until) > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
             model.costAtMost(aim, value * (1 - BETTER));
             Outcome outcome = model.solve(effort.nodes(), millisecondsLeft(until));
@@ -136,6 +136,11 @@ final class CuttingPlanner {
         return (until - (System.nanoTime() - begin)) / 1_000_000;
     }
 
+    /** Whether so few ways of cutting come within a limit that a search can take them. */
+    private static boolean isManageable(double[] excesses, double limit) {
+        return excesses.length <= LARGEST || excesses[LARGEST] > limit;
+    }
+
     /** The largest limit, from one up to the gap, that keeps a search to so many ways of cutting. */
     private static double largestLimit(double[] excesses, double from, double gap, int most) {
         if (excesses.length <= most || excesses[most] > gap) {
@@ -156,7 +161,8 @@ final class CuttingPlanner {
     private CuttingPlan bestOfEqual(Found found, List<CuttingAim> aims) {
         CuttingPlan plan = found.plan;
         double limit = Math.max(0, found.value - found.prices.bound());
-        for (int i = 1; i < aims.size(); i++) {
+        boolean manageable = isManageable(found.prices.excesses(), limit);
+        for (int i = 1; manageable && i < aims.size(); i++) {
             double value = plan.cost(problem, aims.get(i));
             long left = millisecondsLeft(effort.nanoseconds());
             if (value > 0 && left > 0) {
