@@ -38,8 +38,9 @@ public class StockResource {
                     "A design and the boards at hand: for each wood the plan that costs least, with its bound, found by"
                             + " integer programming over the ways to crosscut and rip each board; per board the cuts in"
                             + " their order, what is missing, what to buy from the offers, and what is left of the wood"
-                            + " at every stage. Strips are in one piece, or made up of pieces whose seams fall on cuts between"
-                            + " segments; the places for seams are chosen before the search. The CSV is the cut list of"
+                            + " at every stage. Strips are in one piece, or made up of pieces whose seams have their middle on cuts"
+                            + " between segments where a cut will do; the places for seams are chosen before the search,"
+                            + " which is for the best plan with seams at these places. The CSV is the cut list of"
                             + " /v1/stock/cuts."
                             + AS_CSV)
     @APIResponse(
@@ -82,8 +83,8 @@ public class StockResource {
             summary = "The shopping list",
             description =
                     "What to buy from the offers, with the total, and the strips that are short after all. The rows of"
-                            + " the CSV are told apart by their first column: PURCHASE, TOTAL or MISSING; costEach is"
-                            + " the cost of one board."
+                            + " the CSV are told apart by their first column: PURCHASE, TOTAL, MISSING, or UNPLANNED for the"
+                            + " segments of a lamination whose blank is too short; costEach is the cost of one board."
                             + AS_CSV)
     @APIResponse(
             responseCode = "200",

@@ -42,8 +42,14 @@ public enum FindingCode {
     STOCK_SHORT,
     /** The search ended before its plan was proved best. */
     PLAN_NOT_PROVED,
-    /** A seam in a strip stays within a segment. */
+    /** A seam in a strip stays within a segment, or reaches into it. */
     SEAM_IN_SEGMENT,
+    /** Strips have no place for a seam, though they may have seams. */
+    NO_SEAM_PLACE,
+    /** No band is of a board's wood. */
+    BOARD_NOT_NEEDED,
+    /** A board is too small for any of the strips. */
+    BOARD_TOO_SMALL,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
     /** Seams that close at once take longer than the glue stays open. */

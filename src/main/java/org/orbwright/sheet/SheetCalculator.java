@@ -159,8 +159,9 @@ public final class SheetCalculator {
     public static StockAnswer stock(StockRequest request) {
         Design design = Design.of(request.design(), DESIGN);
         StockPlan plan = StockCalculator.plan(request, design);
-        List<Finding> findings = new ArrayList<>(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
-        findings.addAll(StockFindings.of(design, plan));
+        List<Finding> findings = new ArrayList<>(StockFindings.of(request, design, plan));
+        SegmentFindings.of(design, SegmentCalculator.calculate(design))
+                .forEach(finding -> findings.add(finding.within(DESIGN)));
         return new StockAnswer(design.request(), plan, sorted(findings), STOCK_CAUTIONS);
     }
 

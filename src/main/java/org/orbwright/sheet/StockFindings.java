@@ -3,82 +3,196 @@ package org.orbwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.stock.CutBoard;
+import org.orbwright.stock.RackBoard;
+import org.orbwright.stock.StockAim;
 import org.orbwright.stock.StockPlan;
+import org.orbwright.stock.StockPlan.Seam;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripMakeUp;
+import org.orbwright.stock.StockPlan.StripNeed;
+import org.orbwright.stock.StockRequest;
+import org.orbwright.stock.StockRequest.Joint;
+import org.orbwright.wood.WoodTable;
 
 /** What the stock for a design gets wrong or nearly wrong. */
 final class StockFindings {
-    private static final String BOARDS = "/boards";
+    private static final String SEAMS = "/seams";
+    /** Less than this of a seam, in millimetres, goes with the blade's own tolerance. */
+    private static final double NOTHING = 0.05;
+    /** Share of a board's thickness that is much to lose by flattening it. */
+    private static final double MUCH = 0.25;
 
-    private StockFindings() {}
+    private final StockRequest request;
+    private final Design design;
+    private final StockPlan plan;
+    private final List<Finding> findings = new ArrayList<>();
 
-    static List<Finding> of(Design design, StockPlan plan) {
-        List<Finding> findings = new ArrayList<>();
-        for (SpeciesStock wood : plan.species()) {
-            if (wood.missing() > 0) {
-                findings.add(missing(design, wood));
-            }
-            if (!wood.proved()) {
-                findings.add(new Finding(
-                        FindingCode.PLAN_NOT_PROVED,
-                        Finding.Severity.NOTE,
-                        "The search for " + wood.species() + " ended before its plan was proved best; a better one"
-                                + " would be better by " + percent(wood.gap()) + " at most.",
-                        "/search"));
-            }
+    private StockFindings(StockRequest request, Design design, StockPlan plan) {
+        this.request = request;
+        this.design = design;
+        this.plan = plan;
+    }
+
+    static List<Finding> of(StockRequest request, Design design, StockPlan plan) {
+        StockFindings stock = new StockFindings(request, design, plan);
+        plan.species().forEach(stock::wood);
+        if (request.seams() != null) {
+            stock.seams(request.seams().joint());
         }
-        int within = plan.strips().stream()
-                .flatMap(strip -> strip.makeUps().stream())
-                .filter(makeUp -> makeUp.seams().stream().anyMatch(seam -> seam.cut() == null))
+        plan.rack().forEach(stock::board);
+        return stock.findings;
+    }
+
+    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
+        findings.add(new Finding(code, severity, message, field));
+    }
+
+    private void wood(SpeciesStock wood) {
+        if (wood.missing() > 0) {
+            double feet = wood.missingBoardFeet() * Quantity.BOARD_FEET.factor(design.unit());
+            String sure = wood.fewestMissing() ? "" : " The search ended before it was proved that no plan has fewer.";
+            add(
+                    FindingCode.STOCK_SHORT,
+                    Finding.Severity.STOP,
+                    "Of " + wood.species() + " " + count(wood.missing(), "strip is", "strips are") + " missing of "
+                            + wood.needed() + ", which is " + Rounding.plain(feet, 2)
+                            + " board feet as they leave the saw, without what boards lose on the way." + sure,
+                    "/boards");
+        }
+        if (!wood.proved()) {
+            add(
+                    FindingCode.PLAN_NOT_PROVED,
+                    Finding.Severity.NOTE,
+                    "The search for " + wood.species() + " ended before its plan was proved best: "
+                            + better(wood.gap()),
+                    "/search");
+        }
+    }
+
+    private String better(double gap) {
+        StockAim aim = request.aim() == null ? StockAim.COST : request.aim();
+        if (gap >= 1) {
+            return "no bound was found, so it is not known how much "
+                    + switch (aim) {
+                        case COST -> "less another plan might cost.";
+                        case WASTE -> "less wood another plan might use.";
+                        case SEAMS -> "fewer seams another plan might have.";
+                    };
+        }
+        String most = String.format(Locale.ROOT, "%.1f %%", Math.ceil(gap * 1000) / 10);
+        return "with as few missing strips another plan might "
+                + switch (aim) {
+                    case COST -> "cost up to " + most + " less.";
+                    case WASTE -> "use up to " + most + " less wood.";
+                    case SEAMS -> "have up to " + most + " fewer seams.";
+                };
+    }
+
+    private void seams(Joint joint) {
+        String end = joint == Joint.BUTT
+                ? " The end grain of a butt seam that stays in a segment hardly holds by its glue."
+                : " A scarf that stays in a segment shows there.";
+        Finding.Severity severity = joint == Joint.BUTT ? Finding.Severity.WARN : Finding.Severity.NOTE;
+        int within = strips(seam -> seam.cut() == null);
+        if (within > 0) {
+            add(
+                    FindingCode.SEAM_IN_SEGMENT,
+                    severity,
+                    count(within, "strip has", "strips have")
+                            + " a seam within a segment, since no cut leaves both pieces long enough and keeps the"
+                            + " clearance." + end,
+                    SEAMS);
+        }
+        int beyond = strips(seam -> seam.cut() != null && seam.beyondKerf() > NOTHING);
+        if (beyond > 0) {
+            double farthest = madeUp().flatMap(makeUp -> makeUp.seams().stream())
+                    .filter(seam -> seam.cut() != null)
+                    .mapToDouble(Seam::beyondKerf)
+                    .max()
+                    .orElse(0);
+            add(
+                    FindingCode.SEAM_IN_SEGMENT,
+                    severity,
+                    count(beyond, "strip has", "strips have") + " a seam on a cut that reaches up to "
+                            + design.say(farthest) + " beyond the kerf into the segments at both sides, since "
+                            + (joint == Joint.BUTT
+                                    ? "the cut leans across the strip."
+                                    : "the scarf is longer than the kerf.")
+                            + end,
+                    SEAMS);
+        }
+        long without = plan.strips().stream()
+                .filter(strip -> strip.seamPlaces() == 0)
+                .mapToInt(StripNeed::needed)
+                .sum();
+        if (without > 0) {
+            add(
+                    FindingCode.NO_SEAM_PLACE,
+                    Finding.Severity.NOTE,
+                    "For " + count((int) without, "strip", "strips")
+                            + " no place was found where a seam leaves both pieces long enough and keeps the clearance"
+                            + " to the strips beside it, so they are cut in one piece.",
+                    SEAMS);
+        }
+    }
+
+    private Stream<StripMakeUp> madeUp() {
+        return plan.strips().stream().flatMap(strip -> strip.makeUps().stream());
+    }
+
+    /** Strips with a seam of a kind. */
+    private int strips(Predicate<Seam> wanted) {
+        return madeUp().filter(makeUp -> makeUp.seams().stream().anyMatch(wanted))
                 .mapToInt(StripMakeUp::strips)
                 .sum();
-        if (within > 0) {
-            findings.add(new Finding(
-                    FindingCode.SEAM_IN_SEGMENT,
-                    Finding.Severity.WARN,
-                    (within == 1 ? "1 strip has" : within + " strips have")
-                            + " a seam within a segment, since no cut leaves both pieces long enough and keeps the"
-                            + " clearance.",
-                    "/seams"));
+    }
+
+    private void board(RackBoard board) {
+        String field = board.board() == null ? "/offers/" + board.offer() : "/boards/" + board.board();
+        String name = board.name() == null ? "" : " (" + board.name() + ")";
+        if (board.use() == RackBoard.Use.NOT_NEEDED) {
+            add(
+                    FindingCode.BOARD_NOT_NEEDED,
+                    Finding.Severity.NOTE,
+                    "No band of the design is of " + board.species() + ", the wood of this board" + name + "."
+                            + (WoodTable.find(board.species()).isPresent()
+                                    ? ""
+                                    : Words.known(WoodTable.nearest(board.species()))),
+                    field + "/species");
+        } else if (board.use() == RackBoard.Use.TOO_SMALL) {
+            add(
+                    FindingCode.BOARD_TOO_SMALL,
+                    Finding.Severity.NOTE,
+                    "Surfaced and without its ends this board of " + board.species() + name + " is "
+                            + design.say(board.clearLength()) + " long, " + design.say(board.clearWidth())
+                            + " wide and " + design.say(board.surfacedThickness())
+                            + " thick: none of the strips fits on it.",
+                    field);
         }
-        for (CutBoard board : plan.boards()) {
-            double saved = board.flatteningUnshimmed() - board.flatteningShimmed();
-            if (board.board() != null && saved > 0 && board.flatteningUnshimmed() > board.thickness() / 4) {
-                findings.add(twisted(design, board));
-            }
+        if (board.board() == null) {
+            return;
         }
-        return findings;
+        double rough =
+                design.unit().toMillimetres(request.boards().get(board.board()).thickness());
+        double saved = board.flatteningUnshimmed() - board.flatteningShimmed();
+        if (saved > 0 && board.flatteningUnshimmed() > MUCH * rough) {
+            add(
+                    FindingCode.BOARD_TWISTED,
+                    Finding.Severity.NOTE,
+                    "Flattening this board of " + board.species() + name + " takes "
+                            + design.say(board.flatteningShimmed()) + " of its thickness if it is shimmed and "
+                            + design.say(board.flatteningUnshimmed())
+                            + " if it is not; crosscut to sections first, it loses less.",
+                    field + "/twist");
+        }
     }
 
-    private static Finding missing(Design design, SpeciesStock wood) {
-        double feet = wood.missingBoardFeet() * Quantity.BOARD_FEET.factor(design.unit());
-        String strips = wood.missing() == 1 ? "1 strip is" : wood.missing() + " strips are";
-        String sure = wood.fewestMissing() ? "" : " The search ended before it was proved that no plan has fewer.";
-        return new Finding(
-                FindingCode.STOCK_SHORT,
-                Finding.Severity.STOP,
-                "Of " + wood.species() + " " + strips + " missing of " + wood.needed() + ", which is "
-                        + Rounding.plain(feet, 2) + " board feet as they leave the saw, without what boards lose on"
-                        + " the way." + sure,
-                BOARDS);
-    }
-
-    private static Finding twisted(Design design, CutBoard board) {
-        return new Finding(
-                FindingCode.BOARD_TWISTED,
-                Finding.Severity.NOTE,
-                "Flattening a board of " + board.species() + " takes " + design.say(board.flatteningShimmed())
-                        + " of its thickness if it is shimmed and " + design.say(board.flatteningUnshimmed())
-                        + " if it is not; crosscut to sections first, it loses less.",
-                BOARDS + "/" + board.board() + "/twist");
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %%", Math.ceil(share * 1000) / 10);
+    private static String count(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
     }
 }

@@ -79,13 +79,34 @@ record BlankKind(
 
     /** Where the middle of a cut's kerf crosses the middle line of a band. */
     double crossing(int cut, int band) {
-        double width = bands.stream().mapToDouble(Band::width).sum();
+        double width = width();
         Cut line = cuts.get(cut);
-        double lean = line.lastBandEdge() - line.firstBandEdge();
+        double lean = lean(line);
         double kerfAlong = kerf * Math.hypot(width, lean) / width;
         // The first cut takes its kerf before the line, all others behind it.
         double middle = cut == 0 ? -kerfAlong / 2 : kerfAlong / 2;
         return line.firstBandEdge() + lean * middleOf(band) / width + middle;
+    }
+
+    /**
+     * How far a seam whose middle lies on a cut reaches beyond the kerf, into the segments at both sides: the cut leans
+     * across the strip, which a seam does not, and a scarf is long. 0 where the saw takes all of the seam.
+     *
+     * @param cut the cut
+     * @param band the strip, from 0 at the base
+     * @param overlap length of a scarf, 0 for a butt seam
+     */
+    double beyondKerf(int cut, int band, double overlap) {
+        double slope = lean(cuts.get(cut)) / width();
+        return Math.max(0, (Math.abs(slope) * bands.get(band).width() + overlap - kerf * Math.hypot(1, slope)) / 2);
+    }
+
+    private static double lean(Cut line) {
+        return line.lastBandEdge() - line.firstBandEdge();
+    }
+
+    private double width() {
+        return bands.stream().mapToDouble(Band::width).sum();
     }
 
     /** How far the middle line of a band lies from the edge that is towards the sawyer. */

@@ -149,11 +149,14 @@ public final class CutList {
     /** The measures of a part. */
     private record Measures(double length, double width, double thickness) {}
 
-    /** A cut, or none where the part ends with the wood. */
+    /** A cut, or none where the part ends with the wood; a shaving of no more than a kerf is not sawn off. */
     private static Cut cut(CutOperation operation, double setting, double position, double end, double left) {
-        return end - position > Ripping.EXACT_FIT
+        if (end - position <= Ripping.EXACT_FIT) {
+            return new Cut(CutOperation.KEEP, null, position, null);
+        }
+        return left > Ripping.EXACT_FIT
                 ? new Cut(operation, setting, position, left)
-                : new Cut(CutOperation.KEEP, null, position, null);
+                : new Cut(CutOperation.TRIM, setting, position, null);
     }
 
     private void board(CutOperation operation, Double setting, Double position, Measures measures) {

@@ -36,6 +36,19 @@ record CuttingProblem(
                         .allMatch(kind -> kind.makeUps().get(0).pieces().equals(List.of(0)));
     }
 
+    /** Whether a strip, or a piece of one, can be cut from a board. */
+    boolean isLarge(BoardKind board) {
+        double shortest = lengths.stream().mapToDouble(length -> length).min().orElse(0);
+        double narrowest =
+                ripping.widths().stream().mapToDouble(width -> width).min().orElse(0);
+        double stick = ripping.stick();
+        double width = board.width() + Ripping.EXACT_FIT;
+        double thickness = board.thickness() + Ripping.EXACT_FIT;
+        boolean flat = narrowest <= width && stick <= thickness;
+        boolean turned = stick <= width && narrowest <= thickness;
+        return shortest <= board.length() + Ripping.EXACT_FIT && (flat || turned);
+    }
+
     /**
      * Boards that are alike.
      *

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 /**
  * Chooses the places where strips of a blank may have seams. Every second strip has its seams at one set of places, the
  * strips between them at another; every place of one set keeps the clearance from every place of the other, so any ways
- * to make up two neighbours go together. A place is on a cut between segments, where the saw takes the seam out of the
- * way, unless no cut will do.
+ * to make up two neighbours go together. The middle of a place is on a cut between segments, where the saw takes most
+ * of the seam out of the way, unless no cut will do.
  */
 final class SeamPlanner {
     private final BlankKind blank;

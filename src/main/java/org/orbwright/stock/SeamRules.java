@@ -23,7 +23,8 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
      * The rules of a request.
      *
      * @param seams what was asked for, or null for strips in one piece
-     * @throws ImpossibleDesignException if scarf and joint contradict each other, or no strip holds two such pieces
+     * @throws ImpossibleDesignException if scarf and joint contradict each other, or no blank holds such pieces or
+     *     distances
      */
     static SeamRules of(SeamRequest seams, Design design) {
         if (seams == null) {
@@ -48,23 +49,36 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
                     String.valueOf(seams.scarf()),
                     "nothing or 0 here, or the joint SCARF"));
         }
-        double longest = (design.blankLength() + overlap) / 2;
-        if (smallest > longest || overlap > smallest) {
+        double clearance = design.unit().toMillimetres(seams.clearance());
+        double blank = design.blankLength();
+        double longest = (blank + overlap) / 2;
+        if (overlap >= blank) {
+            broken.add(new Violation(
+                    "/seams/scarf",
+                    "SCARF_TOO_LONG",
+                    "A scarf of " + design.say(overlap) + " does not fit on a blank of " + design.say(blank) + ".",
+                    String.valueOf(seams.scarf()),
+                    "a length below " + design.say(blank)));
+        } else if (smallest > longest || overlap > smallest) {
             broken.add(new Violation(
                     "/seams/smallestPiece",
                     "PIECE_DOES_NOT_FIT",
                     "Two pieces of at least " + design.say(smallest) + " with an overlap of " + design.say(overlap)
-                            + " do not make a strip of " + design.say(design.blankLength()) + ".",
+                            + " do not make a strip of " + design.say(blank) + ".",
                     String.valueOf(seams.smallestPiece()),
-                    "from the overlap to " + design.sayAtMost(longest)));
+                    "from " + design.say(overlap) + " to " + design.sayAtMost(longest)));
+        }
+        if (clearance >= blank) {
+            broken.add(new Violation(
+                    "/seams/clearance",
+                    "CLEARANCE_TOO_LONG",
+                    "No two seams are " + design.say(clearance) + " apart on a blank of " + design.say(blank) + ".",
+                    String.valueOf(seams.clearance()),
+                    "a length below " + design.say(blank)));
         }
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
         }
-        return new SeamRules(
-                overlap,
-                smallest,
-                design.unit().toMillimetres(seams.clearance()),
-                seams.most() == null ? MOST : seams.most());
+        return new SeamRules(overlap, smallest, clearance, seams.most() == null ? MOST : seams.most());
     }
 }

@@ -8,21 +8,33 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.StripNeed;
+import org.orbwright.stock.StockPlan.UnplannedLamination;
 
 /**
  * What to buy, and what is short after all.
  *
  * @param purchases the boards to buy
  * @param total all of them together
+ * @param complete whether nothing else is needed
  * @param missing the strips that neither the boards at hand nor the offers give
+ * @param unplanned laminations that no strips are planned for
  */
 @Describe("What to buy, and what is short after all.")
 public record ShoppingList(
         @Describe("The boards to buy, from the offers.") List<Purchase> purchases,
         PurchaseTotal total,
 
+        @Describe(
+                value = "Whether the boards at hand and those to buy give all strips that the design needs.",
+                example = "true")
+        boolean complete,
+
         @Describe("The strips that neither the boards at hand nor the offers give; none if the plan is complete.")
-        List<MissingStrips> missing) {
+        List<MissingStrips> missing,
+
+        @Describe("Laminations that no strips are planned for, since the blank is too short for a segment; none if all"
+                + " are planned.")
+        List<UnplannedLamination> unplanned) {
 
     /** All boards to buy together. */
     @Describe("All boards to buy together.")
@@ -73,6 +85,7 @@ public record ShoppingList(
     public ShoppingList {
         purchases = List.copyOf(purchases);
         missing = List.copyOf(missing);
+        unplanned = List.copyOf(unplanned);
     }
 
     /** The shopping list of a plan. */
@@ -83,7 +96,7 @@ public record ShoppingList(
                 purchases.stream().mapToDouble(Purchase::boardFeet).sum(),
                 purchases.stream().mapToDouble(Purchase::cubicMetres).sum(),
                 purchases.stream().mapToDouble(Purchase::cost).sum());
-        return new ShoppingList(purchases, total, missing(plan));
+        return new ShoppingList(purchases, total, plan.complete(), missing(plan), plan.unplanned());
     }
 
     /** A wood, and the size of its strips. */
@@ -108,12 +121,13 @@ public record ShoppingList(
         return missing;
     }
 
-    /** The rows of the list: purchases, their total, and what is missing. */
+    /** The rows of the list: purchases, their total, what is missing, and what is not planned. */
     public List<ShoppingRow> rows() {
         List<ShoppingRow> rows = new ArrayList<>();
         purchases.forEach(purchase -> rows.add(ShoppingRow.of(purchase)));
         rows.add(ShoppingRow.of(total));
         missing.forEach(strips -> rows.add(ShoppingRow.of(strips)));
+        unplanned.forEach(lamination -> rows.add(ShoppingRow.of(lamination)));
         return rows;
     }
 }

@@ -5,19 +5,21 @@ import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.ShoppingList.MissingStrips;
 import org.orbwright.stock.ShoppingList.PurchaseTotal;
 import org.orbwright.stock.StockPlan.Purchase;
+import org.orbwright.stock.StockPlan.UnplannedLamination;
 
 /**
- * A shopping list's purchases, total and missing strips in one shape, as the rows of a table.
+ * A shopping list's purchases, total, missing strips and laminations without a plan in one shape, as the rows of a
+ * table.
  *
  * @param row what the row is about
  * @param count how many
- * @param name name of the offer, or null
- * @param species the wood, or null for the total
- * @param length length of one, or null for the total
- * @param width width of one, or null for the total
- * @param thickness thickness of one, or null for the total
- * @param boardFeet volume of all
- * @param cubicMetres volume of all
+ * @param name name of the offer or of a lamination's face, or null
+ * @param species the wood, or null where there are several
+ * @param length length of one, or null where there are several
+ * @param width width of one, or null where there are several
+ * @param thickness thickness of one, or null where there are several
+ * @param boardFeet volume of all, or null where it is not known
+ * @param cubicMetres volume of all, or null where it is not known
  * @param costEach cost of one, or null where there is none
  * @param cost cost of all, or null where there is none
  */
@@ -55,7 +57,9 @@ public record ShoppingRow(
         /** All purchases together. */
         TOTAL,
         /** Strips that are short after all. */
-        MISSING
+        MISSING,
+        /** Segments whose blank is too short, so that nothing is planned for them. */
+        UNPLANNED
     }
 
     static ShoppingRow of(Purchase purchase) {
@@ -99,6 +103,21 @@ public record ShoppingRow(
                 strips.thickness(),
                 strips.boardFeet(),
                 strips.cubicMetres(),
+                null,
+                null);
+    }
+
+    static ShoppingRow of(UnplannedLamination lamination) {
+        return new ShoppingRow(
+                Kind.UNPLANNED,
+                lamination.segments(),
+                lamination.face(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
                 null,
                 null);
     }

@@ -9,6 +9,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.Yield;
+import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CuttingModel.Effort;
@@ -20,6 +21,7 @@ import org.orbwright.stock.SeamPlanner.BlankSeams;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
+import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.SearchRequest;
 
@@ -37,6 +39,7 @@ public final class StockCalculator {
     private final StockRequest request;
     private final Design design;
     private final Yield yields;
+    private final List<UnplannedLamination> unplanned;
     private final SeamRules rules;
     private final AllowancesRequest allowances;
     private final List<Stock> rack;
@@ -49,6 +52,7 @@ public final class StockCalculator {
     private final List<Cut> bought = new ArrayList<>();
     private final Map<Integer, Integer> purchases = new TreeMap<>();
     private final StockStages stages;
+    private final RackOutcome outcome = new RackOutcome();
     /** When the searches have to be over, on the clock of {@link System#nanoTime}. */
     private final long end;
 
@@ -56,7 +60,9 @@ public final class StockCalculator {
         this.request = request;
         this.design = design;
         this.yields = YieldCalculator.calculate(design);
-        this.rules = SeamRules.of(request.seams(), design);
+        this.unplanned = unplanned(design, yields);
+        boolean planned = unplanned.size() < yields.laminations().size();
+        this.rules = SeamRules.of(planned ? request.seams() : null, design);
         this.allowances = Rack.allowances(request, design);
         this.rack = Rack.of(request, allowances);
         this.aim = request.aim() == null ? StockAim.COST : request.aim();
@@ -105,10 +111,34 @@ public final class StockCalculator {
         fromRack.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         bought.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         double cost = boards.stream().mapToDouble(CutBoard::cost).sum();
-        boolean complete = strips.stream().allMatch(strip -> strip.missing() == 0)
-                && yields.laminations().stream().allMatch(lamination -> lamination.blanks() != null);
+        boolean complete = strips.stream().allMatch(strip -> strip.missing() == 0) && unplanned.isEmpty();
         return new StockPlan(
-                allowances, species, strips, boards, bill(), stages.list(complete), cost, cost / design.copies());
+                complete,
+                allowances,
+                species,
+                strips,
+                unplanned,
+                boards,
+                outcome.list(rack),
+                bill(),
+                stages.list(complete),
+                cost,
+                cost / design.copies());
+    }
+
+    private static List<UnplannedLamination> unplanned(Design design, Yield yields) {
+        List<UnplannedLamination> unplanned = new ArrayList<>();
+        for (int i = 0; i < yields.laminations().size(); i++) {
+            LaminationYield lamination = yields.laminations().get(i);
+            if (lamination.blanks() == null) {
+                int segments = lamination.segments().stream()
+                        .mapToInt(kind -> kind.uprightNeeded() + kind.invertedNeeded())
+                        .sum();
+                unplanned.add(new UnplannedLamination(
+                        design.panels().get(i).lamination().index(), lamination.face(), segments));
+            }
+        }
+        return unplanned;
     }
 
     /** One board that is cut, with its sections. */
@@ -127,10 +157,11 @@ public final class StockCalculator {
                 .filter(one -> WoodStrips.wood(one.board().species()).equals(wood))
                 .toList();
         CuttingProblem problem = needs.problem(stock, stick, ripKerf);
+        outcome.wood(stock, problem);
         Planned planned = CuttingPlanner.plan(problem, aim, effort);
         BoardLayout layout = new BoardLayout(problem, planned.plan(), needs.uses(), strips.size());
         for (int s = 0; s < needs.uses().size(); s++) {
-            StripNeed need = needs.need(s, planned.plan(), stick);
+            StripNeed need = needs.need(s, planned.plan(), stick, rules);
             strips.add(need);
             stages.strips(needs.uses().get(s), need);
         }
@@ -148,6 +179,7 @@ public final class StockCalculator {
     private void boards(CuttingPlan plan, BoardLayout layout, List<Stock> stock) {
         for (CutBoards cut : plan.boards()) {
             Stock one = stock.get(cut.kind());
+            outcome.cut(one, cut.count());
             for (int i = 0; i < cut.count(); i++) {
                 (one.offer() < 0 ? fromRack : bought).add(new Cut(one, layout.sections(cut)));
                 stages.board(one);

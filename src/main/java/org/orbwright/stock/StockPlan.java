@@ -8,10 +8,13 @@ import org.orbwright.stock.StockRequest.AllowancesRequest;
 /**
  * How the boards are cut, whether they are enough, and what to buy.
  *
+ * @param complete whether the plan gives all strips that the design needs
  * @param allowances what is lost on the way from a board to a blank, as it was understood
  * @param species the outcome for each wood
  * @param strips the strips that are needed, per band
+ * @param unplanned laminations that no strips are planned for
  * @param boards the boards that are cut
+ * @param rack what becomes of each kind of board
  * @param purchases what to buy
  * @param stages what is left of the wood at every stage
  * @param cost cost of all boards that are cut
@@ -19,6 +22,9 @@ import org.orbwright.stock.StockRequest.AllowancesRequest;
  */
 @Describe("How the boards are cut, whether they are enough, and what to buy.")
 public record StockPlan(
+        @Describe(value = "Whether the plan gives all strips that the design needs.", example = "true")
+        boolean complete,
+
         AllowancesRequest allowances,
 
         @Describe("The outcome for each wood of the design.")
@@ -27,8 +33,15 @@ public record StockPlan(
         @Describe("The strips that are needed, per kind of blank and band.")
         List<StripNeed> strips,
 
+        @Describe("Laminations that no strips are planned for, since the blank is too short for a segment; none if all"
+                + " are planned.")
+        List<UnplannedLamination> unplanned,
+
         @Describe("The boards that are cut, those on the rack first.")
         List<CutBoard> boards,
+
+        @Describe("What becomes of each kind of board, those on the rack first, then the offers.")
+        List<RackBoard> rack,
 
         @Describe("What to buy, from the offers.") List<Purchase> purchases,
 
@@ -84,22 +97,29 @@ public record StockPlan(
             double value,
 
             @Describe(
-                    value = "No plan with as few missing strips has less of it than this, whatever the search did not"
-                            + " look at.",
+                    value = "No plan with as few missing strips, and with seams at the places chosen for them, has less"
+                            + " of it than this, whatever the search did not look at; 0 if no bound was found.",
                     example = "38")
             double bound,
 
             @Describe(
-                    value = "By how much the plan might at most be bettered.",
+                    value = "By what share of its value the plan might at most be bettered: 0 if it is proved, 1 if no"
+                            + " bound was found.",
                     quantity = Quantity.RATIO,
                     example = "0",
                     max = 1)
             double gap,
 
-            @Describe(value = "Whether it is proved that no plan is better.", example = "true")
+            @Describe(
+                    value = "Whether it is proved that no plan with seams at the places chosen for them is better.",
+                    example = "true")
             boolean proved,
 
-            @Describe(value = "Whether it is proved that no plan has fewer missing strips.", example = "true")
+            @Describe(
+                    value =
+                            "Whether it is proved that no plan with seams at the places chosen for them has fewer missing"
+                                    + " strips.",
+                    example = "true")
             boolean fewestMissing) {}
 
     /** The strips of one band in the blanks of one kind. */
@@ -138,7 +158,25 @@ public record StockPlan(
             @Describe(value = "Strips missing.", example = "0", max = 1e9)
             int missing,
 
+            @Describe(
+                    value = "Places where such a strip may have a seam, which were chosen before the search.",
+                    example = "3",
+                    max = 3)
+            int seamPlaces,
+
             @Describe("How the others are made up.") List<StripMakeUp> makeUps) {}
+
+    /** A lamination that no strips are planned for. */
+    @Describe("A lamination that no strips are planned for, since the blank is too short for a segment.")
+    public record UnplannedLamination(
+            @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
+            int lamination,
+
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(value = "Segments that are needed of it.", example = "60", max = 1e9)
+            int segments) {}
 
     /** Strips that are made up alike. */
     @Describe("Strips that are made up alike, in one piece or of pieces joined end to end.")
@@ -172,11 +210,21 @@ public record StockPlan(
             double at,
 
             @Describe(
-                    value = "The cut between segments whose kerf it lies on; left out if it lies within a segment.",
+                    value = "The cut between segments whose kerf its middle lies on; left out if it lies within a"
+                            + " segment.",
                     example = "9",
                     optional = true,
                     max = 1e9)
-            Integer cut) {}
+            Integer cut,
+
+            @Describe(
+                    value = "How far it reaches beyond that kerf into the segments at both sides, along the blank: the"
+                            + " cut leans across the strip, which the seam does not, and a scarf is long. 0 if the saw"
+                            + " takes all of the seam; left out if it lies within a segment.",
+                    quantity = Quantity.LENGTH,
+                    example = "19.4754",
+                    optional = true)
+            Double beyondKerf) {}
 
     /** Boards to buy. */
     @Describe("Boards to buy that are alike.")

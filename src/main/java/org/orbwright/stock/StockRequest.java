@@ -142,7 +142,8 @@ public record StockRequest(
 
     /** How strips may be made up of pieces. */
     @Describe("How strips may be made up of pieces that are joined end to end; strips are in one piece if this is left"
-            + " out. Seams are put on the cuts between segments where such a cut will do.")
+            + " out. The middle of a seam is put on a cut between segments where such a cut will do, so that the saw takes"
+            + " most of it.")
     public record SeamRequest(
             @Describe(value = "How two pieces of a strip meet.", example = "\"SCARF\"") @NotNull
             Joint joint,
@@ -165,7 +166,7 @@ public record StockRequest(
 
             @Describe(
                     value = "Least distance along the blank between seams in neighbouring strips, measured between the"
-                            + " nearest points of two scarfs.",
+                            + " nearest points of two scarfs; less than the blank's length.",
                     quantity = Quantity.LENGTH,
                     example = "40")
             @NotNull
@@ -191,8 +192,8 @@ public record StockRequest(
             Integer nodes,
 
             @Describe(
-                    value = "Seconds that all searches together take at most, shared out among the woods; 5 if left"
-                            + " out.",
+                    value = "Seconds that the listing of ways to cut and all searches together take at most, shared out"
+                            + " among the woods; 5 if left out.",
                     example = "5",
                     optional = true)
             @DecimalMin("0.05")

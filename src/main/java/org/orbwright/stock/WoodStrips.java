@@ -130,14 +130,14 @@ final class WoodStrips {
     }
 
     /** What becomes of a kind of strip in a plan. */
-    StripNeed need(int kind, CuttingPlan plan, double stick) {
+    StripNeed need(int kind, CuttingPlan plan, double stick, SeamRules rules) {
         StripUse use = uses.get(kind);
         BlankKind blank = use.blank();
         List<StripMakeUp> makeUps = new ArrayList<>();
         for (int way = 0; way < use.ways().size(); way++) {
             int count = plan.madeUp().get(kind).get(way);
             if (count > 0) {
-                makeUps.add(makeUp(use, use.ways().get(way), count));
+                makeUps.add(makeUp(use, use.ways().get(way), count, rules));
             }
         }
         return new StripNeed(
@@ -152,13 +152,23 @@ final class WoodStrips {
                 blank.length(),
                 blank.count(),
                 plan.missing().get(kind),
+                seamPlaces(use),
                 makeUps);
     }
 
-    private static StripMakeUp makeUp(StripUse use, MadeUpStrip way, int count) {
+    private static int seamPlaces(StripUse use) {
+        return (int) use.ways().stream()
+                .flatMap(way -> way.seams().stream())
+                .distinct()
+                .count();
+    }
+
+    private static StripMakeUp makeUp(StripUse use, MadeUpStrip way, int count, SeamRules rules) {
         List<Seam> seams = new ArrayList<>();
         for (SeamPlace place : way.seams()) {
-            seams.add(new Seam(place.at().get(use.band()), place.cut()));
+            Double beyond =
+                    place.cut() == null ? null : use.blank().beyondKerf(place.cut(), use.band(), rules.overlap());
+            seams.add(new Seam(place.at().get(use.band()), place.cut(), beyond));
         }
         return new StripMakeUp(count, way.pieces().stream().map(StripPiece::new).toList(), seams);
     }

@@ -219,15 +219,27 @@ class BoardDrawingTest {
     }
 
     private static StockPlan with(StockPlan plan, CutBoard board) {
+        return with(plan, List.of(board));
+    }
+
+    private static StockPlan with(StockPlan plan, List<CutBoard> boards) {
         return new StockPlan(
-                plan.allowances(), plan.species(), plan.strips(), List.of(board), List.of(), plan.stages(), 0, 0);
+                true,
+                plan.allowances(),
+                plan.species(),
+                plan.strips(),
+                List.of(),
+                boards,
+                plan.rack(),
+                List.of(),
+                plan.stages(),
+                0,
+                0);
     }
 
     @Test
     void needABoardThatIsCut() {
-        StockPlan plan = Stocks.exact().plan();
-        StockPlan none = new StockPlan(
-                plan.allowances(), plan.species(), plan.strips(), List.of(), List.of(), plan.stages(), 0, 0);
+        StockPlan none = with(Stocks.exact().plan(), List.of());
         ImpossibleDesignException refused =
                 assertThrows(ImpossibleDesignException.class, () -> BoardDrawing.count(none));
         assertEquals("NO_BOARD_CUT", refused.violations().get(0).code());

@@ -62,6 +62,23 @@ class SeamPlannerTest {
         assertEquals(blank(false).crossing(1, 2), blank(true).crossing(1, 0), 1e-12);
     }
 
+    @Test
+    @DisplayName("hand calculation: in a band of 20 mm the cut leans by 13.333 mm, its kerf takes 3.606 mm of that")
+    void seamsReachBeyondACutThatLeans() {
+        assertEquals((40 / 3.0 - 3.60555) / 2, blank(false).beyondKerf(1, 0, 0), 1e-5);
+        assertEquals((40 / 3.0 - 3.60555) / 2, blank(true).beyondKerf(2, 2, 0), 1e-5);
+        assertEquals((40 + 40 / 3.0 - 3.60555) / 2, blank(false).beyondKerf(1, 0, 40), 1e-5);
+    }
+
+    @Test
+    void aSeamThatIsNarrowerThanTheKerfIsTakenByTheSaw() {
+        BlankKind square = new BlankKind(
+                0, "A", false, false, 1, 600, List.of(new Band("ash", 60)), 3, List.of(new Cut(0, 50, 50)));
+        assertEquals(0, square.beyondKerf(0, 0, 0));
+        assertEquals(0, square.beyondKerf(0, 0, 3));
+        assertEquals(1, square.beyondKerf(0, 0, 5), 1e-12);
+    }
+
     @Property(tries = 500, seed = "20261125")
     void anyWaysToMakeUpTwoNeighboursGoTogether(
             @ForAll @DoubleRange(min = 0, max = 60) double overlap,

@@ -1,0 +1,80 @@
+package org.orbwright.stock;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** What becomes of boards that are alike, of the rack or of an offer. */
+@Describe("What becomes of boards that are alike, of the rack or of an offer.")
+public record RackBoard(
+        @Describe(
+                value = "Place of the boards in the request, from 0; left out for an offer.",
+                example = "0",
+                optional = true,
+                max = 200)
+        Integer board,
+
+        @Describe(
+                value = "Place of the offer in the request, from 0; left out for boards on the rack.",
+                example = "0",
+                optional = true,
+                max = 50)
+        Integer offer,
+
+        @Describe(value = "Their name.", example = "\"long walnut\"", optional = true)
+        String name,
+
+        @Describe(value = "The wood.", example = "\"walnut\"")
+        String species,
+
+        @Describe(value = "What becomes of them.", example = "\"CUT\"")
+        Use use,
+
+        @Describe(value = "How many are cut.", example = "1", max = 1e9)
+        int cut,
+
+        @Describe(
+                value = "How many stay on the rack, or are not bought of the most that may be.",
+                example = "0",
+                max = 1e9)
+        int left,
+
+        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2360")
+        double clearLength,
+
+        @Describe(
+                value = "Width once the first edge is jointed, without what the second edge loses.",
+                quantity = Quantity.LENGTH,
+                example = "146")
+        double clearWidth,
+
+        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "32.5")
+        double surfacedThickness,
+
+        @Describe(
+                value = "Thickness lost to flatten one, shimmed so that both ends share the twist.",
+                quantity = Quantity.LENGTH,
+                example = "2.5")
+        double flatteningShimmed,
+
+        @Describe(
+                value = "Thickness lost to flatten one with three corners on the bed.",
+                quantity = Quantity.LENGTH,
+                example = "4")
+        double flatteningUnshimmed) {
+
+    /** What becomes of boards. */
+    @Describe(
+            "What becomes of boards: CUT, one at least; SPARE, strips could be cut from them, but the plan needs none of"
+                    + " them; TOO_SMALL, no strip and no piece of one is as small as they are once surfaced; NOT_NEEDED, no band"
+                    + " is of their wood.")
+    public enum Use {
+        /** One at least is cut. */
+        CUT,
+        /** The plan needs none of them. */
+        SPARE,
+        /** Nothing that is needed fits on them once surfaced. */
+        TOO_SMALL,
+        /** No band is of their wood. */
+        NOT_NEEDED
+    }
+}

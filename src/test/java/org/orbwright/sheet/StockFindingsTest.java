@@ -1,0 +1,203 @@
+package org.orbwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
+import org.orbwright.fixture.Stocks;
+import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.stock.RackBoard;
+import org.orbwright.stock.RackBoard.Use;
+import org.orbwright.stock.ShoppingRow;
+import org.orbwright.stock.StockPlan.Seam;
+
+/** What is found about boards and seams, and what is refused. */
+class StockFindingsTest {
+    private static final String MAPLE = "'species':'sugar maple','length':1010,'width':130,'thickness':";
+
+    private static StockAnswer answer(ObjectNode request) {
+        return SheetCalculator.stock(Stocks.request(request));
+    }
+
+    private static List<Finding> found(StockAnswer answer, FindingCode code) {
+        return answer.findings().stream()
+                .filter(finding -> finding.code() == code)
+                .toList();
+    }
+
+    private static void assertSays(Finding finding, Severity severity, String field, String message) {
+        assertEquals(new Finding(finding.code(), severity, message, field), finding);
+    }
+
+    private static ObjectNode maple(String boards) {
+        ObjectNode request = Stocks.oneWood(1);
+        request.remove("seams");
+        request.remove("allowances");
+        Stocks.boards(request, boards);
+        return request;
+    }
+
+    @Test
+    void boardsThatAreOfNoUseAreNamed() {
+        StockAnswer answer = answer(maple("[{" + MAPLE + "30,'count':20},{" + MAPLE + "30,'price':9},"
+                + "{'species':'walnutt','length':1010,'width':130,'thickness':30},"
+                + "{'species':'sugar maple','length':580,'width':130,'thickness':30,'name':'stub'}]"));
+        List<Use> uses = answer.stock().rack().stream().map(RackBoard::use).toList();
+        assertEquals(List.of(Use.CUT, Use.SPARE, Use.NOT_NEEDED, Use.TOO_SMALL), uses);
+        assertSays(
+                found(answer, FindingCode.BOARD_NOT_NEEDED).get(0),
+                Severity.NOTE,
+                "/boards/2/species",
+                "No band of the design is of walnutt, the wood of this board. The table knows: black walnut.");
+        assertSays(
+                found(answer, FindingCode.BOARD_TOO_SMALL).get(0),
+                Severity.NOTE,
+                "/boards/3",
+                "Surfaced and without its ends this board of sugar maple (stub) is 580 mm long, 130 mm wide and 30 mm"
+                        + " thick: none of the strips fits on it.");
+    }
+
+    @Test
+    void boardsThatAreCutAndLeftAddUp() {
+        StockAnswer answer = answer(Stocks.example());
+        for (RackBoard board : answer.stock().rack()) {
+            long cut = answer.stock().boards().stream()
+                    .filter(one -> board.board() == null
+                            ? board.offer().equals(one.offer())
+                            : board.board().equals(one.board()))
+                    .count();
+            assertEquals(cut, board.cut());
+            if (board.board() != null) {
+                Integer count = Stocks.request(Stocks.example())
+                        .boards()
+                        .get(board.board())
+                        .count();
+                assertEquals(count == null ? 1 : count, board.cut() + board.left());
+            }
+        }
+    }
+
+    @Test
+    void everyTwistedBoardIsNamedWhetherItIsCutOrNot() {
+        StockAnswer answer = answer(maple("[{" + MAPLE + "30,'twist':8,'shimmed':false},{" + MAPLE + "40}]"));
+        assertSays(
+                found(answer, FindingCode.BOARD_TWISTED).get(0),
+                Severity.NOTE,
+                "/boards/0/twist",
+                "Flattening this board of sugar maple takes 4 mm of its thickness if it is shimmed and 8 mm if it is"
+                        + " not; crosscut to sections first, it loses less.");
+    }
+
+    @Test
+    void aBlankThatIsTooShortLeavesTheListIncomplete() {
+        ObjectNode request = Stocks.example();
+        ((ObjectNode) request.at("/design/blank")).put("length", 60);
+        StockAnswer answer = answer(request);
+        assertFalse(answer.stock().complete());
+        assertEquals(1, answer.stock().unplanned().size());
+        assertEquals(120, answer.stock().unplanned().get(0).segments(), "two dodecahedra");
+        assertEquals(
+                "/design/blank/length",
+                found(answer, FindingCode.BLANK_TOO_SHORT).get(0).field());
+        List<ShoppingRow> rows =
+                SheetCalculator.purchases(Stocks.request(request)).rows();
+        assertEquals(ShoppingRow.Kind.UNPLANNED, rows.get(1).row());
+        assertEquals(120, rows.get(1).count());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"SCARF, NOTE, the scarf is longer than the kerf", "BUTT, WARN, the cut leans across the strip"})
+    void seamsThatReachBeyondTheirCutAreWarnedOf(String joint, Severity severity, String words) {
+        ObjectNode request = Stocks.example();
+        request.remove("offers");
+        Stocks.boards(request, "[{'species':'walnut','length':500,'width':300,'thickness':40,'count':40}]");
+        request.set("search", Stocks.read("{'seconds':10}"));
+        request.set(
+                "seams",
+                Stocks.read("{'joint':'" + joint + "','smallestPiece':150,'clearance':10,'scarf':"
+                        + (joint.equals("BUTT") ? 0 : 40) + "}"));
+        StockAnswer answer = answer(request);
+        double farthest = answer.stock().strips().stream()
+                .flatMap(strip -> strip.makeUps().stream())
+                .flatMap(makeUp -> makeUp.seams().stream())
+                .mapToDouble(Seam::beyondKerf)
+                .max()
+                .orElseThrow();
+        Finding finding = found(answer, FindingCode.SEAM_IN_SEGMENT).get(0);
+        assertEquals(severity, finding.severity());
+        assertTrue(finding.message().contains(words), finding::message);
+        // The walnut at the base is 20 mm wide and its cuts lean by tan 36 degrees; the kerf takes 3.2 / cos 36
+        // degrees.
+        double by = 20 * Math.tan(Math.PI / 5) - 3.2 / Math.cos(Math.PI / 5) + (joint.equals("BUTT") ? 0 : 40);
+        assertEquals(by / 2, farthest, 1e-6);
+    }
+
+    @Test
+    void stripsWithoutAPlaceForSeamsAreNamed() {
+        ObjectNode request = Stocks.example();
+        request.set("seams", Stocks.read("{'joint':'BUTT','smallestPiece':150,'clearance':290}"));
+        StockAnswer answer = answer(request);
+        Finding finding = found(answer, FindingCode.NO_SEAM_PLACE).get(0);
+        assertTrue(finding.message().startsWith("For 20 strips no place was found"), finding::message);
+        assertEquals(
+                20,
+                answer.stock().strips().stream()
+                        .filter(strip -> strip.seamPlaces() == 0)
+                        .mapToInt(strip -> strip.needed())
+                        .sum());
+    }
+
+    static Stream<Arguments> refused() {
+        return Stream.of(
+                Arguments.of(
+                        "{'joint':'SCARF','scarf':600,'smallestPiece':150,'clearance':0}",
+                        "/seams/scarf",
+                        "A scarf of 600 mm does not fit on a blank of 584 mm.",
+                        "a length below 584 mm"),
+                Arguments.of(
+                        "{'joint':'SCARF','scarf':200,'smallestPiece':150,'clearance':0}",
+                        "/seams/smallestPiece",
+                        "Two pieces of at least 150 mm with an overlap of 200 mm do not make a strip of 584 mm.",
+                        "from 200 mm to 392 mm"),
+                Arguments.of(
+                        "{'joint':'BUTT','smallestPiece':150,'clearance':584}",
+                        "/seams/clearance",
+                        "No two seams are 584 mm apart on a blank of 584 mm.",
+                        "a length below 584 mm"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("refused")
+    void seamsThatNoBlankHoldsAreRefused(String seams, String path, String message, String allowed) {
+        ObjectNode request = Stocks.example();
+        request.set("seams", Stocks.read(seams));
+        Violation violation = assertThrows(ImpossibleDesignException.class, () -> answer(request))
+                .violations()
+                .get(0);
+        assertEquals(path, violation.path());
+        assertEquals(message, violation.message());
+        assertEquals(allowed, violation.allowed());
+    }
+
+    @Test
+    void aSearchThatIsCutShortSaysWhatIsOpen() {
+        ObjectNode request = Stocks.example();
+        request.set("search", Stocks.read("{'nodes':1,'seconds':30}"));
+        List<Finding> open = found(answer(request), FindingCode.PLAN_NOT_PROVED);
+        assertFalse(open.isEmpty());
+        assertTrue(
+                open.stream().allMatch(finding -> finding.message().matches(".*might cost up to [0-9.]+ % less\\.")),
+                open::toString);
+    }
+}
