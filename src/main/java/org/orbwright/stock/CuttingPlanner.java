@@ -108,12 +108,14 @@ final class CuttingPlanner {
         double[] excesses = prices.excesses();
         int most = QUICK;
         double limit = largestLimit(excesses, 0, value - bound, most);
-        double before = -1;
-        while (!close(value, bound) && limit > before && isManageable(excesses, limit) && millisecondsLeft(until) > 0) {
+        boolean promising = true;
+        while (!close(value, bound) && promising && isManageable(excesses, limit) && millisecondsLeft(until) > 0) {
             CuttingModel model = new CuttingModel(columns, aim, prices, limit);
             model.costAtMost(aim, value * (1 - BETTER));
             Outcome outcome = model.solve(effort.nodes(), millisecondsLeft(until));
-            if (outcome.plan() != null && outcome.plan().cost(problem, aim) < value) {
+            // A search that ended early with a better plan goes on faster from there.
+            promising = outcome.plan() != null && outcome.plan().cost(problem, aim) < value;
+            if (promising) {
                 plan = outcome.plan();
                 value = plan.cost(problem, aim);
             }
@@ -122,12 +124,13 @@ final class CuttingPlanner {
                 // even listed nobody knows what it costs.
                 bound = Math.max(bound, Math.min(value, prices.bound() + limit));
             }
-            before = limit;
+            double before = limit;
             double gap = value - prices.bound();
             while (outcome.exhausted() && gap > limit && limit == before && most < LARGEST) {
                 most = Math.min(LARGEST, 2 * most);
                 limit = largestLimit(excesses, limit, gap, most);
             }
+            promising = outcome.exhausted() ? limit > before : promising;
         }
         return new Found(plan, value, bound, prices);
     }
