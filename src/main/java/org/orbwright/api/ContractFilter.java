@@ -22,6 +22,7 @@ import org.orbwright.jig.JigRequest;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.AssemblyAnswer;
+import org.orbwright.sheet.BalanceAnswer;
 import org.orbwright.sheet.BandsAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
@@ -38,6 +39,7 @@ import org.orbwright.sheet.YieldAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.tolerance.ToleranceRequest;
+import org.orbwright.turning.BalanceRequest;
 
 /**
  * Completes the contract that is scanned from the resources: schemas from the records' descriptions, the problems that
@@ -60,6 +62,8 @@ public class ContractFilter implements OASFilter {
             InlayAnswer.class,
             JigRequest.class,
             JigAnswer.class,
+            BalanceRequest.class,
+            BalanceAnswer.class,
             MovementRequest.class,
             MovementAnswer.class,
             SweepRequest.class,

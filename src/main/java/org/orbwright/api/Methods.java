@@ -28,6 +28,7 @@ final class Methods {
                 AssemblyResource.class,
                 ToleranceResource.class,
                 JigResource.class,
+                TurningResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

@@ -42,7 +42,13 @@ public enum Quantity {
     /** A mass of glue on an area; the same inside and outside, whatever the unit of lengths is. */
     SPREAD(0, "in grams per square metre"),
     /** A time in minutes; the same inside and outside. */
-    MINUTES(0, "in minutes");
+    MINUTES(0, "in minutes"),
+    /** A mass times its distance from an axis, kilograms and millimetres inside, grams outside. */
+    IMBALANCE(0, "in gram-millimetres"),
+    /** A force in newtons. */
+    FORCE(0, "in newtons"),
+    /** A speed in millimetres per second, whatever the unit of lengths is. */
+    VELOCITY(0, "in millimetres per second");
 
     private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
 
@@ -66,8 +72,20 @@ public enum Quantity {
             case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
             case CUBIC_METRES -> 1e-9;
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
-            case GRAMS -> 1000;
-            case NONE, UNIT_EDGE, RATIO, MASS, DENSITY, PERCENT, CELSIUS, MOVEMENT, MONEY, SPREAD, MINUTES -> 1;
+            case GRAMS, IMBALANCE -> 1000;
+            case NONE,
+                    UNIT_EDGE,
+                    RATIO,
+                    MASS,
+                    DENSITY,
+                    PERCENT,
+                    CELSIUS,
+                    MOVEMENT,
+                    MONEY,
+                    SPREAD,
+                    MINUTES,
+                    FORCE,
+                    VELOCITY -> 1;
         };
     }
 
@@ -78,12 +96,12 @@ public enum Quantity {
             case LENGTH -> metric ? 4 : 5;
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
-            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS, MONEY -> 4;
+            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS, MONEY, FORCE -> 4;
             case RATIO -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
             case NONE, UNIT_EDGE -> 12;
-            case GRAMS, SPREAD, MINUTES -> 3;
+            case GRAMS, SPREAD, MINUTES, IMBALANCE, VELOCITY -> 3;
             case DENSITY -> 1;
         };
     }

@@ -16,15 +16,13 @@ import org.orbwright.segment.Yield.SphereYield;
 
 /** The wood in the glued-up solid and in the finished sphere, by species. */
 final class FinishedWood {
-    private final Design design;
     /** Whether the wall is whole; there is no finished sphere to weigh where it breaks through. */
     private final boolean whole;
 
     private final List<Body> bodies = new ArrayList<>();
 
     FinishedWood(Design design) {
-        this.design = design;
-        this.whole = design.panels().stream().allMatch(this::wallIsWhole);
+        this.whole = WholeWall.of(design);
         for (Panel panel : design.panels()) {
             for (Piece piece : panel.pieces()) {
                 SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
@@ -44,11 +42,6 @@ final class FinishedWood {
      * @param sphere its volume in the finished sphere, or in the solid where there is no whole sphere
      */
     private record Body(Panel panel, Piece piece, SegmentVolume solid, SegmentVolume sphere) {}
-
-    private boolean wallIsWhole(Panel panel) {
-        double inner = panel.faceDistance() - design.thickness();
-        return inner * panel.cornerRadius() / panel.jointDistance() <= design.sphereRadius();
-    }
 
     SphereYield sphere(BandSet set, int count) {
         Map<String, Volumes> volumes = new LinkedHashMap<>();

@@ -52,6 +52,10 @@ public enum FindingCode {
     BOARD_TOO_SMALL,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
+    /** The work's centre of mass does not lie on the axis. */
+    OFF_BALANCE,
+    /** The force of an imbalance is larger than the work's weight. */
+    IMBALANCE_LIFTS,
     /** Seams that close at once take longer than the glue stays open. */
     OPEN_TIME_SHORT,
     /** A work is shared out over several stages to fit into the open time. */

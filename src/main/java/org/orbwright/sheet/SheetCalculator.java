@@ -46,6 +46,9 @@ import org.orbwright.stock.StockRequest;
 import org.orbwright.tolerance.Tolerance;
 import org.orbwright.tolerance.ToleranceCalculator;
 import org.orbwright.tolerance.ToleranceRequest;
+import org.orbwright.turning.Balance;
+import org.orbwright.turning.BalanceCalculator;
+import org.orbwright.turning.BalanceRequest;
 
 /** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
@@ -56,6 +59,7 @@ public final class SheetCalculator {
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
     private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
     private static final List<Caution> JIG_CAUTIONS = Cautions.ofJig();
+    private static final List<Caution> BALANCE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
     private static final List<Caution> ASSEMBLY_CAUTIONS = Cautions.of(BEVELLING, GLUING, SANDING);
@@ -135,6 +139,22 @@ public final class SheetCalculator {
         List<Finding> within =
                 findings.stream().map(finding -> finding.within(DESIGN)).toList();
         return new JigAnswer(design.request(), plan, sorted(within), JIG_CAUTIONS);
+    }
+
+    /**
+     * How the work is in balance on the lathe.
+     *
+     * @param request the design and what differs from panel to panel, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or has no such panel, wood or axis
+     */
+    public static BalanceAnswer balance(BalanceRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        Balance balance = BalanceCalculator.calculate(request, design);
+        List<Finding> findings = new ArrayList<>(BalanceFindings.of(request, design, balance));
+        SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+                .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
+                .forEach(finding -> findings.add(finding.within(DESIGN)));
+        return new BalanceAnswer(design.request(), balance, sorted(findings), BALANCE_CAUTIONS);
     }
 
     /**

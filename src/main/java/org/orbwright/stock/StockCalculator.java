@@ -24,6 +24,7 @@ import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.SearchRequest;
+import org.orbwright.wood.WoodTable;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
@@ -154,7 +155,7 @@ public final class StockCalculator {
 
     private void planSpecies(String wood, WoodStrips needs, Effort effort) {
         List<Stock> stock = rack.stream()
-                .filter(one -> WoodStrips.wood(one.board().species()).equals(wood))
+                .filter(one -> WoodTable.oneName(one.board().species()).equals(wood))
                 .toList();
         CuttingProblem problem = needs.problem(stock, stick, ripKerf);
         outcome.wood(stock, problem);

@@ -3,7 +3,6 @@ package org.orbwright.stock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.orbwright.design.Band;
 import org.orbwright.stock.CuttingProblem.BoardKind;
@@ -17,7 +16,6 @@ import org.orbwright.stock.StockPlan.Seam;
 import org.orbwright.stock.StockPlan.StripMakeUp;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.StripPiece;
-import org.orbwright.wood.WoodSpecies;
 import org.orbwright.wood.WoodTable;
 
 /** The strips of one wood, and the problem of cutting them from its boards; lengths in millimetres. */
@@ -61,16 +59,13 @@ final class WoodStrips {
         for (int i = 0; i < blanks.size(); i++) {
             BlankKind blank = blanks.get(i);
             for (int band = 0; band < blank.bands().size(); band++) {
-                woods.computeIfAbsent(wood(blank.bands().get(band).species()), name -> new WoodStrips(blank.length()))
+                woods.computeIfAbsent(
+                                WoodTable.oneName(blank.bands().get(band).species()),
+                                name -> new WoodStrips(blank.length()))
                         .add(new StripUse(blank, band, seams.get(i).of(band)), planing);
             }
         }
         return woods;
-    }
-
-    /** One name for all names of a wood. */
-    static String wood(String name) {
-        return WoodTable.find(name).map(WoodSpecies::name).orElse(name.strip().toLowerCase(Locale.ROOT));
     }
 
     private void add(StripUse use, double planing) {

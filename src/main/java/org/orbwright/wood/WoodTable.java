@@ -46,6 +46,11 @@ public final class WoodTable {
         return Optional.ofNullable(SPECIES.get(TRADE_NAMES.getOrDefault(plain, plain)));
     }
 
+    /** One name for all names of a wood, whether the table knows it or not. */
+    public static String oneName(String name) {
+        return find(name).map(WoodSpecies::name).orElse(name.strip().toLowerCase(Locale.ROOT));
+    }
+
     /**
      * Names of the table that share a word with the given one.
      *

@@ -91,6 +91,7 @@ class ContractTest {
         Deque<String> open = new ArrayDeque<>(List.of(
                 "DesignRequest",
                 "MovementRequest",
+                "BalanceRequest",
                 "JigRequest",
                 "AssemblyRequest",
                 "ToleranceRequest",

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.AssemblyAnswer;
+import org.orbwright.sheet.BalanceAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
@@ -41,6 +42,7 @@ class DescribedExamplesTest {
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(post("/v1/balance", request("balanceWork/lantern-with-odd-panels")), BalanceAnswer.class, examples);
         collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
         collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);

@@ -38,6 +38,7 @@ final class DesignMaker {
 
     private static final Map<String, String> EXAMPLES = Map.of(
             "AssemblyRequest", example("planAssembly"),
+            "BalanceRequest", example("balanceWork"),
             "WidthRequest", example("solveWidths"),
             "InlayRequest", example("planInlays"),
             "JigRequest", example("planJig"),

@@ -35,38 +35,31 @@ class FuzzTest {
     private static final int CASES = 3000;
     private static final long SEED = 20260101;
     /** The operations by the schema of their request; those that take a design are thrown at most often. */
-    private static final Map<String, List<String>> OPERATIONS = new TreeMap<>(Map.of(
-            "DesignRequest",
-            List.of(
-                    "angles",
-                    "segments",
-                    "yield",
-                    "sphere",
-                    "bands",
-                    "sheet",
-                    "drawings/panel",
-                    "drawings/sphere",
-                    "drawings/survival",
-                    "drawings/section",
-                    "drawings/net"),
-            "AssemblyRequest",
-            List.of("assembly"),
-            "WidthRequest",
-            List.of("bands/solve"),
-            "InlayRequest",
-            List.of("inlays"),
-            "JigRequest",
-            List.of("jig"),
-            "MovementRequest",
-            List.of("movement"),
-            "StockRequest",
-            List.of("stock", "stock/cuts", "stock/purchases", "drawings/board"),
-            "ToleranceRequest",
-            List.of("tolerance"),
-            "DiagnosisRequest",
-            List.of("diagnosis"),
-            "SweepRequest",
-            List.of("bands/explore")));
+    private static final Map<String, List<String>> OPERATIONS = new TreeMap<>(Map.ofEntries(
+            Map.entry(
+                    "DesignRequest",
+                    List.of(
+                            "angles",
+                            "segments",
+                            "yield",
+                            "sphere",
+                            "bands",
+                            "sheet",
+                            "drawings/panel",
+                            "drawings/sphere",
+                            "drawings/survival",
+                            "drawings/section",
+                            "drawings/net")),
+            Map.entry("AssemblyRequest", List.of("assembly")),
+            Map.entry("WidthRequest", List.of("bands/solve")),
+            Map.entry("InlayRequest", List.of("inlays")),
+            Map.entry("JigRequest", List.of("jig")),
+            Map.entry("MovementRequest", List.of("movement")),
+            Map.entry("StockRequest", List.of("stock", "stock/cuts", "stock/purchases", "drawings/board")),
+            Map.entry("ToleranceRequest", List.of("tolerance")),
+            Map.entry("DiagnosisRequest", List.of("diagnosis")),
+            Map.entry("SweepRequest", List.of("bands/explore")),
+            Map.entry("BalanceRequest", List.of("balance"))));
 
     @TestHTTPResource("/v1/")
     URI base;

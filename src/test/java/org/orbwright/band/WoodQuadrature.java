@@ -44,21 +44,31 @@ final class WoodQuadrature {
         this.radius = radius;
     }
 
+    /** What is added up over the plan: a function of the place on it and of the wood's lower and upper end there. */
+    interface Column {
+        double of(double x, double y, double bottom, double top);
+    }
+
     /** Volume where {@code x cos d + y sin d} is between two offsets. */
     double between(double low, double high, double angle) {
+        return between(low, high, angle, (x, y, bottom, top) -> top - bottom);
+    }
+
+    /** The sum over the columns of wood where {@code x cos d + y sin d} is between two offsets. */
+    double between(double low, double high, double angle, Column column) {
         double from = Math.atan(-left / base);
         double step = (Math.atan(right / base) - from) / SLICES;
         double sum = 0;
         for (int slice = 0; slice < SLICES; slice++) {
             for (int i = 0; i < NODES.length; i++) {
                 double direction = from + (slice + NODES[i]) * step;
-                sum += WEIGHTS[i] * step * ray(direction, Math.cos(direction - angle), low, high);
+                sum += WEIGHTS[i] * step * ray(direction, Math.cos(direction - angle), low, high, column);
             }
         }
         return sum;
     }
 
-    private double ray(double direction, double along, double low, double high) {
+    private double ray(double direction, double along, double low, double high, Column column) {
         double cos = Math.cos(direction);
         double end = Math.min(base / cos, radius);
         double rise = joint * cos / base;
@@ -76,15 +86,20 @@ final class WoodQuadrature {
         for (int i = 0; i + 1 < breaks.length; i++) {
             double middle = (breaks[i] + breaks[i + 1]) / 2;
             boolean inBand = middle * along > low && middle * along < high;
-            if (inBand && breaks[i + 1] - breaks[i] > 1e-9 && height(middle, rise) > 0) {
-                sum += GAUSS.legendre(10, breaks[i], breaks[i + 1]).integrate(r -> r * height(r, rise));
+            if (inBand && breaks[i + 1] - breaks[i] > 1e-9 && top(middle) > bottom(middle, rise)) {
+                sum += GAUSS.legendre(10, breaks[i], breaks[i + 1])
+                        .integrate(r -> r * column.of(r * cos, r * Math.sin(direction), bottom(r, rise), top(r)));
             }
         }
         return sum;
     }
 
-    private double height(double r, double rise) {
+    private double top(double r) {
         double sphere = Double.isInfinite(radius) ? radius : Math.sqrt(Math.max(0, radius * radius - r * r));
-        return Math.min(face, sphere) - Math.max(inner, rise * r);
+        return Math.min(face, sphere);
+    }
+
+    private double bottom(double r, double rise) {
+        return Math.max(inner, rise * r);
     }
 }

@@ -92,9 +92,10 @@ final class AnswerNumbers {
 
     private static int dimension(Quantity quantity) {
         return switch (quantity) {
-            case LENGTH -> 1;
+            case LENGTH, VELOCITY -> 1;
             case AREA, GRAMS -> 2;
             case VOLUME, BOARD_FEET, CUBIC_METRES, MASS -> 3;
+            case IMBALANCE, FORCE -> 4;
             case NONE,
                     ANGLE,
                     CATALOGUE_ANGLE,

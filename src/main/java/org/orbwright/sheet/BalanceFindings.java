@@ -1,0 +1,51 @@
+package org.orbwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.turning.Balance;
+import org.orbwright.turning.Balance.HeldBody;
+import org.orbwright.turning.BalanceRequest;
+
+/** What the balance of the work on the lathe gets wrong or nearly wrong. */
+final class BalanceFindings {
+    private static final String PANELS = "/panels";
+
+    private BalanceFindings() {}
+
+    static List<Finding> of(BalanceRequest request, Design design, Balance balance) {
+        List<Finding> findings = new ArrayList<>();
+        add(findings, request, design, balance.solid(), "glued-up solid");
+        if (balance.sphere() != null) {
+            add(findings, request, design, balance.sphere(), "finished sphere");
+        }
+        return findings;
+    }
+
+    private static void add(List<Finding> findings, BalanceRequest request, Design design, HeldBody body, String name) {
+        if (body.heavyPanel() == null) {
+            return;
+        }
+        findings.add(new Finding(
+                FindingCode.OFF_BALANCE,
+                Finding.Severity.NOTE,
+                "The centre of mass of the " + name + " lies " + design.say(body.offAxis())
+                        + " off the axis, towards panel " + body.heavyPanel() + ": "
+                        + Rounding.plain(body.imbalance() * Quantity.IMBALANCE.factor(design.unit()), 0)
+                        + " g mm would have to be put opposite to balance it.",
+                PANELS));
+        // The force is as large as the weight: it would lift a lathe that weighs no more than the work and its mount.
+        if (body.forceToWeight() != null && body.forceToWeight() >= 1) {
+            findings.add(new Finding(
+                    FindingCode.IMBALANCE_LIFTS,
+                    Finding.Severity.WARN,
+                    "At " + Rounding.plain(request.speed(), 0) + " turns a minute the " + name + " pulls with "
+                            + Rounding.plain(body.force(), 1) + " N to its heavy side, "
+                            + Rounding.plain(body.forceToWeight(), 1)
+                            + " times the weight of all that turns. Balance it or turn it much slower.",
+                    "/speed"));
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.orbwright.turning;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Violation;
+import org.orbwright.solid.Face;
+import org.orbwright.turning.BalanceRequest.OddPanel;
+import org.orbwright.turning.BalanceRequest.OtherWood;
+
+/** Checks the panels that differ against the design. */
+final class OddPanels {
+    private final Design design;
+    private final List<Violation> broken = new ArrayList<>();
+    private final Map<Integer, OddPanel> panels = new HashMap<>();
+
+    private OddPanels(Design design) {
+        this.design = design;
+    }
+
+    /**
+     * The panels that differ, by their number.
+     *
+     * @throws ImpossibleDesignException if there is no such panel, set or wood, or one panel is there twice
+     */
+    static Map<Integer, OddPanel> of(BalanceRequest request, Design design) {
+        OddPanels odd = new OddPanels(design);
+        for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
+            odd.add(request.panels().get(i), "/panels/" + i);
+        }
+        if (!odd.broken.isEmpty()) {
+            throw new ImpossibleDesignException(odd.broken);
+        }
+        return odd.panels;
+    }
+
+    private void add(OddPanel panel, String pointer) {
+        List<Face> faces = design.solid().faces();
+        if (panel.panel() >= faces.size()) {
+            broken.add(new Violation(
+                    pointer + "/panel",
+                    "NO_SUCH_PANEL",
+                    "The " + design.solid().name() + " has " + faces.size() + " panels, numbered from 0.",
+                    String.valueOf(panel.panel()),
+                    "a whole number, 0 to " + (faces.size() - 1)));
+            return;
+        }
+        if (panels.put(panel.panel(), panel) != null) {
+            broken.add(new Violation(
+                    pointer + "/panel",
+                    "PANEL_TWICE",
+                    "Panel " + panel.panel() + " is there twice.",
+                    String.valueOf(panel.panel()),
+                    "each panel once"));
+        }
+        List<Panel> halves = design.panels().stream()
+                .filter(half -> half.face().equals(faces.get(panel.panel()).kind()))
+                .toList();
+        if (panel.set() == BandSet.INVERTED
+                && halves.stream().noneMatch(half -> half.lamination().sets() == 2)) {
+            broken.add(new Violation(
+                    pointer + "/set",
+                    "ONE_SET_ONLY",
+                    "Sawing gives one set of segments for the " + halves.get(0).face() + " panels.",
+                    "INVERTED",
+                    "UPRIGHT"));
+        }
+        for (int i = 0; panel.woods() != null && i < panel.woods().size(); i++) {
+            wood(panel.woods().get(i), halves, pointer + "/woods/" + i + "/species");
+        }
+    }
+
+    private void wood(OtherWood wood, List<Panel> halves, String pointer) {
+        List<String> woods = halves.stream()
+                .flatMap(half -> half.lamination().bands().stream())
+                .map(band -> band.species())
+                .distinct()
+                .toList();
+        if (woods.stream().noneMatch(wood.species()::equals)) {
+            broken.add(new Violation(
+                    pointer,
+                    "NO_SUCH_WOOD",
+                    "No band of the " + halves.get(0).face() + " panels is of " + wood.species() + ".",
+                    wood.species(),
+                    "one of " + String.join(", ", woods)));
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.nullValue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+
+/** The work on the lathe through HTTP and the contract. */
+@QuarkusTest
+class TurningHttpTest {
+    private static ObjectNode example() {
+        return (ObjectNode)
+                Contract.json(JsonResources.in("requests/balanceWork").get("lantern-with-odd-panels"));
+    }
+
+    private static ValidatableResponse balance(ObjectNode body) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(body.toString())
+                .post("/v1/balance")
+                .then();
+    }
+
+    @Test
+    void theHeavySideIsNamedWithItsForceAndTheCautions() {
+        balance(example())
+                .statusCode(200)
+                .body("balance.solid.heavyPanel", equalTo(3))
+                .body("balance.densities.find { it.species == 'sugar maple' }.stated", equalTo(true))
+                .body("findings.code", hasItem("OFF_BALANCE"))
+                .body("findings[0].message", containsString("towards panel 3"))
+                .body("cautions.step", hasItem("TURNING"));
+    }
+
+    @Test
+    void aForceAboveTheWeightIsWarnedOf() {
+        ObjectNode body = example();
+        body.put("speed", 3000);
+        balance(body)
+                .statusCode(200)
+                .body("findings[0].code", equalTo("IMBALANCE_LIFTS"))
+                .body("findings[0].severity", equalTo("WARN"))
+                .body("findings[0].field", equalTo("/speed"));
+    }
+
+    @Test
+    void imbalanceIsInGramMillimetresWhateverTheUnit() {
+        ObjectNode inches = example();
+        inches.put("mounting", 0.9);
+        double millimetres = balance(inches).extract().jsonPath().getDouble("balance.solid.imbalance");
+        ObjectNode design = (ObjectNode) inches.path("design");
+        design.put("unit", "in");
+        ((ObjectNode) design.path("size")).put("value", 7.0);
+        design.set("panel", Contract.json("{\"thickness\":" + 28 / 25.4 + ",\"land\":" + 4 / 25.4 + "}"));
+        double[] widths = {20, 4, 12, 4};
+        for (int band = 0; band < widths.length; band++) {
+            ((ObjectNode) design.at("/laminations/0/bands/" + band)).put("width", widths[band] / 25.4);
+        }
+        design.set("saw", Contract.json("{\"kerf\":0.125,\"endTrim\":0.5}"));
+        design.set("blank", Contract.json("{\"length\":23}"));
+        design.set(
+                "sphere",
+                Contract.json("{\"diameter\":" + 172 / 25.4 + ",\"turningAllowance\":0.05,\"minimumWall\":0.25}"));
+        double found = balance(inches).statusCode(200).extract().jsonPath().getDouble("balance.solid.imbalance");
+        org.hamcrest.MatcherAssert.assertThat(found, closeTo(millimetres, 0.01));
+    }
+
+    @Test
+    void aBrokenThroughSphereIsLeftOut() {
+        ObjectNode body = example();
+        ((ObjectNode) body.at("/design/sphere")).put("diameter", 130);
+        balance(body)
+                .statusCode(200)
+                .body("balance.sphere", nullValue())
+                .body("balance.panels[0].inSphere", nullValue())
+                .body("findings.find { it.code == 'BREAK_THROUGH' }.field", equalTo("/design/panel/thickness"));
+    }
+}
