@@ -35,11 +35,13 @@ import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.SphereAnswer;
 import org.orbwright.sheet.StockAnswer;
 import org.orbwright.sheet.ToleranceAnswer;
+import org.orbwright.sheet.TurningAnswer;
 import org.orbwright.sheet.YieldAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.TurningRequest;
 
 /**
  * Completes the contract that is scanned from the resources: schemas from the records' descriptions, the problems that
@@ -62,6 +64,8 @@ public class ContractFilter implements OASFilter {
             InlayAnswer.class,
             JigRequest.class,
             JigAnswer.class,
+            TurningRequest.class,
+            TurningAnswer.class,
             BalanceRequest.class,
             BalanceAnswer.class,
             MovementRequest.class,

@@ -9,7 +9,9 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.sheet.BalanceAnswer;
 import org.orbwright.sheet.SheetCalculator;
+import org.orbwright.sheet.TurningAnswer;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.TurningRequest;
 
 /** The work on the lathe. */
 @Path("/v1")
@@ -17,6 +19,20 @@ import org.orbwright.turning.BalanceRequest;
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Turning", description = "The work on the lathe.")
 public class TurningResource {
+    @POST
+    @Path("/turning")
+    @Operation(
+            operationId = "planTurning",
+            summary = "Holding, roughing, turning and finishing the sphere",
+            description =
+                    "Blocking discs and what the tool reaches between them; cups and how the positions overlap; the polygon"
+                            + " method, diameters for callipers, ring gauges and passes; speeds to stay under, with what"
+                            + " they rest on; sanding, finish and time by the caller's rates. It states measures and"
+                            + " limits, and calls nothing safe.")
+    public TurningAnswer plan(TurningRequest request) {
+        return SheetCalculator.turning(request);
+    }
+
     @POST
     @Path("/balance")
     @Operation(

@@ -67,6 +67,23 @@ public record Design(
         }
     }
 
+    /** The same design with another sphere, in millimetres, whatever the request says. */
+    public Design withSphereRadius(double radius) {
+        return new Design(
+                request,
+                solid,
+                edge,
+                thickness,
+                land,
+                panels,
+                kerf,
+                endTrim,
+                blankLength,
+                radius,
+                turningAllowance,
+                minimumWall);
+    }
+
     /** One panel for each face kind, for what does not depend on the lamination. */
     public List<Panel> facePanels() {
         List<Panel> distinct = new ArrayList<>();

@@ -48,7 +48,15 @@ public enum Quantity {
     /** A force in newtons. */
     FORCE(0, "in newtons"),
     /** A speed in millimetres per second, whatever the unit of lengths is. */
-    VELOCITY(0, "in millimetres per second");
+    VELOCITY(0, "in millimetres per second"),
+    /** A speed of a surface in metres per second, whatever the unit of lengths is. */
+    SURFACE_SPEED(0, "in metres per second"),
+    /** A speed of turning. */
+    TURNS(0, "in revolutions per minute"),
+    /** A stress in megapascals. */
+    STRESS(0, "in megapascals"),
+    /** A small volume of a liquid, cubic millimetres inside. */
+    MILLILITRES(0, "in millilitres");
 
     private static final double CUBIC_MILLIMETRES_PER_BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4;
 
@@ -71,6 +79,7 @@ public enum Quantity {
             case LENGTH, AREA, VOLUME -> Math.pow(unit.millimetres(), -lengthPower);
             case BOARD_FEET -> 1 / CUBIC_MILLIMETRES_PER_BOARD_FOOT;
             case CUBIC_METRES -> 1e-9;
+            case MILLILITRES -> 1e-3;
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
             case GRAMS, IMBALANCE -> 1000;
             case NONE,
@@ -85,7 +94,10 @@ public enum Quantity {
                     SPREAD,
                     MINUTES,
                     FORCE,
-                    VELOCITY -> 1;
+                    VELOCITY,
+                    SURFACE_SPEED,
+                    TURNS,
+                    STRESS -> 1;
         };
     }
 
@@ -97,12 +109,12 @@ public enum Quantity {
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
             case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS, MONEY, FORCE -> 4;
-            case RATIO -> 6;
+            case RATIO, STRESS -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
             case NONE, UNIT_EDGE -> 12;
-            case GRAMS, SPREAD, MINUTES, IMBALANCE, VELOCITY -> 3;
-            case DENSITY -> 1;
+            case GRAMS, SPREAD, MINUTES, IMBALANCE, VELOCITY, SURFACE_SPEED, MILLILITRES -> 3;
+            case DENSITY, TURNS -> 1;
         };
     }
 }

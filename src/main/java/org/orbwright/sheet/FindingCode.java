@@ -52,6 +52,18 @@ public enum FindingCode {
     BOARD_TOO_SMALL,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
+    /** A disc is wider than the panel's inscribed circle. */
+    DISC_OVERHANGS,
+    /** Screw holes stay in the finished sphere. */
+    SCREW_IN_SPHERE,
+    /** The cups leave patches that no position reaches. */
+    CUPS_LEAVE_PATCHES,
+    /** A speed is above the low end of the rule of thumb. */
+    SPEED_ABOVE_THUMB,
+    /** A speed pulls at the glue harder than is allowed. */
+    SPEED_ABOVE_GLUE,
+    /** The sphere as it leaves the tool is larger than the solid. */
+    SANDING_LEAVES_FLATS,
     /** The work's centre of mass does not lie on the axis. */
     OFF_BALANCE,
     /** The force of an imbalance is larger than the work's weight. */

@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import static org.orbwright.sheet.Caution.Step.BEVELLING;
 import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
+import static org.orbwright.sheet.Caution.Step.FINISHING;
 import static org.orbwright.sheet.Caution.Step.GLUING;
 import static org.orbwright.sheet.Caution.Step.INLAYING;
 import static org.orbwright.sheet.Caution.Step.MOUNTING;
@@ -49,6 +50,9 @@ import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.Balance;
 import org.orbwright.turning.BalanceCalculator;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.TurningCalculator;
+import org.orbwright.turning.TurningPlan;
+import org.orbwright.turning.TurningRequest;
 
 /** Puts the answers of the capabilities together with their findings and cautions. */
 public final class SheetCalculator {
@@ -59,6 +63,7 @@ public final class SheetCalculator {
     private static final List<Caution> BAND_CAUTIONS = Cautions.of();
     private static final List<Caution> INLAY_CAUTIONS = Cautions.of(INLAYING, TURNING);
     private static final List<Caution> JIG_CAUTIONS = Cautions.ofJig();
+    private static final List<Caution> TURNING_CAUTIONS = Cautions.of(MOUNTING, TURNING, SANDING, FINISHING);
     private static final List<Caution> BALANCE_CAUTIONS = Cautions.of(MOUNTING, TURNING);
     private static final List<Caution> MOVEMENT_CAUTIONS = Cautions.of(RIPPING, GLUING);
     private static final List<Caution> STOCK_CAUTIONS = Cautions.of(RIPPING, GLUING, CROSSCUTTING);
@@ -155,6 +160,21 @@ public final class SheetCalculator {
                 .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
                 .forEach(finding -> findings.add(finding.within(DESIGN)));
         return new BalanceAnswer(design.request(), balance, sorted(findings), BALANCE_CAUTIONS);
+    }
+
+    /**
+     * The work on the lathe from the glued-up solid to the finished sphere.
+     *
+     * @param request the design and how it is held, turned and finished, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or the work cannot be held or measured like that
+     */
+    public static TurningAnswer turning(TurningRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        TurningPlan plan = TurningCalculator.plan(request, design);
+        List<Finding> findings = new ArrayList<>(TurningFindings.of(request, design, plan));
+        SphereFindings.of(design, SphereCalculator.calculate(design))
+                .forEach(finding -> findings.add(finding.within(DESIGN)));
+        return new TurningAnswer(design.request(), plan, sorted(findings), TURNING_CAUTIONS);
     }
 
     /**

@@ -133,43 +133,4 @@ public record BalanceRequest(
             @DecimalMin("50")
             @DecimalMax("2000")
             Double density) {}
-
-    /** An axis through the solid's centre. */
-    @Describe("An axis through the solid's centre.")
-    public record AxisRequest(
-            @Describe(
-                    value = "What it goes through: a FACE's centre, a CORNER or the middle of an EDGE.",
-                    example = "\"FACE\"")
-            @NotNull
-            Through through,
-
-            @Describe(
-                    value =
-                            "Number of the face, the corner or the edge in the list of the solid, from 0; 0 if left out.",
-                    example = "0",
-                    optional = true)
-            @Min(0)
-            @Max(199)
-            Integer number) {}
-
-    /** What an axis goes through. */
-    public enum Through {
-        /** The foot of the perpendicular on a face. */
-        FACE("faces"),
-        /** A corner. */
-        CORNER("corners"),
-        /** The foot of the perpendicular on an edge. */
-        EDGE("edges");
-
-        private final String many;
-
-        Through(String many) {
-            this.many = many;
-        }
-
-        /** What a solid has several of, for sentences. */
-        String many() {
-            return many;
-        }
-    }
 }

@@ -8,8 +8,7 @@ import org.orbwright.design.Violation;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
-import org.orbwright.turning.BalanceRequest.AxisRequest;
-import org.orbwright.turning.BalanceRequest.Through;
+import org.orbwright.turning.AxisRequest.Through;
 
 /** Finds the axis that a solid turns about. */
 final class LatheAxis {
@@ -36,7 +35,8 @@ final class LatheAxis {
         return directions.get(number);
     }
 
-    private static List<Vector3D> directions(Through through, Solid solid) {
+    /** Unit vectors from the centre through all faces, corners or edges of a solid. */
+    static List<Vector3D> directions(Through through, Solid solid) {
         List<Vector3D> directions = new ArrayList<>();
         switch (through) {
             case FACE -> {

@@ -1,5 +1,6 @@
 /**
- * The work on the lathe: how the masses of its panels lie about the axis.
- * {@link org.orbwright.turning.BalanceCalculator} is the place to start.
+ * The work on the lathe: how it is held, how it becomes a sphere, what it weighs and what pulls at it, sanding, finish
+ * and time. {@link org.orbwright.turning.TurningCalculator} and {@link org.orbwright.turning.BalanceCalculator} are the
+ * places to start.
  */
 package org.orbwright.turning;

@@ -92,6 +92,7 @@ class ContractTest {
                 "DesignRequest",
                 "MovementRequest",
                 "BalanceRequest",
+                "TurningRequest",
                 "JigRequest",
                 "AssemblyRequest",
                 "ToleranceRequest",

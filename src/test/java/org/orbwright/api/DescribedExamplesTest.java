@@ -24,6 +24,7 @@ import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.StockAnswer;
 import org.orbwright.sheet.ToleranceAnswer;
+import org.orbwright.sheet.TurningAnswer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;
 
@@ -42,6 +43,7 @@ class DescribedExamplesTest {
         collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
+        collect(post("/v1/turning", request("planTurning/lantern-between-discs")), TurningAnswer.class, examples);
         collect(post("/v1/balance", request("balanceWork/lantern-with-odd-panels")), BalanceAnswer.class, examples);
         collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);

@@ -36,17 +36,18 @@ final class DesignMaker {
         "\"\\ud800\""
     };
 
-    private static final Map<String, String> EXAMPLES = Map.of(
-            "AssemblyRequest", example("planAssembly"),
-            "BalanceRequest", example("balanceWork"),
-            "WidthRequest", example("solveWidths"),
-            "InlayRequest", example("planInlays"),
-            "JigRequest", example("planJig"),
-            "MovementRequest", example("calculateMovement"),
-            "StockRequest", example("planStock"),
-            "ToleranceRequest", example("calculateTolerance"),
-            "DiagnosisRequest", example("diagnoseTests"),
-            "SweepRequest", example("exploreDesigns"));
+    private static final Map<String, String> EXAMPLES = Map.ofEntries(
+            Map.entry("AssemblyRequest", example("planAssembly")),
+            Map.entry("BalanceRequest", example("balanceWork")),
+            Map.entry("WidthRequest", example("solveWidths")),
+            Map.entry("InlayRequest", example("planInlays")),
+            Map.entry("JigRequest", example("planJig")),
+            Map.entry("MovementRequest", example("calculateMovement")),
+            Map.entry("StockRequest", example("planStock")),
+            Map.entry("ToleranceRequest", example("calculateTolerance")),
+            Map.entry("DiagnosisRequest", example("diagnoseTests")),
+            Map.entry("SweepRequest", example("exploreDesigns")),
+            Map.entry("TurningRequest", example("planTurning")));
 
     private final JsonNode contract;
     private final Random random;

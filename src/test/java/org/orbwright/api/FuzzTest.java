@@ -59,7 +59,8 @@ class FuzzTest {
             Map.entry("ToleranceRequest", List.of("tolerance")),
             Map.entry("DiagnosisRequest", List.of("diagnosis")),
             Map.entry("SweepRequest", List.of("bands/explore")),
-            Map.entry("BalanceRequest", List.of("balance"))));
+            Map.entry("BalanceRequest", List.of("balance")),
+            Map.entry("TurningRequest", List.of("turning"))));
 
     @TestHTTPResource("/v1/")
     URI base;

@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -10,7 +11,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The work on the lathe through HTTP and the contract. */
 @QuarkusTest
@@ -69,7 +73,7 @@ class TurningHttpTest {
                 "sphere",
                 Contract.json("{\"diameter\":" + 172 / 25.4 + ",\"turningAllowance\":0.05,\"minimumWall\":0.25}"));
         double found = balance(inches).statusCode(200).extract().jsonPath().getDouble("balance.solid.imbalance");
-        org.hamcrest.MatcherAssert.assertThat(found, closeTo(millimetres, 0.01));
+        assertThat(found, closeTo(millimetres, 0.01));
     }
 
     @Test
@@ -81,5 +85,63 @@ class TurningHttpTest {
                 .body("balance.sphere", nullValue())
                 .body("balance.panels[0].inSphere", nullValue())
                 .body("findings.find { it.code == 'BREAK_THROUGH' }.field", equalTo("/design/panel/thickness"));
+    }
+
+    private static ObjectNode turning() {
+        return (ObjectNode)
+                Contract.json(JsonResources.in("requests/planTurning").get("lantern-between-discs"));
+    }
+
+    private static ValidatableResponse turned(ObjectNode body) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .body(body.toString())
+                .post("/v1/turning")
+                .then();
+    }
+
+    @Test
+    void theWholePlanIsAnsweredWithItsCautions() {
+        turned(turning())
+                .statusCode(200)
+                .body("turning.roughing.profiles.sides", equalTo(List.of(4, 8, 16, 32)))
+                .body("turning.holding.tail.number", equalTo(9))
+                .body("findings.code", equalTo(List.of("SCREW_IN_SPHERE")))
+                .body("findings[0].message", containsString("5.4 mm deep"))
+                .body("cautions.step", equalTo(List.of("GENERAL", "MOUNTING", "TURNING", "SANDING", "FINISHING")));
+    }
+
+    @Test
+    void whatIsLeftOutIsTheUsual() {
+        ObjectNode body = turning();
+        body.retain("design");
+        turned(body)
+                .statusCode(200)
+                .body("turning.cups", nullValue())
+                .body("turning.finish", nullValue())
+                .body("turning.time", nullValue())
+                .body("turning.roughing.passes", equalTo(List.of()))
+                .body("turning.holding.head.disc", equalTo(104.9422f))
+                .body("findings", equalTo(List.of()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, more than the 702",
+        "/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, reached at 1283",
+        "/discs/diameter, 120, DISC_OVERHANGS, NOTE, inscribed circle is 104.94 mm",
+        "/discs/screws/bite, 29, SCREW_IN_SPHERE, WARN, into the hollow",
+        "/cup/rim, 150, CUPS_LEAVE_PATCHES, WARN, of the sphere unturned",
+        "/finish/grits/0/allowance, 9, SANDING_LEAVES_FLATS, NOTE, more than the largest of 177.8 mm",
+        "/design/sphere/diameter, 179, FLATS_LEFT, WARN, flat"
+    })
+    void whatIsWrongIsFound(String field, double value, String code, String severity, String words) {
+        ObjectNode body = turning();
+        int cut = field.lastIndexOf('/');
+        ((ObjectNode) body.at(field.substring(0, cut))).put(field.substring(cut + 1), value);
+        turned(body)
+                .statusCode(200)
+                .body("findings.find { it.code == '" + code + "' }.severity", equalTo(severity))
+                .body("findings.find { it.code == '" + code + "' }.message", containsString(words));
     }
 }

@@ -92,8 +92,8 @@ final class AnswerNumbers {
 
     private static int dimension(Quantity quantity) {
         return switch (quantity) {
-            case LENGTH, VELOCITY -> 1;
-            case AREA, GRAMS -> 2;
+            case LENGTH, VELOCITY, SURFACE_SPEED -> 1;
+            case AREA, GRAMS, STRESS, MILLILITRES -> 2;
             case VOLUME, BOARD_FEET, CUBIC_METRES, MASS -> 3;
             case IMBALANCE, FORCE -> 4;
             case NONE,
@@ -107,7 +107,8 @@ final class AnswerNumbers {
                     MOVEMENT,
                     MONEY,
                     SPREAD,
-                    MINUTES -> 0;
+                    MINUTES,
+                    TURNS -> 0;
         };
     }
 }

@@ -23,12 +23,11 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.YieldCalculator;
+import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.Balance.HeldBody;
 import org.orbwright.turning.Balance.PanelMass;
-import org.orbwright.turning.BalanceRequest.AxisRequest;
 import org.orbwright.turning.BalanceRequest.OddPanel;
 import org.orbwright.turning.BalanceRequest.OtherWood;
-import org.orbwright.turning.BalanceRequest.Through;
 import org.orbwright.turning.BalanceRequest.WoodDensity;
 
 /** Centre of mass and imbalance. */

@@ -1,0 +1,98 @@
+package org.orbwright.turning;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How cup chucks hold the finished sphere. */
+@Describe("How two cup chucks hold the sphere, and how the belts that are turned between them overlap. A cup drives by"
+        + " friction alone: the tailstock has to press all the time.")
+public record CupHold(
+        @Describe(
+                value = "Angle at the sphere's centre between the axis and the circle of contact.",
+                quantity = Quantity.ANGLE,
+                example = "31.5509",
+                max = 90)
+        double contactAngle,
+
+        @Describe(
+                value = "From the sphere's centre to the plane of the rim.",
+                quantity = Quantity.LENGTH,
+                example = "73.2871")
+        double rimDistance,
+
+        @Describe(
+                value = "How deep the sphere stands in the cup, which has to be hollow that far.",
+                quantity = Quantity.LENGTH,
+                example = "12.7129")
+        double depth,
+
+        @Describe(
+                value = "Driving radius: torque is the tailstock's force times this times the coefficient of friction.",
+                quantity = Quantity.LENGTH,
+                example = "52.806")
+        double drivingRadius,
+
+        @Describe(
+                value = "Latitude up to which the tool reaches on both sides of the middle plane.",
+                quantity = Quantity.ANGLE,
+                example = "51.4816",
+                max = 90)
+        double reachedLatitude,
+
+        @Describe(
+                value = "Share of the sphere that is turned in one position.",
+                quantity = Quantity.RATIO,
+                example = "0.782408",
+                max = 1)
+        double turnedOnce,
+
+        @Describe(
+                value = "Positions with axes square to each other that reach every part of the sphere: 2 or 3; left out"
+                        + " where 3 do not.",
+                example = "2",
+                optional = true,
+                min = 2,
+                max = 3)
+        Integer positions,
+
+        @Describe(
+                value =
+                        "By how much the reached latitude exceeds what two positions need, 45 degrees; below 0 two do not"
+                                + " do.",
+                quantity = Quantity.ANGLE,
+                example = "6.4816",
+                min = -90,
+                max = 90)
+        double overlapOfTwo,
+
+        @Describe(
+                value = "By how much it exceeds what three positions need, the arc sine of 1 over the root of 3.",
+                quantity = Quantity.ANGLE,
+                example = "16.2172",
+                min = -90,
+                max = 90)
+        double overlapOfThree,
+
+        @Describe(
+                value = "Share of the sphere that two positions both turn, to blend them.",
+                quantity = Quantity.RATIO,
+                example = "0.564816",
+                max = 1)
+        double turnedInBoth,
+
+        @Describe(
+                value = "Share of the sphere that all of three positions turn.",
+                quantity = Quantity.RATIO,
+                example = "0.347225",
+                max = 1)
+        double turnedInAllThree,
+
+        @Describe(value = "Share that two positions leave unturned.", quantity = Quantity.RATIO, example = "0", max = 1)
+        double leftByTwo,
+
+        @Describe(
+                value = "Share that three positions leave unturned.",
+                quantity = Quantity.RATIO,
+                example = "0",
+                max = 1)
+        double leftByThree) {}

@@ -1,0 +1,132 @@
+package org.orbwright.turning;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.turning.AxisRequest.Through;
+
+/** How the work is held between discs, and what the tool reaches. */
+@Describe(
+        "How the work is held between two discs, and what the tool reaches of the sphere. What holds is the caller's to"
+                + " judge: these are measures, not strengths.")
+public record Holding(
+        @Describe(value = "What the axis goes through at its first end.", example = "\"FACE\"")
+        Through through,
+
+        @Describe(value = "Its number in the list of the solid.", example = "0", max = 199)
+        int number,
+
+        @Describe(
+                value = "Diameter of the solid about this axis: what has to clear bed and rest.",
+                quantity = Quantity.LENGTH,
+                example = "217.0398")
+        double swing,
+
+        @Describe("The end that the axis is named after.") Seat head,
+
+        @Describe("The other end.") Seat tail,
+
+        @Describe(
+                value = "Area of the sphere that the tool reaches between the discs.",
+                quantity = Quantity.AREA,
+                example = "89360.427")
+        double reachedArea,
+
+        @Describe(
+                value = "Its share of the sphere; the rest is turned after reversing.",
+                quantity = Quantity.RATIO,
+                example = "0.95702",
+                max = 1)
+        double reachedShare) {
+
+    /** One end of the axis. */
+    @Describe("One end of the axis.")
+    public record Seat(
+            @Describe(
+                    value = "What is there; left out where the axis leaves the solid through nothing special.",
+                    example = "\"FACE\"",
+                    optional = true)
+            Through at,
+
+            @Describe(
+                    value = "Its number in the list of the solid; left out likewise.",
+                    example = "0",
+                    optional = true,
+                    max = 199)
+            Integer number,
+
+            @Describe(
+                    value = "Largest disc within the panel: its inscribed circle; left out where no panel is square to"
+                            + " the axis.",
+                    quantity = Quantity.LENGTH,
+                    example = "104.9422",
+                    optional = true)
+            Double largestDisc,
+
+            @Describe(
+                    value = "Diameter of the disc. On a corner or an edge it is a ring that is hollow within.",
+                    quantity = Quantity.LENGTH,
+                    example = "80")
+            double disc,
+
+            @Describe(
+                    value = "From the solid's centre to where the disc, or its rim, touches the wood.",
+                    quantity = Quantity.LENGTH,
+                    example = "88.9")
+            double seatDistance,
+
+            @Describe(
+                    value =
+                            "Area of wood under the disc for glue, without the hole; left out where only the rim touches.",
+                    quantity = Quantity.AREA,
+                    example = "4948.008",
+                    optional = true)
+            Double glueArea,
+
+            @Describe(
+                    value =
+                            "Thickness that the disc needs for the screws to go no deeper, and at least the tool's room;"
+                                    + " left out without screws.",
+                    quantity = Quantity.LENGTH,
+                    example = "20",
+                    optional = true)
+            Double discThickness,
+
+            @Describe(
+                    value = "How deep each screw hole stays in the finished sphere; left out without screws.",
+                    quantity = Quantity.LENGTH,
+                    example = "5.3997",
+                    optional = true)
+            Double holeInSphere,
+
+            @Describe(
+                    value = "Latitude that the tool reaches on this side, from the sphere's middle plane.",
+                    quantity = Quantity.ANGLE,
+                    example = "73.1407",
+                    max = 90)
+            double reachedLatitude,
+
+            @Describe(
+                    value = "What ends the tool's reach: the DISC with its room, the NECK of wood that is left, or"
+                            + " NOTHING.",
+                    example = "\"NECK\"")
+            ReachEnd reachEnds,
+
+            @Describe(
+                    value = "Diameter of the cap around this end that is left for the reversed sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "50")
+            double capDiameter,
+
+            @Describe(value = "Area of that cap.", quantity = Quantity.AREA, example = "2006.618")
+            double capArea) {}
+
+    /** What ends the tool's reach. */
+    public enum ReachEnd {
+        /** The disc and the room beside it. */
+        DISC,
+        /** The wood that is left to hold the sphere. */
+        NECK,
+        /** Nothing: the tool reaches the pole. */
+        NOTHING
+    }
+}

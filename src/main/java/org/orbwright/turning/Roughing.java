@@ -1,0 +1,180 @@
+package org.orbwright.turning;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** How the solid becomes a cylinder and the cylinder a sphere. */
+@Describe("How the solid becomes a cylinder and the cylinder a sphere, by hand. All sizes are those before sanding.")
+public record Roughing(
+        @Describe(
+                value = "Diameter of the sphere as it leaves the tool: the finished one and what sanding takes on both"
+                        + " sides. The cylinder to begin with is as thick and as long.",
+                quantity = Quantity.LENGTH,
+                example = "172.4")
+        double turnedDiameter,
+
+        @Describe("The profiles of the polygon method, from the cylinder to 32 sides.")
+        List<PolygonProfile> profiles,
+
+        @Describe("Diameters along the axis, from the middle to the end, for a parting tool and callipers.")
+        List<DepthStation> depths,
+
+        @Describe("What ring gauges and templates show.") List<RingGauge> gauges,
+
+        @Describe("Passes square to the sphere; none without a depth.")
+        List<RoughPass> passes,
+
+        @Describe(
+                value = "The first pass that cuts at the middles of the edges too; until then the cut is at the corners"
+                        + " alone. Left out without passes.",
+                example = "4",
+                optional = true,
+                min = 1,
+                max = 1000)
+        Integer edgesFrom,
+
+        @Describe(
+                value = "The first pass that cuts at the middles of all faces too, so that the cut is no longer"
+                        + " interrupted; left out without passes, or where flats stay.",
+                example = "11",
+                optional = true,
+                min = 1,
+                max = 1000)
+        Integer facesFrom) {
+
+    /** Copies the lists. */
+    public Roughing {
+        profiles = List.copyOf(profiles);
+        depths = List.copyOf(depths);
+        gauges = List.copyOf(gauges);
+        passes = List.copyOf(passes);
+    }
+
+    /** A profile of the polygon method. */
+    @Describe(
+            "A profile of the polygon method: a regular polygon around the sphere's outline, of which the first is the"
+                    + " cylinder seen from the side.")
+    public record PolygonProfile(
+            @Describe(value = "Its sides.", example = "4", min = 4, max = 32)
+            int sides,
+
+            @Describe(value = "Length of a side.", quantity = Quantity.LENGTH, example = "172.4")
+            double side,
+
+            @Describe(
+                    value =
+                            "Half of it: how far the marks stand from the middle of each side, on the cylinder and on its"
+                                    + " ends where there are eight.",
+                    quantity = Quantity.LENGTH,
+                    example = "86.2")
+            double halfSide,
+
+            @Describe(
+                    value =
+                            "From each corner of the profile before, along its side to where the new side begins; left out"
+                                    + " for the cylinder.",
+                    quantity = Quantity.LENGTH,
+                    example = "50.4948",
+                    optional = true)
+            Double fromCorner,
+
+            @Describe(
+                    value =
+                            "Depth of the cut at each corner of the profile before, towards the sphere's centre; left out"
+                                    + " for the cylinder.",
+                    quantity = Quantity.LENGTH,
+                    example = "35.7052",
+                    optional = true)
+            Double cornerDepth,
+
+            @Describe(
+                    value = "What still stands above the sphere at the corners.",
+                    quantity = Quantity.LENGTH,
+                    example = "35.7052")
+            double aboveSphere,
+
+            @Describe("Its corners on one side of the middle, from the middle to the end.")
+            List<ProfileCorner> corners) {
+
+        /** Copies the list. */
+        public PolygonProfile {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    /** A corner of a profile. */
+    @Describe("A corner of a profile, to mark and to set callipers to.")
+    public record ProfileCorner(
+            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "86.2")
+            double at,
+
+            @Describe(value = "Diameter there.", quantity = Quantity.LENGTH, example = "172.4")
+            double diameter) {}
+
+    /** A place along the axis. */
+    @Describe("A place along the axis.")
+    public record DepthStation(
+            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "0")
+            double at,
+
+            @Describe(value = "The sphere's diameter there.", quantity = Quantity.LENGTH, example = "172.4")
+            double diameter,
+
+            @Describe(
+                    value = "How deep a parting tool goes there from the cylinder.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double depth) {}
+
+    /** What a ring gauge or a template shows. */
+    @Describe("What a ring gauge or a template shows on the sphere.")
+    public record RingGauge(
+            @Describe(
+                    value = "Inner diameter of the ring, or chord of the template.",
+                    quantity = Quantity.LENGTH,
+                    example = "60")
+            double chord,
+
+            @Describe(
+                    value = "How far the sphere stands through the ring: the sagitta over the chord.",
+                    quantity = Quantity.LENGTH,
+                    example = "5.3889")
+            double sagitta,
+
+            @Describe(
+                    value = "By how much the sagitta is less where the sphere is 1 larger in diameter.",
+                    example = "0.033342323208",
+                    max = 1e6)
+            double lessPerDiameter) {}
+
+    /** A pass square to the sphere. */
+    @Describe("A pass square to the sphere, over all of it.")
+    public record RoughPass(
+            @Describe(value = "Its number, from 1.", example = "1", min = 1, max = 1000)
+            int pass,
+
+            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "216.0886")
+            double diameter,
+
+            @Describe(value = "Wood taken at the farthest corners.", quantity = Quantity.LENGTH, example = "2")
+            double atCorners,
+
+            @Describe(value = "Wood taken at the middles of the edges.", quantity = Quantity.LENGTH, example = "0")
+            double atEdges,
+
+            @Describe(
+                    value = "Wood taken at the middles of the lowest faces.",
+                    quantity = Quantity.LENGTH,
+                    example = "0")
+            double atFaces,
+
+            @Describe(
+                    value =
+                            "Share of the sphere of this diameter that lies in wood: how much of the way the tool cuts. The"
+                                    + " rest is air, and every change a blow.",
+                    quantity = Quantity.RATIO,
+                    example = "0.008559",
+                    max = 1)
+            double inWood) {}
+}

@@ -1,0 +1,83 @@
+package org.orbwright.turning;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** Speeds to stay under. */
+@Describe(
+        "Speeds to stay under, each with what it rests on. None of them says that a speed is safe: the lathe's manual,"
+                + " local rules and the state of the work come first, and glued-up, hollow or cracked work starts at the lathe's"
+                + " lowest speed.")
+public record SpeedLimits(SpeedLimit solid, SpeedLimit sphere) {
+
+    /** Speeds to stay under for one body. */
+    @Describe("Speeds to stay under for one body.")
+    public record SpeedLimit(
+            @Describe(value = "Diameter that swings.", quantity = Quantity.LENGTH, example = "217.0398")
+            double diameter,
+
+            @Describe(
+                    value = "Diameter in inches times turns a minute is 6000: the low end of the rule of thumb (common"
+                            + " practice, no source), where segmented and hollow work stays below.",
+                    quantity = Quantity.TURNS,
+                    example = "702.2")
+            double thumbLow,
+
+            @Describe(
+                    value = "The same with 9000: the upper end, for sound, balanced, solid work.",
+                    quantity = Quantity.TURNS,
+                    example = "1053.3")
+            double thumbHigh,
+
+            @Describe(
+                    value = "Speed of the surface at the stated speed; left out without one.",
+                    quantity = Quantity.SURFACE_SPEED,
+                    example = "4.546",
+                    optional = true)
+            Double surfaceSpeed,
+
+            @Describe(
+                    value =
+                            "Stress in a thin ring of the densest wood that turns by itself at the stated speed: density"
+                                    + " times the square of its surface speed, whatever its wall is. Left out without a speed"
+                                    + " or a density.",
+                    quantity = Quantity.STRESS,
+                    example = "0.01458",
+                    optional = true)
+            Double ringStress,
+
+            @Describe(
+                    value =
+                            "Pull of the heaviest panel on its seams at the stated speed: its mass times the distance of its"
+                                    + " centre of mass times the square of the angular speed, as if it stood square to the axis"
+                                    + " and nothing else held it. Left out likewise.",
+                    quantity = Quantity.FORCE,
+                    example = "18.107",
+                    optional = true)
+            Double panelPull,
+
+            @Describe(
+                    value =
+                            "Area of the seams around that panel; left out without a density, or where the sphere breaks"
+                                    + " through to the hollow.",
+                    quantity = Quantity.AREA,
+                    example = "9235.509",
+                    optional = true)
+            Double seamArea,
+
+            @Describe(
+                    value = "That pull over that area; left out likewise.",
+                    quantity = Quantity.STRESS,
+                    example = "0.001961",
+                    optional = true)
+            Double seamStress,
+
+            @Describe(
+                    value =
+                            "Speed at which the greater of both stresses is the stated strength over the safety factor. It"
+                                    + " knows of no void, crack, catch or imbalance. Left out without a strength or a density.",
+                    quantity = Quantity.TURNS,
+                    example = "1283",
+                    optional = true)
+            Double glueLimit) {}
+}

@@ -1,0 +1,311 @@
+package org.orbwright.turning;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * A design, and how it is held, turned and finished.
+ *
+ * @param design the design
+ * @param axis the first axis, or null for the one through the first face
+ * @param discs the blocking discs, or null for the largest that fit
+ * @param cup the cup chucks that the sphere is reversed in, or null for none
+ * @param roughing how it is roughed out, or null for what is usual
+ * @param speed a speed and what glue lines bear, or null for the rule of thumb alone
+ * @param finish sanding and coats, or null for none
+ * @param rates how fast the caller works, or null for no times
+ */
+@Describe("A design, and how it is held, turned and finished.")
+public record TurningRequest(
+        @NotNull @Valid DesignRequest design,
+
+        @Describe(value = "The first axis; the one through face 0 if left out.", optional = true) @Valid
+        AxisRequest axis,
+
+        @Describe(value = "The blocking discs; the largest that fit if left out.", optional = true) @Valid
+        DiscsRequest discs,
+
+        @Describe(value = "The cup chucks that the sphere is reversed in; none if left out.", optional = true) @Valid
+        CupRequest cup,
+
+        @Describe(value = "How the solid is roughed out; what is usual if left out.", optional = true) @Valid
+        RoughingRequest roughing,
+
+        @Describe(value = "A speed, and what glue lines bear; the rule of thumb alone if left out.", optional = true)
+        @Valid
+        SpeedRequest speed,
+
+        @Describe(value = "Sanding and coats; none if left out.", optional = true) @Valid
+        FinishRequest finish,
+
+        @Describe(value = "How fast the caller works; no times if left out.", optional = true) @Valid
+        RatesRequest rates) {
+
+    /** The blocking discs. */
+    @Describe("The blocking discs at both ends of the axis, alike.")
+    public record DiscsRequest(
+            @Describe(
+                    value = "Diameter; the largest that fits on the panel if left out, and at a corner or an edge the"
+                            + " largest ring whose plane stays clear of the sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "80",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double diameter,
+
+            @Describe(
+                    value =
+                            "Diameter of the wood that is left under each disc until the sphere is reversed; the disc's if"
+                                    + " left out.",
+                    quantity = Quantity.LENGTH,
+                    example = "40",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double neck,
+
+            @Describe(
+                    value =
+                            "Room that the tool needs beside a disc, along the axis; 5 mm if left out, whatever the unit"
+                                    + " is (common practice, no source).",
+                    quantity = Quantity.LENGTH,
+                    example = "6",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double clearance,
+
+            @Describe(
+                    value = "Diameter of a hole through the middle of each disc; none if left out.",
+                    quantity = Quantity.LENGTH,
+                    example = "10",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double centreHole,
+
+            @Describe(value = "The screws or bolts that hold a disc; none if left out.", optional = true) @Valid
+            ScrewsRequest screws) {}
+
+    /** The screws of a disc. */
+    @Describe("The screws or bolts of a disc.")
+    public record ScrewsRequest(
+            @Describe(value = "Length below the head.", quantity = Quantity.LENGTH, example = "30")
+            @NotNull
+            @DecimalMin("0.1")
+            @DecimalMax("10000")
+            Double length,
+
+            @Describe(value = "How deep they go into the panel.", quantity = Quantity.LENGTH, example = "12")
+            @NotNull
+            @DecimalMin("0.1")
+            @DecimalMax("10000")
+            Double bite,
+
+            @Describe(value = "Diameter of the circle that they stand on.", quantity = Quantity.LENGTH, example = "50")
+            @NotNull
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double circle) {}
+
+    /** The cup chucks. */
+    @Describe("Two cup chucks that hold the sphere between them, the live one in the tailstock.")
+    public record CupRequest(
+            @Describe(
+                    value = "Diameter of the circle on which a cup touches the sphere.",
+                    quantity = Quantity.LENGTH,
+                    example = "90")
+            @NotNull
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double rim,
+
+            @Describe(
+                    value =
+                            "Room that the tool needs beside a cup, along the axis; 5 mm if left out, whatever the unit is"
+                                    + " (common practice, no source).",
+                    quantity = Quantity.LENGTH,
+                    example = "6",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double clearance) {}
+
+    /** How the solid is roughed out. */
+    @Describe("How the solid is roughed out.")
+    public record RoughingRequest(
+            @Describe(
+                    value = "Depth of a pass, square to the sphere; no passes are listed if left out.",
+                    quantity = Quantity.LENGTH,
+                    example = "2",
+                    optional = true)
+            @DecimalMin("0.01")
+            @DecimalMax("1000")
+            Double passDepth,
+
+            @Describe(
+                    value = "Places from the middle to the end of the sphere that diameters are listed at; 11 if left"
+                            + " out.",
+                    example = "11",
+                    optional = true)
+            @Min(2)
+            @Max(200)
+            Integer stations,
+
+            @Describe(
+                    value =
+                            "Inner diameters of ring gauges, or chords of templates; a quarter, a half and three quarters"
+                                    + " of the sphere's if left out.",
+                    quantity = Quantity.LENGTH,
+                    example = "[60, 120]",
+                    optional = true)
+            @Size(min = 1, max = 50)
+            List<@NotNull @DecimalMin("0.1") @DecimalMax("100000") Double> rings) {
+
+        /** Copies the list. */
+        public RoughingRequest {
+            rings = copy(rings);
+        }
+    }
+
+    /** A speed, and what glue lines bear. */
+    @Describe("A speed, and what glue lines bear. Neither is called safe by being stated.")
+    public record SpeedRequest(
+            @Describe(
+                    value = "A speed to state surface speeds and loads at.",
+                    quantity = Quantity.TURNS,
+                    example = "400",
+                    optional = true)
+            @DecimalMin("1")
+            @DecimalMax("10000")
+            Double turns,
+
+            @Describe(
+                    value = "Strength of a glue line in tension, as its data sheet or the caller's own tests say.",
+                    quantity = Quantity.STRESS,
+                    example = "3",
+                    optional = true)
+            @DecimalMin("0.001")
+            @DecimalMax("200")
+            Double glueStrength,
+
+            @Describe(
+                    value =
+                            "What the strength is divided by, for voids, end grain, impact and age; 20 if left out (common"
+                                    + " practice, no source).",
+                    example = "20",
+                    optional = true)
+            @DecimalMin("1")
+            @DecimalMax("1000")
+            Double safetyFactor) {}
+
+    /** Sanding and coats. */
+    @Describe("Sanding and coats.")
+    public record FinishRequest(
+            @Describe(value = "The grits in their order, with what each takes off; none if left out.", optional = true)
+            @Size(min = 1, max = 20)
+            List<@NotNull @Valid GritRequest> grits,
+
+            @Describe(value = "Coats of finish; none if left out.", example = "3", optional = true) @Min(1) @Max(50)
+            Integer coats,
+
+            @Describe(
+                    value =
+                            "Area that a litre of finish covers in one coat, in square metres, as its data sheet says; 12 if"
+                                    + " left out (common practice, no source).",
+                    example = "12",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100")
+            Double coverage,
+
+            @Describe(
+                    value = "Hours that a coat dries before the next, as its data sheet says; 24 if left out (common"
+                            + " practice, no source).",
+                    example = "24",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("1000")
+            Double hoursPerCoat) {
+
+        /** Copies the list. */
+        public FinishRequest {
+            grits = copy(grits);
+        }
+    }
+
+    /** One grit. */
+    @Describe("One grit.")
+    public record GritRequest(
+            @Describe(value = "Its number.", example = "120") @NotNull @Min(8) @Max(10000)
+            Integer grit,
+
+            @Describe(
+                    value = "What it takes off the surface: at least the scratches of the grit before.",
+                    quantity = Quantity.LENGTH,
+                    example = "0.1")
+            @NotNull
+            @DecimalMin("0")
+            @DecimalMax("10")
+            Double allowance) {}
+
+    /** How fast the caller works. */
+    @Describe("How fast the caller works; what is left out takes no time.")
+    public record RatesRequest(
+            @Describe(
+                    value = "To fix the discs and mount the work.",
+                    quantity = Quantity.MINUTES,
+                    example = "30",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double mounting,
+
+            @Describe(value = "Wood roughed away in a minute, in cubic centimetres.", example = "40", optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double roughing,
+
+            @Describe(
+                    value = "Surface of the sphere finished with the tool in a minute, in square centimetres.",
+                    example = "20",
+                    optional = true)
+            @DecimalMin("0.1")
+            @DecimalMax("100000")
+            Double finishing,
+
+            @Describe(
+                    value = "For each reversal of the sphere.",
+                    quantity = Quantity.MINUTES,
+                    example = "10",
+                    optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double reversal,
+
+            @Describe(value = "For each grit.", quantity = Quantity.MINUTES, example = "8", optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double perGrit,
+
+            @Describe(value = "For each coat.", quantity = Quantity.MINUTES, example = "15", optional = true)
+            @DecimalMin("0")
+            @DecimalMax("10000")
+            Double perCoat) {}
+
+    private static <T> List<T> copy(List<T> list) {
+        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
+    }
+}
