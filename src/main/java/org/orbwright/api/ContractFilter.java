@@ -29,6 +29,7 @@ import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.JigAnswer;
 import org.orbwright.sheet.MovementAnswer;
+import org.orbwright.sheet.PathAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.SegmentsAnswer;
 import org.orbwright.sheet.Sheet;
@@ -41,6 +42,7 @@ import org.orbwright.solid.Solid;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.PathRequest;
 import org.orbwright.turning.TurningRequest;
 
 /**
@@ -64,6 +66,8 @@ public class ContractFilter implements OASFilter {
             InlayAnswer.class,
             JigRequest.class,
             JigAnswer.class,
+            PathRequest.class,
+            PathAnswer.class,
             TurningRequest.class,
             TurningAnswer.class,
             BalanceRequest.class,

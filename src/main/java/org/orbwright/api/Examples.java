@@ -16,10 +16,22 @@ import org.eclipse.microprofile.openapi.models.media.MediaType;
  */
 final class Examples {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String PATH = "planToolPath";
     private static final String STOCK = "planStock";
     /** Operations that take the requests of another one: these are declared once, like the designs. */
-    private static final Map<String, String> SHARED =
-            Map.of(STOCK, STOCK, "listCuts", STOCK, "listPurchases", STOCK, "drawBoard", STOCK);
+    private static final Map<String, String> SHARED = Map.of(
+            STOCK,
+            STOCK,
+            "listCuts",
+            STOCK,
+            "listPurchases",
+            STOCK,
+            "drawBoard",
+            STOCK,
+            PATH,
+            PATH,
+            "writeProgram",
+            PATH);
 
     private Examples() {}
 

@@ -6,11 +6,17 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.sheet.BalanceAnswer;
+import org.orbwright.sheet.PathAnswer;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.sheet.TurningAnswer;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.PathRequest;
 import org.orbwright.turning.TurningRequest;
 
 /** The work on the lathe. */
@@ -31,6 +37,45 @@ public class TurningResource {
                             + " limits, and calls nothing safe.")
     public TurningAnswer plan(TurningRequest request) {
         return SheetCalculator.turning(request);
+    }
+
+    @POST
+    @Path("/turning/path")
+    @Produces({MediaType.APPLICATION_JSON, Csv.MEDIA_TYPE})
+    @Operation(
+            operationId = "planToolPath",
+            summary = "The way of a cutter over the sphere",
+            description =
+                    "Passes of rings from the corners to the sphere, for a rotary table or three axes, with ridges no higher"
+                            + " than stated, clear of the discs and of wood that the holder would meet. As CSV by the"
+                            + " header Accept: a move a row, in the design's unit, degrees and minutes.")
+    @APIResponse(
+            responseCode = "200",
+            description = "The path.",
+            content = {
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = PathAnswer.class)),
+                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
+            })
+    public PathAnswer path(PathRequest request) {
+        return SheetCalculator.path(request);
+    }
+
+    @POST
+    @Path("/turning/program")
+    @Produces(MediaType.TEXT_PLAIN)
+    @Operation(
+            operationId = "writeProgram",
+            summary = "The same as a program (ISO 6983, RS-274)",
+            description =
+                    "Straight moves, full circles and turns of the table with inverse-time feed (G93), in the design's unit,"
+                            + " with the cautions at its head. No tool is changed. It is refused where the machine's"
+                            + " limits, the cutter or its holder do not suffice.")
+    @APIResponse(
+            responseCode = "200",
+            description = "The program.",
+            content = @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)))
+    public String program(PathRequest request) {
+        return SheetCalculator.program(request);
     }
 
     @POST

@@ -73,6 +73,12 @@ final class Cautions {
             "Where a hold-down presses is stated for a clamp of the jig, never for a hand: keep hands away from the"
                     + " blade and out of its line. No setting and no hold-down makes a cut safe by itself.");
 
+    private static final Caution PROGRAM = new Caution(
+            TURNING,
+            "The path knows of the designed solid and its discs only, and takes feed and speeds from its caller. Check"
+                    + " the work's zero, the cutter's length and every limit, simulate it on the machine's own control,"
+                    + " run it in air first with a hand on the stop, and keep the guard closed.");
+
     private Cautions() {}
 
     /** Every caution, in the order of the work. */
@@ -84,6 +90,13 @@ final class Cautions {
     static List<Caution> ofJig() {
         List<Caution> cautions = new ArrayList<>(of(CROSSCUTTING, BEVELLING));
         cautions.add(HOLD_DOWN);
+        return List.copyOf(cautions);
+    }
+
+    /** The cautions of turning, and one on programs. */
+    static List<Caution> ofPath() {
+        List<Caution> cautions = new ArrayList<>(of(MOUNTING, TURNING));
+        cautions.add(PROGRAM);
         return List.copyOf(cautions);
     }
 

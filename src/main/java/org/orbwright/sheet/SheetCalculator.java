@@ -50,6 +50,10 @@ import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.Balance;
 import org.orbwright.turning.BalanceCalculator;
 import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.PathCalculator;
+import org.orbwright.turning.PathRequest;
+import org.orbwright.turning.ProgramWriter;
+import org.orbwright.turning.ToolPath;
 import org.orbwright.turning.TurningCalculator;
 import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
@@ -175,6 +179,40 @@ public final class SheetCalculator {
         SphereFindings.of(design, SphereCalculator.calculate(design))
                 .forEach(finding -> findings.add(finding.within(DESIGN)));
         return new TurningAnswer(design.request(), plan, sorted(findings), TURNING_CAUTIONS);
+    }
+
+    /**
+     * The way of a cutter over the sphere.
+     *
+     * @param request the design, the machine and the cutter, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException if the design cannot exist, or the cutter, its holder or the machine does not
+     *     suffice
+     */
+    public static PathAnswer path(PathRequest request) {
+        Design design = Design.of(request.design(), DESIGN);
+        ToolPath path = PathCalculator.path(request, design);
+        List<Finding> findings = new ArrayList<>();
+        SphereFindings.of(design, SphereCalculator.calculate(design))
+                .forEach(finding -> findings.add(finding.within(DESIGN)));
+        return new PathAnswer(design.request(), path, sorted(findings), Cautions.ofPath());
+    }
+
+    /**
+     * The same as a program for a machine.
+     *
+     * @param request the design, the machine and the cutter, which keep their Bean Validation constraints
+     * @throws ImpossibleDesignException as for the path
+     */
+    public static String program(PathRequest request) {
+        PathAnswer answer = path(request);
+        List<String> head = new ArrayList<>();
+        head.add(
+                answer.design().name() == null
+                        ? answer.design().solid()
+                        : answer.design().name());
+        answer.cautions().forEach(caution -> head.add(caution.text()));
+        answer.findings().forEach(finding -> head.add(finding.severity() + ": " + finding.message()));
+        return ProgramWriter.write(request, Design.of(request.design(), DESIGN), answer.path(), head);
     }
 
     /**

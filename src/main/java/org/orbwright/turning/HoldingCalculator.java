@@ -39,7 +39,7 @@ final class HoldingCalculator {
         this.radius = radius;
         this.axis = LatheAxis.direction(request.axis(), solid);
         this.discs = request.discs() == null ? new DiscsRequest(null, null, null, null, null) : request.discs();
-        this.clearance = length(discs.clearance(), USUAL_CLEARANCE);
+        this.clearance = room(discs, design);
     }
 
     /**
@@ -51,8 +51,11 @@ final class HoldingCalculator {
         return new HoldingCalculator(request, design, radius).holding(request.axis());
     }
 
-    private double length(Double stated, double usual) {
-        return stated == null ? usual : design.unit().toMillimetres(stated);
+    /** Room that a tool needs beside the discs. */
+    static double room(DiscsRequest discs, Design design) {
+        return discs == null || discs.clearance() == null
+                ? USUAL_CLEARANCE
+                : design.unit().toMillimetres(discs.clearance());
     }
 
     private Holding holding(AxisRequest asked) {

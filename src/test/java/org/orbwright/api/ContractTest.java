@@ -92,6 +92,7 @@ class ContractTest {
                 "DesignRequest",
                 "MovementRequest",
                 "BalanceRequest",
+                "PathRequest",
                 "TurningRequest",
                 "JigRequest",
                 "AssemblyRequest",

@@ -20,6 +20,7 @@ import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
 import org.orbwright.sheet.JigAnswer;
 import org.orbwright.sheet.MovementAnswer;
+import org.orbwright.sheet.PathAnswer;
 import org.orbwright.sheet.PurchasesAnswer;
 import org.orbwright.sheet.Sheet;
 import org.orbwright.sheet.StockAnswer;
@@ -44,6 +45,10 @@ class DescribedExamplesTest {
         collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
         collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
         collect(post("/v1/turning", request("planTurning/lantern-between-discs")), TurningAnswer.class, examples);
+        collect(
+                post("/v1/turning/path", request("planToolPath/lantern-on-a-rotary-table")),
+                PathAnswer.class,
+                examples);
         collect(post("/v1/balance", request("balanceWork/lantern-with-odd-panels")), BalanceAnswer.class, examples);
         collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);

@@ -47,7 +47,8 @@ final class DesignMaker {
             Map.entry("ToleranceRequest", example("calculateTolerance")),
             Map.entry("DiagnosisRequest", example("diagnoseTests")),
             Map.entry("SweepRequest", example("exploreDesigns")),
-            Map.entry("TurningRequest", example("planTurning")));
+            Map.entry("TurningRequest", example("planTurning")),
+            Map.entry("PathRequest", example("planToolPath")));
 
     private final JsonNode contract;
     private final Random random;

@@ -60,7 +60,8 @@ class FuzzTest {
             Map.entry("DiagnosisRequest", List.of("diagnosis")),
             Map.entry("SweepRequest", List.of("bands/explore")),
             Map.entry("BalanceRequest", List.of("balance")),
-            Map.entry("TurningRequest", List.of("turning"))));
+            Map.entry("TurningRequest", List.of("turning")),
+            Map.entry("PathRequest", List.of("turning/path", "turning/program"))));
 
     @TestHTTPResource("/v1/")
     URI base;

@@ -1,0 +1,52 @@
+package org.orbwright.turning;
+
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** One move of the cutter's tip. */
+@Describe("One move of the middle of the cutter's tip, to the stated place. The origin is the sphere's centre.")
+public record PathMove(
+        @Describe(value = "The pass, from 0.", example = "0", max = 1e6)
+        int pass,
+
+        @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "112.5")
+        double sphere,
+
+        @Describe(
+                value =
+                        "RAPID: without a cut; LINE: straight, with feed; TURN: one turn of the work; CIRCLE: once around"
+                                + " the upright axis, counter-clockwise from above.",
+                example = "\"RAPID\"")
+        Kind kind,
+
+        @Describe(
+                value = "X: along the rotary axis, or from the upright one.",
+                quantity = Quantity.LENGTH,
+                example = "0",
+                min = -1e18)
+        double x,
+
+        @Describe(value = "Z: height of the tip.", quantity = Quantity.LENGTH, example = "122.5", min = -1e18)
+        double z,
+
+        @Describe(
+                value = "A: angle of the rotary table after the move; always 0 on three axes.",
+                quantity = Quantity.ANGLE,
+                example = "0")
+        double a,
+
+        @Describe(value = "Time; 0 for rapid moves.", quantity = Quantity.MINUTES, example = "0")
+        double minutes) {
+
+    /** Kinds of move. */
+    public enum Kind {
+        /** Without a cut. */
+        RAPID,
+        /** Straight, with feed. */
+        LINE,
+        /** One turn of the work. */
+        TURN,
+        /** Once around the upright axis. */
+        CIRCLE
+    }
+}

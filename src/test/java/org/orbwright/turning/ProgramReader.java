@@ -1,0 +1,108 @@
+package org.orbwright.turning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A control that knows the few words of ISO 6983 that it needs, and refuses all others. */
+final class ProgramReader {
+    private static final Pattern WORD = Pattern.compile("([A-Z])(-?[0-9]+(?:\\.[0-9]+)?)");
+
+    /** A position of the tip after a move, in millimetres and degrees, and the move that led there. */
+    record Position(int motion, double x, double y, double z, double a, double minutes) {}
+
+    private final Map<Character, Double> now = new HashMap<>(Map.of('X', 0.0, 'Y', 0.0, 'Z', 0.0, 'A', 0.0));
+    private final List<Position> positions = new ArrayList<>();
+    private double unit = 1;
+    private boolean inverse;
+    private boolean spinning;
+    private boolean ended;
+
+    private ProgramReader() {}
+
+    /** Runs a program. */
+    static List<Position> run(String program) {
+        ProgramReader control = new ProgramReader();
+        String[] lines = program.split("\n", -1);
+        assertEquals("%", lines[0]);
+        for (String line : lines) {
+            assertTrue(line.length() <= 120, line);
+            if (line.startsWith("(")) {
+                assertTrue(line.matches("\\([^()%;]*\\)"), line);
+            } else if (!line.equals("%") && !line.isEmpty()) {
+                control.block(line);
+            }
+        }
+        assertTrue(control.ended && !control.spinning);
+        return control.positions;
+    }
+
+    private void block(String line) {
+        assertTrue(!ended, "nothing after the end");
+        Map<Character, Double> words = new HashMap<>();
+        List<Double> codes = new ArrayList<>();
+        for (String text : line.split(" ", -1)) {
+            Matcher word = WORD.matcher(text);
+            assertTrue(word.matches(), () -> "a word in " + line);
+            char letter = word.group(1).charAt(0);
+            double value = Double.parseDouble(word.group(2));
+            if (letter == 'G') {
+                codes.add(value);
+            } else {
+                words.put(letter, value);
+            }
+        }
+        int motion = -1;
+        for (double code : codes) {
+            switch (String.valueOf(code)) {
+                case "0.0", "1.0", "3.0" -> motion = (int) code;
+                case "20.0" -> unit = 25.4;
+                case "21.0" -> unit = 1;
+                case "93.0" -> inverse = true;
+                case "94.0" -> inverse = false;
+                case "17.0", "40.0", "49.0", "80.0", "90.0", "91.1" -> assertTrue(positions.isEmpty(), "start block");
+                default -> throw new AssertionError("G" + code + " in " + line);
+            }
+        }
+        if (words.containsKey('M')) {
+            switch (words.get('M').intValue()) {
+                case 3 -> spinning = words.get('S') > 0;
+                case 5 -> spinning = false;
+                case 30 -> ended = true;
+                default -> throw new AssertionError(line);
+            }
+        }
+        if (motion >= 0) {
+            move(motion, words, line);
+        }
+    }
+
+    private void move(int motion, Map<Character, Double> words, String line) {
+        assertTrue(spinning, line);
+        assertEquals(motion > 0, words.containsKey('F'), line);
+        double[] from = {now.get('X'), now.get('Y'), now.get('Z'), now.get('A')};
+        for (char axis : "XYZA".toCharArray()) {
+            if (words.containsKey(axis)) {
+                now.put(axis, words.get(axis) * (axis == 'A' ? 1 : unit));
+            }
+        }
+        double minutes = 0;
+        if (motion > 0) {
+            double length =
+                    Math.hypot(Math.hypot(now.get('X') - from[0], now.get('Y') - from[1]), now.get('Z') - from[2]);
+            if (motion == 3) {
+                assertEquals(0, length, 1e-9, "a full circle");
+                assertEquals(0, from[0] + words.get('I') * unit, 1e-9, "about the axis");
+                length = 2 * Math.PI * from[0];
+            }
+            minutes = inverse ? 1 / words.get('F') : length / (words.get('F') * unit);
+        }
+        positions.add(new Position(motion, now.get('X'), now.get('Y'), now.get('Z'), now.get('A'), minutes));
+    }
+}
