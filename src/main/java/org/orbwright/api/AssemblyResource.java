@@ -25,7 +25,7 @@ public class AssemblyResource {
                     + " to the solid: in each the seams with their lengths and areas, the glue, and the time against"
                     + " the glue's open time, shared out over more stages where it does not fit. Every panel with its"
                     + " number and its neighbours, and a flat layout in which panels are taped together without"
-                    + " overlap.")
+                    + " overlap, as far apart as a land holds their rims in the solid.")
     public AssemblyAnswer plan(AssemblyRequest request) {
         return SheetCalculator.assembly(request);
     }

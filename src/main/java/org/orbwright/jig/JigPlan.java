@@ -165,20 +165,24 @@ public record JigPlan(
             double land,
 
             @Describe(
-                    value = "From the panel's rim inwards to where the cut leaves the inner face.",
+                    value = "From the panel's rim inwards to where the cut leaves the inner face. With the land"
+                            + " against a fence above the blade it is also the distance, along the table, from the"
+                            + " fence's face to where the blade's outer side comes out of the table: the side away"
+                            + " from the fence, which saws the seam.",
                     quantity = Quantity.LENGTH,
                     example = "14.8328")
             double inset,
 
             @Describe(
                     value = "How far the tilted blade moves sideways over the panel's thickness: the inset without a"
-                            + " land.",
+                            + " land, and so the fence's distance from the blade in that setting.",
                     quantity = Quantity.LENGTH,
                     example = "17.305")
             double shiftOverThickness,
 
             @Describe(
-                    value = "How far the fence is moved out from the setting without a land, to leave the land.",
+                    value = "How far the fence is moved towards the blade from the setting without a land, to leave"
+                            + " the land: its distance falls from shiftOverThickness to the inset.",
                     quantity = Quantity.LENGTH,
                     example = "2.4721")
             double fenceShift,

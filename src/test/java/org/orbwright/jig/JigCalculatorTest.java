@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -17,9 +18,11 @@ import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
 import org.orbwright.jig.JigPlan.LegCut;
 import org.orbwright.jig.JigPlan.WoodFace;
+import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
+import org.orbwright.sphere.SphereSizing.FaceSizing;
 
 /** Set-ups against values worked out by hand, and against their own inverses on every solid. */
 class JigCalculatorTest {
@@ -83,6 +86,33 @@ class JigCalculatorTest {
                 () -> assertEquals(4 * 0.618034, bevel.fenceShift(), FOUR_DECIMALS),
                 () -> assertEquals(Math.hypot(24, 24 * 0.618034), bevel.seamWidth(), FOUR_DECIMALS),
                 () -> assertEquals(WoodFace.INNER, bevel.faceDown()));
+    }
+
+    /**
+     * The panel's section: x from the fence's face inwards, y up from the table, the inner face at y = 0. The land
+     * bears against the fence at x = 0. The seam's side of the blade comes out of the table at some x and leans over to
+     * the fence, which it meets at the height x / tan(tilt); what is left of the rim above that is the land.
+     */
+    @Test
+    @DisplayName("the fence moves towards the blade by fenceShift: 28 - 17.305 / tan 31.7175 = 0, 14.8328 leaves 4 mm")
+    void theFenceMovesTowardsTheBladeToLeaveALand() {
+        BevelCut bevel = lantern().bevel();
+        double tangent = Math.tan(bevel.tilt().angle());
+        double withoutLand = bevel.shiftOverThickness();
+        assertEquals(0, 28 - withoutLand / tangent, EXACT);
+        assertEquals(4, 28 - (withoutLand - bevel.fenceShift()) / tangent, EXACT);
+        assertEquals(bevel.inset(), withoutLand - bevel.fenceShift(), EXACT);
+        assertTrue(28 - (withoutLand + bevel.fenceShift()) / tangent < 0, "moved out, the cut passes the whole rim");
+        assertTrue(words(BevelCut.class, "fenceShift").contains("moved towards the blade"));
+        assertTrue(words(FaceSizing.class, "fenceShift").contains("moved towards the blade"));
+    }
+
+    private static String words(Class<? extends Record> type, String component) {
+        return Arrays.stream(type.getRecordComponents())
+                .filter(part -> part.getName().equals(component))
+                .map(part -> part.getAnnotation(Describe.class).value())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
