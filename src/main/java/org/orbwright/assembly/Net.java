@@ -10,10 +10,10 @@ import org.orbwright.quantity.Quantity;
         + " sheet over, then fold up. With a land, hinged panels lie a gap apart that the tape bridges. Coordinates"
         + " run to the right and upwards from the layout's lower left.")
 public record Net(
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "491.5425")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "498.9403")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "614.3422")
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "633.7649")
         double height,
 
         @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
@@ -52,10 +52,10 @@ public record Net(
     /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "185.0504")
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "191.5225")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "307.1711")
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "318.9854")
             double y) {}
 
     /** One edge of a panel in the layout. */

@@ -63,6 +63,18 @@ class AssemblyFindingsTest {
     }
 
     @Test
+    void aSphereThatBreaksThroughStopsTheGluingToo() {
+        List<Finding> found = SheetCalculator.assembly(
+                        Assemblies.request(Designs.of("cube").thickness(10), 100))
+                .findings();
+        assertEquals(
+                List.of(FindingCode.BREAK_THROUGH),
+                found.stream().map(Finding::code).toList());
+        assertEquals(Severity.STOP, found.get(0).severity());
+        assertEquals("/design/panel/thickness", found.get(0).field());
+    }
+
+    @Test
     void oddPanelsHaveNoHalvesAndGluingHasItsCautions() {
         AssemblyAnswer answer = SheetCalculator.assembly(Assemblies.request(Designs.of("dodecahedron"), 100));
         assertEquals(
@@ -74,7 +86,7 @@ class AssemblyFindingsTest {
                 answer.cautions().stream().map(Caution::step).toList());
         assertEquals(
                 List.of(),
-                SheetCalculator.assembly(Assemblies.request(Designs.of("cube"), 100))
+                SheetCalculator.assembly(Assemblies.request(Designs.of("cube").thickness(60), 100))
                         .findings());
     }
 }
