@@ -15,6 +15,9 @@ public record AssemblyPlan(
         @Describe("The spheres to be made. All panels of a sphere are from one set.")
         List<SphereSet> spheres,
 
+        @Describe("Before the first cut: strips to blanks, for each lamination and all copies.")
+        List<BlankGluing> blankGluings,
+
         @Describe("The first part of the work: segments to panels, for each face kind.")
         List<PanelGluing> panelGluings,
 
@@ -33,6 +36,7 @@ public record AssemblyPlan(
     /** Copies the lists. */
     public AssemblyPlan {
         spheres = List.copyOf(spheres);
+        blankGluings = List.copyOf(blankGluings);
         panelGluings = List.copyOf(panelGluings);
         panels = List.copyOf(panels);
         stages = List.copyOf(stages);
@@ -146,9 +150,9 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "What is glued: panels to the FIRST_CAP or the SECOND_CAP, the CLOSING seam between them,"
-                            + " or, where that does not fit into the open time but single panels do, the remaining"
-                            + " panels ONTO_FIRST_CAP. The same word again is the next part of a work that does not"
-                            + " fit into the open time.",
+                            + " or, where that does not fit into the open time and single panels close fewer seams at"
+                            + " once, the remaining panels ONTO_FIRST_CAP. The same word again is the next part of a"
+                            + " work that does not fit into the open time.",
                     example = "\"FIRST_CAP\"")
             SolidWork work,
 
@@ -211,20 +215,43 @@ public record AssemblyPlan(
             int seams,
 
             @Describe(
-                    value = "Length of all joints and seams of one sphere.",
+                    value = "Length of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.LENGTH,
                     example = "6178.8182")
             double glueLength,
 
             @Describe(
-                    value = "Area of all joints and seams of one sphere.",
+                    value = "Area of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.AREA,
                     example = "164374.208")
             double glueArea,
 
-            @Describe(value = "Glue for one sphere.", quantity = Quantity.GRAMS, example = "29.587")
+            @Describe(
+                    value = "Glue for one sphere, from segments to the solid.",
+                    quantity = Quantity.GRAMS,
+                    example = "29.587")
             double glueMass,
 
-            @Describe(value = "Glue for all copies.", quantity = Quantity.GRAMS, example = "59.175")
+            @Describe(
+                    value =
+                            "Area of the joints between the strips of all blanks, for all copies; left out where a blank"
+                                    + " is too short for one segment.",
+                    quantity = Quantity.AREA,
+                    example = "654080",
+                    optional = true)
+            Double blankArea,
+
+            @Describe(
+                    value = "Glue for the strips of all blanks, for all copies.",
+                    quantity = Quantity.GRAMS,
+                    example = "117.734",
+                    optional = true)
+            Double blankMass,
+
+            @Describe(
+                    value = "All the glue for all copies: that of the blanks, where it is known, and that of the"
+                            + " spheres.",
+                    quantity = Quantity.GRAMS,
+                    example = "176.909")
             double glueMassOfCopies) {}
 }

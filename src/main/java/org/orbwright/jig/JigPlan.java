@@ -128,7 +128,8 @@ public record JigPlan(
     /** What a ring of segments shows. */
     @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs. If"
             + " the last joint stays open, the tip angles are too small: turn the mitres further from square. If the last"
-            + " segment has no room, they are too large: turn them back towards square.")
+            + " segment has no room, they are too large: turn them back towards square. In a panel with an even number"
+            + " of segments, truing two halves takes out the sum of these errors, at the cost of some wood.")
     public record ClosingTest(
             @Describe(
                     value = "How many times the error of the mitre setting shows in the last joint: twice for each"

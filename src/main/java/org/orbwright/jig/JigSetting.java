@@ -140,7 +140,7 @@ public record JigSetting(
                 value = "How much closer these ends are where the setting is too large by the trial error; too small a"
                         + " setting moves them apart by nearly as much.",
                 quantity = Quantity.LENGTH,
-                example = "0.5135")
+                example = "0.5136")
         double trialPairChordChange) {
 
     /** How far a stack of gauge blocks may be off; in millimetres. Common practice, no source. */

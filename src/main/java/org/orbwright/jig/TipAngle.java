@@ -34,7 +34,7 @@ public record TipAngle(
         @Describe(
                 value = "How far the sine bar's angle falls short where the stack is too low by the stack error.",
                 quantity = Quantity.ANGLE,
-                example = "0.0186",
+                example = "0.0185",
                 max = 180)
         double stackErrorAngle,
 
@@ -51,7 +51,7 @@ public record TipAngle(
                 value = "How much further apart these ends are where the mitre settings of both legs are too large by"
                         + " the trial error; settings that are too small bring them together by nearly as much.",
                 quantity = Quantity.LENGTH,
-                example = "0.7048")
+                example = "0.7056")
         double chordChange) {
 
     /**
