@@ -5,10 +5,10 @@ import org.orbwright.design.BandSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The order in which segments are glued to panels, panels to two caps and the caps to the solid. */
-@Describe("The order in which segments are glued to panels, panels to two caps and the caps to the solid, and the"
-        + " flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from 0, seams as it"
-        + " lists its edges from 0, in pictures and inlays too.")
+/** The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the solid. */
+@Describe("The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the"
+        + " solid, and the flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from"
+        + " 0, seams as it lists its edges from 0, in pictures and inlays too.")
 public record AssemblyPlan(
         Glue glue,
 
@@ -115,7 +115,8 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Whether the seam between the caps lies in one plane, so that both can be trued on a flat"
-                            + " disc; otherwise it is a zigzag.",
+                            + " disc, which removes wood: the solid is lower along the axis by what is taken from both."
+                            + " Otherwise the seam is a zigzag.",
                     example = "false")
             boolean flat,
 
@@ -233,9 +234,8 @@ public record AssemblyPlan(
             double glueMass,
 
             @Describe(
-                    value =
-                            "Area of the joints between the strips of all blanks, for all copies; left out where a blank"
-                                    + " is too short for one segment.",
+                    value = "Area of the joints between the strips of all blanks, for all copies; left out where a"
+                            + " blank is too short for one segment.",
                     quantity = Quantity.AREA,
                     example = "654080",
                     optional = true)

@@ -104,11 +104,11 @@ public record JigPlan(
             JigSetting mitre,
 
             @Describe(
-                    value =
-                            "Which face of the wood is up for this cut. OUTER is the face that is turned to the sphere in"
-                                    + " this segment. With bands that run along the blank alternate segments are turned, and it"
-                                    + " is either face of the blank; with tilted bands it is the same face of every stick of"
-                                    + " a lamination, as the bands lean the other way on the other one.",
+                    value = "Which face of the wood is up for this cut. OUTER is the face that is turned to the sphere"
+                            + " in this segment. With bands that run along the blank alternate segments are"
+                            + " turned, and it is either face of the blank; with tilted bands it is the same"
+                            + " face of every stick of a lamination, as the bands lean the other way on the"
+                            + " other one.",
                     example = "\"OUTER\"")
             WoodFace faceUp,
 
@@ -127,9 +127,9 @@ public record JigPlan(
 
     /** What a ring of segments shows. */
     @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs. If"
-            + " the last joint stays open, the tip angles are too small: turn the mitres further from square. If the last"
-            + " segment has no room, they are too large: turn them back towards square. In a panel with an even number"
-            + " of segments, truing two halves takes out the sum of these errors, at the cost of some wood.")
+            + " the last joint stays open, the tip angles are too small: turn the mitres further from square. If the"
+            + " last segment has no room, they are too large: turn them back towards square. In a panel with an even"
+            + " number of segments, truing two halves takes out the sum of these errors, at the cost of some wood.")
     public record ClosingTest(
             @Describe(
                     value = "How many times the error of the mitre setting shows in the last joint: twice for each"
@@ -230,9 +230,8 @@ public record JigPlan(
             WoodFace faceToCarrier,
 
             @Describe(
-                    value =
-                            "From the carrier's face to where the blade comes out of the table, on the side of the blade"
-                                    + " that saws the seam: the land.",
+                    value = "From the carrier's face to where the blade comes out of the table, on the side of the"
+                            + " blade that saws the seam: the land.",
                     quantity = Quantity.LENGTH,
                     example = "4")
             double carrierToBlade,

@@ -85,9 +85,8 @@ public record JigSetting(
         double sineBarStackComplement,
 
         @Describe(
-                value =
-                        "How far the complement falls short, and the angle is too large, where the complement's stack is"
-                                + " too low by the stack error.",
+                value = "How far the complement falls short, and the angle is too large, where the complement's stack"
+                        + " is too low by the stack error.",
                 quantity = Quantity.ANGLE,
                 example = "0.0097",
                 max = 180)
@@ -153,10 +152,10 @@ public record JigSetting(
     /** What an angle is measured from. */
     @Describe(
             "A line that a setting is measured from. SQUARE_TO_BLADE: across the table, square to the blade and to the"
-                    + " mitre slot, as the gauge's fence lies for a square crosscut; start where the fence crosses it. BLADE:"
-                    + " along the table and the upright blade's plate, or the mitre slot, which is parallel to it. UPRIGHT: square"
-                    + " to the table, up from where the blade comes out. TABLE: along the table and square to the blade, from"
-                    + " where the blade comes out to the side that it leans to.")
+                    + " mitre slot, as the gauge's fence lies for a square crosscut; start where the fence crosses it."
+                    + " BLADE: along the table and the upright blade's plate, or the mitre slot, which is parallel to"
+                    + " it. UPRIGHT: square to the table, up from where the blade comes out. TABLE: along the table and"
+                    + " square to the blade, from where the blade comes out to the side that it leans to.")
     public enum SettingLine {
         /** Along the table, square to the blade. */
         SQUARE_TO_BLADE,

@@ -75,13 +75,14 @@ final class Cautions {
 
     private static final Caution STOP_MOVES = new Caution(
             CROSSCUTTING,
-            "The stop sits on the mitre gauge or the carrier and moves with the wood. Never use a rip fence, or anything"
-                    + " fixed to the table, as the stop: the piece would be trapped between it and the blade.");
+            "The stop sits on the mitre gauge or the carrier and moves with the wood. Never use a rip fence, or"
+                    + " anything fixed to the table, as the stop: the piece would be trapped between it and the"
+                    + " blade.");
 
     private static final Caution OFFCUT_WEDGE = new Caution(
             BEVELLING,
-            "The bevel cut frees a wedge under the panel, between the blade and the fence. The fence's lower edge has to"
-                    + " be above the highest tooth and still bear on the land, with open room below it for the wedge"
+            "The bevel cut frees a wedge under the panel, between the blade and the fence. The fence's lower edge has"
+                    + " to be above the highest tooth and still bear on the land, with open room below it for the wedge"
                     + " and the kerf, so that nothing holds the wedge against the blade. Stop the saw and wait until"
                     + " the blade stands still before the wedge is cleared. This lessens one hazard; it does not make"
                     + " the cut safe.");
