@@ -21,11 +21,11 @@ public class AssemblyResource {
     @Operation(
             operationId = "planAssembly",
             summary = "The order of gluing, with glue and open time, and the panels laid flat",
-            description = "Stages from segments to panels, from panels to two caps of equal number and from the caps"
-                    + " to the solid: in each the seams with their lengths and areas, the glue, and the time against"
-                    + " the glue's open time, shared out over more stages where it does not fit. Every panel with its"
-                    + " number and its neighbours, and a flat layout in which panels are taped together without"
-                    + " overlap.")
+            description = "Stages from strips to blanks, from segments to panels, from panels to two caps of equal"
+                    + " number and from the caps to the solid: in each the seams with their lengths and areas, the"
+                    + " glue, and the time against the glue's open time, shared out over more stages where it does not"
+                    + " fit. Every panel with its number and its neighbours, and a flat layout in which panels are"
+                    + " taped together without overlap, as far apart as a land holds their rims in the solid.")
     public AssemblyAnswer plan(AssemblyRequest request) {
         return SheetCalculator.assembly(request);
     }

@@ -186,8 +186,9 @@ public class DrawingsResource {
             operationId = "drawNet",
             summary = "The panels laid flat",
             description = "The outer faces of all panels of one sphere at true size, laid flat as they are taped"
-                    + " together: numbers, bands, hinges, and at every free edge the number of the panel that it is"
-                    + " glued to.")
+                    + " together on the outer faces: numbers on discs, bands, hinges with the gap that a land asks"
+                    + " for, and at every free edge the number of the panel that it is glued to. The panels fold away"
+                    + " from the tape: turn the taped sheet over, then fold up.")
     public Response net(
             DesignRequest design,
             @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,

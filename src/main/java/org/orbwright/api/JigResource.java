@@ -22,9 +22,10 @@ public class JigResource {
             operationId = "planJig",
             summary = "Set-ups of the saw, and how each is proved",
             description = "Per face kind and kind of segment: mitre gauge, stop and the face that is up; the bevel's"
-                    + " tilt, blade height, inset and fence shift with the land; for each angle the stack under a"
-                    + " sine bar, the rise over a run and what a trial cut shows; and the closing test of a whole"
-                    + " panel. These numbers say what fits, not what is safe.")
+                    + " tilt, blade height, inset and fence shift with the land, and the same cut with the panel"
+                    + " upright where the tilt is steep; for each angle the lines it is measured from, the stack under"
+                    + " a sine bar, the rise over a run and what a trial cut shows; the tip angle of each segment; and"
+                    + " the closing test of a whole panel. These numbers say what fits, not what is safe.")
     public JigAnswer plan(JigRequest request) {
         return SheetCalculator.jig(request);
     }

@@ -13,6 +13,7 @@ import org.orbwright.assembly.AssemblyPlan.SphereSet;
 import org.orbwright.assembly.PanelGluing.PanelJoint;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.segment.YieldCalculator;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
@@ -46,15 +47,19 @@ public final class AssemblyCalculator {
         List<PanelGluing> gluings = design.facePanels().stream()
                 .map(panel -> PanelStages.of(design, panel, glue))
                 .toList();
+        List<BlankGluing> blanks = YieldCalculator.calculate(design).laminations().stream()
+                .map(lamination -> BlankGluing.of(lamination, glue))
+                .toList();
         List<SolidStage> stages = SolidStages.of(design, glue, caps, neighbourhood);
         return new AssemblyPlan(
                 glue,
                 spheres(),
+                blanks,
                 gluings,
                 panels(),
                 new CapSeam(caps.through(), caps.number(), caps.flat(), caps.loop()),
                 stages,
-                totals(gluings, stages),
+                totals(blanks, gluings, stages),
                 NetCalculator.calculate(design));
     }
 
@@ -86,7 +91,7 @@ public final class AssemblyCalculator {
         return panels;
     }
 
-    private GlueTotals totals(List<PanelGluing> gluings, List<SolidStage> stages) {
+    private GlueTotals totals(List<BlankGluing> blanks, List<PanelGluing> gluings, List<SolidStage> stages) {
         int joints = gluings.stream()
                 .mapToInt(panel -> panel.perSphere() * panel.joints().size())
                 .sum();
@@ -96,8 +101,18 @@ public final class AssemblyCalculator {
                         .sum();
         double area = inPanels(gluings, PanelJoint::area)
                 + stages.stream().mapToDouble(stage -> stage.glue().glueArea()).sum();
+        boolean known = blanks.stream().allMatch(blank -> blank.glueArea() != null);
+        double blankArea =
+                known ? blanks.stream().mapToDouble(BlankGluing::glueArea).sum() : 0;
         return new GlueTotals(
-                joints, solid.edges().size(), length, area, glue.mass(area), glue.mass(area) * design.copies());
+                joints,
+                solid.edges().size(),
+                length,
+                area,
+                glue.mass(area),
+                known ? blankArea : null,
+                known ? glue.mass(blankArea) : null,
+                glue.mass(blankArea + area * design.copies()));
     }
 
     private static double inPanels(List<PanelGluing> gluings, ToDoubleFunction<PanelJoint> size) {

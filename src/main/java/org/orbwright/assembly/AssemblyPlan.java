@@ -5,15 +5,18 @@ import org.orbwright.design.BandSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The order in which segments are glued to panels, panels to two caps and the caps to the solid. */
-@Describe("The order in which segments are glued to panels, panels to two caps and the caps to the solid, and the"
-        + " flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from 0, seams as it"
-        + " lists its edges from 0, in pictures and inlays too.")
+/** The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the solid. */
+@Describe("The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the"
+        + " solid, and the flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from"
+        + " 0, seams as it lists its edges from 0, in pictures and inlays too.")
 public record AssemblyPlan(
         Glue glue,
 
         @Describe("The spheres to be made. All panels of a sphere are from one set.")
         List<SphereSet> spheres,
+
+        @Describe("Before the first cut: strips to blanks, for each lamination and all copies.")
+        List<BlankGluing> blankGluings,
 
         @Describe("The first part of the work: segments to panels, for each face kind.")
         List<PanelGluing> panelGluings,
@@ -33,6 +36,7 @@ public record AssemblyPlan(
     /** Copies the lists. */
     public AssemblyPlan {
         spheres = List.copyOf(spheres);
+        blankGluings = List.copyOf(blankGluings);
         panelGluings = List.copyOf(panelGluings);
         panels = List.copyOf(panels);
         stages = List.copyOf(stages);
@@ -111,7 +115,8 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Whether the seam between the caps lies in one plane, so that both can be trued on a flat"
-                            + " disc; otherwise it is a zigzag.",
+                            + " disc, which removes wood: the solid is lower along the axis by what is taken from both."
+                            + " Otherwise the seam is a zigzag.",
                     example = "false")
             boolean flat,
 
@@ -146,9 +151,9 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "What is glued: panels to the FIRST_CAP or the SECOND_CAP, the CLOSING seam between them,"
-                            + " or, where that does not fit into the open time but single panels do, the remaining"
-                            + " panels ONTO_FIRST_CAP. The same word again is the next part of a work that does not"
-                            + " fit into the open time.",
+                            + " or, where that does not fit into the open time and single panels close fewer seams at"
+                            + " once, the remaining panels ONTO_FIRST_CAP. The same word again is the next part of a"
+                            + " work that does not fit into the open time.",
                     example = "\"FIRST_CAP\"")
             SolidWork work,
 
@@ -211,20 +216,42 @@ public record AssemblyPlan(
             int seams,
 
             @Describe(
-                    value = "Length of all joints and seams of one sphere.",
+                    value = "Length of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.LENGTH,
                     example = "6178.8182")
             double glueLength,
 
             @Describe(
-                    value = "Area of all joints and seams of one sphere.",
+                    value = "Area of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.AREA,
                     example = "164374.208")
             double glueArea,
 
-            @Describe(value = "Glue for one sphere.", quantity = Quantity.GRAMS, example = "29.587")
+            @Describe(
+                    value = "Glue for one sphere, from segments to the solid.",
+                    quantity = Quantity.GRAMS,
+                    example = "29.587")
             double glueMass,
 
-            @Describe(value = "Glue for all copies.", quantity = Quantity.GRAMS, example = "59.175")
+            @Describe(
+                    value = "Area of the joints between the strips of all blanks, for all copies; left out where a"
+                            + " blank is too short for one segment.",
+                    quantity = Quantity.AREA,
+                    example = "654080",
+                    optional = true)
+            Double blankArea,
+
+            @Describe(
+                    value = "Glue for the strips of all blanks, for all copies.",
+                    quantity = Quantity.GRAMS,
+                    example = "117.734",
+                    optional = true)
+            Double blankMass,
+
+            @Describe(
+                    value = "All the glue for all copies: that of the blanks, where it is known, and that of the"
+                            + " spheres.",
+                    quantity = Quantity.GRAMS,
+                    example = "176.909")
             double glueMassOfCopies) {}
 }

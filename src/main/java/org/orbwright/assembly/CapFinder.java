@@ -13,8 +13,8 @@ import org.orbwright.solid.Solid;
 /**
  * Parts a solid into two caps with the same number of panels; all solids of the catalogue have an even one. Of all axes
  * through a face, a corner or the middle of an edge the best is the one along which no seams between the caps slide,
- * then the one with the fewest seams between them, then with the shortest; between equal ones a face of the largest
- * kind is preferred, then any face, a corner and an edge.
+ * then the one with the fewest seams between them, then with the shortest; between equal ones the axis square to a seam
+ * that lies in one plane is preferred, then a face of the largest kind, any face, a corner and an edge.
  */
 final class CapFinder {
     /** A seam between caps that is shorter by less than this is no shorter, at unit edge. */
@@ -123,6 +123,9 @@ final class CapFinder {
         if (seams != best.between().size()) {
             return seams < best.between().size();
         }
-        return caps.length() < best.length() - SAME_LENGTH;
+        if (Math.abs(caps.length() - best.length()) > SAME_LENGTH) {
+            return caps.length() < best.length();
+        }
+        return caps.squareToAxis() && !best.squareToAxis();
     }
 }

@@ -78,10 +78,22 @@ record Caps(Solid solid, AxisThrough through, int number, Heights heights, List<
 
     /** Whether the seam between the caps lies in one plane, which then runs through the centre as all seams do. */
     boolean flat() {
-        List<Edge> loop = between();
-        Vector3D normal =
-                corner(loop.get(0).from()).cross(corner(loop.get(0).to())).normalize();
-        return loop.stream()
+        return liesSquareTo(normal());
+    }
+
+    /** Whether the seam lies in the plane square to the axis, so that it closes all over at once. */
+    boolean squareToAxis() {
+        return liesSquareTo(heights.axis());
+    }
+
+    /** Square to the plane through the centre and one of the seams between the caps. */
+    private Vector3D normal() {
+        Edge edge = between().get(0);
+        return corner(edge.from()).cross(corner(edge.to())).normalize();
+    }
+
+    private boolean liesSquareTo(Vector3D normal) {
+        return between().stream()
                 .allMatch(edge -> Math.abs(normal.dot(corner(edge.from()))) < FLAT
                         && Math.abs(normal.dot(corner(edge.to()))) < FLAT);
     }

@@ -37,10 +37,18 @@ record FlatFace(List<Vector2D> corners) {
         return corners.get(place % corners.size());
     }
 
-    /** This face moved so that one of its edges lies on an edge of another face, the two side by side. */
-    FlatFace hungOn(FlatFace other, int othersPlace, int place) {
-        Vector2D target = other.corner(othersPlace + 1);
-        Vector2D wanted = other.corner(othersPlace).subtract(target).normalize();
+    /**
+     * This face moved so that one of its edges lies beside an edge of another face.
+     *
+     * @param other the other face
+     * @param othersPlace its edge
+     * @param place this face's edge
+     * @param gap distance of the two edges; where it is 0 they lie on each other
+     */
+    FlatFace hungOn(FlatFace other, int othersPlace, int place, double gap) {
+        Vector2D end = other.corner(othersPlace + 1);
+        Vector2D wanted = other.corner(othersPlace).subtract(end).normalize();
+        Vector2D target = end.add(Vector2D.of(-wanted.getY(), wanted.getX()).multiply(gap));
         Vector2D present = corner(place + 1).subtract(corner(place)).normalize();
         double cos = present.dot(wanted);
         double sin = present.signedArea(wanted);

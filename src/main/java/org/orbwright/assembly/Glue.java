@@ -11,7 +11,8 @@ public record Glue(
         double spread,
 
         @Describe(
-                value = "Time from the first glue of a stage until its last joint has to be closed.",
+                value = "Time from the first glue of a stage until its last joint has to be closed, to a thousandth of"
+                        + " a minute.",
                 quantity = Quantity.MINUTES,
                 example = "8")
         double openTime,
@@ -30,12 +31,14 @@ public record Glue(
     private static final double USUAL_PACE = 3;
 
     private static final double KILOGRAMS_PER_SQUARE_MILLIMETRE = 1e-9;
+    /** The open time counts to a thousandth of a minute, as it is answered. */
+    private static final double PER_MINUTE = 1000;
     /** A product that is a whole number but for its last bits is that number: 2.9 minutes at 10 a minute are 29. */
     private static final double EXACT = 1e-9;
 
     static Glue of(GlueRequest request) {
         GlueRequest asked = request == null ? new GlueRequest(null, null, null) : request;
-        double openTime = otherwise(asked.openTime(), USUAL_OPEN_TIME);
+        double openTime = Math.rint(otherwise(asked.openTime(), USUAL_OPEN_TIME) * PER_MINUTE) / PER_MINUTE;
         double pace = otherwise(asked.seamsPerMinute(), USUAL_PACE);
         int most = (int) Math.floor(openTime * pace * (1 + EXACT));
         return new Glue(otherwise(asked.spread(), USUAL_SPREAD), openTime, pace, most);
@@ -51,7 +54,7 @@ public record Glue(
     }
 
     /** Minutes for so many seams. */
-    double time(int seams) {
+    public double time(int seams) {
         return seams / seamsPerMinute;
     }
 }

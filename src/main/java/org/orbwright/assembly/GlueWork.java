@@ -6,19 +6,19 @@ import org.orbwright.quantity.Quantity;
 /** The glue and the time that one stage takes. */
 @Describe("The glue and the time that one stage takes.")
 public record GlueWork(
-        @Describe(value = "Seams, or joints of a panel, that are glued.", example = "5", max = 1000)
+        @Describe(value = "Seams, or joints of a blank or a panel, that are glued.", example = "4", max = 1000)
         int seams,
 
-        @Describe(value = "Their length together.", quantity = Quantity.LENGTH, example = "324.2891")
+        @Describe(value = "Their length together.", quantity = Quantity.LENGTH, example = "2336")
         double glueLength,
 
-        @Describe(value = "Area of the faces that meet there.", quantity = Quantity.AREA, example = "9080.096")
+        @Describe(value = "Area of the faces that meet there.", quantity = Quantity.AREA, example = "65408")
         double glueArea,
 
-        @Describe(value = "Glue for it.", quantity = Quantity.GRAMS, example = "1.634")
+        @Describe(value = "Glue for it.", quantity = Quantity.GRAMS, example = "11.773")
         double glueMass,
 
-        @Describe(value = "Time to spread the glue and close them.", quantity = Quantity.MINUTES, example = "2")
+        @Describe(value = "Time to spread the glue and close them.", quantity = Quantity.MINUTES, example = "1.6")
         double time,
 
         @Describe(value = "Whether that fits into the open time.", example = "true")

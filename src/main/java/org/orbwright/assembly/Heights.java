@@ -18,10 +18,11 @@ final class Heights {
     /** Heights of a solid at unit edge that are equal agree to 1e-14; different ones differ by more than 1e-3. */
     private static final double STEP = 1e-6;
 
+    private final Vector3D up;
     private final double[] heights;
 
     Heights(Solid solid, Vector3D axis) {
-        Vector3D up = axis.normalize();
+        up = axis.normalize();
         heights = solid.faces().stream()
                 .mapToDouble(face -> Math.rint(pole(solid, face).dot(up) / STEP))
                 .toArray();
@@ -30,6 +31,11 @@ final class Heights {
     private static Vector3D pole(Solid solid, Face face) {
         Vector3D normal = solid.normal(face);
         return normal.multiply(1 / normal.dot(solid.corner(face, 0)));
+    }
+
+    /** Direction of the axis, one long. */
+    Vector3D axis() {
+        return up;
     }
 
     /** Height of a panel, in steps: equal heights are the same number. */

@@ -6,12 +6,14 @@ import org.orbwright.quantity.Quantity;
 
 /** The outer faces of all panels laid flat beside each other, joined along hinges, so that none overlaps another. */
 @Describe("The outer faces of all panels laid flat at true size, seen from outside, joined along hinges of tape so that"
-        + " none overlaps another. Coordinates run to the right and upwards from the layout's lower left.")
+        + " none overlaps another. The tape is on the outer faces and the panels fold away from it: turn the taped"
+        + " sheet over, then fold up. With a land, hinged panels lie a gap apart that the tape bridges. Coordinates"
+        + " run to the right and upwards from the layout's lower left.")
 public record Net(
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "484.4682")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "498.9403")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "614.3422")
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "633.7649")
         double height,
 
         @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
@@ -50,10 +52,10 @@ public record Net(
     /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "185.0504")
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "191.5225")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "307.1711")
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "318.9854")
             double y) {}
 
     /** One edge of a panel in the layout. */
@@ -70,7 +72,7 @@ public record Net(
 
             @Describe(
                     value = "Whether the partner hangs on this edge in the layout; a free edge is glued to its partner"
-                            + " when the layout is folded up.",
+                            + " when the layout has been turned over and is folded up.",
                     example = "true")
             boolean hinge) {}
 
@@ -87,9 +89,18 @@ public record Net(
             int neighbour,
 
             @Describe(
-                    value = "How far the neighbour is folded up: 180 degrees less the dihedral angle.",
+                    value = "How far the neighbour is folded away from the tape on the outer faces: 180 degrees less"
+                            + " the dihedral angle.",
                     quantity = Quantity.ANGLE,
                     example = "63.4349",
                     max = 180)
-            double fold) {}
+            double fold,
+
+            @Describe(
+                    value = "How far apart the rims of the two panels lie, side by side: as far as the outer rims stand"
+                            + " apart in the closed solid, twice the land times the sine of half the fold. Tape that"
+                            + " lies flat across the gap is then as long as it has to be; 0 without a land.",
+                    quantity = Quantity.LENGTH,
+                    example = "4.2058")
+            double gap) {}
 }

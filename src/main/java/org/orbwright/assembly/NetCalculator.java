@@ -16,8 +16,9 @@ import org.orbwright.solid.Solid;
 
 /**
  * Lays the outer faces of a design's panels flat. A land is square to the face, so that the outer faces are as large as
- * the solid's faces at the joint distance. The layout spreads around the first face of the largest kind around which
- * faces do not overlap; every solid of the catalogue has one.
+ * the solid's faces at the joint distance, but moved outwards by the land: in the closed solid the outer rims of two
+ * neighbours stand twice the land times the sine of half the fold apart. Hinged panels lie that far apart. The layout
+ * spreads around the first face of the largest kind around which faces do not overlap.
  */
 public final class NetCalculator {
     private final Design design;
@@ -47,7 +48,7 @@ public final class NetCalculator {
                 .filter(face -> solid.faces().get(face).kind().equals(largest))
                 .toArray();
         for (int root : roots) {
-            Unfolding tried = Unfolding.around(solid, neighbourhood, root);
+            Unfolding tried = Unfolding.around(solid, neighbourhood, root, design.land() / design.edge());
             if (tried != null) {
                 return tried;
             }
@@ -91,10 +92,7 @@ public final class NetCalculator {
         return new NetPanel(number, corners, edges);
     }
 
-    /** What the normals of the two faces turn by is 180 degrees less the dihedral angle. */
     private Hinge hinge(HingedFace hinge) {
-        double fold = solid.normal(solid.faces().get(hinge.panel()))
-                .angle(solid.normal(solid.faces().get(hinge.neighbour())));
-        return new Hinge(hinge.seam(), hinge.panel(), hinge.neighbour(), fold);
+        return new Hinge(hinge.seam(), hinge.panel(), hinge.neighbour(), hinge.fold(), hinge.gap() * design.edge());
     }
 }

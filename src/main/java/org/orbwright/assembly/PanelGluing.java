@@ -15,7 +15,9 @@ public record PanelGluing(
 
         @Describe(
                 value = "Whether a panel is made in two halves, whose straight joint is trued before it is glued. Only"
-                        + " a panel with an even number of segments has one, running straight through the tips.",
+                        + " a panel with an even number of segments has one, running straight through the tips. Truing"
+                        + " takes out the sum of the errors of the tip angles, but it removes wood: the panel is"
+                        + " smaller across that joint by what is taken from both halves.",
                 example = "false")
         boolean inHalves,
 

@@ -10,7 +10,8 @@ import org.orbwright.design.Design;
 
 /**
  * Glues panels to two caps and the caps to the solid. All seams between two caps close at once; where they do not fit
- * into the open time but single panels do, the second cap's panels are added to the first one by one instead.
+ * into the open time, and the second cap's panels added to the first one by one close fewer seams at once, that order
+ * is taken instead.
  */
 final class SolidStages {
     private final Neighbourhood neighbourhood;
@@ -41,16 +42,18 @@ final class SolidStages {
             there[panel] = caps.first().get(panel);
         }
         List<Step> onto = new CapGrowth(neighbourhood, there).add(this::inSecond, caps.heights()::of);
-        int largest = onto.stream().mapToInt(step -> step.seams().size()).max().orElse(0);
-        if (loop.size() > glue.mostSeams() && largest <= glue.mostSeams()) {
+        List<Step> second = new CapGrowth(neighbourhood, new boolean[count])
+                .add(this::inSecond, panel -> -caps.heights().of(panel));
+        if (loop.size() > glue.mostSeams() && largest(onto) < Math.max(loop.size(), largest(second))) {
             stages(SolidWork.ONTO_FIRST_CAP, onto);
             return;
         }
-        CapGrowth second = new CapGrowth(neighbourhood, new boolean[count]);
-        stages(
-                SolidWork.SECOND_CAP,
-                second.add(this::inSecond, panel -> -caps.heights().of(panel)));
+        stages(SolidWork.SECOND_CAP, second);
         stage(SolidWork.CLOSING, List.of(), loop.stream().map(this::closing).toList());
+    }
+
+    private static int largest(List<Step> steps) {
+        return steps.stream().mapToInt(step -> step.seams().size()).max().orElse(0);
     }
 
     private boolean inSecond(int panel) {

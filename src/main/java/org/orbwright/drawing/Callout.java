@@ -3,7 +3,9 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Ink;
 import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Paper;
@@ -15,6 +17,9 @@ final class Callout {
     /** Letters are as high above their base line as this share of their size. */
     private static final double RISE = 0.36;
 
+    /** The ink of a disc, as a share of its radius. */
+    private static final double INK_OF_DISC = 0.93;
+
     private static final double LINE_SPACING = 1.35;
 
     private Callout() {}
@@ -25,6 +30,15 @@ final class Callout {
         return List.of(
                 new Paper(new PathData().circle(x, y, radius), 1, Pen.THIN),
                 new Label(x, y + RISE * size, size, Anchor.MIDDLE, text));
+    }
+
+    /** A number in white on a disc of ink with a light rim, which no number in plain ink is taken for. */
+    static List<Mark> disc(double x, double y, double radius, String text) {
+        double size = radius * (text.length() > 2 ? 0.8 : LETTERS_PER_BALLOON);
+        return List.of(
+                new Paper(new PathData().circle(x, y, radius), 1, Pen.NONE),
+                new Ink(new PathData().circle(x, y, INK_OF_DISC * radius)),
+                new Label(x, y + RISE * size, size, Anchor.MIDDLE, text, Letters.REVERSED));
     }
 
     /** A line that ends in a dot at what it points to. */

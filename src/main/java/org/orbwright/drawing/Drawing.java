@@ -22,7 +22,7 @@ public record Drawing(
     }
 
     /** Something that is drawn. */
-    public sealed interface Mark permits Area, Paper, Line, Label {}
+    public sealed interface Mark permits Area, Paper, Ink, Line, Label {}
 
     /**
      * An area of one wood.
@@ -43,6 +43,13 @@ public record Drawing(
     public record Paper(PathData path, double opacity, Pen pen) implements Mark {}
 
     /**
+     * An area of ink, for white letters.
+     *
+     * @param path its closed outline
+     */
+    public record Ink(PathData path) implements Mark {}
+
+    /**
      * A line, open or closed, without a filling.
      *
      * @param path its course
@@ -58,8 +65,25 @@ public record Drawing(
      * @param size height of the letters
      * @param anchor which part of it lies at x
      * @param text the text
+     * @param letters how the letters are drawn
      */
-    public record Label(double x, double y, double size, Anchor anchor, String text) implements Mark {}
+    public record Label(double x, double y, double size, Anchor anchor, String text, Letters letters) implements Mark {
+
+        /** A line of plain text. */
+        public Label(double x, double y, double size, Anchor anchor, String text) {
+            this(x, y, size, anchor, text, Letters.PLAIN);
+        }
+    }
+
+    /** How letters are drawn. */
+    public enum Letters {
+        /** In ink. */
+        PLAIN,
+        /** In ink with a light rim, to be read on every wood. */
+        CASED,
+        /** Bold and light, on ink. */
+        REVERSED
+    }
 
     /** Which part of a label lies at its x. */
     public enum Anchor {

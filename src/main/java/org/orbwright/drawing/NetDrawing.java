@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.orbwright.assembly.Net;
+import org.orbwright.assembly.Net.Hinge;
+import org.orbwright.assembly.Net.NetCorner;
 import org.orbwright.assembly.Net.NetEdge;
 import org.orbwright.assembly.Net.NetPanel;
 import org.orbwright.assembly.NetCalculator;
@@ -12,16 +14,17 @@ import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
 /**
  * The panels of a sphere laid flat at true size and seen from outside, as they are taped together: with their bands,
- * their numbers, the hinges between them, and at every free edge the number of the panel that it is glued to.
+ * their numbers, the hinges between them, and at every free edge the number of the panel that it is glued to. A panel's
+ * own number is white on a disc, those of partners are plain.
  */
 public final class NetDrawing {
     /** Margin at each side, as a share of the sheet's width. */
@@ -74,6 +77,7 @@ public final class NetDrawing {
 
     private Drawing drawing() {
         net.panels().forEach(this::panel);
+        net.hinges().forEach(this::hinge);
         String name = "Panels of the " + design.solid().name() + ", laid flat";
         List<Mark> marks = new ArrayList<>();
         marks.add(Callout.heading(name, width, letters));
@@ -112,27 +116,41 @@ public final class NetDrawing {
             if (!edge.hinge()) {
                 line(free, List.of(place.left(), place.right()));
                 partner(place, edge.partner());
-            } else if (isUpper(edge, panel)) {
-                line(hinges, List.of(place.left(), place.right()));
             }
         }
         double room = NUMBER_PER_BASE * places.get(0).frame().piece().base();
         Point centre = places.get(0).centre();
-        numbers.addAll(Callout.balloon(
+        numbers.addAll(Callout.disc(
                 centre.x(), centre.y(), Math.min(room, LARGEST_NUMBER * letters), String.valueOf(panel.panel())));
     }
 
-    /** Each hinge is drawn once, with one of its two panels: dashes drawn twice would fill their gaps. */
-    private static boolean isUpper(NetEdge edge, NetPanel panel) {
-        return panel.panel() < edge.partner();
+    /** Each hinge is drawn once, midway between the rims of its two panels. */
+    private void hinge(Hinge hinge) {
+        List<Point> one = rim(hinge.panel(), hinge.seam());
+        List<Point> other = rim(hinge.neighbour(), hinge.seam());
+        line(hinges, List.of(midway(one.get(0), other.get(1)), midway(one.get(1), other.get(0))));
+    }
+
+    private List<Point> rim(int number, int seam) {
+        NetPanel panel = net.panels().get(number);
+        int place = panel.edges().stream().map(NetEdge::seam).toList().indexOf(seam);
+        return List.of(
+                onSheet(panel.corners().get(place)),
+                onSheet(panel.corners().get((place + 1) % panel.corners().size())));
+    }
+
+    private static Point midway(Point one, Point other) {
+        return new Point((one.x() + other.x()) / 2, (one.y() + other.y()) / 2);
+    }
+
+    private Point onSheet(NetCorner corner) {
+        return new Point(left + corner.x(), bottom - corner.y());
     }
 
     private List<SegmentPlace> places(NetPanel panel) {
         List<SegmentFrame> frames =
                 SegmentFrame.of(design, design.solid().faces().get(panel.panel()));
-        List<Point> corners = panel.corners().stream()
-                .map(corner -> new Point(left + corner.x(), bottom - corner.y()))
-                .toList();
+        List<Point> corners = panel.corners().stream().map(this::onSheet).toList();
         List<SegmentPlace> places = new ArrayList<>();
         for (int i = 0; i < frames.size(); i++) {
             places.add(new SegmentPlace(frames.get(i), corners.get(i), corners.get((i + 1) % corners.size())));
@@ -148,8 +166,7 @@ public final class NetDrawing {
         double radius = Math.min(room, 0.65 * letters);
         Point at = place.at(new Point(base - 1.25 * radius, 0));
         double size = radius * (text.length() > 2 ? 0.95 : 1.25);
-        numbers.add(new Paper(new PathData().circle(at.x(), at.y(), radius), 1, Pen.NONE));
-        numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text));
+        numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text, Letters.CASED));
     }
 
     private static void line(PathData path, List<Point> points) {
@@ -164,8 +181,24 @@ public final class NetDrawing {
 
     private String caption() {
         return "Outer faces up, " + design.say(net.width()) + " by " + design.say(net.height())
-                + ". Dashed: hinges of tape. In circles: the panels' numbers. At a free edge: the number of the panel"
-                + " that it is glued to.";
+                + ". Dashed: hinges of tape on the outer faces, from which the panels fold away: turn the taped sheet"
+                + " over, then fold up. " + gaps()
+                + "White on a disc: the panels' numbers. Without a disc, at a free edge: the number of the panel that"
+                + " it is glued to.";
+    }
+
+    /** The gaps that a land asks for; nothing without a land. */
+    private String gaps() {
+        if (design.land() == 0) {
+            return "";
+        }
+        double least = net.hinges().stream().mapToDouble(Hinge::gap).min().orElseThrow();
+        double most = net.hinges().stream().mapToDouble(Hinge::gap).max().orElseThrow();
+        String apart = design.say(least).equals(design.say(most))
+                ? design.say(least)
+                : design.say(least) + " to " + design.say(most);
+        return "Hinged panels lie " + apart + " apart, as far as the land of " + design.say(design.land())
+                + " holds their outer rims apart in the solid; the tape bridges the gap. ";
     }
 
     private String description() {

@@ -6,6 +6,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Ink;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -23,6 +24,8 @@ public final class SvgWriter {
     private static final int REPLACEMENT = 0xfffd;
     /** Pens, as a share of the sheet, so that small and large drawings look alike. */
     private static final double THIN_PER_SHEET = 0.001;
+    /** Width of the stroke that leaves a light rim around letters, as a share of their size. */
+    private static final double RIM_PER_LETTER = 0.35;
 
     private final Drawing drawing;
     private final XMLStreamWriter xml;
@@ -101,6 +104,9 @@ public final class SvgWriter {
             attributes("d", paper.path().toString(), "fill", PAPER, "fill-rule", "evenodd");
             attributes("fill-opacity", PathData.number(paper.opacity()));
             pen(paper.pen());
+        } else if (mark instanceof Ink ink) {
+            xml.writeEmptyElement("path");
+            attributes("d", ink.path().toString(), "fill", INK);
         } else if (mark instanceof Line line) {
             line(line);
         } else if (mark instanceof Label label) {
@@ -152,9 +158,22 @@ public final class SvgWriter {
     }
 
     private void label(Label label) throws XMLStreamException {
+        switch (label.letters()) {
+            case PLAIN -> letters(label, "fill", INK);
+            case REVERSED -> letters(label, "fill", PAPER, "font-weight", "bold");
+            case CASED -> {
+                String rim = PathData.number(RIM_PER_LETTER * label.size());
+                letters(label, "fill", PAPER, "stroke", PAPER, "stroke-width", rim, "stroke-linejoin", "round");
+                letters(label, "fill", INK);
+            }
+        }
+    }
+
+    private void letters(Label label, String... style) throws XMLStreamException {
         xml.writeStartElement("text");
         attributes("x", PathData.number(label.x()), "y", PathData.number(label.y()));
-        attributes("font-size", PathData.number(label.size()), "font-family", "sans-serif", "fill", INK);
+        attributes("font-size", PathData.number(label.size()), "font-family", "sans-serif");
+        attributes(style);
         if (label.anchor() != Anchor.START) {
             attributes("text-anchor", label.anchor() == Anchor.MIDDLE ? "middle" : "end");
         }

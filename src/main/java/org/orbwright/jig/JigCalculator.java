@@ -9,7 +9,9 @@ import org.orbwright.jig.JigPlan.ClosingTest;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
 import org.orbwright.jig.JigPlan.LegCut;
+import org.orbwright.jig.JigPlan.UprightCut;
 import org.orbwright.jig.JigPlan.WoodFace;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles.FaceAngles;
 import org.orbwright.segment.SawAngles.SegmentAngles;
@@ -17,10 +19,19 @@ import org.orbwright.solid.SegmentKind;
 
 /** Sets up the saw for the segments and the panels of a design. */
 public final class JigCalculator {
-    /** In millimetres. Common practice, no source. */
+    /** How far the blades of most saws tilt. Common practice, no source. */
+    public static final double STEEPEST_TILT = Math.toRadians(45);
+    /** A tilt that is exactly the steepest can be set; in radians. */
+    private static final double EXACT = 1e-9;
+
+    /** Sine bars and rules of a shop that works in millimetres. Common practice, no source. */
     private static final double USUAL_SINE_BAR = 100;
-    /** In millimetres. Common practice, no source. */
+
     private static final double USUAL_RUN = 250;
+    /** Sine bars and rules of a shop that works in inches. Common practice, no source. */
+    private static final double USUAL_SINE_BAR_INCHES = 5;
+
+    private static final double USUAL_RUN_INCHES = 10;
 
     private final Design design;
     private final double sineBar;
@@ -28,8 +39,9 @@ public final class JigCalculator {
 
     private JigCalculator(JigRequest request, Design design) {
         this.design = design;
-        this.sineBar = length(request.sineBar(), USUAL_SINE_BAR);
-        this.run = length(request.run(), USUAL_RUN);
+        boolean metric = design.unit() == LengthUnit.MM;
+        this.sineBar = length(request.sineBar(), metric ? USUAL_SINE_BAR : USUAL_SINE_BAR_INCHES);
+        this.run = length(request.run(), metric ? USUAL_RUN : USUAL_RUN_INCHES);
     }
 
     /**
@@ -43,7 +55,7 @@ public final class JigCalculator {
     }
 
     private double length(Double stated, double usual) {
-        return stated == null ? usual : design.unit().toMillimetres(stated);
+        return design.unit().toMillimetres(stated == null ? usual : stated);
     }
 
     private JigPlan plan() {
@@ -75,8 +87,9 @@ public final class JigCalculator {
         return new JigSegment(
                 angles.segment(),
                 base,
-                new LegCut(setting(angles.mitreGaugeLeft()), WoodFace.OUTER, (base + right) / 3, centroidHeight),
-                new LegCut(setting(angles.mitreGaugeRight()), WoodFace.INNER, (base + left) / 3, centroidHeight));
+                TipAngle.of(angles.tipAngle(), sineBar, run),
+                new LegCut(mitre(angles.mitreGaugeLeft()), WoodFace.OUTER, (base + right) / 3, centroidHeight),
+                new LegCut(mitre(angles.mitreGaugeRight()), WoodFace.INNER, (base + left) / 3, centroidHeight));
     }
 
     private static ClosingTest closing(Panel panel, int sides) {
@@ -90,7 +103,7 @@ public final class JigCalculator {
         double below = design.thickness() - design.land();
         double sideways = panel.baseDistance() / panel.jointDistance();
         return new BevelCut(
-                setting(angles.bladeTilt()),
+                tilt(angles.bladeTilt()),
                 WoodFace.INNER,
                 below,
                 below * panel.seamRadius() / panel.jointDistance(),
@@ -98,10 +111,20 @@ public final class JigCalculator {
                 below * sideways,
                 design.thickness() * sideways,
                 design.land() * sideways,
-                panel.baseDistance());
+                panel.baseDistance(),
+                angles.bladeTilt() > STEEPEST_TILT + EXACT ? upright(angles, below * sideways) : null);
     }
 
-    private JigSetting setting(double angle) {
-        return JigSetting.of(angle, sineBar, run);
+    /** With the panel upright the blade runs along the same seam, at the complement from upright. */
+    private UprightCut upright(FaceAngles angles, double inset) {
+        return new UprightCut(tilt(Math.PI / 2 - angles.bladeTilt()), WoodFace.OUTER, design.land(), inset);
+    }
+
+    private JigSetting mitre(double angle) {
+        return JigSetting.ofMitre(angle, sineBar, run);
+    }
+
+    private JigSetting tilt(double angle) {
+        return JigSetting.ofTilt(angle, sineBar, run);
     }
 }

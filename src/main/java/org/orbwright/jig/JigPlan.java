@@ -9,12 +9,17 @@ import org.orbwright.quantity.Quantity;
         + " not what is safe.")
 public record JigPlan(
         @Describe(
-                value = "Distance between the centres of the sine bar's rolls that the stacks are for.",
+                value = "Distance between the centres of the sine bar's rolls that the stacks are for. What a design in"
+                        + " mm leaves out is 100 mm, in a design in inches 5 in.",
                 quantity = Quantity.LENGTH,
                 example = "100")
         double sineBar,
 
-        @Describe(value = "Length over which rises and gaps are measured.", quantity = Quantity.LENGTH, example = "250")
+        @Describe(
+                value = "Length over which rises, gaps and chords are measured. What a design in mm leaves out is 250"
+                        + " mm, in a design in inches 10 in.",
+                quantity = Quantity.LENGTH,
+                example = "250")
         double run,
 
         @Describe(
@@ -72,17 +77,22 @@ public record JigPlan(
     @Describe("The crosscuts of one kind of segment, seen from outside with its base down; a mirrored segment has left"
             + " and right changed. The right leg is cut with the wood turned over, so that the gauge stays on its side"
             + " of square, and where both legs are alike one setting serves them. With tilted bands these are the cuts"
-            + " on the stick.")
+            + " on the stick, which gives one segment: its first leg is sawn off the stick's end, and the point that"
+            + " this leaves on the edge that carries the base goes against the stop for the second.")
     public record JigSegment(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,
 
             @Describe(
                     value = "Distance from the stop to the blade, along the edge that carries the base, with the wood's"
-                            + " pointed end against the stop: the base.",
+                            + " pointed end against the stop: the base. The pointed end is the one that the cut before"
+                            + " left, its point on the edge that carries the base. The stop sits on the gauge or the"
+                            + " carrier and moves with the wood.",
                     quantity = Quantity.LENGTH,
                     example = "76.245")
             double stopDistance,
+
+            TipAngle tip,
 
             LegCut left,
             LegCut right) {}
@@ -93,7 +103,13 @@ public record JigPlan(
     public record LegCut(
             JigSetting mitre,
 
-            @Describe(value = "Which face of the wood is up for this cut.", example = "\"OUTER\"")
+            @Describe(
+                    value = "Which face of the wood is up for this cut. OUTER is the face that is turned to the sphere"
+                            + " in this segment. With bands that run along the blank alternate segments are"
+                            + " turned, and it is either face of the blank; with tilted bands it is the same"
+                            + " face of every stick of a lamination, as the bands lean the other way on the"
+                            + " other one.",
+                    example = "\"OUTER\"")
             WoodFace faceUp,
 
             @Describe(
@@ -110,7 +126,10 @@ public record JigPlan(
             double holdDownFromBase) {}
 
     /** What a ring of segments shows. */
-    @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs.")
+    @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs. If"
+            + " the last joint stays open, the tip angles are too small: turn the mitres further from square. If the"
+            + " last segment has no room, they are too large: turn them back towards square. In a panel with an even"
+            + " number of segments, truing two halves takes out the sum of these errors, at the cost of some wood.")
     public record ClosingTest(
             @Describe(
                     value = "How many times the error of the mitre setting shows in the last joint: twice for each"
@@ -136,7 +155,8 @@ public record JigPlan(
     /** The bevel cut of a panel. */
     @Describe(
             "The bevel cut of a panel that lies flat on the table. The blade leans so that it comes out below the land"
-                    + " and takes most from the inner face; the land alone is left upright for a fence above the blade.")
+                    + " and takes most from the inner face; the land alone is left upright for a fence above the blade."
+                    + " It frees a wedge below the fence, for which there has to be room.")
     public record BevelCut(
             JigSetting tilt,
 
@@ -165,20 +185,24 @@ public record JigPlan(
             double land,
 
             @Describe(
-                    value = "From the panel's rim inwards to where the cut leaves the inner face.",
+                    value = "From the panel's rim inwards to where the cut leaves the inner face. With the land"
+                            + " against a fence above the blade it is also the distance, along the table, from the"
+                            + " fence's face to where the blade's outer side comes out of the table: the side away"
+                            + " from the fence, which saws the seam.",
                     quantity = Quantity.LENGTH,
                     example = "14.8328")
             double inset,
 
             @Describe(
                     value = "How far the tilted blade moves sideways over the panel's thickness: the inset without a"
-                            + " land.",
+                            + " land, and so the fence's distance from the blade in that setting.",
                     quantity = Quantity.LENGTH,
                     example = "17.305")
             double shiftOverThickness,
 
             @Describe(
-                    value = "How far the fence is moved out from the setting without a land, to leave the land.",
+                    value = "How far the fence is moved towards the blade from the setting without a land, to leave"
+                            + " the land: its distance falls from shiftOverThickness to the inset.",
                     quantity = Quantity.LENGTH,
                     example = "2.4721")
             double fenceShift,
@@ -188,5 +212,34 @@ public record JigPlan(
                             + " a carrier has to press there, never a hand.",
                     quantity = Quantity.LENGTH,
                     example = "52.4711")
-            double holdDownFromRim) {}
+            double holdDownFromRim,
+
+            @Describe(
+                    value = "The same cut with the panel upright, where the tilt is above the 45 degrees that saws"
+                            + " commonly have and the flat cut cannot be made; else left out.",
+                    optional = true)
+            UprightCut upright) {}
+
+    /** The bevel cut of a panel that stands upright. */
+    @Describe("The bevel cut of a panel that stands upright on the edge that is cut, clamped with its outer face to a"
+            + " carrier. The blade leans away from the carrier and comes out of the table below the panel's edge.")
+    public record UprightCut(
+            JigSetting tilt,
+
+            @Describe(value = "Which face of the panel is against the carrier.", example = "\"OUTER\"")
+            WoodFace faceToCarrier,
+
+            @Describe(
+                    value = "From the carrier's face to where the blade comes out of the table, on the side of the"
+                            + " blade that saws the seam: the land.",
+                    quantity = Quantity.LENGTH,
+                    example = "4")
+            double carrierToBlade,
+
+            @Describe(
+                    value = "Height of the highest tooth over the table at which the blade just comes out of the inner"
+                            + " face: the inset of the flat cut.",
+                    quantity = Quantity.LENGTH,
+                    example = "33.9411")
+            double bladeHeight) {}
 }

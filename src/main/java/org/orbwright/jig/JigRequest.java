@@ -12,16 +12,16 @@ import org.orbwright.quantity.Quantity;
  * A design, and what its settings are measured with.
  *
  * @param design the design
- * @param sineBar centre distance of the sine bar's rolls, or null for 100 mm
- * @param run length over which a rise is measured, or null for 250 mm
+ * @param sineBar centre distance of the sine bar's rolls, or null for 100 mm or 5 in
+ * @param run length over which a rise is measured, or null for 250 mm or 10 in
  */
 @Describe("A design, and what the settings of the saw are measured with.")
 public record JigRequest(
         @NotNull @Valid DesignRequest design,
 
         @Describe(
-                value = "Distance between the centres of the sine bar's rolls; 100 mm if left out, whatever the unit"
-                        + " is (common practice, no source).",
+                value = "Distance between the centres of the sine bar's rolls; if left out 100 mm in a design in mm and"
+                        + " 5 in in one in inches (common practice, no source).",
                 quantity = Quantity.LENGTH,
                 example = "100",
                 optional = true)
@@ -30,8 +30,9 @@ public record JigRequest(
         Double sineBar,
 
         @Describe(
-                value = "Length along the fence or the table over which a rise and a trial cut's gap are measured; 250"
-                        + " mm if left out, whatever the unit is (common practice, no source).",
+                value = "Length along a line of reference or a leg over which a rise, and a trial cut's gap and chord,"
+                        + " are measured; if left out 250 mm in a design in mm and 10 in in one in inches (common"
+                        + " practice, no source).",
                 quantity = Quantity.LENGTH,
                 example = "250",
                 optional = true)

@@ -6,26 +6,45 @@ import org.orbwright.quantity.Quantity;
 /**
  * One angle to be set, from square; how it is measured, and how a trial cut proves it.
  *
+ * @param line the line that the angle is measured from
  * @param angle the angle from square, above 0 and below 90 degrees
+ * @param complementLine the line that the complement is measured from
  * @param complement 90 degrees less the angle
+ * @param measureBy which of the two is measured more exactly, with a rise no longer than the run
  * @param sineBarStack stack under a sine bar that stands at the angle
+ * @param stackErrorAngle how far the angle falls short where that stack is too low
  * @param sineBarStackComplement stack under a sine bar that stands at the complement
- * @param rise rise over the run
- * @param stackErrorAngle how far the angle falls short where the stack is too low
+ * @param complementErrorAngle how far the complement falls short where that stack is too low
+ * @param rise rise over the run along the line
+ * @param riseToBlade rise over the run along the complement's line
  * @param trialPairAngle angle that the two parts of a trial cut make, one of them turned over
- * @param trialPairGap gap of the pair where the setting is off by the trial error
+ * @param trialPairGap gap between the pair and a template where the setting is off by the trial error
+ * @param trialPairChord distance of the ends of two legs of the pair
+ * @param trialPairChordChange how much shorter that is where the angle is too large by the trial error
  */
 @Describe("One angle to be set: how it is measured, and how a trial cut proves it. Saw a straight, parallel piece of"
         + " scrap through at the setting, turn one of the two parts over and put the sawn ends together: the error of"
         + " the setting then shows double.")
 public record JigSetting(
         @Describe(
-                value = "The angle as it is set from square: of the mitre gauge from a square crosscut, or of the"
-                        + " blade from upright.",
+                value = "The line that the angle is measured from; the run of the rise lies along it, the rise is"
+                        + " square to it, and the sine bar of the angle stands on a straight edge held to it.",
+                example = "\"SQUARE_TO_BLADE\"")
+        SettingLine line,
+
+        @Describe(
+                value = "The angle as it is set from square: of the mitre gauge's fence from its place for a square"
+                        + " crosscut, or of the blade from upright.",
                 quantity = Quantity.ANGLE,
                 example = "36",
                 max = 90)
         double angle,
+
+        @Describe(
+                value = "The line that the complement is measured from; the run of riseToBlade lies along it, and so"
+                        + " on.",
+                example = "\"BLADE\"")
+        SettingLine complementLine,
 
         @Describe(
                 value = "90 degrees less that: between the fence of the gauge and the blade, or between the blade and"
@@ -36,23 +55,19 @@ public record JigSetting(
         double complement,
 
         @Describe(
-                value = "Stack of gauge blocks under a sine bar that stands at the angle: the bar's length times the"
-                        + " sine.",
+                value = "Which of the two is better measured: the one of at most 45 degrees. Its stack has the smaller"
+                        + " error, and its rise is no longer than the run.",
+                example = "\"ANGLE\"")
+        MeasuredAngle measureBy,
+
+        @Describe(
+                value = "Stack of gauge blocks under one roll of a sine bar that stands at the angle: the bar's length"
+                        + " times the sine. The other roll and the stack stand on the angle's line, on a straight edge"
+                        + " across the table or upright on it; the gauge's fence, or the blade's plate between two"
+                        + " teeth, touches the bar's face.",
                 quantity = Quantity.LENGTH,
                 example = "58.7785")
         double sineBarStack,
-
-        @Describe(
-                value = "Stack of gauge blocks under a sine bar that stands at the complement.",
-                quantity = Quantity.LENGTH,
-                example = "80.9017")
-        double sineBarStackComplement,
-
-        @Describe(
-                value = "Rise over the run, measured square to it: the run times the tangent of the angle.",
-                quantity = Quantity.LENGTH,
-                example = "181.6356")
-        double rise,
 
         @Describe(
                 value = "How far the angle falls short where its stack of gauge blocks is too low by the stack error.",
@@ -60,6 +75,39 @@ public record JigSetting(
                 example = "0.0071",
                 max = 180)
         double stackErrorAngle,
+
+        @Describe(
+                value = "Stack of gauge blocks under one roll of a sine bar that stands at the complement. The other"
+                        + " roll and the stack stand on the complement's line, on a straight edge along the blade or"
+                        + " on the table itself; the same fence or plate touches the bar's face.",
+                quantity = Quantity.LENGTH,
+                example = "80.9017")
+        double sineBarStackComplement,
+
+        @Describe(
+                value = "How far the complement falls short, and the angle is too large, where the complement's stack"
+                        + " is too low by the stack error.",
+                quantity = Quantity.ANGLE,
+                example = "0.0097",
+                max = 180)
+        double complementErrorAngle,
+
+        @Describe(
+                value = "Rise over the run along the angle's line, square to it, to the fence or the blade: the run"
+                        + " times the tangent of the angle. For a mitre it is along the blade, for a tilt along the"
+                        + " table.",
+                quantity = Quantity.LENGTH,
+                example = "181.6356")
+        double rise,
+
+        @Describe(
+                value = "Rise over the run along the complement's line, square to it, to the fence or the blade: the"
+                        + " run times the tangent of the complement. For a mitre it is square to the blade, for a tilt"
+                        + " upright from the table. Where it is longer than the run, the other rise is better"
+                        + " measured.",
+                quantity = Quantity.LENGTH,
+                example = "344.0955")
+        double riseToBlade,
 
         @Describe(
                 value = "Angle that the two parts of a trial cut make with each other, one of them turned over: 180"
@@ -70,34 +118,106 @@ public record JigSetting(
         double trialPairAngle,
 
         @Describe(
-                value = "Gap over the run between the pair and a template of that angle, where the setting is off by"
-                        + " the trial error.",
+                value = "Gap over the run between the pair and a template of that angle laid into it, where the setting"
+                        + " is off by the trial error. A gap at the ends: the setting is too small, turn it further"
+                        + " from square. A gap at the heel, where the two parts meet: it is too large, turn it back"
+                        + " towards square.",
                 quantity = Quantity.LENGTH,
                 example = "0.8727")
-        double trialPairGap) {
+        double trialPairGap,
+
+        @Describe(
+                value = "Without a template: from the heel lay off the run along the inner edge of each part; the two"
+                        + " ends are this far apart, twice the run times the sine of half the pair's angle. If they"
+                        + " are further apart, the setting is too small: turn it further from square. If they are"
+                        + " closer, turn it back towards square.",
+                quantity = Quantity.LENGTH,
+                example = "404.5085")
+        double trialPairChord,
+
+        @Describe(
+                value = "How much closer these ends are where the setting is too large by the trial error; too small a"
+                        + " setting moves them apart by nearly as much.",
+                quantity = Quantity.LENGTH,
+                example = "0.5136")
+        double trialPairChordChange) {
 
     /** How far a stack of gauge blocks may be off; in millimetres. Common practice, no source. */
     static final double STACK_ERROR = 0.01;
     /** The error of a setting that trial cuts are answered for; in radians. Chosen, no source. */
     static final double TRIAL_ERROR = Math.toRadians(0.1);
+    /** An angle of 45 degrees is one but for its last bits. */
+    private static final double EXACT = 1e-9;
+
+    /** What an angle is measured from. */
+    @Describe(
+            "A line that a setting is measured from. SQUARE_TO_BLADE: across the table, square to the blade and to the"
+                    + " mitre slot, as the gauge's fence lies for a square crosscut; start where the fence crosses it."
+                    + " BLADE: along the table and the upright blade's plate, or the mitre slot, which is parallel to"
+                    + " it. UPRIGHT: square to the table, up from where the blade comes out. TABLE: along the table and"
+                    + " square to the blade, from where the blade comes out to the side that it leans to.")
+    public enum SettingLine {
+        /** Along the table, square to the blade. */
+        SQUARE_TO_BLADE,
+        /** Along the blade or the mitre slot. */
+        BLADE,
+        /** Square to the table. */
+        UPRIGHT,
+        /** Along the table, to the side that the blade leans to. */
+        TABLE
+    }
+
+    /** Which of the two angles of a setting is meant. */
+    @Describe("ANGLE: from square. COMPLEMENT: 90 degrees less that.")
+    public enum MeasuredAngle {
+        /** The angle from square. */
+        ANGLE,
+        /** What is missing to a right angle. */
+        COMPLEMENT
+    }
+
+    /** The setting of a mitre gauge, as {@link #of}. */
+    static JigSetting ofMitre(double angle, double sineBar, double run) {
+        return of(SettingLine.SQUARE_TO_BLADE, SettingLine.BLADE, angle, sineBar, run);
+    }
+
+    /** The tilt of a blade, as {@link #of}. */
+    static JigSetting ofTilt(double angle, double sineBar, double run) {
+        return of(SettingLine.UPRIGHT, SettingLine.TABLE, angle, sineBar, run);
+    }
 
     /**
      * A setting, from its angle.
      *
+     * @param line the line that the angle is measured from
+     * @param complementLine the line square to it
      * @param angle the angle from square, above 0 and below a right angle
      * @param sineBar centre distance of the sine bar's rolls, at least {@link #STACK_ERROR}
      * @param run length over which rise and gap are measured
      */
-    static JigSetting of(double angle, double sineBar, double run) {
-        double stack = sineBar * Math.sin(angle);
+    private static JigSetting of(
+            SettingLine line, SettingLine complementLine, double angle, double sineBar, double run) {
+        double complement = Math.PI / 2 - angle;
         return new JigSetting(
+                line,
                 angle,
-                Math.PI / 2 - angle,
-                stack,
+                complementLine,
+                complement,
+                angle <= Math.PI / 4 + EXACT ? MeasuredAngle.ANGLE : MeasuredAngle.COMPLEMENT,
+                sineBar * Math.sin(angle),
+                stackErrorAngle(angle, sineBar),
                 sineBar * Math.cos(angle),
+                stackErrorAngle(complement, sineBar),
                 run * Math.tan(angle),
-                angle - Math.asin((stack - STACK_ERROR) / sineBar),
+                run * Math.tan(complement),
                 Math.PI - 2 * angle,
-                run * Math.tan(2 * TRIAL_ERROR));
+                run * Math.tan(2 * TRIAL_ERROR),
+                2 * run * Math.cos(angle),
+                2 * run * (Math.cos(angle) - Math.cos(angle + TRIAL_ERROR)));
+    }
+
+    /** How far an angle of at most 90 degrees falls short where its stack is too low by {@link #STACK_ERROR}. */
+    static double stackErrorAngle(double angle, double sineBar) {
+        return angle - Math.asin(Math.sin(angle) - STACK_ERROR / sineBar);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.orbwright.assembly.AssemblyPlan;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
+import org.orbwright.assembly.BlankGluing;
 import org.orbwright.assembly.Glue;
 import org.orbwright.assembly.GlueWork;
 import org.orbwright.assembly.PanelGluing;
@@ -21,16 +22,43 @@ import org.orbwright.quantity.Rounding;
 final class AssemblyFindings {
     private static final String OPEN_TIME = "/glue/openTime";
     private static final int SHOWN_DECIMALS = 2;
+    private static final double SHOWN = 100;
+    /** Whole hundredths of a minute are those but for their last bits. */
+    private static final double EXACT = 1e-7;
 
     private final Glue glue;
+    /** The shortest open time into which all stages fit, in minutes. */
+    private final double needed;
+
     private final List<Finding> findings = new ArrayList<>();
 
-    private AssemblyFindings(Glue glue) {
-        this.glue = glue;
+    private AssemblyFindings(AssemblyPlan plan) {
+        this.glue = plan.glue();
+        this.needed = largestStep(plan) / glue.seamsPerMinute();
+    }
+
+    /** Most seams that join at once; all else can be shared out over more stages. */
+    private static int largestStep(AssemblyPlan plan) {
+        int largest = 1;
+        for (GlueWork work : works(plan)) {
+            largest = work.fits() ? largest : Math.max(largest, work.seams());
+        }
+        return largest;
+    }
+
+    private static List<GlueWork> works(AssemblyPlan plan) {
+        List<GlueWork> works = new ArrayList<>();
+        plan.blankGluings().forEach(blank -> works.addAll(blank.stages()));
+        plan.panelGluings().forEach(panel -> panel.stages().forEach(stage -> works.add(stage.glue())));
+        plan.stages().forEach(stage -> works.add(stage.glue()));
+        return works;
     }
 
     static List<Finding> of(AssemblyPlan plan) {
-        AssemblyFindings finder = new AssemblyFindings(plan.glue());
+        AssemblyFindings finder = new AssemblyFindings(plan);
+        for (BlankGluing blank : plan.blankGluings()) {
+            finder.judge("a blank for the " + Words.half(blank.places()) + blank.face() + " segments", blank.stages());
+        }
         for (PanelGluing gluing : plan.panelGluings()) {
             Map<PanelWork, List<GlueWork>> works = new LinkedHashMap<>();
             for (PanelStage stage : gluing.stages()) {
@@ -43,7 +71,8 @@ final class AssemblyFindings {
             works.computeIfAbsent(stage.work(), work -> new ArrayList<>()).add(stage.glue());
         }
         works.forEach((work, stages) -> finder.judge(name(work), stages));
-        if (works.containsKey(SolidWork.ONTO_FIRST_CAP)) {
+        List<GlueWork> onto = works.getOrDefault(SolidWork.ONTO_FIRST_CAP, List.of());
+        if (!onto.isEmpty() && onto.stream().allMatch(GlueWork::fits)) {
             finder.oneByOne(plan.caps().loop().size());
         }
         return finder.findings;
@@ -70,22 +99,21 @@ final class AssemblyFindings {
     private void judge(String work, List<GlueWork> stages) {
         int largest = stages.stream().mapToInt(GlueWork::seams).max().orElse(0);
         if (largest > glue.mostSeams()) {
-            double time = largest / glue.seamsPerMinute();
+            double time = glue.time(largest);
             findings.add(new Finding(
                     FindingCode.OPEN_TIME_SHORT,
                     WARN,
-                    "A stage of " + work + " takes " + minutes(time) + " for " + seams(largest)
+                    "A stage of " + work + " takes " + atLeast(time) + " for " + seams(largest)
                             + (largest == 1 ? "" : " that close at once") + ", longer than the glue's open time of "
-                            + minutes(glue.openTime())
-                            + ". It takes a glue that stays open longer, or more hands.",
+                            + atMost(glue.openTime()) + ". It takes more hands, or a glue that stays open longer: "
+                            + atLeast(needed) + " is the shortest open time into which every stage fits.",
                     OPEN_TIME));
-        }
-        if (stages.size() > 1) {
+        } else if (stages.size() > 1) {
             findings.add(new Finding(
                     FindingCode.STAGES_ADDED,
                     NOTE,
                     "For " + work + " " + stages.size() + " stages are needed: the open time of "
-                            + minutes(glue.openTime()) + " is enough for " + seams(glue.mostSeams())
+                            + atMost(glue.openTime()) + " is enough for " + seams(glue.mostSeams())
                             + ". Let the glue of each stage grow hard before the next.",
                     OPEN_TIME));
         }
@@ -95,10 +123,10 @@ final class AssemblyFindings {
         findings.add(new Finding(
                 FindingCode.STAGES_ADDED,
                 NOTE,
-                "To close two caps would take " + minutes(loop / glue.seamsPerMinute()) + " for " + seams(loop)
-                        + ", longer than the open time of " + minutes(glue.openTime())
+                "To close two caps would take " + atLeast(glue.time(loop)) + " for " + seams(loop)
+                        + ", longer than the open time of " + atMost(glue.openTime())
                         + ". So the second half is glued onto the first panel by panel, and cannot be trued before it"
-                        + " closes; with a glue that stays open longer it can.",
+                        + " closes; with a glue that stays open for so long it can.",
                 OPEN_TIME));
     }
 
@@ -106,7 +134,13 @@ final class AssemblyFindings {
         return count == 0 ? "no seam" : count == 1 ? "one seam" : count + " seams";
     }
 
-    private static String minutes(double minutes) {
-        return Rounding.plain(minutes, SHOWN_DECIMALS) + " min";
+    /** Minutes, rounded up, so that what takes longer is said to take longer. */
+    private static String atLeast(double minutes) {
+        return Rounding.plain(Math.ceil(minutes * SHOWN - EXACT) / SHOWN, SHOWN_DECIMALS) + " min";
+    }
+
+    /** Minutes, rounded down. */
+    private static String atMost(double minutes) {
+        return Rounding.plain(Math.floor(minutes * SHOWN + EXACT) / SHOWN, SHOWN_DECIMALS) + " min";
     }
 }

@@ -79,6 +79,20 @@ final class Cautions {
                     + " the work's zero, the cutter's length and every limit, simulate it on the machine's own control,"
                     + " run it in air first with a hand on the stop, and keep the guard closed.");
 
+    private static final Caution STOP_MOVES = new Caution(
+            CROSSCUTTING,
+            "The stop sits on the mitre gauge or the carrier and moves with the wood. Never use a rip fence, or"
+                    + " anything fixed to the table, as the stop: the piece would be trapped between it and the"
+                    + " blade.");
+
+    private static final Caution OFFCUT_WEDGE = new Caution(
+            BEVELLING,
+            "The bevel cut frees a wedge under the panel, between the blade and the fence. The fence's lower edge has"
+                    + " to be above the highest tooth and still bear on the land, with open room below it for the wedge"
+                    + " and the kerf, so that nothing holds the wedge against the blade. Stop the saw and wait until"
+                    + " the blade stands still before the wedge is cleared. This lessens one hazard; it does not make"
+                    + " the cut safe.");
+
     private Cautions() {}
 
     /** Every caution, in the order of the work. */
@@ -86,9 +100,11 @@ final class Cautions {
         return ALL;
     }
 
-    /** The cautions of the cuts that a jig is set up for, and one on its hold-down. */
+    /** The cautions of the cuts that a jig is set up for, and those on its offcut, its stop and its hold-down. */
     static List<Caution> ofJig() {
         List<Caution> cautions = new ArrayList<>(of(CROSSCUTTING, BEVELLING));
+        cautions.add(OFFCUT_WEDGE);
+        cautions.add(STOP_MOVES);
         cautions.add(HOLD_DOWN);
         return List.copyOf(cautions);
     }

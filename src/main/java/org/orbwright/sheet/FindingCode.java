@@ -28,6 +28,12 @@ public enum FindingCode {
     TILT_BEYOND_SAW,
     /** The segments need a steeper mitre than gauges commonly have. */
     MITRE_BEYOND_GAUGE,
+    /** Without a land the fence has no bearing, and the highest tooth comes out where it bears. */
+    NO_LAND,
+    /** The seams are too narrow to be glued well. */
+    SEAM_NARROW,
+    /** The bevel cut takes more blade than saws commonly have. */
+    BLADE_BEYOND_SAW,
     /** The panel has an odd number of sides and no halves to true up. */
     NO_HALVES,
     /** A tilted lamination is wider than its segments. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
+import org.orbwright.jig.JigCalculator;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.segment.SawAngles;
 import org.orbwright.segment.SawAngles.FaceAngles;
@@ -22,8 +23,7 @@ final class SegmentFindings {
      */
     static final double SMALLEST_WITHOUT_JIG = 50;
 
-    /** How far the blades of most saws tilt. Common practice, no source. */
-    private static final double STEEPEST_TILT = Math.toRadians(45);
+    private static final double STEEPEST_TILT = JigCalculator.STEEPEST_TILT;
     /** How far most mitre gauges turn from square. Common practice, no source. */
     private static final double STEEPEST_MITRE = Math.toRadians(60);
     /** An angle that is exactly the steepest can be set; in radians. */
@@ -76,7 +76,8 @@ final class SegmentFindings {
                         Finding.Severity.WARN,
                         "The " + face.face() + " panels need a blade tilt of " + degrees(face.bladeTilt())
                                 + "; saws commonly tilt to " + degrees(STEEPEST_TILT)
-                                + ". The panel has to be held upright on a carrier, or bevelled in another way.",
+                                + ". The panel has to be held upright on a carrier, where the tilt is "
+                                + degrees(face.bevel()) + ", or bevelled in another way.",
                         "/solid"));
             }
             double mitre = 0;

@@ -145,6 +145,8 @@ public final class SheetCalculator {
         JigPlan plan = JigCalculator.plan(request, design);
         List<Finding> findings = new ArrayList<>(SegmentFindings.settings(AngleCalculator.calculate(design)));
         findings.addAll(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        findings.addAll(JigFindings.of(design, plan));
+        findings.addAll(sphereStops(design));
         List<Finding> within =
                 findings.stream().map(finding -> finding.within(DESIGN)).toList();
         return new JigAnswer(design.request(), plan, sorted(within), JIG_CAUTIONS);
@@ -276,6 +278,7 @@ public final class SheetCalculator {
         Design design = Design.of(request.design(), DESIGN);
         AssemblyPlan plan = AssemblyCalculator.plan(request, design);
         List<Finding> findings = new ArrayList<>(AssemblyFindings.of(plan));
+        sphereStops(design).forEach(finding -> findings.add(finding.within(DESIGN)));
         SegmentFindings.halves(design).forEach(finding -> findings.add(finding.within(DESIGN)));
         return new AssemblyAnswer(design.request(), plan, sorted(findings), ASSEMBLY_CAUTIONS);
     }
@@ -325,6 +328,13 @@ public final class SheetCalculator {
         findings.addAll(SegmentFindings.halves(design));
         findings.addAll(YieldFindings.of(design, yield));
         return new Sheet(design.request(), angles, segments, yield, sphere, bands, sorted(findings), Cautions.all());
+    }
+
+    /** What makes the whole work useless, whatever part of it is asked for. */
+    private static List<Finding> sphereStops(Design design) {
+        return SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+                .filter(finding -> finding.severity() == Finding.Severity.STOP)
+                .toList();
     }
 
     private static List<Finding> sorted(List<Finding> findings) {

@@ -47,7 +47,9 @@ class JigHttpTest {
                 .body("jig.faces[0].bevel.tilt.angle", equalTo(31.7175f))
                 .body("findings.field", everyItem(startsWith("/design/")))
                 .body("cautions.step", hasItem("BEVELLING"))
-                .body("cautions[-1].text", startsWith("Where a hold-down presses"));
+                .body("cautions[-1].text", startsWith("Where a hold-down presses"))
+                .body("cautions.text", hasItem(startsWith("The bevel cut frees a wedge under the panel")))
+                .body("cautions.text", hasItem(startsWith("The stop sits on the mitre gauge or the carrier")));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.orbwright.assembly;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -71,7 +72,48 @@ class GlueAmountsTest {
                 plan.stages().stream()
                         .map(stage -> (double) Math.round(stage.glue().glueLength() / edge) * edge)
                         .toList());
-        assertEquals(2 * plan.totals().glueMass(), plan.totals().glueMassOfCopies(), 1e-15);
+        assertEquals(
+                2 * plan.totals().glueMass() + plan.totals().blankMass(),
+                plan.totals().glueMassOfCopies(),
+                1e-15);
+    }
+
+    /** 200 g/m2 are 2e-7 kg/mm2. */
+    @Test
+    @DisplayName(
+            "hand calculation: ten blanks of five strips, 584 long and 28 thick, have 10 x 4 x 584 x 28 mm2 of joint")
+    void blanksOfTheDodecahedron() {
+        AssemblyPlan plan = Assemblies.plan(Designs.example("dodecahedron-with-land"));
+        BlankGluing blank = plan.blankGluings().get(0);
+        assertEquals(10, blank.blanks());
+        assertEquals(4, blank.joints());
+        assertEquals(1, blank.stages().size());
+        assertEquals(4, blank.stages().get(0).seams());
+        assertEquals(4 * 584, blank.stages().get(0).glueLength(), 1e-9);
+        assertEquals(4 * 584 * 28, blank.stages().get(0).glueArea(), 1e-9);
+        assertEquals(654080, blank.glueArea(), 1e-9);
+        assertEquals(654080 * 2e-7, plan.totals().blankMass(), 1e-12);
+    }
+
+    @Test
+    void aBlankOfOneStripTakesNoGlueAndOneThatIsTooShortHasNone() {
+        Designs cube = Designs.of("cube");
+        BlankGluing whole = Assemblies.plan(cube).blankGluings().get(0);
+        assertEquals(List.of(), whole.stages());
+        assertEquals(0, whole.glueArea());
+        AssemblyPlan none =
+                Assemblies.plan(cube.bands(Designs.widths(20.0, null)).blank(100));
+        assertNull(none.blankGluings().get(0).glueMass());
+        assertNull(none.totals().blankArea());
+        assertEquals(none.totals().glueMass(), none.totals().glueMassOfCopies(), 1e-15);
+    }
+
+    @Test
+    void theStripsOfABlankAreSharedOutOverTheOpenTime() {
+        Designs cube = Designs.of("cube").bands(Designs.widths(20.0, 20.0, 20.0, null));
+        List<GlueWork> stages = Assemblies.plan(cube, 2).blankGluings().get(0).stages();
+        assertEquals(List.of(2, 1), stages.stream().map(GlueWork::seams).toList());
+        assertEquals(List.of(true, true), stages.stream().map(GlueWork::fits).toList());
     }
 
     @Test
@@ -151,7 +193,10 @@ class GlueAmountsTest {
             assertEquals(length, plan.totals().glueLength(), 1e-9 * length);
             assertEquals(area, plan.totals().glueArea(), 1e-9 * area);
             assertEquals(mass, plan.totals().glueMass(), 1e-9 * mass);
-            assertEquals(3 * mass, plan.totals().glueMassOfCopies(), 1e-9 * mass);
+            double blanks = plan.blankGluings().stream()
+                    .mapToDouble(BlankGluing::glueMass)
+                    .sum();
+            assertEquals(3 * mass + blanks, plan.totals().glueMassOfCopies(), 1e-9 * mass);
             assertEquals(joints, plan.totals().joints());
             assertEquals(2 * seams, joints);
             assertEquals(seams, plan.totals().seams());

@@ -74,11 +74,11 @@ class NetCalculatorTest {
     void theLayoutIsOnePieceAsLargeAsTheSurface(String name) {
         Design design = Assemblies.small(name).build();
         Net net = NetCalculator.calculate(design);
-        List<Geometry> panels = net.panels().stream()
-                .map(panel -> polygon(panel.corners()).buffer(SHRUNK))
-                .toList();
+        List<Geometry> parts = new ArrayList<>();
+        net.panels().forEach(panel -> parts.add(polygon(panel.corners()).buffer(SHRUNK)));
+        net.hinges().forEach(hinge -> parts.add(tape(net, hinge).buffer(SHRUNK)));
         Geometry whole =
-                JTS.createGeometryCollection(panels.toArray(new Geometry[0])).union();
+                JTS.createGeometryCollection(parts.toArray(new Geometry[0])).union();
         assertEquals(1, whole.getNumGeometries());
         double area = net.panels().stream()
                 .mapToDouble(panel -> polygon(panel.corners()).getArea())
@@ -88,6 +88,19 @@ class NetCalculatorTest {
         assertEquals(-SHRUNK, whole.getEnvelopeInternal().getMinY(), 2 * SHRUNK);
         assertEquals(net.width(), whole.getEnvelopeInternal().getMaxX(), 2 * SHRUNK);
         assertEquals(net.height(), whole.getEnvelopeInternal().getMaxY(), 2 * SHRUNK);
+    }
+
+    /** The tape between the rims of a hinge. */
+    private static Geometry tape(Net net, Hinge hinge) {
+        NetPanel parent = net.panels().get(hinge.panel());
+        NetPanel neighbour = net.panels().get(hinge.neighbour());
+        int place = place(parent, hinge);
+        int othersPlace = place(neighbour, hinge);
+        return polygon(List.of(
+                corner(parent, place),
+                corner(neighbour, othersPlace + 1),
+                corner(neighbour, othersPlace),
+                corner(parent, place + 1)));
     }
 
     @ParameterizedTest
@@ -131,39 +144,71 @@ class NetCalculatorTest {
         panelsOfSeam.forEach((seam, panels) -> assertEquals(2, panels.size()));
     }
 
+    /**
+     * The rims of a hinge are pushed together, and the neighbour is folded about the line of the outline at the joint
+     * distance, a land below the outer faces.
+     */
     @ParameterizedTest
     @MethodSource(SOLIDS)
-    @DisplayName("folded by 180 degrees less the catalogue's dihedral angles, every corner is where the solid has it")
+    @DisplayName(
+            "folded by 180 degrees less the catalogue's dihedral angles, every rim is a land above the solid's face"
+                    + " and the tape over a gap is as long as the gap was flat")
     void foldsUpToTheSolid(String name) {
         Design design = Assemblies.small(name).build();
         Solid solid = design.solid();
         Net net = NetCalculator.calculate(design);
+        Vector3D land = Vector3D.of(0, 0, design.land());
         Map<Integer, AffineTransformMatrix3D> places = new HashMap<>();
         places.put(net.root(), ontoTheSolid(net, design));
         for (Hinge hinge : net.hinges()) {
             NetPanel parent = net.panels().get(hinge.panel());
-            int place = parent.edges().stream().map(NetEdge::seam).toList().indexOf(hinge.seam());
+            NetPanel neighbour = net.panels().get(hinge.neighbour());
+            int place = place(parent, hinge);
+            int othersPlace = place(neighbour, hinge);
             Vector3D from = flat(parent, place);
             Vector3D axis = flat(parent, place + 1).subtract(from);
             double fold = Math.PI - dihedral(solid, hinge.seam());
             assertEquals(fold, hinge.fold(), 1e-12);
-            AffineTransformMatrix3D folded = AffineTransformMatrix3D.createTranslation(from.negate())
+            assertEquals(
+                    0,
+                    axis.distance(flat(neighbour, othersPlace).subtract(flat(neighbour, othersPlace + 1))),
+                    EXACT,
+                    "the rims of a hinge are parallel");
+            Vector3D apart = flat(neighbour, othersPlace + 1).subtract(from);
+            assertEquals(hinge.gap(), apart.norm(), EXACT);
+            assertEquals(0, apart.dot(axis), EXACT * axis.norm(), "the gap is square to the rims");
+            AffineTransformMatrix3D folded = AffineTransformMatrix3D.createTranslation(
+                            land.subtract(from).subtract(apart))
                     .rotate(QuaternionRotation.fromAxisAngle(axis, fold))
-                    .translate(from);
+                    .translate(from.subtract(land));
             places.put(hinge.neighbour(), places.get(hinge.panel()).multiply(folded));
+            for (int end : new int[] {0, 1}) {
+                Vector3D one = places.get(hinge.panel()).apply(flat(parent, place + end));
+                Vector3D other = places.get(hinge.neighbour()).apply(flat(neighbour, othersPlace + 1 - end));
+                assertEquals(hinge.gap(), one.distance(other), EXACT, name + " hinge " + hinge.seam());
+            }
         }
         for (NetPanel panel : net.panels()) {
             Face face = solid.faces().get(panel.panel());
+            Vector3D out = solid.normal(face).multiply(design.land());
             for (int i = 0; i < face.vertices().size(); i++) {
-                Vector3D corner = solid.corner(face, i).multiply(design.edge());
+                Vector3D corner = solid.corner(face, i).multiply(design.edge()).add(out);
                 Vector3D folded = places.get(panel.panel()).apply(flat(panel, i));
                 assertEquals(0, corner.distance(folded), EXACT, name + " panel " + panel.panel());
             }
         }
     }
 
+    private static int place(NetPanel panel, Hinge hinge) {
+        return panel.edges().stream().map(NetEdge::seam).toList().indexOf(hinge.seam());
+    }
+
+    private static NetCorner corner(NetPanel panel, int place) {
+        return panel.corners().get(place % panel.corners().size());
+    }
+
     private static Vector3D flat(NetPanel panel, int place) {
-        NetCorner corner = panel.corners().get(place % panel.corners().size());
+        NetCorner corner = corner(panel, place);
         return Vector3D.of(corner.x(), corner.y(), 0);
     }
 
@@ -178,7 +223,9 @@ class NetCalculatorTest {
                 QuaternionRotation.createBasisRotation(along, Vector3D.Unit.PLUS_Z, target, solid.normal(face));
         return AffineTransformMatrix3D.createTranslation(flat(root, 0).negate())
                 .rotate(turn)
-                .translate(solid.corner(face, 0).multiply(design.edge()));
+                .translate(solid.corner(face, 0)
+                        .multiply(design.edge())
+                        .add(solid.normal(face).multiply(design.land())));
     }
 
     /** The dihedral angle of the edge's kind. */
@@ -209,12 +256,33 @@ class NetCalculatorTest {
         net.hinges().forEach(hinge -> assertEquals(Math.PI / 2, hinge.fold(), 1e-12));
     }
 
+    /** Half the dihedral angle of acos(-1/sqrt 5) is 58.2825 degrees, so half the fold is 31.7175. */
     @Test
-    void aLandLeavesTheOuterFacesAsTheyAre() {
+    @DisplayName(
+            "hand calculation: below a land of 4 mm a dodecahedron's rims stand 2 x 4 x sin 31.7175 = 4.2058 apart")
+    void aLandHoldsTheRimsApart() {
+        Net net = NetCalculator.calculate(
+                Designs.example("dodecahedron-with-land").build());
+        net.hinges().forEach(hinge -> assertEquals(4.2058, hinge.gap(), 5e-5));
+    }
+
+    @Test
+    void withoutALandTheRimsTouch() {
+        Net net = NetCalculator.calculate(Designs.of("dodecahedron").edge(80).build());
+        net.hinges().forEach(hinge -> assertEquals(0, hinge.gap()));
+    }
+
+    @Test
+    void aLandLeavesTheOuterFacesAsLargeAsTheyAre() {
         Designs plain = Designs.of("dodecahedron").edge(80);
-        assertEquals(
-                NetCalculator.calculate(plain.build()),
-                NetCalculator.calculate(plain.land(3).build()));
+        Net without = NetCalculator.calculate(plain.build());
+        Net with = NetCalculator.calculate(plain.land(3).build());
+        for (int i = 0; i < without.panels().size(); i++) {
+            Geometry panel = polygon(without.panels().get(i).corners());
+            assertEquals(
+                    panel.getArea(), polygon(with.panels().get(i).corners()).getArea(), EXACT * panel.getArea());
+        }
+        assertTrue(with.height() > without.height());
     }
 
     /** A square against others: beside it, at its corner, a little over it, inside it. */
@@ -246,11 +314,14 @@ class NetCalculatorTest {
 
     @ParameterizedTest
     @MethodSource(SOLIDS)
-    void spreadsWithoutOverlapAroundAnyFace(String name) {
+    void spreadsWithoutOverlapAroundAnyFaceWhateverTheLand(String name) {
         Solid solid = Designs.solid(name);
         Neighbourhood neighbourhood = new Neighbourhood(solid);
-        for (int root = 0; root < solid.faces().size(); root += 7) {
-            assertNotNull(Unfolding.around(solid, neighbourhood, root), name + " around " + root);
+        for (double land : new double[] {0, 0.01, 0.05, 0.2, 0.3, 0.5, 1, 3, 10, 1000}) {
+            for (int root = 0; root < solid.faces().size(); root += 7) {
+                Unfolding unfolding = Unfolding.around(solid, neighbourhood, root, land);
+                assertNotNull(unfolding, name + " around " + root + " with a land of " + land);
+            }
         }
     }
 }

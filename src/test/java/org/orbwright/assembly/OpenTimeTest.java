@@ -52,13 +52,35 @@ class OpenTimeTest {
                         .count());
     }
 
+    /** The last panel closes five seams at once, the two caps would close ten. */
     @Test
-    void whereNotEvenSinglePanelsFitTheCapsAreKept() {
+    void whereNothingFitsTheOrderWithTheSmallestLargestStepIsTaken() {
         List<SolidStage> four = stages("dodecahedron", 4);
-        assertEquals(SolidWork.CLOSING, four.get(four.size() - 1).work());
-        assertFalse(four.get(four.size() - 1).glue().fits());
+        SolidStage last = four.get(four.size() - 1);
+        assertEquals(SolidWork.ONTO_FIRST_CAP, last.work());
+        assertFalse(last.glue().fits());
+        assertEquals(5, last.glue().seams());
         assertTrue(four.get(0).glue().fits());
-        assertEquals(SolidWork.ONTO_FIRST_CAP, stages("dodecahedron", 5).get(3).work());
+    }
+
+    /** Hand count: a tetrahedron's caps close four seams, its last panel three. */
+    @ParameterizedTest
+    @CsvSource({"tetrahedron, 2, 3", "cube, 3, 4", "dodecahedron, 1, 5"})
+    void noStageIsLargerThanTheLastPanel(String solid, double most, int largest) {
+        assertEquals(
+                largest,
+                stages(solid, most).stream()
+                        .mapToInt(stage -> stage.glue().seams())
+                        .max()
+                        .orElseThrow());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"9.9996, 10", "9.9994, 9.999", "10, 10"})
+    void theOpenTimeThatIsAnsweredIsTheOneThatCounts(double asked, double answered) {
+        Glue glue = Glue.of(new GlueRequest(null, asked, 1.0));
+        assertEquals(answered, glue.openTime(), 1e-12);
+        assertEquals((int) answered, glue.mostSeams());
     }
 
     @ParameterizedTest

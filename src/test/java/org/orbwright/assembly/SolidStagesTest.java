@@ -214,6 +214,22 @@ class SolidStagesTest {
         assertEquals(flat, caps.flat(), why);
     }
 
+    /** A loop in one plane closes all over at once where the caps are pushed together square to it. */
+    @ParameterizedTest
+    @MethodSource(SOLIDS)
+    void flatLoopsArePushedTogetherSquareToTheirPlane(String name) {
+        Solid solid = Designs.solid(name);
+        CapSeam caps = plan(name).caps();
+        if (caps.flat()) {
+            Vector3D axis = axis(solid, caps).normalize();
+            for (int seam : caps.loop()) {
+                Edge edge = solid.edges().get(seam);
+                assertEquals(0, axis.dot(vertex(solid, edge.from())), 1e-9, name);
+                assertEquals(0, axis.dot(vertex(solid, edge.to())), 1e-9, name);
+            }
+        }
+    }
+
     @Test
     void dodecahedronStartsAtTheFaceOnItsAxis() {
         AssemblyPlan plan = plan("dodecahedron");

@@ -1,11 +1,13 @@
 package org.orbwright.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,7 +23,9 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Ink;
 import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
@@ -150,6 +154,55 @@ class NetDrawingTest {
         assertEquals(
                 NetDrawing.draw(oneSet, BandSet.UPRIGHT).marks().size(),
                 NetDrawing.draw(oneSet, BandSet.INVERTED).marks().size());
+    }
+
+    /** A panel's own number is white on ink, a partner's is ink without a disc. */
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void panelsNumbersDoNotLookLikePartners(String solid) {
+        Design design = design(solid);
+        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        List<Integer> onDiscs = numbers(drawing).stream()
+                .filter(label -> label.letters() == Letters.REVERSED)
+                .map(label -> Integer.valueOf(label.text()))
+                .sorted()
+                .toList();
+        int faces = design.solid().faces().size();
+        assertEquals(IntStream.range(0, faces).boxed().toList(), onDiscs);
+        assertEquals(
+                faces, drawing.marks().stream().filter(Ink.class::isInstance).count());
+        assertTrue(numbers(drawing).stream().allMatch(label -> label.letters() != Letters.PLAIN));
+    }
+
+    /** Without the gap a hinge lies on the rims of both panels, with it half the gap from each. */
+    @Test
+    void hingesLieMidwayBetweenTheRims() {
+        Design design = DrawnDesigns.example("dodecahedron-with-land");
+        Net net = NetCalculator.calculate(design);
+        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        List<List<Coordinate>> drawn = lines(drawing, Pen.DASHED);
+        for (int i = 0; i < drawn.size(); i++) {
+            var hinge = net.hinges().get(i);
+            var line = JTS.createLineString(drawn.get(i).toArray(new Coordinate[0]));
+            for (int panel : new int[] {hinge.panel(), hinge.neighbour()}) {
+                double distance = onSheet(net.panels().get(panel), net, drawing).distance(line);
+                assertEquals(hinge.gap() / 2, distance, 2e-3);
+            }
+        }
+    }
+
+    @Test
+    void theCaptionSaysWhereTheTapeIsAndHowFarApartPanelsLie() {
+        String land = NetDrawing.draw(DrawnDesigns.example("dodecahedron-with-land"), BandSet.UPRIGHT)
+                .description();
+        assertTrue(land.contains("tape on the outer faces, from which the panels fold away: turn the"), land);
+        assertTrue(land.contains("Hinged panels lie 4.21 mm apart"), land);
+        String several = NetDrawing.draw(DrawnDesigns.on("truncated-icosahedron", 0, 30, 1, null), BandSet.UPRIGHT)
+                .description();
+        assertTrue(several.contains("Hinged panels lie 0.64 mm to 0.71 mm apart"), several);
+        assertFalse(NetDrawing.draw(DrawnDesigns.example("cube-with-chevrons"), BandSet.UPRIGHT)
+                .description()
+                .contains("apart"));
     }
 
     @Test

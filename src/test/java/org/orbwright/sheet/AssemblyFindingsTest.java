@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.orbwright.assembly.Assemblies;
+import org.orbwright.assembly.AssemblyRequest;
+import org.orbwright.assembly.AssemblyRequest.GlueRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sheet.Finding.Severity;
@@ -48,9 +50,36 @@ class AssemblyFindingsTest {
         assertSays(
                 cube,
                 Severity.WARN,
-                "A stage of the closing of the two caps takes 6 min for 6 seams that close at once, longer than the"
-                        + " glue's open time of 2 min");
+                "A stage of the remaining panels on the first cap takes 4 min for 4 seams that close at once, longer"
+                        + " than the glue's open time of 2 min. It takes more hands, or a glue that stays open longer:"
+                        + " 4 min is the shortest open time into which every stage fits.");
         assertEquals(1, cube.size());
+        assertEquals(List.of(), found(FindingCode.OPEN_TIME_SHORT, "cube", 4));
+    }
+
+    @Test
+    void noStagesAreAddedWhereTheyDoNotHelp() {
+        List<Finding> added = found(FindingCode.STAGES_ADDED, "cube", 2);
+        assertTrue(
+                added.stream().noneMatch(finding -> finding.message().contains("remaining panels")), added::toString);
+        assertTrue(added.stream().noneMatch(finding -> finding.message().contains("two caps")), added::toString);
+    }
+
+    /** Ten seams at 1.0001 a minute take 9.9990001 minutes, a trace longer than 9.999. */
+    @Test
+    void longerIsLongerInWordsToo() {
+        List<Finding> added = SheetCalculator.assembly(
+                        new AssemblyRequest(Designs.of("dodecahedron").request(), new GlueRequest(null, 9.999, 1.0001)))
+                .findings();
+        assertSays(added, Severity.NOTE, "would take 10 min for 10 seams, longer than the open time of 9.99 min");
+    }
+
+    @Test
+    void blanksThatTakeMoreStagesAreNoted() {
+        Designs cube = Designs.of("cube").thickness(60).bands(Designs.widths(20.0, 20.0, 20.0, 20.0, null));
+        List<Finding> found =
+                SheetCalculator.assembly(Assemblies.request(cube, 3)).findings();
+        assertSays(found, Severity.NOTE, "For a blank for the square segments 2 stages are needed");
     }
 
     @Test
@@ -60,6 +89,18 @@ class AssemblyFindingsTest {
                 short0, Severity.WARN, "A stage of the first half of a square panel takes 1 min for one seam, longer");
         assertSays(
                 short0, Severity.WARN, "A stage of the straight joint of a square panel takes 2 min for 2 seams that");
+    }
+
+    @Test
+    void aSphereThatBreaksThroughStopsTheGluingToo() {
+        List<Finding> found = SheetCalculator.assembly(
+                        Assemblies.request(Designs.of("cube").thickness(10), 100))
+                .findings();
+        assertEquals(
+                List.of(FindingCode.BREAK_THROUGH),
+                found.stream().map(Finding::code).toList());
+        assertEquals(Severity.STOP, found.get(0).severity());
+        assertEquals("/design/panel/thickness", found.get(0).field());
     }
 
     @Test
@@ -74,7 +115,7 @@ class AssemblyFindingsTest {
                 answer.cautions().stream().map(Caution::step).toList());
         assertEquals(
                 List.of(),
-                SheetCalculator.assembly(Assemblies.request(Designs.of("cube"), 100))
+                SheetCalculator.assembly(Assemblies.request(Designs.of("cube").thickness(60), 100))
                         .findings());
     }
 }
