@@ -3,6 +3,7 @@ package org.orbwright.diagnosis;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What distances of faces say of the shell and its centre. */
 @Describe(
@@ -28,11 +29,18 @@ public record CentreDiagnosis(
                 + " less the smallest.")
         LengthEstimate outOfRound,
 
-        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for.")
+        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for, or that"
+                + " the seams do as they are designed, whichever is smaller.")
         LengthEstimate largestDiameter,
+
+        @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
+        SphereLimit largestLimitedBy,
 
         @Describe("The same about the point of reference: what comes out if the discs stay where they are.")
         LengthEstimate largestDiameterNow,
+
+        @Describe(value = "What limits that.", example = "\"FLATS\"")
+        SphereLimit largestNowLimitedBy,
 
         @Describe("The measured faces, in the order of the request.")
         List<FaceDeviation> deviations) {

@@ -153,6 +153,9 @@ final class CentreFit {
         }
         Vector3D centre = centre();
         double offset = centre.norm();
+        Room best = Room.of(design, 2 * room(nearest), 2 * uncertainty(roomCoefficients(nearest)));
+        Reading least = readings.get(nearestNow);
+        Room now = Room.of(design, 2 * least.value(), 2 * least.uncertainty());
         return new CentreDiagnosis(
                 rows,
                 solid.faces().size(),
@@ -162,10 +165,10 @@ final class CentreFit {
                 LengthEstimate.of(
                         deviations[highest] - deviations[lowest],
                         uncertainty(sum(deviation(highest), deviation(lowest), -1))),
-                LengthEstimate.of(2 * room(nearest), 2 * uncertainty(roomCoefficients(nearest))),
-                LengthEstimate.of(
-                        2 * readings.get(nearestNow).value(),
-                        2 * readings.get(nearestNow).uncertainty()),
+                best.diameter(),
+                best.limitedBy(),
+                now.diameter(),
+                now.limitedBy(),
                 listed);
     }
 

@@ -3,6 +3,7 @@ package org.orbwright.diagnosis;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What measurements say of the settings and of the shell. */
 @Describe("What measurements say of the settings and of the shell: a part for each measurement of the request."
@@ -136,8 +137,12 @@ public record Diagnosis(
                     + " smallest.")
             LengthEstimate outOfRound,
 
-            @Describe("Diameter of the largest sphere between the measured faces.")
-            LengthEstimate largestDiameter) {}
+            @Describe("Diameter of the largest sphere between the measured faces, or within the seams as they are designed,"
+                    + " whichever is smaller.")
+            LengthEstimate largestDiameter,
+
+            @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
+            SphereLimit largestLimitedBy) {}
 
     /** What a measured blade tilt says of the seams. */
     @Describe("What a measured blade tilt says of the seams, where both panels are bevelled with it.")

@@ -163,6 +163,7 @@ public final class DiagnosisCalculator {
             variance += deviation.uncertainty() * deviation.uncertainty();
         }
         int count = measured.size();
+        Room room = Room.of(design, smallest.value(), smallest.uncertainty());
         return new FlatsDiagnosis(
                 count,
                 design.solid().faceKinds().stream()
@@ -173,7 +174,8 @@ public final class DiagnosisCalculator {
                 LengthEstimate.of(
                         most.value() - least.value(),
                         count == 1 ? 0 : Math.hypot(most.uncertainty(), least.uncertainty())),
-                LengthEstimate.of(smallest.value(), smallest.uncertainty()));
+                room.diameter(),
+                room.limitedBy());
     }
 
     private TiltDiagnosis tilt(TiltReadingRequest asked) {

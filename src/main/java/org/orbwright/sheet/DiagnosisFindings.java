@@ -12,6 +12,7 @@ import org.orbwright.diagnosis.Diagnosis;
 import org.orbwright.diagnosis.Diagnosis.CorrectedBevel;
 import org.orbwright.diagnosis.LengthEstimate;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What measurements find wrong or nearly wrong. */
 final class DiagnosisFindings {
@@ -39,7 +40,11 @@ final class DiagnosisFindings {
             }
         }
         if (diagnosis.acrossFlats() != null) {
-            finder.sphere("the measures across flats", diagnosis.acrossFlats().largestDiameter(), "/acrossFlats");
+            finder.sphere(
+                    "the measures across flats",
+                    diagnosis.acrossFlats().largestDiameter(),
+                    diagnosis.acrossFlats().largestLimitedBy(),
+                    "/acrossFlats");
         }
         if (diagnosis.faceDistances() != null) {
             finder.centre(diagnosis.faceDistances());
@@ -52,7 +57,11 @@ final class DiagnosisFindings {
     }
 
     private void centre(CentreDiagnosis centre) {
-        sphere("the distances of the faces from the best centre", centre.largestDiameter(), "/faceDistances");
+        sphere(
+                "the distances of the faces from the best centre",
+                centre.largestDiameter(),
+                centre.largestLimitedBy(),
+                "/faceDistances");
         if (centre.discs().shift().unclear()) {
             findings.add(new Finding(
                     FindingCode.BELOW_RESOLUTION,
@@ -77,14 +86,16 @@ final class DiagnosisFindings {
         }
     }
 
-    private void sphere(String what, LengthEstimate largest, String field) {
+    private void sphere(String measures, LengthEstimate largest, SphereLimit limit, String field) {
         double wanted = 2 * design.sphereRadius();
+        boolean flats = limit == SphereLimit.FLATS;
         if (wanted > largest.value() + EXACT) {
             findings.add(new Finding(
                     FindingCode.SPHERE_BEYOND_SHELL,
                     WARN,
-                    "By " + what + " the shell leaves room for a sphere of " + design.sayAtMost(largest.value())
-                            + ", less than the designed " + design.say(wanted) + ": a flat would stay.",
+                    "By " + (flats ? measures : "its designed seams") + " the shell leaves room for a sphere of "
+                            + design.sayAtMost(largest.value()) + ", less than the designed " + design.say(wanted)
+                            + (flats ? ": a flat would stay." : ": the seams would be open."),
                     field));
         }
     }
