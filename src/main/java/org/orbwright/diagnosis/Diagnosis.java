@@ -137,8 +137,9 @@ public record Diagnosis(
                     + " smallest.")
             LengthEstimate outOfRound,
 
-            @Describe("Diameter of the largest sphere between the measured faces, or within the seams as they are designed,"
-                    + " whichever is smaller.")
+            @Describe(
+                    "Diameter of the largest sphere between the measured faces, or within the seams as they are designed,"
+                            + " whichever is smaller.")
             LengthEstimate largestDiameter,
 
             @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")

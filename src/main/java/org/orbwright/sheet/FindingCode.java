@@ -76,6 +76,8 @@ public enum FindingCode {
     GAPS_LIKELY,
     /** The blank is too narrow for the segments, and panels have a hole in the middle. */
     TIPS_BLUNT,
+    /** Neighbours along a blank share cuts, and would make gaps larger if they came into one panel. */
+    SEGMENTS_SHARE_CUTS,
     /** A measured error cannot be told from none. */
     BELOW_RESOLUTION,
     /** The measured shell is too small for the designed sphere. */

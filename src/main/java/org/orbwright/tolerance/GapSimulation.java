@@ -5,7 +5,9 @@ import org.orbwright.quantity.Quantity;
 
 /** The gaps of simulated solids. */
 @Describe("The gaps of simulated solids. Every panel and every seam has its own errors around the setting, normally"
-        + " distributed, and exact gaps instead of those to first order. The same seed and number of samples give the"
+        + " distributed, and exact gaps instead of those to first order. Every edge of a panel has a bevel cut of its own,"
+        + " and segments of one cut are not in one panel. Where fewer than 95 % of the solids have all gaps bridged"
+        + " (common practice, no source), a finding says so. The same seed and number of samples give the"
         + " same answer on any number of processors.")
 public record GapSimulation(
         @Describe(value = "Solids simulated.", example = "100000", max = 1000000)
@@ -39,7 +41,7 @@ public record GapSimulation(
 
         @Describe(
                 value = "The same share by linear theory, where all gaps are independent: a product over all panels and"
-                        + " seams. The thickness is taken as exact.",
+                        + " seams.",
                 quantity = Quantity.RATIO,
                 example = "0.999884",
                 max = 1)

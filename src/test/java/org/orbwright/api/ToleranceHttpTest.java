@@ -206,12 +206,12 @@ class ToleranceHttpTest {
         void anErrorAsLargeAsWhatIsCut() {
             refused(
                             "/v1/tolerance",
-                            errors("{\"panelThickness\":{\"setting\":-20,\"scatter\":1}}"),
+                            errors("{\"panelThickness\":{\"setting\":-24,\"scatter\":1}}"),
                             422,
                             "/errors/panelThickness",
                             "ERROR_TOO_LARGE",
-                            "-20 with a scatter of 1")
-                    .body("violations[0].allowed", containsString("less than 24 mm"));
+                            "-24 with a scatter of 1")
+                    .body("violations[0].allowed", containsString("less than 28 mm"));
         }
     }
 

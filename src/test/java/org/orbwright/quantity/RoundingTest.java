@@ -81,4 +81,13 @@ class RoundingTest {
         assertEquals("0.28", Rounding.plain(0.285, 2));
         assertEquals("0.3", Rounding.plain(0.1 + 0.2, 4));
     }
+
+    @Test
+    void limitsAreRoundedDownUnlessTheyAreWholeSteps() {
+        assertEquals(0.0176, Rounding.down(0.01769, 4));
+        assertEquals(-0.0177, Rounding.down(-0.01769, 4));
+        // 2.3 times ten is 22.999999999999996.
+        assertEquals(2.3, Rounding.down(2.3, 1));
+        assertEquals(0.0088, Rounding.down(0.0176 / 2, 4));
+    }
 }
