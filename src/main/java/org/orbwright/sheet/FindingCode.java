@@ -80,6 +80,10 @@ public enum FindingCode {
     SEGMENTS_SHARE_CUTS,
     /** A measured error cannot be told from none. */
     BELOW_RESOLUTION,
+    /** Measurements that tell the same thing differ by more than their uncertainty. */
+    MEASURES_DISAGREE,
+    /** Faces that were not measured may limit the largest sphere. */
+    FACES_NOT_MEASURED,
     /** The measured shell is too small for the designed sphere. */
     SPHERE_BEYOND_SHELL
 }

@@ -54,9 +54,10 @@ final class ToleranceFindings {
                     FindingCode.GAP_BEYOND_GLUE,
                     STOP,
                     "The setting error of the tip angle opens every " + panel.face() + " panel by "
-                            + design.say(panel.gap()) + " at the "
+                            + design.unit().sayApart(panel.gap(), tolerance.glueBridges()) + " at the "
                             + (panel.opensAt() == PanelSide.RIM ? "rim" : "tips") + ", and the glue bridges "
-                            + design.say(tolerance.glueBridges()) + ": the tip angle has to be set to within "
+                            + design.unit().sayApart(tolerance.glueBridges(), panel.gap())
+                            + ": the tip angle has to be set to within "
                             + degrees(panel.largestTipAngleError()) + ".",
                     "/errors/tipAngle/setting");
         }
@@ -89,9 +90,11 @@ final class ToleranceFindings {
                     FindingCode.GAP_BEYOND_GLUE,
                     STOP,
                     "The setting error of the bevel opens every seam between " + seam.face() + " and "
-                            + seam.neighbour() + " panels by " + design.say(seam.gap()) + " "
+                            + seam.neighbour() + " panels by "
+                            + design.unit().sayApart(seam.gap(), tolerance.glueBridges()) + " "
                             + (seam.opensAt() == SeamSide.INSIDE ? "inside" : "outside")
-                            + ", and the glue bridges " + design.say(tolerance.glueBridges())
+                            + ", and the glue bridges "
+                            + design.unit().sayApart(tolerance.glueBridges(), seam.gap())
                             + ": the bevel has to be set to within " + degrees(seam.largestBevelError()) + ".",
                     "/errors/bevel/setting");
         }

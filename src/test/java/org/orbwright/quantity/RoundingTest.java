@@ -86,8 +86,8 @@ class RoundingTest {
     void limitsAreRoundedDownUnlessTheyAreWholeSteps() {
         assertEquals(0.0176, Rounding.down(0.01769, 4));
         assertEquals(-0.0177, Rounding.down(-0.01769, 4));
-        // 2.3 times ten is 22.999999999999996.
-        assertEquals(2.3, Rounding.down(2.3, 1));
+        // 0.29 times a hundred is 28.999999999999996.
+        assertEquals(0.29, Rounding.down(0.29, 2));
         assertEquals(0.0088, Rounding.down(0.0176 / 2, 4));
     }
 }
