@@ -11,7 +11,7 @@ import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.turning.Balance.HeldBody;
 import org.orbwright.turning.Balance.PanelMass;
-import org.orbwright.turning.BalanceRequest.OddPanel;
+import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 
 /** Balances the work on the lathe: adds up the masses of all panels and where they lie. */
 public final class BalanceCalculator {
@@ -24,7 +24,7 @@ public final class BalanceCalculator {
     private final Solid solid;
     private final Vector3D axis;
     private final Densities densities;
-    private final Map<Integer, OddPanel> odd;
+    private final Map<Integer, OddPanelRequest> odd;
     private final PanelMasses masses;
 
     private BalanceCalculator(BalanceRequest request, Design design) {
@@ -74,7 +74,7 @@ public final class BalanceCalculator {
         Weighed inSphere = masses.whole() ? inSolid : null;
         for (int f = 0; f < solid.faces().size(); f++) {
             Face face = solid.faces().get(f);
-            OddPanel other = odd.get(f);
+            OddPanelRequest other = odd.get(f);
             BandSet set = other == null || other.set() == null ? BandSet.UPRIGHT : other.set();
             PanelWood wood = masses.of(face, set, species -> densities.of(species, other));
             panels.add(new PanelMass(

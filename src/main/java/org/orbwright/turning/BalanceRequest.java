@@ -35,14 +35,14 @@ public record BalanceRequest(
                         + " are all alike is in balance.",
                 optional = true)
         @Size(min = 1, max = 200)
-        List<@NotNull @Valid OddPanel> panels,
+        List<@NotNull @Valid OddPanelRequest> panels,
 
         @Describe(
                 value = "Densities as they were weighed; for all other woods that of the table is taken, at 12 %"
                         + " moisture content.",
                 optional = true)
         @Size(min = 1, max = 60)
-        List<@NotNull @Valid WoodDensity> densities,
+        List<@NotNull @Valid WoodDensityRequest> densities,
 
         @Describe(value = "The axis; the one through face 0 if left out.", optional = true) @Valid
         AxisRequest axis,
@@ -79,7 +79,7 @@ public record BalanceRequest(
 
     /** A panel that differs from the design's. */
     @Describe("A panel that differs from what the design says.")
-    public record OddPanel(
+    public record OddPanelRequest(
             @Describe(value = "Number of the panel: of the face in the list of the solid, from 0.", example = "3")
             @NotNull
             @Min(0)
@@ -105,17 +105,17 @@ public record BalanceRequest(
 
             @Describe(value = "Woods that stand in it for those of the design; none if left out.", optional = true)
             @Size(min = 1, max = 60)
-            List<@NotNull @Valid OtherWood> woods) {
+            List<@NotNull @Valid OtherWoodRequest> woods) {
 
         /** Copies the list. */
-        public OddPanel {
+        public OddPanelRequest {
             woods = copy(woods);
         }
     }
 
     /** A wood that stands for another. */
     @Describe("A wood that stands for another.")
-    public record OtherWood(
+    public record OtherWoodRequest(
             @Describe(value = "The wood of the design.", example = "\"black walnut\"") @NotBlank @Size(max = 60)
             String species,
 
@@ -124,7 +124,7 @@ public record BalanceRequest(
 
     /** The density of a wood. */
     @Describe("The density of a wood.")
-    public record WoodDensity(
+    public record WoodDensityRequest(
             @Describe(value = "The wood.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
             String species,
 

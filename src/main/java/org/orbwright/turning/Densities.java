@@ -11,9 +11,9 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
 import org.orbwright.turning.Balance.DensityTaken;
-import org.orbwright.turning.BalanceRequest.OddPanel;
-import org.orbwright.turning.BalanceRequest.OtherWood;
-import org.orbwright.turning.BalanceRequest.WoodDensity;
+import org.orbwright.turning.BalanceRequest.OddPanelRequest;
+import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
+import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
 import org.orbwright.wood.WoodSpecies;
 import org.orbwright.wood.WoodTable;
 
@@ -36,7 +36,7 @@ final class Densities {
             }
         }
         for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
-            OddPanel panel = request.panels().get(i);
+            OddPanelRequest panel = request.panels().get(i);
             for (int w = 0; panel.woods() != null && w < panel.woods().size(); w++) {
                 woods.putIfAbsent(panel.woods().get(w).by(), "/panels/" + i + "/woods/" + w + "/by");
             }
@@ -62,7 +62,7 @@ final class Densities {
 
     private void take(String wood, String pointer, BalanceRequest request, List<Violation> broken) {
         for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
-            WoodDensity stated = request.densities().get(i);
+            WoodDensityRequest stated = request.densities().get(i);
             if (WoodTable.oneName(stated.species()).equals(WoodTable.oneName(wood))) {
                 taken.put(wood, new DensityTaken(wood, stated.density(), true));
                 return;
@@ -82,13 +82,13 @@ final class Densities {
     }
 
     /** Density of a wood of the design as it is in a panel. */
-    double of(String species, OddPanel panel) {
+    double of(String species, OddPanelRequest panel) {
         if (panel == null) {
             return taken.get(species).density();
         }
         String there = species;
         for (int i = 0; panel.woods() != null && i < panel.woods().size(); i++) {
-            OtherWood other = panel.woods().get(i);
+            OtherWoodRequest other = panel.woods().get(i);
             if (other.species().equals(species)) {
                 there = other.by();
             }

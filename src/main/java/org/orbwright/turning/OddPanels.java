@@ -10,14 +10,14 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
 import org.orbwright.solid.Face;
-import org.orbwright.turning.BalanceRequest.OddPanel;
-import org.orbwright.turning.BalanceRequest.OtherWood;
+import org.orbwright.turning.BalanceRequest.OddPanelRequest;
+import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
 
 /** Checks the panels that differ against the design. */
 final class OddPanels {
     private final Design design;
     private final List<Violation> broken = new ArrayList<>();
-    private final Map<Integer, OddPanel> panels = new HashMap<>();
+    private final Map<Integer, OddPanelRequest> panels = new HashMap<>();
 
     private OddPanels(Design design) {
         this.design = design;
@@ -28,7 +28,7 @@ final class OddPanels {
      *
      * @throws ImpossibleDesignException if there is no such panel, set or wood, or one panel is there twice
      */
-    static Map<Integer, OddPanel> of(BalanceRequest request, Design design) {
+    static Map<Integer, OddPanelRequest> of(BalanceRequest request, Design design) {
         OddPanels odd = new OddPanels(design);
         for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
             odd.add(request.panels().get(i), "/panels/" + i);
@@ -39,7 +39,7 @@ final class OddPanels {
         return odd.panels;
     }
 
-    private void add(OddPanel panel, String pointer) {
+    private void add(OddPanelRequest panel, String pointer) {
         List<Face> faces = design.solid().faces();
         if (panel.panel() >= faces.size()) {
             broken.add(new Violation(
@@ -75,7 +75,7 @@ final class OddPanels {
         }
     }
 
-    private void wood(OtherWood wood, List<Panel> halves, String pointer) {
+    private void wood(OtherWoodRequest wood, List<Panel> halves, String pointer) {
         List<String> woods = halves.stream()
                 .flatMap(half -> half.lamination().bands().stream())
                 .map(band -> band.species())

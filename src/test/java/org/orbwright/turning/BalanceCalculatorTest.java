@@ -26,28 +26,28 @@ import org.orbwright.segment.YieldCalculator;
 import org.orbwright.turning.Balance.HeldBody;
 import org.orbwright.turning.Balance.PanelMass;
 import org.orbwright.turning.BalanceRequest.AxisRequest;
-import org.orbwright.turning.BalanceRequest.OddPanel;
-import org.orbwright.turning.BalanceRequest.OtherWood;
+import org.orbwright.turning.BalanceRequest.OddPanelRequest;
+import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
 import org.orbwright.turning.BalanceRequest.Through;
-import org.orbwright.turning.BalanceRequest.WoodDensity;
+import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
 
 /** Centre of mass and imbalance. */
 class BalanceCalculatorTest {
     private static final double EXACT = 1e-9;
 
     private static Balance balance(
-            Designs designs, List<OddPanel> panels, AxisRequest axis, Double mounting, Double speed) {
+            Designs designs, List<OddPanelRequest> panels, AxisRequest axis, Double mounting, Double speed) {
         Design design = designs.build();
         return BalanceCalculator.calculate(
                 new BalanceRequest(design.request(), panels, null, axis, mounting, speed), design);
     }
 
-    private static OddPanel heavier(int panel, double factor) {
-        return new OddPanel(panel, null, factor, null);
+    private static OddPanelRequest heavier(int panel, double factor) {
+        return new OddPanelRequest(panel, null, factor, null);
     }
 
-    private static OddPanel inverted(int panel) {
-        return new OddPanel(panel, BandSet.INVERTED, null, null);
+    private static OddPanelRequest inverted(int panel) {
+        return new OddPanelRequest(panel, BandSet.INVERTED, null, null);
     }
 
     /** A cube 100 mm across, 26 mm thick, of one wood, turned to a sphere of 96 mm. */
@@ -192,12 +192,13 @@ class BalanceCalculatorTest {
         Designs cube = cube().bands(List.of(Designs.band("black walnut", null)));
         int side = across(cube, false).get(0);
         Design design = cube.build();
-        OddPanel ash = new OddPanel(side, null, null, List.of(new OtherWood("black walnut", "own ash")));
+        OddPanelRequest ash =
+                new OddPanelRequest(side, null, null, List.of(new OtherWoodRequest("black walnut", "own ash")));
         Balance other = BalanceCalculator.calculate(
                 new BalanceRequest(
                         design.request(),
                         List.of(ash),
-                        List.of(new WoodDensity("Walnut", 500.0), new WoodDensity("own ash", 750.0)),
+                        List.of(new WoodDensityRequest("Walnut", 500.0), new WoodDensityRequest("own ash", 750.0)),
                         null,
                         null,
                         null),
@@ -217,7 +218,7 @@ class BalanceCalculatorTest {
         assertTrue(balance.solid().offAxis() > 0.001);
         assertNotEquals(
                 balance.panels().get(3).inSolid(), balance.panels().get(2).inSolid());
-        List<OddPanel> all =
+        List<OddPanelRequest> all =
                 IntStream.range(0, 12).mapToObj(BalanceCalculatorTest::inverted).toList();
         assertEquals(0, balance(lantern, all, null, null, null).solid().offAxis());
     }
@@ -248,18 +249,20 @@ class BalanceCalculatorTest {
     void whatTheDesignHasNotIsRefused(String what, String path, String code) {
         Design design =
                 cube().bands(List.of(Designs.band("black walnut", null))).build();
-        List<OddPanel> panels = switch (what) {
+        List<OddPanelRequest> panels = switch (what) {
             case "PANEL" -> List.of(heavier(6, 2));
             case "TWICE" -> List.of(heavier(1, 2), heavier(1, 3));
             case "SET" -> List.of(inverted(1));
-            case "WOOD" -> List.of(new OddPanel(1, null, null, List.of(new OtherWood("oak", "white ash"))));
-            case "UNKNOWN" -> List.of(new OddPanel(1, null, null, List.of(new OtherWood("black walnut", "moonwood"))));
+            case "WOOD" ->
+                List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("oak", "white ash"))));
+            case "UNKNOWN" ->
+                List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("black walnut", "moonwood"))));
             default -> null;
         };
         BalanceRequest request = new BalanceRequest(
                 design.request(),
                 panels,
-                what.equals("DENSITY") ? List.of(new WoodDensity("oak", 700.0)) : null,
+                what.equals("DENSITY") ? List.of(new WoodDensityRequest("oak", 700.0)) : null,
                 what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null,
                 null,
                 null);
