@@ -46,9 +46,9 @@ public record CentreDiagnosis(
         SphereLimit largestNowLimitedBy,
 
         @Describe(
-                value =
-                        "The centre of the largest sphere; left out where the measured faces lie on one side, so that the"
-                                + " centre could move away from all of them.",
+                value = "The centre of the largest sphere; left out where the measured faces lie on one side, so"
+                        + " that the"
+                        + " centre could move away from all of them.",
                 optional = true)
         Roomiest roomiest,
 
@@ -84,7 +84,8 @@ public record CentreDiagnosis(
 
     /** The centre of the largest sphere. */
     @Describe("The centre about which the largest sphere fits between the measured faces, which is not the best centre"
-            + " above: its smallest distance to a face is as large as can be, and where that leaves it free, so is the next"
+            + " above: its smallest distance to a face is as large as can be, and where that leaves it free, so is"
+            + " the next"
             + " smallest. Uncertainties are to first order, from the faces that decide.")
     public record Roomiest(
             @Describe("How far it lies from the point of reference.")

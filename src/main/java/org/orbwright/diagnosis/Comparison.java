@@ -5,7 +5,7 @@ import org.orbwright.quantity.Describe;
 /** Two measurements that tell the same thing. */
 @Describe("Two measurements that tell the same thing, by how far they differ.")
 public record Comparison(
-        @Describe(value = "What is compared.", example = "\"TILT_AND_SEAM\"")
+        @Describe(value = "What is compared.", example = "\"PANELS_OF_TRIO\"")
         ComparedMeasures measures,
 
         @Describe(value = "The face kind.", example = "\"pentagon\"")

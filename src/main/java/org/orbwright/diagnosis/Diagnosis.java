@@ -153,7 +153,7 @@ public record Diagnosis(
             @Describe(
                     value = "Bevel to set: that of the design less the error.",
                     quantity = Quantity.ANGLE,
-                    example = "58.3848",
+                    example = "58.4872",
                     min = -180,
                     max = 360)
             double bevel,
@@ -161,7 +161,7 @@ public record Diagnosis(
             @Describe(
                     value = "Blade tilt to set: that of the design and the error.",
                     quantity = Quantity.ANGLE,
-                    example = "31.6152",
+                    example = "31.5128",
                     min = -180,
                     max = 360)
             double bladeTilt) {}
@@ -187,9 +187,9 @@ public record Diagnosis(
                     optional = true)
             LengthEstimate outOfRound,
 
-            @Describe(
-                    "Diameter of the largest sphere between the measured faces, or within the seams as they are designed,"
-                            + " whichever is smaller.")
+            @Describe("Diameter of the largest sphere between the measured faces, or within the seams as they are"
+                    + " designed,"
+                    + " whichever is smaller.")
             LengthEstimate largestDiameter,
 
             @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
@@ -209,21 +209,21 @@ public record Diagnosis(
             @Describe(
                     value = "The least that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.0172",
+                    example = "0.1305",
                     min = -1e18)
             double leastOpening,
 
             @Describe(
                     value = "The most that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0813",
+                    example = "0.229",
                     min = -1e18)
             double mostOpening,
 
             @Describe(
                     value = "The largest gap that this can mean, inside or outside.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0813")
+                    example = "0.229")
             double largestGap) {
 
         /** Whether the gauge cannot tell the error from 0: within half of its resolution there may be none. */

@@ -9,14 +9,31 @@ import org.orbwright.solid.Solid;
 /**
  * A centre that is linear in the readings, so that the uncertainty of all that follows from it is that of the readings
  * times its coefficients.
- *
- * @param centre where it is, from the point of reference
- * @param coefficients how each of its three coordinates depends on each reading
- * @param readings the readings
  */
-record LinearCentre(Vector3D centre, double[][] coefficients, List<Reading> readings) {
+final class LinearCentre {
     /** A shift in millimetres below which it has no direction. */
     private static final double NOWHERE = 1e-9;
+
+    private final Vector3D centre;
+    private final double[][] coefficients;
+    private final List<Reading> readings;
+
+    /**
+     * A centre.
+     *
+     * @param centre where it is, from the point of reference
+     * @param coefficients how each of its three coordinates depends on each reading
+     * @param readings the readings
+     */
+    LinearCentre(Vector3D centre, double[][] coefficients, List<Reading> readings) {
+        this.centre = centre;
+        this.coefficients = coefficients;
+        this.readings = readings;
+    }
+
+    Vector3D centre() {
+        return centre;
+    }
 
     LengthEstimate offset() {
         return LengthEstimate.of(centre.norm(), spread(centre, Vector3D.ZERO));

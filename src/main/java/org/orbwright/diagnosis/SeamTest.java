@@ -158,6 +158,7 @@ final class SeamTest {
     private CorrectedFace face(String face, List<OpenAngle> sums, List<CorrectedBevel> corrected) {
         double[] mean = new double[sums.size()];
         int count = 0;
+        // The first of the highest and the last of the lowest: two panels, though all may be alike.
         int highest = -1;
         int lowest = -1;
         for (int i = 0; i < panels.size(); i++) {
@@ -169,8 +170,10 @@ final class SeamTest {
                                 || error > corrected.get(highest).bevelError().value()
                         ? i
                         : highest;
-                lowest =
-                        lowest < 0 || error < corrected.get(lowest).bevelError().value() ? i : lowest;
+                lowest = lowest < 0
+                                || error <= corrected.get(lowest).bevelError().value()
+                        ? i
+                        : lowest;
             }
         }
         AngleEstimate error =

@@ -76,7 +76,8 @@ final class ToleranceFindings {
                     FindingCode.SEGMENTS_SHARE_CUTS,
                     NOTE,
                     "The bands of the " + panel.face() + " segments read the same from both edges, so that neighbours"
-                            + " along a blank come into one panel, and they share a cut. In that order a panel's gap would"
+                            + " along a blank come into one panel, and they share a cut. In that order a panel's gap"
+                            + " would"
                             + " scatter by " + design.say(mixed * panel.unmixed()) + " instead of " + design.say(mixed)
                             + ", " + Rounding.plain(panel.unmixed(), 2)
                             + " times as much: mix the segments before they are glued up to panels.",

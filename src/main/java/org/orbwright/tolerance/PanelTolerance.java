@@ -43,16 +43,17 @@ public record PanelTolerance(
         @Describe("How far the base distance is off, as the mean of the panel's segments.")
         ErrorBudget baseDistance,
 
-        @Describe(
-                "How far the face distance is off at one panel. Bevels act one-sidedly: where they are too large the panels"
-                        + " touch at the hollow and are held apart, and where they are too small nothing moves. Their scatter is"
-                        + " left out here.")
+        @Describe("How far the face distance is off at one panel. Bevels act one-sidedly: where they are too large the"
+                + " panels"
+                + " touch at the hollow and are held apart, and where they are too small nothing moves."
+                + " Their scatter is"
+                + " left out here.")
         ErrorBudget faceDistance,
 
-        @Describe(
-                "How blunt the tips are: how much higher the legs of a segment meet than the blank is wide, which is the"
-                        + " sum of its bands and the error of the blank. Above 0"
-                        + " the panel has a hole of this radius in the middle, below 0 the blank is wide enough.")
+        @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide, which is"
+                + " the"
+                + " sum of its bands and the error of the blank. Above 0"
+                + " the panel has a hole of this radius in the middle, below 0 the blank is wide enough.")
         ErrorBudget bluntTips,
 
         @Describe(

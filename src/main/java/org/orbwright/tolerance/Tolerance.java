@@ -45,7 +45,8 @@ public record Tolerance(
     public record SolidTolerance(
             @Describe(
                     "What they do to across flats, over one pair of opposite faces of the lowest kind. Where no lowest"
-                            + " face has a parallel one opposite, it is twice one face distance, and so is its uncertainty.")
+                            + " face has a parallel one opposite, it is twice one face distance, and so is its"
+                            + " uncertainty.")
             ErrorBudget acrossFlats,
 
             @Describe(
@@ -55,7 +56,8 @@ public record Tolerance(
 
             @Describe(
                     "What they do to the thinnest wall of the chosen sphere, at one face. The panels' thickness counts"
-                            + " only where a flat stays: beneath the sphere it is the inner faces that matter, and they stay"
+                            + " only where a flat stays: beneath the sphere it is the inner faces that matter, and"
+                            + " they stay"
                             + " where the saw's table held them.")
             ErrorBudget thinnestWall) {}
 

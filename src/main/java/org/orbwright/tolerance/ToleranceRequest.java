@@ -51,11 +51,13 @@ public record ToleranceRequest(
     static final int LARGEST_ANGLE = 30;
 
     /** The errors of cutting. */
-    @Describe(
-            "The errors of cutting; what is left out is 0. Panels are taken to lie inner face down for the bevel cut, as"
-                    + " /v1/jig has it, with the fence at the rim, so that what they are too thick or too thin shows outside; the"
-                    + " segments of a panel are taken to share no cut with each other, so where the bands read the same from both"
-                    + " edges they have to be mixed before they are glued up.")
+    @Describe("The errors of cutting; what is left out is 0. Panels are taken to lie inner face down for the bevel"
+            + " cut, as"
+            + " /v1/jig has it, with the fence at the rim, so that what they are too thick or too thin shows"
+            + " outside; the"
+            + " segments of a panel are taken to share no cut with each other, so where the bands read the"
+            + " same from both"
+            + " edges they have to be mixed before they are glued up.")
     public record ErrorsRequest(
             @Describe(
                     value = "The tip angle of a segment, between its two sawn legs: twice what a mitre gauge is off,"
@@ -65,9 +67,10 @@ public record ToleranceRequest(
             AngleErrorRequest tipAngle,
 
             @Describe(
-                    value =
-                            "The bevel of a panel, which is off as much as the blade tilt the other way: a blade that is"
-                                    + " tilted too far makes the bevel too small, below 0 here. Every edge has a cut of its own.",
+                    value = "The bevel of a panel, which is off as much as the blade tilt the other way: a blade"
+                            + " that is"
+                            + " tilted too far makes the bevel too small, below 0 here. Every edge has a cut"
+                            + " of its own.",
                     optional = true)
             @Valid
             AngleErrorRequest bevel,

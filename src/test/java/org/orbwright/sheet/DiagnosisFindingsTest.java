@@ -76,6 +76,14 @@ class DiagnosisFindingsTest {
     }
 
     @Test
+    void panelsThatAreAlikeLieApartByTheUncertaintyOfTwoReadings() {
+        CorrectedFace face =
+                answer(trio(0.4, 0.4, 0.4)).diagnosis().seam().faces().get(0);
+        assertEquals(0, face.spread().value(), 1e-12);
+        assertEquals(0.02 / Math.sqrt(6) / LEVER, face.spread().uncertainty(), 1e-8);
+    }
+
+    @Test
     void aPairDoesNotTellHowFarItsPanelsLieApart() {
         CorrectedFace face = answer(Diagnoses.of(CUBE).seam(null, null, gap(opens(0.2), 0.02, INSIDE)))
                 .diagnosis()
