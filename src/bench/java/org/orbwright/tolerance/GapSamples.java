@@ -8,7 +8,6 @@ import org.orbwright.bench.BenchmarkDesigns;
 import org.orbwright.design.Design;
 import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
 import org.orbwright.tolerance.ToleranceRequest.ErrorsRequest;
-import org.orbwright.tolerance.ToleranceRequest.LengthErrorRequest;
 
 /**
  * How many solids are simulated in a second, on one and on two processors: a dodecahedron, and the largest solid with
@@ -29,19 +28,15 @@ public final class GapSamples {
      */
     public static void main(String[] arguments) throws ExecutionException, InterruptedException {
         for (String name : List.of("dodecahedron-with-land", "truncated-icosidodecahedron")) {
-            for (double thickness : new double[] {0, 0.1}) {
-                for (int processors = 1; processors <= 2; processors++) {
-                    run(name, thickness, processors);
-                }
+            for (int processors = 1; processors <= 2; processors++) {
+                run(name, processors);
             }
         }
     }
 
-    private static void run(String name, double thickness, int processors)
-            throws ExecutionException, InterruptedException {
+    private static void run(String name, int processors) throws ExecutionException, InterruptedException {
         AngleErrorRequest angle = new AngleErrorRequest(0.01, 0.01);
-        ErrorsRequest errors =
-                new ErrorsRequest(angle, angle, null, null, new LengthErrorRequest(0.0, thickness), null);
+        ErrorsRequest errors = new ErrorsRequest(angle, angle, null, null, null, null);
         ToleranceRequest request = new ToleranceRequest(BenchmarkDesigns.read(name), errors, null, SAMPLES, 1);
         Design design = Design.of(request.design());
         ForkJoinPool pool = new ForkJoinPool(processors);
@@ -53,12 +48,6 @@ public final class GapSamples {
         }
         pool.shutdown();
         System.out.printf(
-                Locale.ROOT,
-                "%s, thickness scatters %.1f, %d processors: %.2f s, %.0f samples/s%n",
-                name,
-                thickness,
-                processors,
-                best,
-                SAMPLES / best);
+                Locale.ROOT, "%s, %d processors: %.2f s, %.0f samples/s%n", name, processors, best, SAMPLES / best);
     }
 }

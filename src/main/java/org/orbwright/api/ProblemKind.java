@@ -15,7 +15,7 @@ enum ProblemKind {
     BODY_TOO_LARGE(413, "The body is too large"),
     ADDRESS_TOO_LONG(414, "The address is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not declared as JSON"),
-    IMPOSSIBLE_DESIGN(422, "The design cannot exist"),
+    IMPOSSIBLE_DESIGN(422, "The design, or what is stated or measured of it, cannot exist"),
     HEADERS_TOO_LARGE(431, "The headers are too large"),
     INTERNAL_ERROR(500, "The service made a mistake"),
     REFUSED(400, "The request cannot be handled");

@@ -3,6 +3,7 @@ package org.orbwright.diagnosis;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What distances of faces say of the shell and its centre. */
 @Describe(
@@ -24,15 +25,32 @@ public record CentreDiagnosis(
 
         DiscShift discs,
 
-        @Describe("How far out of round the shell is about the best centre: the largest deviation from the fitted solid"
-                + " less the smallest.")
+        @Describe(
+                value = "How far out of round the shell is about the best centre, as a difference of radii: the largest"
+                        + " deviation from the fitted solid less the smallest. Left out where only four faces were"
+                        + " measured, which any centre and size fit.",
+                optional = true)
         LengthEstimate outOfRound,
 
-        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for.")
+        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for, or that"
+                + " the seams do as they are designed, whichever is smaller.")
         LengthEstimate largestDiameter,
+
+        @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
+        SphereLimit largestLimitedBy,
 
         @Describe("The same about the point of reference: what comes out if the discs stay where they are.")
         LengthEstimate largestDiameterNow,
+
+        @Describe(value = "What limits that.", example = "\"FLATS\"")
+        SphereLimit largestNowLimitedBy,
+
+        @Describe(
+                value = "The centre of the largest sphere; left out where the measured faces lie on one side, so"
+                        + " that the"
+                        + " centre could move away from all of them.",
+                optional = true)
+        Roomiest roomiest,
 
         @Describe("The measured faces, in the order of the request.")
         List<FaceDeviation> deviations) {
@@ -63,6 +81,26 @@ public record CentreDiagnosis(
             @Describe("How far the best centre lies along the axis, above 0 towards the first disc; no disc has to be"
                     + " shifted for that.")
             LengthEstimate along) {}
+
+    /** The centre of the largest sphere. */
+    @Describe("The centre about which the largest sphere fits between the measured faces, which is not the best centre"
+            + " above: its smallest distance to a face is as large as can be, and where that leaves it free, so is"
+            + " the next"
+            + " smallest. Uncertainties are to first order, from the faces that decide.")
+    public record Roomiest(
+            @Describe("How far it lies from the point of reference.")
+            LengthEstimate offset,
+
+            @Describe("How the discs are shifted to hold the shell by it.")
+            DiscShift discs,
+
+            @Describe(
+                    "Diameter of the largest sphere about it that all measured faces leave room for, or that the seams"
+                            + " do as they are designed, whichever is smaller.")
+            LengthEstimate largestDiameter,
+
+            @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
+            SphereLimit largestLimitedBy) {}
 
     /** How far one face is off. */
     @Describe("How far one face is off.")

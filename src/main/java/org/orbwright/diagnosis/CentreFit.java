@@ -1,6 +1,7 @@
 package org.orbwright.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -9,8 +10,8 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.orbwright.design.Design;
-import org.orbwright.diagnosis.CentreDiagnosis.DiscShift;
 import org.orbwright.diagnosis.CentreDiagnosis.FaceDeviation;
+import org.orbwright.diagnosis.CentreDiagnosis.Roomiest;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceDistancesRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.solid.Face;
@@ -28,8 +29,6 @@ final class CentreFit {
     private static final int UNKNOWNS = 4;
     /** The smallest singular value over the largest below which the faces do not fix the centre. */
     private static final double DEGENERATE = 1e-6;
-    /** A shift in millimetres below which it has no direction. */
-    private static final double NOWHERE = 1e-9;
 
     private final FaceDistancesRequest request;
     private final Design design;
@@ -40,6 +39,8 @@ final class CentreFit {
     private final List<Double> designed = new ArrayList<>();
     /** How each unknown depends on each reading. */
     private double[][] solution;
+
+    private LinearCentre best;
 
     private CentreFit(FaceDistancesRequest request, Design design, Checks checks) {
         this.request = request;
@@ -81,6 +82,7 @@ final class CentreFit {
             double distance = Levers.panel(design, face.kind()).faceDistance();
             Reading reading = checks.length(asked.value(), asked.resolution());
             checks.near(reading, distance, pointer + "/value");
+            checks.fine(asked.value(), asked.resolution(), pointer);
             readings.add(reading);
             normals.add(solid.normal(face));
             designed.add(distance);
@@ -132,6 +134,8 @@ final class CentreFit {
                 unknown[i] /= readings.get(i).uncertainty();
             }
         }
+        Vector3D centre = Vector3D.of(value(solution[0]), value(solution[1]), value(solution[2]));
+        best = new LinearCentre(centre, Arrays.copyOf(solution, 3), readings);
         return true;
     }
 
@@ -151,75 +155,54 @@ final class CentreFit {
             nearest = room(i) < room(nearest) ? i : nearest;
             nearestNow = readings.get(i).value() < readings.get(nearestNow).value() ? i : nearestNow;
         }
-        Vector3D centre = centre();
-        double offset = centre.norm();
+        Room room = Room.of(design, 2 * room(nearest), 2 * best.uncertainty(roomCoefficients(nearest)));
+        Reading least = readings.get(nearestNow);
+        Room now = Room.of(design, 2 * least.value(), 2 * least.uncertainty());
+        double[] larger = solution[UNKNOWNS - 1];
         return new CentreDiagnosis(
                 rows,
                 solid.faces().size(),
-                LengthEstimate.of(value(solution[UNKNOWNS - 1]), uncertainty(solution[UNKNOWNS - 1])),
-                LengthEstimate.of(offset, spread(centre, Vector3D.ZERO)),
-                discs(centre),
-                LengthEstimate.of(
-                        deviations[highest] - deviations[lowest],
-                        uncertainty(sum(deviation(highest), deviation(lowest), -1))),
-                LengthEstimate.of(2 * room(nearest), 2 * uncertainty(roomCoefficients(nearest))),
-                LengthEstimate.of(
-                        2 * readings.get(nearestNow).value(),
-                        2 * readings.get(nearestNow).uncertainty()),
+                LengthEstimate.of(value(larger), best.uncertainty(larger)),
+                best.offset(),
+                best.discs(solid, discFace()),
+                rows == UNKNOWNS ? null : outOfRound(deviations, highest, lowest),
+                room.diameter(),
+                room.limitedBy(),
+                now.diameter(),
+                now.limitedBy(),
+                roomiest(),
                 listed);
     }
 
-    private Vector3D centre() {
-        return Vector3D.of(value(solution[0]), value(solution[1]), value(solution[2]));
+    private LengthEstimate outOfRound(double[] deviations, int highest, int lowest) {
+        double[] between = LinearCentre.sum(deviation(highest), deviation(lowest), -1);
+        return LengthEstimate.of(deviations[highest] - deviations[lowest], best.uncertainty(between));
     }
 
-    private DiscShift discs(Vector3D centre) {
-        Face face = solid.faces().get(discFace());
-        Vector3D axis = solid.normal(face);
-        Vector3D shift = centre.subtract(axis.multiply(axis.dot(centre)));
-        Vector3D corner = solid.corner(face, 0);
-        Vector3D first = corner.subtract(axis.multiply(axis.dot(corner))).normalize();
-        double angle = Math.atan2(axis.cross(first).dot(shift), first.dot(shift));
-        return new DiscShift(
-                discFace(),
-                LengthEstimate.of(shift.norm(), spread(shift, axis)),
-                shift.norm() < NOWHERE ? null : Double.valueOf(angle < 0 ? angle + 2 * Math.PI : angle),
-                LengthEstimate.of(axis.dot(centre), uncertainty(along(axis))));
-    }
-
-    /** Uncertainty of a vector's length; where it has no direction, the mean over all that are square to the axis. */
-    private double spread(Vector3D vector, Vector3D axis) {
-        if (vector.norm() >= NOWHERE) {
-            return uncertainty(along(vector.normalize()));
+    private Roomiest roomiest() {
+        RoomiestFit.Found found = RoomiestFit.of(readings, normals);
+        if (found == null) {
+            return null;
         }
-        double all = 0;
-        for (int j = 0; j < 3; j++) {
-            all += Math.pow(uncertainty(solution[j]), 2);
-        }
-        boolean free = axis.norm() == 0;
-        return Math.sqrt(free ? all / 3 : (all - Math.pow(uncertainty(along(axis)), 2)) / 2);
-    }
-
-    /** The centre's part along a direction, as coefficients of the readings. */
-    private double[] along(Vector3D direction) {
-        double[] x = sum(scaled(solution[0], direction.getX()), solution[1], direction.getY());
-        return sum(x, solution[2], direction.getZ());
+        Room room = Room.of(design, 2 * found.distance(), 2 * found.uncertainty());
+        return new Roomiest(
+                found.centre().offset(), found.centre().discs(solid, discFace()), room.diameter(), room.limitedBy());
     }
 
     /** How far a face is from the best centre. */
     private double room(int face) {
-        return readings.get(face).value() - normals.get(face).dot(centre());
+        return readings.get(face).value() - normals.get(face).dot(best.centre());
     }
 
     private double[] roomCoefficients(int face) {
-        double[] room = scaled(along(normals.get(face)), -1);
+        double[] room = LinearCentre.scaled(best.along(normals.get(face)), -1);
         room[face] += 1;
         return room;
     }
 
     /** How far a face is off the fitted solid, as coefficients of the readings. */
     private double[] deviation(int face) {
-        return sum(roomCoefficients(face), solution[UNKNOWNS - 1], -1);
+        return LinearCentre.sum(roomCoefficients(face), solution[UNKNOWNS - 1], -1);
     }
 
     /** A linear combination of the readings' deviations from the design. */
@@ -229,25 +212,5 @@ final class CentreFit {
             value += coefficients[i] * (readings.get(i).value() - designed.get(i));
         }
         return value;
-    }
-
-    private double uncertainty(double[] coefficients) {
-        double variance = 0;
-        for (int i = 0; i < coefficients.length; i++) {
-            variance += Math.pow(coefficients[i] * readings.get(i).uncertainty(), 2);
-        }
-        return Math.sqrt(variance);
-    }
-
-    private static double[] scaled(double[] coefficients, double factor) {
-        return sum(new double[coefficients.length], coefficients, factor);
-    }
-
-    private static double[] sum(double[] one, double[] other, double factor) {
-        double[] sum = one.clone();
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] += factor * other[i];
-        }
-        return sum;
     }
 }

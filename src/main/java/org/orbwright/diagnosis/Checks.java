@@ -17,7 +17,15 @@ final class Checks {
     /** A face that is off by more than this share is none of the design's. */
     private static final double FARTHEST = 0.25;
 
+    /** A scale is no coarser than this share of its reading. */
+    private static final double COARSEST = 0.25;
+    /** Degrees within which a reading is taken for an angle, and beyond which it is taken for another. */
+    private static final double SAME_ANGLE = 1;
+
+    private static final double OTHER_ANGLE = 5;
+
     private static final int SHOWN_DECIMALS = 6;
+    private static final int DEGREE_DECIMALS = 4;
 
     private final Design design;
     private final List<Violation> broken = new ArrayList<>();
@@ -64,10 +72,14 @@ final class Checks {
             refuse(
                     pointer + "/value",
                     "DISTANCE_TOO_LARGE",
-                    "The gap cannot have been measured " + design.say(distance.value())
-                            + " from the closed end of a joint that is " + design.say(lever) + " long.",
+                    "The gap cannot have been measured "
+                            + design.unit().sayApart(distance.value(), lever)
+                            + " from the closed end of a joint that is "
+                            + design.unit().sayApart(lever, distance.value()) + " long.",
                     shown(asked.value()),
                     "more than 0 and at most " + design.sayAtMost(lever));
+        } else {
+            fine(asked.value(), asked.resolution(), pointer);
         }
         return distance;
     }
@@ -98,6 +110,41 @@ final class Checks {
                             + " was measured.",
                     shown(design.unit().fromMillimetres(measured.value())),
                     "within a quarter of " + design.say(designed));
+        }
+    }
+
+    /** Notes a scale whose steps are so coarse that its reading says nothing. */
+    void fine(double value, double resolution, String pointer) {
+        if (value > 0 && resolution > COARSEST * value) {
+            refuse(
+                    pointer + "/resolution",
+                    "RESOLUTION_TOO_COARSE",
+                    "A reading of " + shown(value) + " on a scale with steps of " + shown(resolution)
+                            + " says nothing.",
+                    shown(resolution),
+                    "at most a quarter of the reading");
+        }
+    }
+
+    /**
+     * Notes a blade tilt that is far from the designed one, or that is the bevel.
+     *
+     * @param reading in degrees
+     * @param designed in radians
+     */
+    void nearTilt(double reading, double designed, String pointer) {
+        double tilt = Math.toDegrees(designed);
+        double off = Math.abs(reading - tilt);
+        boolean bevel = Math.abs(reading - (90 - tilt)) <= SAME_ANGLE && off > OTHER_ANGLE;
+        if (bevel || off > FARTHEST * tilt) {
+            String wanted = Rounding.plain(tilt, DEGREE_DECIMALS) + " degrees";
+            refuse(
+                    pointer,
+                    "MEASURE_FAR_OFF",
+                    "The design has a blade tilt of " + wanted + " where " + shown(reading) + " degrees were read"
+                            + (bevel ? ", which is its bevel: the tilt is counted from upright." : "."),
+                    shown(reading),
+                    "within a quarter of " + wanted);
         }
     }
 

@@ -3,6 +3,7 @@ package org.orbwright.diagnosis;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What measurements say of the settings and of the shell. */
 @Describe("What measurements say of the settings and of the shell: a part for each measurement of the request."
@@ -21,7 +22,17 @@ public record Diagnosis(
         CentreDiagnosis faceDistances,
 
         @Describe(value = "What the measured blade tilt says of the seams.", optional = true)
-        TiltDiagnosis tilt) {
+        TiltDiagnosis tilt,
+
+        @Describe(
+                value = "Measurements that tell the same thing, one against the other. Left out where there are none.",
+                optional = true)
+        List<Comparison> comparisons) {
+
+    /** Copies the list. */
+    public Diagnosis {
+        comparisons = comparisons == null ? null : List.copyOf(comparisons);
+    }
 
     /** What a test panel says of the tip angle. */
     @Describe("What a test panel says of the tip angle.")
@@ -83,14 +94,52 @@ public record Diagnosis(
             List<AngleEstimate> angleSums,
 
             @Describe("The panels, in the order of the request.")
-            List<CorrectedBevel> panels) {
+            List<CorrectedBevel> panels,
+
+            @Describe("What to set, per face kind: one setting for all panels of the kind.")
+            List<CorrectedFace> faces) {
 
         /** Copies the lists. */
         public SeamDiagnosis {
             angleSums = List.copyOf(angleSums);
             panels = List.copyOf(panels);
+            faces = List.copyOf(faces);
         }
     }
+
+    /** The bevel of one face kind and its correction. */
+    @Describe("The mean bevel of a face kind's panels and the settings that correct it, on the scale that gave it.")
+    public record CorrectedFace(
+            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            String face,
+
+            @Describe(value = "Its panels in the test.", example = "3", min = 1, max = 3)
+            int panels,
+
+            @Describe("Mean error of their bevels; below 0 they are undercut.")
+            AngleEstimate bevelError,
+
+            @Describe(
+                    value = "How far the panels lie apart: the largest error less the smallest. One setting corrects"
+                            + " none of that. Left out where a pair or a single panel cannot tell.",
+                    optional = true)
+            AngleEstimate spread,
+
+            @Describe(
+                    value = "Bevel to set: that of the design less the mean error.",
+                    quantity = Quantity.ANGLE,
+                    example = "58.4872",
+                    min = -180,
+                    max = 360)
+            double bevel,
+
+            @Describe(
+                    value = "Blade tilt to set: that of the design and the mean error.",
+                    quantity = Quantity.ANGLE,
+                    example = "31.5128",
+                    min = -180,
+                    max = 360)
+            double bladeTilt) {}
 
     /** The bevel of one panel and its correction. */
     @Describe("The bevel of one panel and the settings that correct it, on the scale that gave it.")
@@ -104,7 +153,7 @@ public record Diagnosis(
             @Describe(
                     value = "Bevel to set: that of the design less the error.",
                     quantity = Quantity.ANGLE,
-                    example = "58.3848",
+                    example = "58.4872",
                     min = -180,
                     max = 360)
             double bevel,
@@ -112,7 +161,7 @@ public record Diagnosis(
             @Describe(
                     value = "Blade tilt to set: that of the design and the error.",
                     quantity = Quantity.ANGLE,
-                    example = "31.6152",
+                    example = "31.5128",
                     min = -180,
                     max = 360)
             double bladeTilt) {}
@@ -132,12 +181,19 @@ public record Diagnosis(
             @Describe("How much larger than designed the pairs are on the average.")
             LengthEstimate meanDeviation,
 
-            @Describe("How far out of round the shell is at least: the largest deviation from the design less the"
-                    + " smallest.")
+            @Describe(
+                    value = "How far out of round the shell is at least, as a difference of diameters: the largest"
+                            + " deviation from the design less the smallest. Left out where one pair was measured.",
+                    optional = true)
             LengthEstimate outOfRound,
 
-            @Describe("Diameter of the largest sphere between the measured faces.")
-            LengthEstimate largestDiameter) {}
+            @Describe("Diameter of the largest sphere between the measured faces, or within the seams as they are"
+                    + " designed,"
+                    + " whichever is smaller.")
+            LengthEstimate largestDiameter,
+
+            @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
+            SphereLimit largestLimitedBy) {}
 
     /** What a measured blade tilt says of the seams. */
     @Describe("What a measured blade tilt says of the seams, where both panels are bevelled with it.")
@@ -153,20 +209,26 @@ public record Diagnosis(
             @Describe(
                     value = "The least that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.0172",
+                    example = "0.1305",
                     min = -1e18)
             double leastOpening,
 
             @Describe(
                     value = "The most that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0813",
+                    example = "0.229",
                     min = -1e18)
             double mostOpening,
 
             @Describe(
                     value = "The largest gap that this can mean, inside or outside.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0813")
-            double largestGap) {}
+                    example = "0.229")
+            double largestGap) {
+
+        /** Whether the gauge cannot tell the error from 0: within half of its resolution there may be none. */
+        public boolean unclear() {
+            return leastOpening <= 0 && mostOpening >= 0;
+        }
+    }
 }

@@ -10,6 +10,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.diagnosis.Diagnosis.CorrectedSegment;
 import org.orbwright.diagnosis.Diagnosis.FlatsDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.PanelDiagnosis;
+import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.TiltDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.FlatsReadingRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.PanelTestRequest;
@@ -74,16 +75,16 @@ public final class DiagnosisCalculator {
                     null,
                     "at least one of panel, seam, acrossFlats, faceDistances, tilt");
         }
-        Diagnosis diagnosis = new Diagnosis(
-                request.panel() == null ? null : panel(request.panel()),
-                request.seam() == null ? null : SeamTest.of(request.seam(), design, checks),
-                request.acrossFlats() == null ? null : flats(request.acrossFlats()),
-                request.faceDistances() == null ? null : CentreFit.of(request.faceDistances(), design, checks),
-                request.tilt() == null ? null : tilt(request.tilt()));
+        PanelDiagnosis panel = request.panel() == null ? null : panel(request.panel());
+        SeamDiagnosis seam = request.seam() == null ? null : SeamTest.of(request.seam(), design, checks);
+        FlatsDiagnosis flats = request.acrossFlats() == null ? null : flats(request.acrossFlats());
+        CentreDiagnosis centre =
+                request.faceDistances() == null ? null : CentreFit.of(request.faceDistances(), design, checks);
+        TiltDiagnosis tilt = request.tilt() == null ? null : tilt(request.tilt());
         if (!checks.broken().isEmpty()) {
             throw new ImpossibleDesignException(checks.broken());
         }
-        return diagnosis;
+        return new Diagnosis(panel, seam, flats, centre, tilt, Comparisons.of(request, design, checks, seam, tilt));
     }
 
     private PanelDiagnosis panel(PanelTestRequest asked) {
@@ -124,6 +125,7 @@ public final class DiagnosisCalculator {
                 Reading flats = checks.length(asked.get(i).value(), asked.get(i).resolution());
                 double designed = 2 * panel.faceDistance();
                 checks.near(flats, designed, pointer + "/value");
+                checks.fine(asked.get(i).value(), asked.get(i).resolution(), pointer);
                 measured.add(flats);
                 deviations.add(new Reading(flats.value() - designed, flats.uncertainty()));
             }
@@ -163,6 +165,7 @@ public final class DiagnosisCalculator {
             variance += deviation.uncertainty() * deviation.uncertainty();
         }
         int count = measured.size();
+        Room room = Room.of(design, smallest.value(), smallest.uncertainty());
         return new FlatsDiagnosis(
                 count,
                 design.solid().faceKinds().stream()
@@ -170,10 +173,12 @@ public final class DiagnosisCalculator {
                         .mapToInt(kind -> kind.count() / 2)
                         .sum(),
                 LengthEstimate.of(sum / count, Math.sqrt(variance) / count),
-                LengthEstimate.of(
-                        most.value() - least.value(),
-                        count == 1 ? 0 : Math.hypot(most.uncertainty(), least.uncertainty())),
-                LengthEstimate.of(smallest.value(), smallest.uncertainty()));
+                count == 1
+                        ? null
+                        : LengthEstimate.of(
+                                most.value() - least.value(), Math.hypot(most.uncertainty(), least.uncertainty())),
+                room.diameter(),
+                room.limitedBy());
     }
 
     private TiltDiagnosis tilt(TiltReadingRequest asked) {
@@ -181,6 +186,8 @@ public final class DiagnosisCalculator {
         if (panel == null) {
             return null;
         }
+        checks.nearTilt(asked.value(), Math.PI / 2 - panel.bevel(), "/tilt/value");
+        checks.fine(asked.value(), asked.resolution(), "/tilt");
         Reading tilt = Reading.of(Math.toRadians(asked.value()), Math.toRadians(asked.resolution()));
         double error = Math.PI / 2 - panel.bevel() - tilt.value();
         double reach = Math.toRadians(asked.resolution()) / 2;

@@ -6,7 +6,7 @@ import org.orbwright.quantity.Quantity;
 /** A length that follows from measurements. */
 @Describe("A length that follows from measurements, with its uncertainty (JCGM 100:2008).")
 public record LengthEstimate(
-        @Describe(value = "The best estimate.", quantity = Quantity.LENGTH, example = "0.175", min = -1e18)
+        @Describe(value = "The best estimate.", quantity = Quantity.LENGTH, example = "0.1917", min = -1e18)
         double value,
 
         @Describe(value = "Standard uncertainty.", quantity = Quantity.LENGTH, example = "0.0059")

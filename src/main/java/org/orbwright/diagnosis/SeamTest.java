@@ -6,6 +6,7 @@ import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.diagnosis.Diagnosis.CorrectedBevel;
+import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
@@ -123,24 +124,64 @@ final class SeamTest {
         }
         List<CorrectedBevel> corrected = new ArrayList<>();
         for (int i = 0; i < panels.size(); i++) {
-            corrected.add(corrected(panels.get(i), share(sums, i).estimate()));
+            AngleEstimate error = combined(sums, share(i)).estimate();
+            double bevel = panels.get(i).bevel() - error.value();
+            corrected.add(new CorrectedBevel(panels.get(i).face(), error, bevel, Math.PI / 2 - bevel));
         }
-        return new SeamDiagnosis(sums.stream().map(OpenAngle::estimate).toList(), corrected);
+        List<CorrectedFace> faces = panels.stream()
+                .map(Panel::face)
+                .distinct()
+                .map(face -> face(face, sums, corrected))
+                .toList();
+        return new SeamDiagnosis(sums.stream().map(OpenAngle::estimate).toList(), corrected, faces);
     }
 
-    /** A panel's part: half of a pair's; in a trio half of what its two seams have more than the third. */
-    private static OpenAngle share(List<OpenAngle> sums, int panel) {
-        if (sums.size() < TRIO) {
-            return sums.get(0).times(0.5);
+    /** A panel's part of the gaps: half of a pair's; in a trio half of what its two seams have more than the third. */
+    private double[] share(int panel) {
+        if (panels.size() < TRIO) {
+            return new double[] {0.5};
         }
-        OpenAngle after = sums.get(panel);
-        OpenAngle before = sums.get((panel + 2) % TRIO);
-        OpenAngle opposite = sums.get((panel + 1) % TRIO);
-        return after.plus(before).plus(opposite.times(-1)).times(0.5);
+        double[] share = {0.5, 0.5, 0.5};
+        share[(panel + 1) % TRIO] = -0.5;
+        return share;
     }
 
-    private static CorrectedBevel corrected(Panel panel, AngleEstimate error) {
-        double bevel = panel.bevel() - error.value();
-        return new CorrectedBevel(panel.face(), error, bevel, Math.PI / 2 - bevel);
+    private static OpenAngle combined(List<OpenAngle> sums, double[] factors) {
+        OpenAngle combined = sums.get(0).times(factors[0]);
+        for (int i = 1; i < factors.length; i++) {
+            combined = combined.plus(sums.get(i).times(factors[i]));
+        }
+        return combined;
+    }
+
+    /** The setting of one face kind: the mean of its panels, and how far they lie apart. */
+    private CorrectedFace face(String face, List<OpenAngle> sums, List<CorrectedBevel> corrected) {
+        double[] mean = new double[sums.size()];
+        int count = 0;
+        // The first of the highest and the last of the lowest: two panels, though all may be alike.
+        int highest = -1;
+        int lowest = -1;
+        for (int i = 0; i < panels.size(); i++) {
+            if (panels.get(i).face().equals(face)) {
+                count++;
+                mean = LinearCentre.sum(mean, share(i), 1);
+                double error = corrected.get(i).bevelError().value();
+                highest = highest < 0
+                                || error > corrected.get(highest).bevelError().value()
+                        ? i
+                        : highest;
+                lowest = lowest < 0
+                                || error <= corrected.get(lowest).bevelError().value()
+                        ? i
+                        : lowest;
+            }
+        }
+        AngleEstimate error =
+                combined(sums, LinearCentre.scaled(mean, 1.0 / count)).estimate();
+        AngleEstimate apart = combined(sums, LinearCentre.sum(share(highest), share(lowest), -1))
+                .estimate();
+        double bevel = Levers.panel(design, face).bevel() - error.value();
+        boolean told = panels.size() == TRIO && count > 1;
+        return new CorrectedFace(face, count, error, told ? apart : null, bevel, Math.PI / 2 - bevel);
     }
 }

@@ -54,6 +54,15 @@ public enum LengthUnit {
         return (text.equals("0") && length != 0 ? Rounding.plain(length, FINEST_DECIMALS) : text) + " " + symbol;
     }
 
+    /** Writes a length beside another one, as finely as it takes to tell them apart. */
+    public String sayApart(double lengthInMillimetres, double otherInMillimetres) {
+        double length = fromMillimetres(lengthInMillimetres);
+        int decimals = Rounding.decimalsApart(length, fromMillimetres(otherInMillimetres), sentenceDecimals);
+        return decimals == sentenceDecimals
+                ? say(lengthInMillimetres)
+                : Rounding.plain(length, decimals) + " " + symbol;
+    }
+
     /** Writes a length of which more is enough, never less than it is. */
     public String sayAtLeast(double lengthInMillimetres) {
         return say(stepped(lengthInMillimetres, Math.ceil(inSteps(lengthInMillimetres) - EXACT)));

@@ -94,8 +94,14 @@ public enum FindingCode {
     GAPS_LIKELY,
     /** The blank is too narrow for the segments, and panels have a hole in the middle. */
     TIPS_BLUNT,
+    /** Neighbours along a blank share cuts, and would make gaps larger if they came into one panel. */
+    SEGMENTS_SHARE_CUTS,
     /** A measured error cannot be told from none. */
     BELOW_RESOLUTION,
+    /** Measurements that tell the same thing differ by more than their uncertainty. */
+    MEASURES_DISAGREE,
+    /** Faces that were not measured may limit the largest sphere. */
+    FACES_NOT_MEASURED,
     /** The measured shell is too small for the designed sphere. */
     SPHERE_BEYOND_SHELL
 }

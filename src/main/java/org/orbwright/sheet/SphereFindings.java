@@ -16,7 +16,7 @@ final class SphereFindings {
      * What is within this of a limit keeps it, in millimetres: more than answers are rounded to, so that a limit that
      * was answered can be followed, and far below what can be measured.
      */
-    private static final double EXACT = 1e-3;
+    static final double EXACT = 1e-3;
     /** Thinnest wall in millimetres that can be expected to survive turning and sanding. Common practice, no source. */
     static final double THINNEST_TURNED = 1.5;
 

@@ -1,5 +1,6 @@
 package org.orbwright.sheet;
 
+import static org.orbwright.sheet.Finding.Severity.NOTE;
 import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 
@@ -8,6 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.sphere.SphereCalculator;
+import org.orbwright.sphere.SphereSizing;
+import org.orbwright.sphere.SphereSizing.SphereLimit;
+import org.orbwright.tolerance.ErrorBudget;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.PanelTolerance;
 import org.orbwright.tolerance.SeamSide;
@@ -18,18 +23,19 @@ import org.orbwright.tolerance.Tolerance;
 final class ToleranceFindings {
     /** Share of solids that should come out without a gap. Common practice, no source. */
     private static final double ENOUGH = 0.95;
-    /** What answered angles are rounded to, in radians: a limit that was answered may be set. */
-    private static final double EXACT_ANGLE = Math.toRadians(0.5e-4);
 
     private static final int SHOWN_DECIMALS = 4;
+    private static final String ERRORS = "/errors";
 
     private final Design design;
     private final Tolerance tolerance;
+    private final SphereSizing sphere;
     private final List<Finding> findings = new ArrayList<>();
 
     private ToleranceFindings(Design design, Tolerance tolerance) {
         this.design = design;
         this.tolerance = tolerance;
+        this.sphere = SphereCalculator.calculate(design);
     }
 
     static List<Finding> of(Design design, Tolerance tolerance) {
@@ -37,19 +43,21 @@ final class ToleranceFindings {
         tolerance.panels().forEach(finder::panel);
         tolerance.seams().forEach(finder::seam);
         finder.chance();
+        finder.wall();
+        finder.diameter();
         return finder.findings;
     }
 
     private void panel(PanelTolerance panel) {
-        double each = Math.abs(panel.angleSum()) / panel.segments();
-        if (each > panel.largestTipAngleError() + EXACT_ANGLE) {
+        if (!tolerance.bridges(panel.gap())) {
             add(
                     FindingCode.GAP_BEYOND_GLUE,
                     STOP,
                     "The setting error of the tip angle opens every " + panel.face() + " panel by "
-                            + design.say(panel.gap()) + " at the "
+                            + design.unit().sayApart(panel.gap(), tolerance.glueBridges()) + " at the "
                             + (panel.opensAt() == PanelSide.RIM ? "rim" : "tips") + ", and the glue bridges "
-                            + design.say(tolerance.glueBridges()) + ": the tip angle has to be set to within "
+                            + design.unit().sayApart(tolerance.glueBridges(), panel.gap())
+                            + ": the tip angle has to be set to within "
                             + degrees(panel.largestTipAngleError()) + ".",
                     "/errors/tipAngle/setting");
         }
@@ -60,19 +68,34 @@ final class ToleranceFindings {
                     WARN,
                     "The blank is " + design.say(blunt) + " too narrow for the segments of the " + panel.face()
                             + " panels, which leaves a hole of this radius in their middle.",
-                    "/errors");
+                    ERRORS);
+        }
+        if (panel.unmixed() != null && panel.opening().uncertainty() > 0) {
+            double mixed = panel.opening().uncertainty();
+            add(
+                    FindingCode.SEGMENTS_SHARE_CUTS,
+                    NOTE,
+                    "The bands of the " + panel.face() + " segments read the same from both edges, so that neighbours"
+                            + " along a blank come into one panel, and they share a cut. In that order a panel's gap"
+                            + " would"
+                            + " scatter by " + design.say(mixed * panel.unmixed()) + " instead of " + design.say(mixed)
+                            + ", " + Rounding.plain(panel.unmixed(), 2)
+                            + " times as much: mix the segments before they are glued up to panels.",
+                    "/errors/tipAngle/scatter");
         }
     }
 
     private void seam(SeamTolerance seam) {
-        if (Math.abs(seam.angleSum()) / 2 > seam.largestBevelError() + EXACT_ANGLE) {
+        if (!tolerance.bridges(seam.gap())) {
             add(
                     FindingCode.GAP_BEYOND_GLUE,
                     STOP,
                     "The setting error of the bevel opens every seam between " + seam.face() + " and "
-                            + seam.neighbour() + " panels by " + design.say(seam.gap()) + " "
+                            + seam.neighbour() + " panels by "
+                            + design.unit().sayApart(seam.gap(), tolerance.glueBridges()) + " "
                             + (seam.opensAt() == SeamSide.INSIDE ? "inside" : "outside")
-                            + ", and the glue bridges " + design.say(tolerance.glueBridges())
+                            + ", and the glue bridges "
+                            + design.unit().sayApart(tolerance.glueBridges(), seam.gap())
                             + ": the bevel has to be set to within " + degrees(seam.largestBevelError()) + ".",
                     "/errors/bevel/setting");
         }
@@ -86,13 +109,66 @@ final class ToleranceFindings {
                     WARN,
                     "Only " + percent(share) + " of such solids have no gap anywhere that is larger than the "
                             + design.say(tolerance.glueBridges()) + " that the glue bridges.",
-                    "/errors");
+                    ERRORS);
         }
     }
 
+    /** The thinnest wall that the errors may leave, by the limits of the sphere's own findings. */
+    private void wall() {
+        double least = least(sphere.thinnestWall(), tolerance.solid().thinnestWall());
+        if (least <= 0) {
+            add(
+                    FindingCode.BREAK_THROUGH,
+                    STOP,
+                    "With these errors the sphere may break through to the hollow: of a wall of "
+                            + design.say(sphere.thinnestWall()) + " at the thinnest place they may take "
+                            + design.say(sphere.thinnestWall() - least) + ".",
+                    ERRORS);
+        } else if (least < Math.max(design.minimumWall(), SphereFindings.THINNEST_TURNED) - SphereFindings.EXACT) {
+            boolean fragile = least < SphereFindings.THINNEST_TURNED - SphereFindings.EXACT;
+            add(
+                    FindingCode.WALL_BELOW_MINIMUM,
+                    fragile ? STOP : WARN,
+                    "With these errors only " + design.sayAtMost(least) + " of wall may be left at the thinnest place."
+                            + (fragile ? " So thin a wall breaks under the tool or the sander." : "")
+                            + " The wanted wall is " + design.say(design.minimumWall()) + ".",
+                    ERRORS);
+        }
+    }
+
+    /** The largest sphere that the errors may leave room for, against the designed one and its allowance. */
+    private void diameter() {
+        double least = least(sphere.largestDiameter(), tolerance.solid().largestDiameter());
+        double allowance = (least - sphere.diameter()) / 2;
+        boolean flats = sphere.largestLimitedBy() == SphereLimit.FLATS;
+        String room = "With these errors there may be room for a sphere of only " + design.sayAtMost(least)
+                + ", and the designed one has " + design.say(sphere.diameter());
+        if (allowance < -SphereFindings.EXACT) {
+            add(
+                    flats ? FindingCode.FLATS_LEFT : FindingCode.SEAMS_OPEN,
+                    flats ? WARN : STOP,
+                    room
+                            + (flats
+                                    ? ": flats may stay on the faces."
+                                    : ": seams may be open at the middle of the edges."),
+                    ERRORS);
+        } else if (flats && allowance < design.turningAllowance() - SphereFindings.EXACT) {
+            add(
+                    FindingCode.ALLOWANCE_NOT_MET,
+                    WARN,
+                    room + ": only " + design.sayAtMost(Math.max(0, allowance))
+                            + " may be left to turn away, less than the turning allowance of "
+                            + design.say(design.turningAllowance()) + ".",
+                    ERRORS);
+        }
+    }
+
+    private static double least(double designed, ErrorBudget budget) {
+        return designed + budget.shift() - budget.expanded();
+    }
+
     private static String degrees(double radians) {
-        double steps = Math.floor(Math.toDegrees(radians) * 1e4) / 1e4;
-        return Rounding.plain(steps, SHOWN_DECIMALS) + " degrees";
+        return Rounding.plain(Math.toDegrees(radians), SHOWN_DECIMALS) + " degrees";
     }
 
     private static String percent(double share) {

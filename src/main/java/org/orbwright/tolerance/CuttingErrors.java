@@ -10,6 +10,8 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
 import org.orbwright.tolerance.ToleranceRequest.LengthErrorRequest;
@@ -20,6 +22,9 @@ final class CuttingErrors {
     private static final double REACH = 4;
 
     private static final int SHOWN_DECIMALS = 6;
+    private static final int ANGLE_DECIMALS = Quantity.ANGLE.decimals(LengthUnit.MM);
+    /** An angle that is a whole number of steps but for the last bits of a double is one. */
+    private static final double EXACT_STEPS = 1e-6;
     /** An angle that is a whole number of hundredths up to the last bits of a double is one. */
     private static final double EXACT = 1e-9;
 
@@ -32,6 +37,10 @@ final class CuttingErrors {
     private final ErrorPair bandWidth;
     private final ErrorPair thickness;
     private final ErrorPair stop;
+    /** Errors of angles from which on nothing is left of what is cut. */
+    private double narrowestTip = Math.PI;
+
+    private double narrowestBevel = Math.PI;
 
     private CuttingErrors(ToleranceRequest request, Design design) {
         this.request = request;
@@ -83,6 +92,24 @@ final class CuttingErrors {
         };
     }
 
+    /** A limit of the tip angle's setting as it is answered, in radians. */
+    double tipAngleLimit(double radians) {
+        return limit(radians, narrowestTip);
+    }
+
+    /** A limit of the bevel's setting as it is answered, in radians. */
+    double bevelLimit(double radians) {
+        return limit(radians, narrowestBevel);
+    }
+
+    /** Rounded down to what answers are rounded to, so that it holds, and no more than a request may state. */
+    private static double limit(double radians, double narrowest) {
+        double steps = Math.pow(10, ANGLE_DECIMALS);
+        double allowed = (Math.ceil(Math.toDegrees(narrowest) * steps - EXACT_STEPS) - 1) / steps;
+        double most = Math.min(allowed, ToleranceRequest.LARGEST_ANGLE);
+        return Math.toRadians(Math.min(Rounding.down(Math.toDegrees(radians), ANGLE_DECIMALS), most));
+    }
+
     private static ErrorPair radians(AngleErrorRequest asked) {
         return asked == null
                 ? new ErrorPair(0, 0)
@@ -100,8 +127,6 @@ final class CuttingErrors {
     }
 
     private void check() {
-        double narrowestTip = Math.PI;
-        double narrowestBevel = Math.PI;
         double shortestBase = Double.POSITIVE_INFINITY;
         double narrowestBlank = Double.POSITIVE_INFINITY;
         double narrowestBand = Double.POSITIVE_INFINITY;
@@ -123,7 +148,7 @@ final class CuttingErrors {
         angle("bevel", "bevel", bevel, narrowestBevel);
         length("blankWidth", "blank width", blankWidth, narrowestBlank);
         length("bandWidth", "band width", bandWidth, narrowestBand);
-        length("panelThickness", "panel thickness", thickness, design.thickness() - design.land());
+        length("panelThickness", "panel thickness", thickness, design.thickness());
         length("stop", "base", stop, shortestBase);
     }
 

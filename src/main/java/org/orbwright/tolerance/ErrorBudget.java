@@ -29,7 +29,10 @@ public record ErrorBudget(
         double uncertainty,
 
         @Describe(
-                value = "Expanded uncertainty, twice the standard one: about 95 % of solids lie within.",
+                value = "Expanded uncertainty, twice the standard one: about 95 % of all such lengths lie within it of"
+                        + " the shift, each of one panel, seam, line or pair of faces. Of a whole solid, which has"
+                        + " many,"
+                        + " the farthest lies further off.",
                 quantity = Quantity.LENGTH,
                 example = "0.0202")
         double expanded,

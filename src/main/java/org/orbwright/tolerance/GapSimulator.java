@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.special.Erf;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.tolerance.CuttingErrors.ErrorPair;
@@ -18,7 +17,7 @@ import org.orbwright.tolerance.GapSimulation.GapPercentiles;
 /**
  * Simulates solids whose cuts scatter. The tip angles of a panel and the two bevels of a seam matter by their sum
  * alone, and a sum of independent normal errors is normal: one number is drawn for it. A gap of an angle a over a lever
- * is the chord {@code 2 lever sin(a / 2)}; thickness scatters the lever of a seam.
+ * is the chord {@code 2 lever sin(a / 2)}.
  *
  * <p>Samples are cut to chunks of a fixed size, each with the generator that is split off the seed's in the chunk's
  * turn, so that the answer does not depend on how many processors share the chunks.
@@ -26,39 +25,28 @@ import org.orbwright.tolerance.GapSimulation.GapPercentiles;
 final class GapSimulator {
     /** Samples of one chunk: some milliseconds of work. */
     private static final int CHUNK = 2048;
-    /** A gap this much larger still counts as bridged: limits that were answered can be asked with, in millimetres. */
-    private static final double EXACT = 1e-6;
     /** Half of an angle beyond this has a larger sine than the angle itself. */
     private static final double WIDEST = Math.PI;
 
     private final double glueBridges;
     private final ErrorPair bevel;
-    private final ErrorPair thickness;
-    private final double seamThickness;
     /** Per panel of the solid: its lever, and mean and standard deviation of the sum of its tip angles. */
     private final double[] joint;
 
     private final double[] angleMean;
     private final double[] angleScatter;
-    /** Per seam of the solid: its two panels, and the length along the seam for each millimetre of their thickness. */
-    private final int[] one;
-
-    private final int[] other;
-    private final double[] slantOfOne;
-    private final double[] slantOfOther;
+    /** Per seam of the solid: the length over which its two panels touch. */
+    private final double[] seam;
 
     GapSimulator(Design design, CuttingErrors errors, double glueBridges) {
-        this.glueBridges = glueBridges + EXACT;
+        this.glueBridges = glueBridges + Tolerance.STILL_BRIDGED;
         this.bevel = errors.of(ErrorSource.BEVEL);
-        this.thickness = errors.of(ErrorSource.PANEL_THICKNESS);
-        this.seamThickness = design.thickness() - design.land() + thickness.setting();
         ErrorPair tip = errors.of(ErrorSource.TIP_ANGLE);
         Solid solid = design.solid();
         List<Face> faces = solid.faces();
         joint = new double[faces.size()];
         angleMean = new double[faces.size()];
         angleScatter = new double[faces.size()];
-        double[] slant = new double[faces.size()];
         Map<String, Double> joints = new HashMap<>();
         for (int i = 0; i < faces.size(); i++) {
             Face face = faces.get(i);
@@ -67,13 +55,13 @@ final class GapSimulator {
             joint[i] = joints.computeIfAbsent(face.kind(), kind -> Levers.joint(design, panel));
             angleMean[i] = segments * tip.setting();
             angleScatter[i] = Math.sqrt(segments) * tip.scatter();
-            slant[i] = 1 / Math.sin(panel.bevel());
         }
-        List<Edge> edges = solid.edges();
-        one = edges.stream().mapToInt(Edge::face).toArray();
-        other = edges.stream().mapToInt(Edge::neighbour).toArray();
-        slantOfOne = Arrays.stream(one).mapToDouble(face -> slant[face]).toArray();
-        slantOfOther = Arrays.stream(other).mapToDouble(face -> slant[face]).toArray();
+        seam = solid.edges().stream()
+                .mapToDouble(edge -> Levers.seam(
+                        design,
+                        Levers.panel(design, faces.get(edge.face()).kind()),
+                        Levers.panel(design, faces.get(edge.neighbour()).kind())))
+                .toArray();
     }
 
     GapSimulation run(int samples, int seed) {
@@ -119,8 +107,6 @@ final class GapSimulator {
 
     /** Simulates some of the solids, and counts those whose gaps are all bridged. */
     private int simulate(SplittableRandom random, int from, int to, Gaps gaps) {
-        double[] across = new double[joint.length];
-        Arrays.fill(across, seamThickness);
         int bridged = 0;
         for (int sample = from; sample < to; sample++) {
             double largestPanel = 0;
@@ -132,16 +118,10 @@ final class GapSimulator {
                     gaps.panel[sample] = (float) gap;
                 }
             }
-            if (thickness.scatter() > 0) {
-                for (int i = 0; i < across.length; i++) {
-                    across[i] = Math.max(0, drawn(random, seamThickness, thickness.scatter()));
-                }
-            }
             double largestSeam = 0;
-            int shownSeam = sample % one.length;
-            for (int i = 0; i < one.length; i++) {
-                double lever = Math.min(across[one[i]] * slantOfOne[i], across[other[i]] * slantOfOther[i]);
-                double gap = lever * chord(drawn(random, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter()));
+            int shownSeam = sample % seam.length;
+            for (int i = 0; i < seam.length; i++) {
+                double gap = seam[i] * chord(drawn(random, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter()));
                 largestSeam = Math.max(largestSeam, gap);
                 if (i == shownSeam) {
                     gaps.seam[sample] = (float) gap;
@@ -185,8 +165,7 @@ final class GapSimulator {
         for (int i = 0; i < joint.length; i++) {
             share *= within(glueBridges / joint[i], angleMean[i], angleScatter[i]);
         }
-        for (int i = 0; i < one.length; i++) {
-            double lever = seamThickness * Math.min(slantOfOne[i], slantOfOther[i]);
+        for (double lever : seam) {
             share *= within(glueBridges / lever, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter());
         }
         return share;

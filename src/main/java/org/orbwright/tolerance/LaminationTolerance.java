@@ -14,7 +14,12 @@ public record LaminationTolerance(
         @Describe(value = "Which of the panel's segments the lamination is for.", example = "\"ALL\"")
         Places places,
 
-        @Describe("The lines, from the base to the tip.") List<BandLineTolerance> lines) {
+        @Describe("The lines, from the base to the tip, of upright segments, which carry the first band on the base,"
+                + " and of"
+                + " the kind of segment whose height answers most to the stop. Inverted segments have the"
+                + " same bands from"
+                + " tip to base, and so lines of their own that are not listed.")
+        List<BandLineTolerance> lines) {
 
     /** Copies the list. */
     public LaminationTolerance {
@@ -39,6 +44,10 @@ public record LaminationTolerance(
                     min = -1e18)
             double distance,
 
-            @Describe("How far it is shifted; above 0 towards the base.")
+            @Describe("How far it is shifted, square to the bands; above 0 towards the base. Stop, tip angle and blank"
+                    + " width"
+                    + " shift tilted bands by the cosine of the band angle. How exactly a stick with tilted"
+                    + " bands is put"
+                    + " lengthwise against the stop is left out.")
             ErrorBudget shift) {}
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
+import org.orbwright.design.Lamination;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.PlacedPiece;
@@ -75,14 +76,44 @@ final class PanelErrors {
                 angleSum == 0 ? null : side,
                 opening,
                 budget().add(STOP, baseByStop).add(TIP_ANGLE, baseByTip).build(),
-                outwards(budget(), 1, 1).build(),
+                face(budget(), 1, 1).build(),
                 bluntTips(),
-                glueBridges / (segments * joint));
+                errors.tipAngleLimit(glueBridges / (segments * joint)),
+                unmixed());
     }
 
     /**
-     * Adds the face distance. A larger panel sits further out between the same seams. Bevels that are too large touch
-     * at the hollow and hold the panels apart; those that are too small do not.
+     * How many times as far a panel's sum of tip angles scatters where consecutive segments of a blank are taken: of n
+     * + 1 cuts all but the outer two count twice, so that the variance is 2 n - 1 instead of n.
+     */
+    private Double unmixed() {
+        List<Panel> parts = parts();
+        double variance = 0;
+        boolean shared = false;
+        for (Panel part : parts) {
+            double taken = (double) segments / parts.size();
+            boolean oneSet = part.lamination().straight() && part.lamination().sets() == 1;
+            variance += oneSet ? 2 * taken - 1 : taken;
+            shared |= oneSet;
+        }
+        return shared ? Double.valueOf(Math.sqrt(variance / segments)) : null;
+    }
+
+    /** The panel, or the two halves of it that have laminations of their own. */
+    private List<Panel> parts() {
+        return design.panels().stream()
+                .filter(part -> part.face().equals(panel.face()))
+                .toList();
+    }
+
+    /** Adds the face distance: how far the panel sits out, and what it is too thick. */
+    BudgetBuilder face(BudgetBuilder budget, double together, double independent) {
+        return outwards(budget, together, independent).add(PANEL_THICKNESS, new Derivatives(together, independent));
+    }
+
+    /**
+     * Adds how far the panel sits out. A larger panel sits further out between the same seams. Bevels that are too
+     * large touch at the hollow and hold the panels apart; those that are too small do not.
      *
      * @param together factor of what shifts alike
      * @param independent factor of what scatters
@@ -120,9 +151,13 @@ final class PanelErrors {
         return baseByStop.times(panel.seamRadius() / panel.baseDistance());
     }
 
-    /** How far the seam face reaches inwards along the seam plane. */
-    Derivatives inwardsByThickness() {
-        return Derivatives.of(1 / Math.sin(panel.bevel()));
+    /**
+     * How far the outer rim lies out along the seam plane. What the panel is too thick is added to its land, square to
+     * the face; without a land, a panel that is too thin ends where its outer face meets the seam plane.
+     */
+    Derivatives rimByThickness() {
+        double slant = Math.sin(panel.bevel());
+        return Derivatives.of(design.land() > 0 ? slant : 1 / slant);
     }
 
     /** The segment whose height answers most to its stop. */
@@ -134,23 +169,38 @@ final class PanelErrors {
         return sharpest;
     }
 
+    /** Of two halves that of the blunter ones. */
     private ErrorBudget bluntTips() {
-        Piece piece = sharpest(panel);
-        return budget().add(STOP, Derivatives.of(heightByStop(piece)))
-                .add(TIP_ANGLE, Derivatives.of(heightByTip(piece)))
-                .add(BLANK_WIDTH, Derivatives.of(-1))
-                .build();
+        return parts().stream()
+                .map(this::bluntTips)
+                .reduce((one, other) -> other.shift() + other.expanded() > one.shift() + one.expanded() ? other : one)
+                .orElseThrow();
     }
 
-    /** The wall at a corner, or where a flat stays at the face. */
+    /** A blank is as wide as its bands; a stick of tilted ones is sawn to its own width. */
+    private ErrorBudget bluntTips(Panel part) {
+        Piece piece = sharpest(part);
+        BudgetBuilder budget = budget().add(STOP, Derivatives.of(heightByStop(piece)))
+                .add(TIP_ANGLE, Derivatives.of(heightByTip(piece)))
+                .add(BLANK_WIDTH, Derivatives.of(-1));
+        Lamination lamination = part.lamination();
+        return lamination.straight()
+                ? budget.add(BAND_WIDTH, Derivatives.of(-1, lamination.bands().size()))
+                        .build()
+                : budget.build();
+    }
+
+    /**
+     * The wall at a corner, or where a flat stays at the face. The hollow moves with the panels and not with their
+     * outer faces, so that thickness counts only at a flat.
+     */
     ErrorBudget wall(boolean atCorner) {
-        double slant = panel.cornerRadius() / panel.jointDistance();
-        boolean flat = design.sphereRadius() >= panel.faceDistance();
-        double byFace = atCorner ? slant : 1;
-        double byFaceDistance = !atCorner && flat ? 0 : byFace;
-        return outwards(budget(), -byFaceDistance, byFaceDistance)
-                .add(PANEL_THICKNESS, Derivatives.of(byFace))
-                .build();
+        boolean flat = !atCorner && design.sphereRadius() >= panel.faceDistance();
+        if (flat) {
+            return budget().add(PANEL_THICKNESS, Derivatives.of(1)).build();
+        }
+        double byHollow = atCorner ? panel.cornerRadius() / panel.jointDistance() : 1;
+        return outwards(budget(), -byHollow, byHollow).build();
     }
 
     /** The lines between the bands of one of the face kind's laminations. */
@@ -158,16 +208,15 @@ final class PanelErrors {
         List<BandLineTolerance> lines = new ArrayList<>();
         List<Band> bands = part.lamination().bands();
         Piece piece = sharpest(part);
-        boolean straight = part.lamination().straight();
-        double distance = piece.top(part.lamination().bandAngle());
+        double angle = part.lamination().bandAngle();
+        double along = Math.abs(angle) == Math.PI / 2 ? 0 : Math.cos(angle);
+        double distance = piece.top(angle);
         for (int i = 1; i < bands.size(); i++) {
             distance -= bands.get(i - 1).width();
-            BudgetBuilder budget = budget();
-            if (straight) {
-                budget.add(STOP, Derivatives.of(heightByStop(piece)))
-                        .add(TIP_ANGLE, Derivatives.of(heightByTip(piece)));
-            }
-            budget.add(BLANK_WIDTH, Derivatives.of(-0.5)).add(BAND_WIDTH, Derivatives.of(-1, i));
+            BudgetBuilder budget = budget().add(STOP, Derivatives.of(heightByStop(piece) * along))
+                    .add(TIP_ANGLE, Derivatives.of(heightByTip(piece) * along))
+                    .add(BLANK_WIDTH, Derivatives.of(-0.5 * along))
+                    .add(BAND_WIDTH, Derivatives.of(-1, i));
             lines.add(new BandLineTolerance(i, distance, budget.build()));
         }
         return new LaminationTolerance(part.face(), part.places(), lines);

@@ -43,15 +43,34 @@ public record PanelTolerance(
         @Describe("How far the base distance is off, as the mean of the panel's segments.")
         ErrorBudget baseDistance,
 
-        @Describe("How far the face distance is off at one panel.")
+        @Describe("How far the face distance is off at one panel. Bevels act one-sidedly: where they are too large the"
+                + " panels"
+                + " touch at the hollow and are held apart, and where they are too small nothing moves."
+                + " Their scatter is"
+                + " left out here.")
         ErrorBudget faceDistance,
 
-        @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide. Above 0"
+        @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide, which is"
+                + " the"
+                + " sum of its bands and the error of the blank. Above 0"
                 + " the panel has a hole of this radius in the middle, below 0 the blank is wide enough.")
         ErrorBudget bluntTips,
 
         @Describe(
-                value = "Largest setting error of the tip angle, of either sign, whose gap the glue bridges.",
+                value = "Largest setting error of the tip angle, of either sign, whose gap the glue bridges; rounded"
+                        + " down, and no more than a request may state.",
                 quantity = Quantity.ANGLE,
-                example = "0.0177")
-        double largestTipAngleError) {}
+                example = "0.0176",
+                max = 30)
+        double largestTipAngleError,
+
+        @Describe(
+                value = "By how many times the scatter of the opening would be larger if the segments of a panel were"
+                        + " taken in the order of the blank, where neighbours share a cut that makes both of them"
+                        + " larger or smaller. Left out where upright and inverted segments differ, or each is cut"
+                        + " from a stick of its own: no panel holds two that share a cut then.",
+                example = "1.341640786500",
+                min = 1,
+                max = 2,
+                optional = true)
+        Double unmixed) {}

@@ -30,7 +30,10 @@ public record SeamTolerance(
                 min = -1e18)
         double angleSum,
 
-        @Describe(value = "Gap of the setting error.", quantity = Quantity.LENGTH, example = "0.0295")
+        @Describe(
+                value = "Gap of the setting error, where both panels' own cuts are off alike.",
+                quantity = Quantity.LENGTH,
+                example = "0.0295")
         double gap,
 
         @Describe(value = "Where it opens; left out where it does not.", example = "\"OUTSIDE\"", optional = true)
@@ -39,14 +42,20 @@ public record SeamTolerance(
         @Describe("The gap as a length that is above 0 where it opens inside and below 0 where it opens outside.")
         ErrorBudget opening,
 
-        @Describe("The step between the two panels at the joint, along the seam; above 0 the first one stands proud.")
+        @Describe(
+                "The step between the outer rims of the two panels, along the seam; above 0 the first one stands proud."
+                        + " Without a land it is that of panels that are too thin, which end along the seam.")
         ErrorBudget outerStep,
 
-        @Describe("The same at the hollow, where panels of unlike thickness count too.")
+        @Describe(
+                "The step between the inner edges of the two panels, along the seam; above 0 the first one lies further"
+                        + " out, and the second reaches further into the hollow. Thickness has no part in it.")
         ErrorBudget innerStep,
 
         @Describe(
-                value = "Largest setting error of the bevel, of either sign, whose gap the glue bridges.",
+                value = "Largest setting error of the bevel, of either sign, whose gap the glue bridges; rounded down,"
+                        + " and no more than a request may state.",
                 quantity = Quantity.ANGLE,
-                example = "0.1015")
+                example = "0.1015",
+                max = 30)
         double largestBevelError) {}

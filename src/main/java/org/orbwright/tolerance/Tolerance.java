@@ -25,6 +25,9 @@ public record Tolerance(
 
         GapSimulation simulation) {
 
+    /** A gap this much larger still counts as bridged, in millimetres: limits that were answered can be asked with. */
+    static final double STILL_BRIDGED = 1e-6;
+
     /** Copies the lists. */
     public Tolerance {
         panels = List.copyOf(panels);
@@ -32,10 +35,18 @@ public record Tolerance(
         laminations = List.copyOf(laminations);
     }
 
+    /** Whether the glue bridges a gap. */
+    public boolean bridges(double gap) {
+        return gap <= glueBridges + STILL_BRIDGED;
+    }
+
     /** What errors do to the solid and its sphere. */
     @Describe("What errors do to the solid and its sphere.")
     public record SolidTolerance(
-            @Describe("What they do to across flats, over one pair of opposite faces of the lowest kind.")
+            @Describe(
+                    "What they do to across flats, over one pair of opposite faces of the lowest kind. Where no lowest"
+                            + " face has a parallel one opposite, it is twice one face distance, and so is its"
+                            + " uncertainty.")
             ErrorBudget acrossFlats,
 
             @Describe(
@@ -43,31 +54,37 @@ public record Tolerance(
                             + " face limits it.")
             ErrorBudget largestDiameter,
 
-            @Describe("What they do to the thinnest wall of the chosen sphere, at one face.")
+            @Describe(
+                    "What they do to the thinnest wall of the chosen sphere, at one face. The panels' thickness counts"
+                            + " only where a flat stays: beneath the sphere it is the inner faces that matter, and"
+                            + " they stay"
+                            + " where the saw's table held them.")
             ErrorBudget thinnestWall) {}
 
     /** How exactly the saw has to be set. */
     @Describe("How exactly the saw has to be set: the largest setting errors, of either sign, whose gaps the glue still"
-            + " bridges everywhere, without any scatter.")
+            + " bridges everywhere, without any scatter. They are rounded down, so that they can be set as they are"
+            + " answered, and are no larger than a request may state: 30 degrees, and less than what leaves nothing of"
+            + " what is cut.")
     public record SettingLimits(
             @Describe(
                     value = "Largest setting error of the tip angle.",
                     quantity = Quantity.ANGLE,
-                    example = "0.0177",
-                    max = 1e18)
+                    example = "0.0176",
+                    max = 30)
             double tipAngle,
 
             @Describe(
                     value = "Largest setting error of a mitre gauge that gives both legs: half of the tip angle's.",
                     quantity = Quantity.ANGLE,
                     example = "0.0088",
-                    max = 1e18)
+                    max = 30)
             double mitreGauge,
 
             @Describe(
                     value = "Largest setting error of the bevel, and of the blade tilt.",
                     quantity = Quantity.ANGLE,
                     example = "0.1015",
-                    max = 1e18)
+                    max = 30)
             double bevel) {}
 }

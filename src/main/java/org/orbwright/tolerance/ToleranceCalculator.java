@@ -12,6 +12,9 @@ import java.util.Map;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.quantity.Rounding;
 import org.orbwright.solid.EdgeKind;
 import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
@@ -37,9 +40,13 @@ import org.orbwright.tolerance.Tolerance.SolidTolerance;
  *   <li>Gaps of a panel follow from its tip angles alone: {@code sum times joint length}, all in one joint, measured at
  *       the corner of the rim or at the tips. The stop and the tip angle set the height of a segment, which is its base
  *       distance; a blank that is narrower leaves the tips blunt.
- *   <li>A panel is bevelled, outer face down, to one outline of its segments' mean base distance. So panels are flush
- *       outside, their thickness shows in the hollow, and outlines open no seams: two bevels alone do, over the length
- *       along which they touch, {@code sum times seam length}. A panel with a larger outline sits further out.
+ *   <li>A panel is bevelled to one outline of its segments' mean base distance, inner face down, with a fence above the
+ *       blade that bears on the rim ({@link org.orbwright.jig.JigCalculator} sets the saw up so): a blade that comes up
+ *       through the table can leave a land in no other way. The seam meets the outline at one height over the inner
+ *       face, whatever the thickness is. So panels are flush in the hollow, what they are too thick is added to their
+ *       land and shows outside, and outlines open no seams: two bevels alone do, over the length along which they
+ *       touch, {@code sum times seam length}. A panel with a larger outline sits further out. That a panel which is too
+ *       thin by more than its land has a shorter seam face is left out.
  *   <li>Legs and seams are taken as square and flat; what glue and clamps bend is left out.
  * </ul>
  *
@@ -105,7 +112,7 @@ public final class ToleranceCalculator {
         ErrorBudget opening =
                 new BudgetBuilder(errors).add(BEVEL, Derivatives.of(-length, 2)).build();
         SeamSide side = angleSum < 0 ? SeamSide.INSIDE : SeamSide.OUTSIDE;
-        Derivatives thickness = other.inwardsByThickness().minus(one.inwardsByThickness());
+        Derivatives thickness = one.rimByThickness().minus(other.rimByThickness());
         return new SeamTolerance(
                 edge.face(),
                 edge.neighbour(),
@@ -115,9 +122,9 @@ public final class ToleranceCalculator {
                 Math.abs(opening.shift()),
                 angleSum == 0 ? null : side,
                 opening,
-                step(one, other).build(),
                 step(one, other).add(PANEL_THICKNESS, thickness).build(),
-                glueBridges / (2 * length));
+                step(one, other).build(),
+                errors.bevelLimit(glueBridges / (2 * length)));
     }
 
     private BudgetBuilder step(PanelErrors one, PanelErrors other) {
@@ -137,12 +144,14 @@ public final class ToleranceCalculator {
                         .add(STOP, lowest.edgeByStop().times(2))
                         .add(TIP_ANGLE, lowest.edgeByTip().times(2))
                         .build();
-        return new SolidTolerance(budget(lowest, Math.sqrt(2)), largest, thinnestWall(sphere));
+        // Without a parallel face opposite, one face counts for both sides.
+        double faces = lowest.panel().kind().opposite() ? Math.sqrt(2) : 2;
+        return new SolidTolerance(budget(lowest, faces), largest, thinnestWall(sphere));
     }
 
     /** Twice the face distance, where one face counts for both sides or each for its own. */
     private ErrorBudget budget(PanelErrors lowest, double independent) {
-        return lowest.outwards(new BudgetBuilder(errors), 2, independent).build();
+        return lowest.face(new BudgetBuilder(errors), 2, independent).build();
     }
 
     private ErrorBudget thinnestWall(SphereSizing sphere) {
@@ -167,6 +176,7 @@ public final class ToleranceCalculator {
                 .mapToDouble(SeamTolerance::largestBevelError)
                 .min()
                 .orElseThrow();
-        return new SettingLimits(tip, tip / 2, bevel);
+        double gauge = Rounding.down(Math.toDegrees(tip) / 2, Quantity.ANGLE.decimals(LengthUnit.MM));
+        return new SettingLimits(tip, Math.toRadians(gauge), bevel);
     }
 }

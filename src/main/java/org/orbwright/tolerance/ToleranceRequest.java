@@ -47,8 +47,17 @@ public record ToleranceRequest(
         @Max(Integer.MAX_VALUE)
         Integer seed) {
 
+    /** The largest setting error of an angle, in degrees. */
+    static final int LARGEST_ANGLE = 30;
+
     /** The errors of cutting. */
-    @Describe("The errors of cutting; what is left out is 0.")
+    @Describe("The errors of cutting; what is left out is 0. Panels are taken to lie inner face down for the bevel"
+            + " cut, as"
+            + " /v1/jig has it, with the fence at the rim, so that what they are too thick or too thin shows"
+            + " outside; the"
+            + " segments of a panel are taken to share no cut with each other, so where the bands read the"
+            + " same from both"
+            + " edges they have to be mixed before they are glued up.")
     public record ErrorsRequest(
             @Describe(
                     value = "The tip angle of a segment, between its two sawn legs: twice what a mitre gauge is off,"
@@ -57,7 +66,13 @@ public record ToleranceRequest(
             @Valid
             AngleErrorRequest tipAngle,
 
-            @Describe(value = "The bevel of a panel, which is off as much as the blade tilt.", optional = true) @Valid
+            @Describe(
+                    value = "The bevel of a panel, which is off as much as the blade tilt the other way: a blade"
+                            + " that is"
+                            + " tilted too far makes the bevel too small, below 0 here. Every edge has a cut"
+                            + " of its own.",
+                    optional = true)
+            @Valid
             AngleErrorRequest bevel,
 
             @Describe(
@@ -70,7 +85,11 @@ public record ToleranceRequest(
             @Describe(value = "The width of each band.", optional = true) @Valid
             LengthErrorRequest bandWidth,
 
-            @Describe(value = "The thickness of a panel.", optional = true) @Valid
+            @Describe(
+                    value = "The thickness of a panel, which is added to its land: the saw cuts to a height over the"
+                            + " inner face.",
+                    optional = true)
+            @Valid
             LengthErrorRequest panelThickness,
 
             @Describe(
@@ -87,8 +106,8 @@ public record ToleranceRequest(
                     quantity = Quantity.ANGLE,
                     example = "-0.03",
                     optional = true)
-            @DecimalMin("-30")
-            @DecimalMax("30")
+            @DecimalMin("-" + LARGEST_ANGLE)
+            @DecimalMax("" + LARGEST_ANGLE)
             Double setting,
 
             @Describe(

@@ -44,7 +44,11 @@ class CentreFitTest {
             CentreDiagnosis fit = fit(designs, null, distances);
             assertEquals(0.7, fit.offset().value(), 1e-9);
             assertEquals(0.4, fit.meanDeviation().value(), 1e-9);
-            assertEquals(0, fit.outOfRound().value(), 1e-9);
+            if (solid.equals("tetrahedron")) {
+                assertNull(fit.outOfRound());
+            } else {
+                assertEquals(0, fit.outOfRound().value(), 1e-9);
+            }
             assertEquals(
                     2 * (designs.build().smallestFaceDistance() + 0.4),
                     fit.largestDiameter().value(),
@@ -150,7 +154,7 @@ class CentreFitTest {
         double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int i = 0; i < distances.length; i++) {
-            faces.add(new FaceReadingRequest(i, distances[i] + (i == 4 ? 0.6 : 0), i == 4 ? 50.0 : 0.05));
+            faces.add(new FaceReadingRequest(i, distances[i] + (i == 4 ? 0.6 : 0), i == 4 ? 20.0 : 0.05));
         }
         CentreDiagnosis fit =
                 Diagnoses.of(LANTERN).distances(null, faces).diagnose().faceDistances();

@@ -38,29 +38,29 @@ public final class Diagnoses {
     }
 
     /** A reading. */
-    static LengthReadingRequest read(double value, double resolution) {
+    public static LengthReadingRequest read(double value, double resolution) {
         return new LengthReadingRequest(value, resolution);
     }
 
     /** A gap of a seam. */
-    static SeamGapRequest gap(double value, double resolution, SeamSide side) {
+    public static SeamGapRequest gap(double value, double resolution, SeamSide side) {
         return new SeamGapRequest(value, resolution, side);
     }
 
     /** A test panel. */
-    Diagnoses panel(String face, LengthReadingRequest gap, PanelSide side, LengthReadingRequest distance) {
+    public Diagnoses panel(String face, LengthReadingRequest gap, PanelSide side, LengthReadingRequest distance) {
         panel = new PanelTestRequest(face, gap, side, distance);
         return this;
     }
 
     /** A pair or trio. */
-    Diagnoses seam(List<String> faces, LengthReadingRequest distance, SeamGapRequest... gaps) {
+    public Diagnoses seam(List<String> faces, LengthReadingRequest distance, SeamGapRequest... gaps) {
         seam = new SeamTestRequest(faces, List.of(gaps), distance);
         return this;
     }
 
     /** Measures across flats. */
-    Diagnoses flats(String face, double resolution, double... values) {
+    public Diagnoses flats(String face, double resolution, double... values) {
         flats = flats == null ? new ArrayList<>() : flats;
         for (double value : values) {
             flats.add(new FlatsReadingRequest(face, value, resolution));
@@ -69,7 +69,7 @@ public final class Diagnoses {
     }
 
     /** Distances of the faces, the first one's first. */
-    Diagnoses distances(Integer discFace, double resolution, double... values) {
+    public Diagnoses distances(Integer discFace, double resolution, double... values) {
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             faces.add(new FaceReadingRequest(i, values[i], resolution));
@@ -78,21 +78,25 @@ public final class Diagnoses {
     }
 
     /** Distances of faces. */
-    Diagnoses distances(Integer discFace, List<FaceReadingRequest> faces) {
+    public Diagnoses distances(Integer discFace, List<FaceReadingRequest> faces) {
         distances = new FaceDistancesRequest(discFace, faces);
         return this;
     }
 
     /** A blade tilt. */
-    Diagnoses tilt(String face, double value, double resolution) {
+    public Diagnoses tilt(String face, double value, double resolution) {
         tilt = new TiltReadingRequest(face, value, resolution);
         return this;
     }
 
+    /** The request. */
+    public DiagnosisRequest request() {
+        return new DiagnosisRequest(design.request(), panel, seam, flats, distances, tilt);
+    }
+
     /** The answer. */
     Diagnosis diagnose() {
-        DiagnosisRequest request = new DiagnosisRequest(design.request(), panel, seam, flats, distances, tilt);
-        return DiagnosisCalculator.calculate(request, design.build());
+        return DiagnosisCalculator.calculate(request(), design.build());
     }
 
     /** Checks the one rule that is broken. */

@@ -81,4 +81,13 @@ class RoundingTest {
         assertEquals("0.28", Rounding.plain(0.285, 2));
         assertEquals("0.3", Rounding.plain(0.1 + 0.2, 4));
     }
+
+    @Test
+    void limitsAreRoundedDownUnlessTheyAreWholeSteps() {
+        assertEquals(0.0176, Rounding.down(0.01769, 4));
+        assertEquals(-0.0177, Rounding.down(-0.01769, 4));
+        // 0.29 times a hundred is 28.999999999999996.
+        assertEquals(0.29, Rounding.down(0.29, 2));
+        assertEquals(0.0088, Rounding.down(0.0176 / 2, 4));
+    }
 }

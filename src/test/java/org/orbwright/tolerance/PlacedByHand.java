@@ -83,7 +83,9 @@ final class PlacedByHand {
         for (int i = 0; i < 2; i++) {
             length = Math.min(
                     length,
-                    (thickness[i] - design.land()) / Math.sin(sides.get(i).bevel()));
+                    // The blade cuts to this height over the inner face, if there is as much wood.
+                    Math.min(design.thickness() - design.land(), thickness[i])
+                            / Math.sin(sides.get(i).bevel()));
         }
         Vector3D one = sides.get(0).seamFace(errors[0]).multiply(length);
         Vector3D other = sides.get(1).seamFace(errors[1]).multiply(length);
