@@ -9,7 +9,7 @@ public record PathMove(
         @Describe(value = "The pass, from 0.", example = "0", max = 1e6)
         int pass,
 
-        @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "112.5")
+        @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "120.0443")
         double sphere,
 
         @Describe(
@@ -22,11 +22,11 @@ public record PathMove(
         @Describe(
                 value = "X: along the rotary axis, or from the upright one.",
                 quantity = Quantity.LENGTH,
-                example = "0",
+                example = "72.9",
                 min = -1e18)
         double x,
 
-        @Describe(value = "Z: height of the tip.", quantity = Quantity.LENGTH, example = "122.5", min = -1e18)
+        @Describe(value = "Z: height of the tip.", quantity = Quantity.LENGTH, example = "130.0443", min = -1e18)
         double z,
 
         @Describe(

@@ -15,14 +15,14 @@ public record ToolPath(
         @Describe(value = "Radius of the sphere that the last pass cuts.", quantity = Quantity.LENGTH, example = "86.2")
         double sphere,
 
-        @Describe(value = "Passes, with the one in air.", example = "10", max = 1e6)
+        @Describe(value = "Passes, with the one in air.", example = "4", max = 1e6)
         int passes,
 
         @Describe(
                 value = "From ring to ring along the sphere in the last pass; left out where it grows narrower, as for"
                         + " flat cutters.",
                 quantity = Quantity.LENGTH,
-                example = "1.4",
+                example = "5.8947",
                 optional = true)
         Double stepover,
 
@@ -31,21 +31,26 @@ public record ToolPath(
                         "Latitude up to which the last pass reaches on the first end's side; from the upright axis' middle"
                                 + " plane on three axes.",
                 quantity = Quantity.ANGLE,
-                example = "60",
+                example = "49.2703",
                 min = -90,
                 max = 90)
         double reachedHead,
 
-        @Describe(value = "The same on the other side.", quantity = Quantity.ANGLE, example = "60", min = -90, max = 90)
+        @Describe(
+                value = "The same on the other side.",
+                quantity = Quantity.ANGLE,
+                example = "49.2703",
+                min = -90,
+                max = 90)
         double reachedTail,
 
-        @Describe(value = "Lowest height of the tip.", quantity = Quantity.LENGTH, example = "40", min = -1e18)
+        @Describe(value = "Lowest height of the tip.", quantity = Quantity.LENGTH, example = "52.7697", min = -1e18)
         double lowest,
 
-        @Describe(value = "Height of rapid moves.", quantity = Quantity.LENGTH, example = "122.5")
+        @Describe(value = "Height of rapid moves.", quantity = Quantity.LENGTH, example = "130.0443")
         double safeHeight,
 
-        @Describe(value = "Farthest X of the tip's middle.", quantity = Quantity.LENGTH, example = "80")
+        @Describe(value = "Farthest X of the tip's middle.", quantity = Quantity.LENGTH, example = "72.9")
         double farthest,
 
         @Describe(
@@ -53,14 +58,14 @@ public record ToolPath(
                         "Length that the cutter has to stand out of its holder to keep clear of the solid; left out without"
                                 + " a holder.",
                 quantity = Quantity.LENGTH,
-                example = "52",
+                example = "57.2746",
                 optional = true)
         Double stickOutNeeded,
 
-        @Describe(value = "Length of all cuts on the sphere.", quantity = Quantity.LENGTH, example = "300000")
+        @Describe(value = "Length of all cuts on the sphere.", quantity = Quantity.LENGTH, example = "38193.8471")
         double length,
 
-        @Describe(value = "Time with feed, without rapid moves.", quantity = Quantity.MINUTES, example = "200")
+        @Describe(value = "Time with feed, without rapid moves.", quantity = Quantity.MINUTES, example = "26.164")
         double minutes,
 
         @Describe("The moves in their order.") List<PathMove> moves) {
