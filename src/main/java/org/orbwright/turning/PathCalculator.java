@@ -10,6 +10,7 @@ import org.orbwright.design.Violation;
 import org.orbwright.turning.PathMove.Kind;
 import org.orbwright.turning.PathRequest.LimitsRequest;
 import org.orbwright.turning.PathRequest.Machine;
+import org.orbwright.turning.ToolPath.PassTime;
 
 /**
  * Lays the way of a cutter over the sphere; lengths in millimetres. Every pass is a set of rings, on each of which the
@@ -73,6 +74,23 @@ public final class PathCalculator {
         return new PathCalculator(request, design).path();
     }
 
+    private List<PassTime> passes(List<Double> radii) {
+        List<PassTime> passes = new ArrayList<>();
+        for (int pass = 0; pass < radii.size(); pass++) {
+            int number = pass;
+            List<PathMove> own =
+                    moves.stream().filter(move -> move.pass() == number).toList();
+            passes.add(new PassTime(
+                    pass,
+                    radii.get(pass),
+                    (int) own.stream()
+                            .filter(move -> move.kind() == Kind.TURN || move.kind() == Kind.CIRCLE)
+                            .count(),
+                    own.stream().mapToDouble(PathMove::minutes).sum()));
+        }
+        return passes;
+    }
+
     /** From the centre to the solid's farthest corner. */
     private double corners() {
         double farthest = 0;
@@ -116,7 +134,7 @@ public final class PathCalculator {
         return new ToolPath(
                 request.machine(),
                 sphere,
-                radii.size(),
+                passes(radii),
                 cutter.corner() > 0
                         ? Double.valueOf(sphere * cutter.step(sphere, millimetres(request.scallop()), 0))
                         : null,
@@ -166,7 +184,9 @@ public final class PathCalculator {
                 .forEach(latitude -> rings.add(new Ring(latitude, true)));
         Collections.reverse(rings);
         if (rotary) {
-            latitudes(radius, ridge, end(radius, holding.tail().seatDistance()))
+            // On both sides of the middle plane a cutter without a flat would turn the same ring.
+            latitudes(radius, ridge, end(radius, holding.tail().seatDistance())).stream()
+                    .skip(cutter.flat() > 0 ? 0 : 1)
                     .forEach(latitude -> rings.add(new Ring(-latitude, false)));
         }
         return rings;

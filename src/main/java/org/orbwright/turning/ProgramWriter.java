@@ -50,6 +50,7 @@ public final class ProgramWriter {
         comment("Cutter: " + request.cutter().shape().name().replace('_', ' ') + ", diameter "
                 + number(request.cutter().diameter(), decimals())
                 + ". It is in the spindle, and its length is set: no tool is changed.");
+        comment("The work offset that is active is used. A goes on from turn to turn.");
         line(unit == LengthUnit.MM ? "G21" : "G20");
         line("G17 G40 G49 G80");
         line("G90 G91.1 G94");
@@ -59,7 +60,8 @@ public final class ProgramWriter {
         for (PathMove move : path.moves()) {
             if (move.pass() != pass) {
                 pass = move.pass();
-                comment("Pass " + (pass + 1) + " of " + path.passes() + ", sphere of radius " + length(move.sphere()));
+                comment("Pass " + (pass + 1) + " of " + path.passes().size() + ", sphere of radius "
+                        + length(move.sphere()));
             }
             move(move);
         }

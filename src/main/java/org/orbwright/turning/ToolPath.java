@@ -15,8 +15,7 @@ public record ToolPath(
         @Describe(value = "Radius of the sphere that the last pass cuts.", quantity = Quantity.LENGTH, example = "86.2")
         double sphere,
 
-        @Describe(value = "Passes, with the one in air.", example = "4", max = 1e6)
-        int passes,
+        @Describe("The passes, with the one in air.") List<PassTime> passes,
 
         @Describe(
                 value = "From ring to ring along the sphere in the last pass; left out where it grows narrower, as for"
@@ -62,16 +61,32 @@ public record ToolPath(
                 optional = true)
         Double stickOutNeeded,
 
-        @Describe(value = "Length of all cuts on the sphere.", quantity = Quantity.LENGTH, example = "38193.8471")
+        @Describe(value = "Length of all cuts on the sphere.", quantity = Quantity.LENGTH, example = "35703.614")
         double length,
 
-        @Describe(value = "Time with feed, without rapid moves.", quantity = Quantity.MINUTES, example = "26.164")
+        @Describe(value = "Time with feed, without rapid moves.", quantity = Quantity.MINUTES, example = "24.504")
         double minutes,
 
         @Describe("The moves in their order.") List<PathMove> moves) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public ToolPath {
+        passes = List.copyOf(passes);
         moves = List.copyOf(moves);
     }
+
+    /** One pass. */
+    @Describe("One pass.")
+    public record PassTime(
+            @Describe(value = "Its number, from 0.", example = "0", max = 1e6)
+            int pass,
+
+            @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "120.0443")
+            double sphere,
+
+            @Describe(value = "Rings.", example = "13", max = 1e6)
+            int rings,
+
+            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.245")
+            double minutes) {}
 }

@@ -6,6 +6,8 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
@@ -143,5 +145,68 @@ class TurningHttpTest {
                 .statusCode(200)
                 .body("findings.find { it.code == '" + code + "' }.severity", equalTo(severity))
                 .body("findings.find { it.code == '" + code + "' }.message", containsString(words));
+    }
+
+    private static ObjectNode path() {
+        return (ObjectNode)
+                Contract.json(JsonResources.in("requests/planToolPath").get("lantern-on-a-rotary-table"));
+    }
+
+    private static ValidatableResponse posted(ObjectNode body, String accept, String address) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .accept(accept)
+                .body(body.toString())
+                .post(address)
+                .then();
+    }
+
+    @Test
+    void aPathIsHadAsJsonAsCsvAndAsAProgram() {
+        ValidatableResponse json = posted(path(), "application/json", "/v1/turning/path")
+                .statusCode(200)
+                .body("cautions[-1].text", containsString("run it in air first"));
+        int moves = json.extract().jsonPath().getList("path.moves").size();
+        String csv = posted(path(), "text/csv", "/v1/turning/path")
+                .statusCode(200)
+                .extract()
+                .asString();
+        assertEquals(moves + 1, csv.lines().count());
+        assertTrue(csv.startsWith("pass,sphere,kind,x,z,a,minutes,unit"));
+        String program = posted(path(), "text/plain", "/v1/turning/program")
+                .statusCode(200)
+                .extract()
+                .asString();
+        assertTrue(
+                program.startsWith("%\n(Boathouse lantern invented)\n(These numbers say what fits, not what is safe."));
+        assertTrue(program.contains("run it in air first"));
+        assertTrue(program.endsWith("M5\nM30\n%\n"));
+        assertTrue(program.contains("\nG21\n"));
+    }
+
+    @Test
+    void whatIsWrongWithTheSphereStandsInTheProgramsHead() {
+        ObjectNode body = path();
+        ((ObjectNode) body.at("/design/sphere")).put("diameter", 150);
+        String program = posted(body, "text/plain", "/v1/turning/program")
+                .statusCode(200)
+                .extract()
+                .asString();
+        assertTrue(program.indexOf("STOP") > 0 && program.indexOf("STOP") < program.indexOf("G21"), program);
+    }
+
+    @Test
+    void aMachineThatIsTooSmallIsToldByHowMuch() {
+        ObjectNode body = path();
+        ((ObjectNode) body.at("/limits")).put("highest", 100).put("x", 50);
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(body.toString())
+                .post("/v1/turning/program")
+                .then()
+                .statusCode(422)
+                .body("violations.path", equalTo(List.of("/limits/x", "/limits/highest")))
+                .body("violations[1].message", equalTo("Z goes up to 130.04 mm."))
+                .body("violations[1].allowed", equalTo("at least 130.05 mm, or another cutter or axis"));
     }
 }
