@@ -89,6 +89,7 @@ public class ContractFilter implements OASFilter {
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,
             WoodsResource.WoodList.class,
+            CellResource.CellList.class,
             Problem.class);
 
     @Override
@@ -118,12 +119,15 @@ public class ContractFilter implements OASFilter {
         if (body != null) {
             body.setDescription("The request.");
             body.setRequired(true);
-            Examples.addRequests(operation.getOperationId(), json(body.getContent()));
+            if (json(body.getContent()) != null) {
+                Examples.addRequests(operation.getOperationId(), json(body.getContent()));
+            }
         }
         // Clients take the first answer for the one to ask for, so the problems follow it.
         APIResponses answers = OASFactory.createAPIResponses().addAPIResponse("200", answer);
         ProblemAnswers.addTo(answers, path.contains("{"), body != null);
         operation.setResponses(answers);
+        CellContract.complete(operation);
     }
 
     private static MediaType json(Content content) {

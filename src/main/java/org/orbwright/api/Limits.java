@@ -19,4 +19,8 @@ public interface Limits {
     /** Bytes of the body. */
     @WithDefault("1048576")
     int body();
+
+    /** Bytes of all lines of a batch together; each line may be as long as a body. */
+    @WithDefault("1073741824")
+    long batch();
 }

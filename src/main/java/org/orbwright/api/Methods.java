@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -19,6 +20,7 @@ final class Methods {
     private static final String POSTED = "OPTIONS, POST";
     private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
     private static final Map<String, String> PRODUCED = new LinkedHashMap<>();
+    private static final Map<String, String> CONSUMED = new LinkedHashMap<>();
 
     static {
         for (Class<?> resource : List.of(
@@ -32,11 +34,14 @@ final class Methods {
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,
-                WoodsResource.class)) {
+                WoodsResource.class,
+                CellResource.class,
+                BatchResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);
                     PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
+                    CONSUMED.put(pattern(resource, method), consumed(resource));
                 }
             }
         }
@@ -54,6 +59,11 @@ final class Methods {
         return at(path, PRODUCED, MediaType.APPLICATION_JSON);
     }
 
+    /** The media type of the bodies at an address. */
+    static String consumedAt(String path) {
+        return at(path, CONSUMED, MediaType.APPLICATION_JSON);
+    }
+
     private static String at(String path, Map<String, String> byAddress, String otherwise) {
         return byAddress.entrySet().stream()
                 .filter(entry -> path.matches(entry.getKey()))
@@ -67,6 +77,11 @@ final class Methods {
         return own != null
                 ? own.value()
                 : resource.getAnnotation(Produces.class).value();
+    }
+
+    private static String consumed(Class<?> resource) {
+        Consumes own = resource.getAnnotation(Consumes.class);
+        return own == null ? MediaType.APPLICATION_JSON : own.value()[0];
     }
 
     private static String pattern(Class<?> resource, Method method) {

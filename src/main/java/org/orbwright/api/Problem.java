@@ -1,6 +1,7 @@
 package org.orbwright.api;
 
 import java.util.List;
+import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.Describe;
 
@@ -53,5 +54,14 @@ public record Problem(
 
     static Problem of(ProblemKind kind, String detail, String instance, List<Violation> violations) {
         return new Problem(kind.uri(), kind.title(), kind.status(), detail, instance, violations);
+    }
+
+    static Problem of(RequestException refusal, String instance) {
+        return of(refusal.kind(), refusal.getMessage(), instance, refusal.violations());
+    }
+
+    static Problem of(ImpossibleDesignException impossible, String instance) {
+        String detail = Sentences.summary(impossible.violations());
+        return of(ProblemKind.IMPOSSIBLE_DESIGN, detail, instance, impossible.violations());
     }
 }

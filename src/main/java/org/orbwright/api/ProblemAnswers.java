@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.media.MediaType;
@@ -13,7 +14,7 @@ enum ProblemAnswers {
     NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it is not to be had in."),
     BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
     ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),
-    UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as application/json."),
+    UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as what the address takes."),
     IMPOSSIBLE_DESIGN("422", When.BODY, "The design is well written but cannot exist; every reason is listed."),
     HEADERS_TOO_LARGE("431", When.ALWAYS, "The headers are larger than is accepted."),
     INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given.");
@@ -50,6 +51,14 @@ enum ProblemAnswers {
                 answers.addAPIResponse(
                         problem.status, OASFactory.createAPIResponse().ref("#/components/responses/" + problem.name()));
             }
+        }
+    }
+
+    /** Adds what may be wrong with a design that stands in a query. */
+    static void addRefusals(APIResponses answers) {
+        for (ProblemAnswers problem : List.of(INVALID_REQUEST, IMPOSSIBLE_DESIGN)) {
+            answers.addAPIResponse(
+                    problem.status, OASFactory.createAPIResponse().ref("#/components/responses/" + problem.name()));
         }
     }
 

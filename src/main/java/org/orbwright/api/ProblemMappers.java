@@ -41,13 +41,12 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response refused(RequestException refusal, ContainerRequestContext request) {
-        return answer(Problem.of(refusal.kind(), refusal.getMessage(), path(request), refusal.violations()));
+        return answer(Problem.of(refusal, path(request)));
     }
 
     @ServerExceptionMapper
     public Response impossible(ImpossibleDesignException impossible, ContainerRequestContext request) {
-        String detail = Sentences.summary(impossible.violations());
-        return answer(Problem.of(ProblemKind.IMPOSSIBLE_DESIGN, detail, path(request), impossible.violations()));
+        return answer(Problem.of(impossible, path(request)));
     }
 
     @ServerExceptionMapper
@@ -67,11 +66,16 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response fault(Throwable fault, ContainerRequestContext request) {
+        return answer(logged(fault, request.getMethod() + " " + path(request)));
+    }
+
+    /** Logs a fault of the service under an id, and makes the problem that tells the id alone. */
+    static Problem logged(Throwable fault, String where) {
         UUID id = UUID.randomUUID();
-        Log.errorf(fault, "%s %s failed, id %s", request.getMethod(), path(request), id);
+        Log.errorf(fault, "%s failed, id %s", where, id);
         String detail =
                 "The request was not at fault. Please report the id " + id + ", under which this is in the log.";
-        return answer(Problem.of(ProblemKind.INTERNAL_ERROR, detail, "urn:uuid:" + id, List.of()));
+        return Problem.of(ProblemKind.INTERNAL_ERROR, detail, "urn:uuid:" + id, List.of());
     }
 
     private static ProblemKind kind(int status) {
@@ -96,7 +100,8 @@ public class ProblemMappers {
                         + insteadOf(request.getHeaderString(HttpHeaders.ACCEPT)) + ".";
             case BODY_TOO_LARGE -> "The body is larger than a design can be.";
             case UNSUPPORTED_MEDIA_TYPE ->
-                "The body has to be sent with the header Content-Type: application/json"
+                "The body has to be sent with the header Content-Type: "
+                        + Methods.consumedAt(request.getUriInfo().getPath())
                         + insteadOf(request.getHeaderString(HttpHeaders.CONTENT_TYPE)) + ".";
             default -> "The request cannot be handled.";
         };

@@ -37,8 +37,9 @@ public class RequestLimits {
         } else if (headerSize(request) > limits.headers()) {
             String detail = "The headers have more than " + limits.headers() + " characters together.";
             refuse(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
-        } else if (bodySize(request) > limits.body()) {
-            String detail = "The body has " + bodySize(request) + " bytes; at most " + limits.body() + " are accepted.";
+        } else if (bodySize(request) > mostOf(request)) {
+            String detail =
+                    "The body has " + bodySize(request) + " bytes; at most " + mostOf(request) + " are accepted.";
             refuse(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));
         } else {
             exchange.next();
@@ -51,6 +52,10 @@ public class RequestLimits {
             size += header.getKey().length() + header.getValue().length();
         }
         return size;
+    }
+
+    private long mostOf(HttpServerRequest request) {
+        return BatchResource.PATH.equals(request.path()) ? limits.batch() : limits.body();
     }
 
     private static long bodySize(HttpServerRequest request) {

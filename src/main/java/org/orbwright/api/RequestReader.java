@@ -77,9 +77,19 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
     private <T> T read(Class<T> type, InputStream stream) throws IOException {
         byte[] body = stream.readNBytes(limits.body() + 1);
         if (body.length > limits.body()) {
-            String detail = "The body has more than " + limits.body() + " bytes, which is the most that is accepted.";
-            throw new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
+            throw tooLarge("The body", limits.body());
         }
+        return read(type, body);
+    }
+
+    /** The refusal of a body, or a line of a batch, that is too long. */
+    static RequestException tooLarge(String what, int most) {
+        String detail = what + " has more than " + most + " bytes, which is the most that is accepted.";
+        return new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
+    }
+
+    /** The request that the bytes hold, which keeps every rule of the contract. */
+    <T> T read(Class<T> type, byte[] body) {
         List<Violation> broken = new ArrayList<>();
         T request = parse(type, body, broken);
         if (request != null) {

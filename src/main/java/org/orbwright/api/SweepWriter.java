@@ -5,75 +5,31 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.ext.Provider;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.lang.annotation.Annotation;
-import java.lang.reflect.Type;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
-import org.jboss.resteasy.reactive.server.spi.ServerHttpResponse;
-import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
-import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 import org.orbwright.explore.Sweep;
 import org.orbwright.explore.SweepRow;
 
-/**
- * Writes a sweep row by row as it is computed. The stream blocks while the caller does not read, so that memory stays
- * bounded, and fails when the caller is gone, which ends the sweep.
- */
+/** Writes a sweep row by row as it is computed. */
 @Provider
 @Produces({BandDesignResource.NDJSON, Csv.MEDIA_TYPE})
-public class SweepWriter implements ServerMessageBodyWriter<Sweep> {
+public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
     private static final String PROBLEM = "problem";
 
-    @Override
-    public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
-        return type == Sweep.class;
+    SweepWriter() {
+        super(Sweep.class);
     }
 
     @Override
-    public boolean isWriteable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
-        return type == Sweep.class;
-    }
-
-    @Override
-    public void writeResponse(Sweep sweep, Type genericType, ServerRequestContext context) throws IOException {
-        OutputStream body = context.getOrCreateOutputStream();
-        ServerHttpResponse response = context.serverResponse();
-        try {
-            write(sweep, context.getResponseContentType().getMediaType(), body, response::closed);
-            body.close();
-        } catch (IOException e) {
-            // A caller that leaves in the middle of the rows is no fault of the service.
-            if (!response.closed()) {
-                throw e;
-            }
-        }
-    }
-
-    @Override
-    public void writeTo(
-            Sweep sweep,
-            Class<?> type,
-            Type genericType,
-            Annotation[] annotations,
-            MediaType media,
-            MultivaluedMap<String, Object> headers,
-            OutputStream body)
-            throws IOException {
-        write(sweep, media, body, () -> false);
-    }
-
-    private static void write(Sweep sweep, MediaType media, OutputStream body, BooleanSupplier left)
-            throws IOException {
+    void write(Sweep sweep, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
         if (media.getSubtype().equals("csv")) {
             writeCsv(sweep, body, left);
         } else {

@@ -21,7 +21,6 @@ public final class SvgWriter {
     /** A hatch repeats some 80 times over the sheet, fine enough for narrow bands and coarse enough to be printed. */
     private static final double HATCHES_PER_SHEET = 80;
 
-    private static final int REPLACEMENT = 0xfffd;
     /** Pens, as a share of the sheet, so that small and large drawings look alike. */
     private static final double THIN_PER_SHEET = 0.001;
     /** Width of the stroke that leaves a light rim around letters, as a share of their size. */
@@ -71,7 +70,7 @@ public final class SvgWriter {
     private void text(String element, String id, String content) throws XMLStreamException {
         xml.writeStartElement(element);
         attributes("id", id);
-        xml.writeCharacters(legal(content));
+        xml.writeCharacters(XmlText.legal(content));
         xml.writeEndElement();
     }
 
@@ -177,20 +176,8 @@ public final class SvgWriter {
         if (label.anchor() != Anchor.START) {
             attributes("text-anchor", label.anchor() == Anchor.MIDDLE ? "middle" : "end");
         }
-        xml.writeCharacters(legal(label.text()));
+        xml.writeCharacters(XmlText.legal(label.text()));
         xml.writeEndElement();
-    }
-
-    /** The text, with a mark in place of what no XML document may hold (XML 1.0, section 2.2). */
-    private static String legal(String text) {
-        return text.codePoints()
-                .map(c -> c == '\t' || c == '\n' || (c >= ' ' && !isForbidden(c)) ? c : REPLACEMENT)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
-    }
-
-    private static boolean isForbidden(int c) {
-        return (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE) || c == 0xfffe || c == 0xffff;
     }
 
     private void attributes(String... namesAndValues) throws XMLStreamException {

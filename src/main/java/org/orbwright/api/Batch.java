@@ -1,0 +1,128 @@
+package org.orbwright.api;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
+
+/**
+ * Designs that come in line by line, and go out as answers or problems in the same order. Lines are read only as fast
+ * as answers are taken. A line that is wrong is answered with its problem and does not stop the rest; an empty line is
+ * skipped, but counted.
+ */
+final class Batch {
+    private static final int BUFFER = 1 << 16;
+
+    private final InputStream lines;
+    private final RequestReader reader;
+    private final Limits limits;
+    private final String part;
+    private final Function<Design, ? extends Record> answer;
+
+    private long taken;
+    private int number;
+    private boolean ended;
+
+    /**
+     * A batch.
+     *
+     * @param lines a design a line
+     * @param part the name of the answers
+     * @param answer what is answered to a design
+     */
+    Batch(
+            InputStream lines,
+            RequestReader reader,
+            Limits limits,
+            String part,
+            Function<Design, ? extends Record> answer) {
+        this.lines = new BufferedInputStream(lines, BUFFER);
+        this.reader = reader;
+        this.limits = limits;
+        this.part = part;
+        this.answer = answer;
+    }
+
+    /** Answers every line. */
+    void answer(OutputStream body, BooleanSupplier left) throws IOException {
+        while (!ended && !left.getAsBoolean()) {
+            ByteArrayOutputStream line = new ByteArrayOutputStream();
+            boolean whole = readLine(line);
+            if (taken > limits.batch()) {
+                write(
+                        body,
+                        problem(new RequestException(
+                                ProblemKind.BODY_TOO_LARGE,
+                                "The batch has more than " + limits.batch()
+                                        + " bytes, which is the most that is accepted; it" + " ends with this line.",
+                                List.of())));
+                return;
+            }
+            if (!whole) {
+                write(body, problem(RequestReader.tooLarge("The line", limits.body())));
+            } else if (!line.toString(StandardCharsets.ISO_8859_1).isBlank()) {
+                write(body, answer(line.toByteArray()));
+            }
+        }
+        body.flush();
+    }
+
+    private record Line(String name, Record content) {}
+
+    private Line answer(byte[] line) {
+        try {
+            return new Line(part, answer.apply(Design.of(reader.read(DesignRequest.class, line))));
+        } catch (RequestException e) {
+            return problem(e);
+        } catch (ImpossibleDesignException e) {
+            return new Line("problem", Problem.of(e, instance()));
+        } catch (RuntimeException e) {
+            return new Line("problem", ProblemMappers.logged(e, instance()));
+        }
+    }
+
+    private Line problem(RequestException e) {
+        return new Line("problem", Problem.of(e, instance()));
+    }
+
+    private String instance() {
+        return BatchResource.PATH + "#line-" + number;
+    }
+
+    private void write(OutputStream body, Line line) throws IOException {
+        body.write(("{\"line\":" + number + ",\"" + line.name() + "\":").getBytes(StandardCharsets.UTF_8));
+        body.write(RecordWriter.toJson(line.content()));
+        body.write("}\n".getBytes(StandardCharsets.UTF_8));
+        if (lines.available() == 0) {
+            // Nothing waits to be read: the caller may wait for this line before sending the next.
+            body.flush();
+        }
+    }
+
+    /** Reads to the end of the line; false if it is longer than a body may be, of which the rest is passed over. */
+    private boolean readLine(ByteArrayOutputStream line) throws IOException {
+        number++;
+        int next = lines.read();
+        while (next >= 0 && next != '\n') {
+            taken++;
+            if (line.size() <= limits.body()) {
+                line.write(next);
+            }
+            if (taken > limits.batch()) {
+                return true;
+            }
+            next = lines.read();
+        }
+        taken++;
+        ended = next < 0;
+        return line.size() <= limits.body();
+    }
+}

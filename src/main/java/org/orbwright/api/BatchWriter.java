@@ -1,0 +1,22 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.ext.Provider;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.function.BooleanSupplier;
+
+/** Writes the answers of a batch as they are computed. */
+@Provider
+@Produces(BandDesignResource.NDJSON)
+public class BatchWriter extends StreamWriter<Batch> {
+    BatchWriter() {
+        super(Batch.class);
+    }
+
+    @Override
+    void write(Batch batch, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
+        batch.answer(body, left);
+    }
+}

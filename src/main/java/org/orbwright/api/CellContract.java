@@ -1,0 +1,69 @@
+package org.orbwright.api;
+
+import java.util.List;
+import java.util.Set;
+import org.eclipse.microprofile.openapi.OASFactory;
+import org.eclipse.microprofile.openapi.models.Operation;
+import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
+import org.eclipse.microprofile.openapi.models.parameters.Parameter.In;
+import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.orbwright.cell.Parameter;
+
+/** Completes the operations that spreadsheets call: their many parameters, and answers that are plain text. */
+final class CellContract {
+    private static final String CELL = "readCell";
+    private static final Set<String> OPERATIONS = Set.of(CELL, "readTable");
+    private static final int LONGEST_TEXT = 4096;
+
+    private CellContract() {}
+
+    /** Completes the operation if it is one of those. */
+    static void complete(Operation operation) {
+        if (!OPERATIONS.contains(operation.getOperationId())) {
+            return;
+        }
+        for (Parameter parameter : Parameter.values()) {
+            operation.addParameter(parameter(parameter.text(), parameter.words(), parameter.example()));
+        }
+        operation.addParameter(parameter(
+                CellQuery.ERRORS,
+                "text to be told in a cell what is wrong, with status 200 and a text that begins with ERROR:; status"
+                        + " to be told by status, as is done if it is left out.",
+                CellQuery.AS_TEXT));
+        boolean table = !operation.getOperationId().equals(CELL);
+        if (table) {
+            operation.addParameter(parameter(CellQuery.FORMAT, CellResource.FORMAT, "xml"));
+        }
+        operation
+                .getResponses()
+                .addAPIResponse(
+                        "304",
+                        OASFactory.createAPIResponse().description("The answer is the one that the caller has."));
+        if (!table) {
+            List.of("400", "404", "422")
+                    .forEach(status -> operation.getResponses().addAPIResponse(status, refusal()));
+        } else {
+            ProblemAnswers.addRefusals(operation.getResponses());
+        }
+    }
+
+    private static org.eclipse.microprofile.openapi.models.parameters.Parameter parameter(
+            String name, String words, String example) {
+        return OASFactory.createParameter()
+                .name(name)
+                .in(In.QUERY)
+                .description(words)
+                .example(example)
+                .schema(OASFactory.createSchema().addType(SchemaType.STRING).maxLength(LONGEST_TEXT));
+    }
+
+    private static APIResponse refusal() {
+        return OASFactory.createAPIResponse()
+                .description("A line of text that says what is wrong.")
+                .content(OASFactory.createContent()
+                        .addMediaType(
+                                "text/plain",
+                                OASFactory.createMediaType()
+                                        .schema(OASFactory.createSchema().addType(SchemaType.STRING))));
+    }
+}

@@ -1,0 +1,30 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.orbwright.design.Design;
+import org.orbwright.sheet.SheetCalculator;
+
+/** A design's sheet as the JSON that {@code /v1/sheet} answers, to be looked into. */
+final class SheetJson {
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+
+    private SheetJson() {}
+
+    static JsonNode of(Design design) {
+        try {
+            return JSON.readTree(
+                    RecordWriter.toJson(SheetCalculator.sheet(design, Integer.parseInt(Stations.DEFAULT))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.orbwright.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Violation;
+
+/**
+ * Follows the path of a cell or a table through a sheet's JSON, so that a spreadsheet gets the very digits that the
+ * sheet has.
+ */
+final class SheetPath {
+    private static final Pattern STEP = Pattern.compile("(?<name>[A-Za-z0-9]+)(?:\\[(?<fields>[a-zA-Z,]+)])?");
+    private static final String SET = "set";
+
+    private final Map<String, String> wanted;
+
+    /** @param wanted what the items of lists have to be, by the names of their fields */
+    SheetPath(Map<String, String> wanted) {
+        this.wanted = wanted;
+    }
+
+    /** The names of the fields that a path's items are chosen by. */
+    static List<String> choices(String path) {
+        List<String> choices = new ArrayList<>();
+        Matcher fields = Pattern.compile("[\\[{]([a-zA-Z,]+)[]}]").matcher(path);
+        while (fields.find()) {
+            choices.addAll(Arrays.asList(fields.group(1).split(",")));
+        }
+        return choices;
+    }
+
+    /** The value at the end of a cell's path; nothing where a list is empty. */
+    Optional<String> value(JsonNode sheet, String path) {
+        JsonNode at = sheet;
+        for (String text : steps(path)) {
+            Matcher step = STEP.matcher(text);
+            if (!step.matches()) {
+                throw new IllegalStateException("no step of a path: " + text);
+            }
+            at = at.isArray() ? at.path(Integer.parseInt(step.group("name"))) : at.path(step.group("name"));
+            if (step.group("fields") != null) {
+                at = item(at, List.of(step.group("fields").split(",")));
+            }
+        }
+        return at.isMissingNode() ? Optional.empty() : Optional.of(text(at));
+    }
+
+    /** The rows of a table: every item of the path's last list, with the plain values of the items around it. */
+    List<Map<String, JsonNode>> rows(JsonNode sheet, String path) {
+        List<Map<String, JsonNode>> rows = new ArrayList<>();
+        if (path.isEmpty()) {
+            addLeaves("", sheet, rows);
+        } else {
+            addRows(sheet, steps(path), Map.of(), rows);
+        }
+        return rows;
+    }
+
+    private List<String> steps(String path) {
+        String set = wanted.getOrDefault(SET, BandSet.UPRIGHT.name()).toLowerCase(Locale.ROOT);
+        return List.of(path.substring(1).replace("{" + SET + "}", set).split("/"));
+    }
+
+    /** The first item whose fields are as wanted; without a wish any is. */
+    private JsonNode item(JsonNode list, List<String> fields) {
+        for (JsonNode item : list) {
+            if (fields.stream().allMatch(field -> fits(item, field))) {
+                return item;
+            }
+        }
+        String field = fields.stream()
+                .filter(wanted::containsKey)
+                .reduce((first, last) -> last)
+                .orElseThrow();
+        TreeSet<String> known = new TreeSet<>();
+        list.forEach(item -> known.add(text(item.path(field))));
+        String allowed = known.isEmpty() ? "nothing here" : "one of " + String.join(", ", known);
+        String given = Sentences.cut(wanted.get(field));
+        throw RequestException.invalid(List.of(new Violation(
+                field,
+                "UNKNOWN_VALUE",
+                field + " must be " + allowed + ", but is \"" + given + "\".",
+                given,
+                allowed)));
+    }
+
+    private boolean fits(JsonNode item, String field) {
+        return !wanted.containsKey(field) || wanted.get(field).strip().equals(text(item.path(field)));
+    }
+
+    private static void addRows(
+            JsonNode at, List<String> steps, Map<String, JsonNode> around, List<Map<String, JsonNode>> rows) {
+        JsonNode list = at.path(steps.get(0));
+        List<String> rest = steps.subList(1, steps.size());
+        if (!list.isArray()) {
+            if (list.isObject()) {
+                addRows(list, rest, around, rows);
+            }
+            return;
+        }
+        for (JsonNode item : list) {
+            Map<String, JsonNode> values = new LinkedHashMap<>(around);
+            addPlain("", item, values);
+            if (rest.isEmpty()) {
+                rows.add(values);
+            } else {
+                addRows(item, rest, values, rows);
+            }
+        }
+    }
+
+    /** The values that are no lists; those of an object under its name and theirs. */
+    private static void addPlain(String prefix, JsonNode item, Map<String, JsonNode> values) {
+        item.properties().forEach(field -> {
+            String name = prefix.isEmpty()
+                    ? field.getKey()
+                    : prefix
+                            + Character.toUpperCase(field.getKey().charAt(0))
+                            + field.getKey().substring(1);
+            if (field.getValue().isObject()) {
+                addPlain(name, field.getValue(), values);
+            } else if (field.getValue().isValueNode()) {
+                values.put(name, field.getValue());
+            }
+        });
+    }
+
+    private static void addLeaves(String pointer, JsonNode at, List<Map<String, JsonNode>> rows) {
+        if (at.isValueNode()) {
+            Map<String, JsonNode> row = new LinkedHashMap<>();
+            row.put("pointer", TextNode.valueOf(pointer));
+            row.put("value", at);
+            rows.add(row);
+        } else if (at.isArray()) {
+            for (int i = 0; i < at.size(); i++) {
+                addLeaves(pointer + "/" + i, at.get(i), rows);
+            }
+        } else {
+            at.properties().forEach(field -> addLeaves(pointer + "/" + field.getKey(), field.getValue(), rows));
+        }
+    }
+
+    /** A plain value as it stands in the JSON, without an exponent. */
+    static String text(JsonNode value) {
+        return value.isBigDecimal() ? value.decimalValue().toPlainString() : value.asText();
+    }
+}

@@ -1,0 +1,70 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.Type;
+import java.util.function.BooleanSupplier;
+import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
+import org.jboss.resteasy.reactive.server.spi.ServerHttpResponse;
+import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
+import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
+
+/**
+ * Writes an answer line by line as it is computed. The stream blocks while the caller does not read, so that memory
+ * stays bounded, and fails when the caller is gone, which ends the work.
+ */
+abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
+    private final Class<T> written;
+
+    StreamWriter(Class<T> written) {
+        this.written = written;
+    }
+
+    /**
+     * Writes all lines.
+     *
+     * @param left whether the caller has left
+     */
+    abstract void write(T answer, MediaType media, OutputStream body, BooleanSupplier left) throws IOException;
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
+        return type == written;
+    }
+
+    @Override
+    public boolean isWriteable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
+        return type == written;
+    }
+
+    @Override
+    public void writeResponse(T answer, Type genericType, ServerRequestContext context) throws IOException {
+        OutputStream body = context.getOrCreateOutputStream();
+        ServerHttpResponse response = context.serverResponse();
+        try {
+            write(answer, context.getResponseContentType().getMediaType(), body, response::closed);
+            body.close();
+        } catch (IOException e) {
+            // A caller that leaves in the middle of the lines is no fault of the service.
+            if (!response.closed()) {
+                throw e;
+            }
+        }
+    }
+
+    @Override
+    public void writeTo(
+            T answer,
+            Class<?> type,
+            Type genericType,
+            Annotation[] annotations,
+            MediaType media,
+            MultivaluedMap<String, Object> headers,
+            OutputStream body)
+            throws IOException {
+        write(answer, media, body, () -> false);
+    }
+}

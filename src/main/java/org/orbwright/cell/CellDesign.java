@@ -1,0 +1,194 @@
+package org.orbwright.cell;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.DesignRequest.BandRequest;
+import org.orbwright.design.DesignRequest.BlankRequest;
+import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.design.DesignRequest.PanelRequest;
+import org.orbwright.design.DesignRequest.SawRequest;
+import org.orbwright.design.DesignRequest.SizeRequest;
+import org.orbwright.design.DesignRequest.SphereRequest;
+import org.orbwright.design.SizeBy;
+import org.orbwright.design.Violation;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.SolidCatalogue;
+
+/**
+ * Makes a design of the texts of a spreadsheet. What the wanted number does not depend on may be left out; it is then
+ * filled in with something that fits any design, and no part of an answer shows it.
+ */
+public final class CellDesign {
+    private static final String SIZES = "one of acrossFlats, edge and sphereDiameter";
+    private static final String NUMBER = "a number such as 12.5";
+    /** Some wood, for numbers that do not depend on it. */
+    private static final String ANY_WOOD = "wood";
+    /** An edge in millimetres, for angles. */
+    private static final double ANY_EDGE = 100;
+    /** The smallest length that a design may state, for what the wanted number does not depend on. */
+    private static final double LEAST = 0.001;
+
+    private final Map<Parameter, String> texts;
+    private final Needs needs;
+    private final List<Violation> broken = new ArrayList<>();
+    private final LengthUnit unit;
+
+    private CellDesign(Map<Parameter, String> texts, Needs needs) {
+        this.texts = texts;
+        this.needs = needs;
+        this.unit = unit();
+    }
+
+    /** A design as far as it could be read, and every rule that its texts break. */
+    public record Reading(DesignRequest design, List<Violation> broken) {}
+
+    /**
+     * Reads a design.
+     *
+     * @param texts the texts that are not blank
+     * @param needs what the wanted number depends on
+     */
+    public static Reading read(Map<Parameter, String> texts, Needs needs) {
+        CellDesign reader = new CellDesign(new EnumMap<>(texts), needs);
+        return new Reading(reader.design(), List.copyOf(reader.broken));
+    }
+
+    private DesignRequest design() {
+        require(Parameter.SOLID);
+        String solid = texts.getOrDefault(Parameter.SOLID, "").strip();
+        Double land = length(Parameter.LAND, null);
+        return new DesignRequest(
+                null,
+                unit,
+                solid,
+                copies(),
+                size(),
+                new PanelRequest(length(Parameter.THICKNESS, land == null ? LEAST : land + LEAST), land),
+                laminations(solid),
+                new SawRequest(length(Parameter.KERF, 0.0), length(Parameter.END_TRIM, null)),
+                new BlankRequest(length(Parameter.BLANK_LENGTH, LEAST)),
+                new SphereRequest(
+                        length(Parameter.DIAMETER, null),
+                        length(Parameter.TURNING_ALLOWANCE, 0.0),
+                        length(Parameter.MINIMUM_WALL, 0.0)));
+    }
+
+    private LengthUnit unit() {
+        require(Parameter.UNIT);
+        String text = texts.getOrDefault(Parameter.UNIT, LengthUnit.MM.symbol()).strip();
+        for (LengthUnit known : LengthUnit.values()) {
+            if (known.symbol().equals(text)) {
+                return known;
+            }
+        }
+        refuse(Parameter.UNIT, "UNKNOWN_VALUE", "mm or in");
+        return LengthUnit.MM;
+    }
+
+    private SizeRequest size() {
+        Map<Parameter, SizeBy> sizes = Map.of(
+                Parameter.ACROSS_FLATS, SizeBy.ACROSS_FLATS,
+                Parameter.EDGE, SizeBy.EDGE,
+                Parameter.SPHERE_DIAMETER, SizeBy.SPHERE_DIAMETER);
+        List<Parameter> given = Stream.of(Parameter.ACROSS_FLATS, Parameter.EDGE, Parameter.SPHERE_DIAMETER)
+                .filter(texts::containsKey)
+                .toList();
+        if (given.size() == 1) {
+            return new SizeRequest(sizes.get(given.get(0)), length(given.get(0), null));
+        }
+        if (given.isEmpty() && !needs.includes(Parameter.ACROSS_FLATS)) {
+            return new SizeRequest(SizeBy.EDGE, unit.fromMillimetres(ANY_EDGE));
+        }
+        String names = given.stream().map(Parameter::text).collect(Collectors.joining(" and "));
+        String message = given.isEmpty()
+                ? "The size is missing: " + SIZES + " is needed."
+                : "The size is stated by " + names + "; only one of them can hold.";
+        broken.add(new Violation(
+                given.isEmpty() ? Parameter.ACROSS_FLATS.text() : given.get(1).text(),
+                given.isEmpty() ? "MISSING" : "CONTRADICTION",
+                message,
+                given.isEmpty() ? null : texts.get(given.get(1)),
+                SIZES));
+        return new SizeRequest(SizeBy.EDGE, unit.fromMillimetres(ANY_EDGE));
+    }
+
+    private List<LaminationRequest> laminations(String solid) {
+        require(Parameter.BANDS);
+        Double angle = number(Parameter.BAND_ANGLE);
+        if (texts.containsKey(Parameter.BANDS)) {
+            return WrittenBands.read(texts.get(Parameter.BANDS), unit, angle, broken);
+        }
+        List<BandRequest> wood = List.of(new BandRequest(ANY_WOOD, null));
+        return SolidCatalogue.find(solid)
+                .map(found -> found.faceKinds().stream().map(FaceKind::face).toList())
+                .orElse(List.of("face"))
+                .stream()
+                .map(face -> new LaminationRequest(face, null, wood))
+                .toList();
+    }
+
+    private Integer copies() {
+        String text = texts.get(Parameter.COPIES);
+        if (text == null) {
+            return null;
+        }
+        if (!text.strip().matches("[0-9]{1,6}")) {
+            refuse(Parameter.COPIES, "NOT_A_WHOLE_NUMBER", "a whole number, 1 to 1000");
+            return null;
+        }
+        return Integer.valueOf(text.strip());
+    }
+
+    /** The parameter's length; if it is left out, what stands for it, or null and a broken rule if it is needed. */
+    private Double length(Parameter parameter, Double otherwise) {
+        require(parameter);
+        if (!texts.containsKey(parameter)) {
+            return needs.includes(parameter) ? null : otherwise;
+        }
+        OptionalDouble length = WrittenLength.read(texts.get(parameter), unit);
+        if (length.isEmpty()) {
+            refuse(parameter, "NOT_A_LENGTH", WrittenLength.ALLOWED);
+            return otherwise;
+        }
+        return length.getAsDouble();
+    }
+
+    private Double number(Parameter parameter) {
+        String text = texts.getOrDefault(parameter, "0").strip();
+        String digits = text.startsWith("-") ? text.substring(1) : text;
+        if (!digits.matches(WrittenLength.NUMBER)) {
+            refuse(parameter, "NOT_A_NUMBER", NUMBER);
+            return 0.0;
+        }
+        return (text.startsWith("-") ? -1 : 1) * WrittenLength.number(digits);
+    }
+
+    private void require(Parameter parameter) {
+        if (needs.includes(parameter) && !texts.containsKey(parameter) && parameter != Parameter.ACROSS_FLATS) {
+            broken.add(new Violation(
+                    parameter.text(),
+                    "MISSING",
+                    parameter + " is missing, for example " + parameter + "=" + parameter.example() + ".",
+                    null,
+                    parameter.words()));
+        }
+    }
+
+    private void refuse(Parameter parameter, String code, String allowed) {
+        String given = texts.get(parameter).strip();
+        String shown = given.length() > 40 ? given.substring(0, 40) : given;
+        broken.add(new Violation(
+                parameter.text(),
+                code,
+                parameter + " must be " + allowed + ", but is \"" + shown + "\".",
+                shown,
+                allowed));
+    }
+}

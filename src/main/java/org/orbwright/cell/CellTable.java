@@ -1,0 +1,72 @@
+package org.orbwright.cell;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A table of the sheet that a spreadsheet may ask for. Its path names the lists whose items are its rows; a row has the
+ * plain values of an item and of the items around it.
+ */
+public enum CellTable {
+    /** Angles. */
+    ANGLES("/angles/faces/segments", "Bevel, blade tilt, mitre gauge and angles of each kind of segment."),
+    /** Edges. */
+    EDGES("/angles/edges", "Edges by the face kinds that they join, with dihedral angle and bevels."),
+    /** Segments. */
+    SEGMENTS("/segments/faces/segments", "Sizes and counts of each kind of segment."),
+    /** Cuts. */
+    CUTS("/segments/faces/segments/cuts", "Where each cut crosses the blank."),
+    /** Blanks. */
+    BLANKS("/yield/laminations", "Blanks of each lamination."),
+    /** Strips. */
+    STRIPS("/yield/laminations/strips", "Strips of each band."),
+    /** Woods. */
+    WOODS("/yield/species", "Stock of each wood, with volumes and masses."),
+    /** Walls. */
+    WALLS("/sphere/faces", "Distances, removal and wall of each face kind."),
+    /** Bands. */
+    BANDS("/bands/faces/segments/{set}", "What is left of every band on the sphere."),
+    /** Profile. */
+    PROFILE("/bands/faces/segments/{set}/profile", "Visible width of every band along the base."),
+    /** Findings. */
+    FINDINGS("/findings", "What is wrong with the design."),
+    /** The whole sheet. */
+    SHEET("", "Every value of the sheet with the JSON pointer to it.");
+
+    private final String path;
+    private final String words;
+
+    CellTable(String path, String words) {
+        this.path = path;
+        this.words = words;
+    }
+
+    /** Its name in an address. */
+    public String text() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The lists whose items are its rows; empty for the whole sheet. */
+    public String path() {
+        return path;
+    }
+
+    /** What it holds. */
+    public String words() {
+        return words;
+    }
+
+    /** The names of all tables. */
+    public static List<String> names() {
+        return Arrays.stream(values()).map(CellTable::text).toList();
+    }
+
+    /** The table of a name. */
+    public static Optional<CellTable> of(String text) {
+        return Arrays.stream(values())
+                .filter(table -> table.text().equals(text))
+                .findFirst();
+    }
+}

@@ -1,0 +1,111 @@
+package org.orbwright.cell;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The texts by which a spreadsheet writes a design, and by which it says what of the design it asks for. */
+public enum Parameter {
+    /** Name of the solid. */
+    SOLID("solid", "dodecahedron", "The solid, by its name in the catalogue (GET /v1/solids)."),
+    /** Unit of lengths. */
+    UNIT("unit", "in", "The unit of the answer, and of every length that is written without one: mm or in."),
+    /** Size across flats. */
+    ACROSS_FLATS("acrossFlats", "7", "Size of the solid across two opposite flats; one of the three sizes is needed."),
+    /** Size by the edge. */
+    EDGE("edge", "3 1/8", "Size of the solid by its shortest edge, in place of acrossFlats."),
+    /** Size by the finished sphere. */
+    SPHERE_DIAMETER(
+            "sphereDiameter",
+            "6.5in",
+            "Size of the solid by the finished sphere, in place of acrossFlats: the solid measures the turning"
+                    + " allowance more on both sides."),
+    /** Thickness of the panels. */
+    THICKNESS("thickness", "1 1/8", "Thickness of the panels."),
+    /** Land. */
+    LAND("land", "0", "Height of the square strip left at the panel's outer rim; 0 if left out."),
+    /** The bands. */
+    BANDS(
+            "bands",
+            "sugar maple 3/4; black cherry 1/4; black walnut 1/2; sugar maple rest",
+            "The bands from the base to the tip, each a wood and a width, or rest for one of them; parted by ;."
+                    + " With several face kinds one list a kind, headed by its name and a colon, parted by |."),
+    /** Band angle. */
+    BAND_ANGLE("bandAngle", "0", "How far the bands are turned from running parallel to the base, in degrees."),
+    /** Kerf. */
+    KERF("kerf", "1/8", "Width of the saw cut."),
+    /** End trim. */
+    END_TRIM("endTrim", "0", "Length cut off each end of the blank before the first segment; 0 if left out."),
+    /** Length of the blank. */
+    BLANK_LENGTH("blankLength", "23", "Length of the blank."),
+    /** Copies. */
+    COPIES("copies", "2", "How many spheres are wanted; 1 if left out."),
+    /** Diameter of the sphere. */
+    DIAMETER("diameter", "6.84", "Diameter of the finished sphere; the largest less twice the allowance if left out."),
+    /** Turning allowance. */
+    TURNING_ALLOWANCE(
+            "turningAllowance",
+            "0.08",
+            "Wood to be turned away at the middle of the lowest face before the sphere is reached."),
+    /** Thinnest acceptable wall. */
+    MINIMUM_WALL("minimumWall", "1/4", "The thinnest wall that is acceptable anywhere in the finished sphere."),
+    /** Face kind that is asked for. */
+    FACE("face", "pentagon", "The face kind that is asked for; the first of the solid if left out."),
+    /** Face kind on the other side of an edge. */
+    NEIGHBOUR("neighbour", "pentagon", "The face kind beyond the edge; the first if left out."),
+    /** Places that are asked for. */
+    PLACES("places", "ALL", "The segments that a lamination is for: ALL, ODD or EVEN; the first if left out."),
+    /** Kind of segment. */
+    SEGMENT("segment", "A", "The kind of segment; the first if left out."),
+    /** Number of the band. */
+    BAND("band", "1", "Number of the band, from 1 at the base; the first in the set if left out."),
+    /** Set of segments. */
+    SET("set", "UPRIGHT", "The set of segments, UPRIGHT or INVERTED; UPRIGHT if left out."),
+    /** Wood that is asked for. */
+    SPECIES("species", "sugar maple", "The wood that is asked for; the first if left out.");
+
+    /** Parameters that say what is asked for, not what the design is. */
+    private static final List<Parameter> SELECTING = List.of(FACE, NEIGHBOUR, PLACES, SEGMENT, BAND, SET, SPECIES);
+
+    private final String text;
+    private final String example;
+    private final String words;
+
+    Parameter(String text, String example, String words) {
+        this.text = text;
+        this.example = example;
+        this.words = words;
+    }
+
+    /** Its name as a spreadsheet writes it. */
+    public String text() {
+        return text;
+    }
+
+    /** A value that it may have. */
+    public String example() {
+        return example;
+    }
+
+    /** What it means. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether it says what is asked for, and not what the design is. */
+    public boolean selects() {
+        return SELECTING.contains(this);
+    }
+
+    /** The parameter of a name. */
+    public static Optional<Parameter> of(String text) {
+        return Arrays.stream(values())
+                .filter(parameter -> parameter.text.equals(text))
+                .findFirst();
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,179 @@
+package org.orbwright.api;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.http.ContentType;
+import io.restassured.response.Response;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Batches over HTTP: a line out for each line in, in their order, while lines still come in. */
+@QuarkusTest
+class BatchHttpTest {
+    private static final RestAssuredConfig AS_TEXT = RestAssuredConfig.config()
+            .encoderConfig(
+                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
+
+    @TestHTTPResource("/v1/batch")
+    URI address;
+
+    private static String design(double size) {
+        JsonNode design = Contract.json(
+                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json());
+        ((com.fasterxml.jackson.databind.node.ObjectNode) design.path("size")).put("value", size);
+        return design.toString();
+    }
+
+    private static List<JsonNode> answered(String lines, String answer) {
+        Response response = Contract.request()
+                .config(AS_TEXT)
+                .contentType(BandDesignResource.NDJSON)
+                .queryParam("answer", answer)
+                .body(lines.getBytes(StandardCharsets.UTF_8))
+                .post("/v1/batch");
+        assertEquals(200, response.statusCode(), response::asString);
+        return response.asString().lines().map(Contract::json).toList();
+    }
+
+    /** Random designs and faults; each line's answer is what a request of its own gets. */
+    @Test
+    void everyLineHasItsOwnAnswerInItsPlace() {
+        Random random = new Random(3);
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            lines.add(
+                    switch (random.nextInt(5)) {
+                        case 0 -> "{\"unit\":";
+                        case 1 -> "";
+                        case 2 -> design(1);
+                        default -> design(6 + random.nextDouble());
+                    });
+        }
+        List<JsonNode> answers = answered(String.join("\n", lines), "sphere");
+        int next = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).isEmpty()) {
+                Response alone = Contract.badRequest()
+                        .contentType(ContentType.JSON)
+                        .body(lines.get(i))
+                        .post("/v1/sphere");
+                JsonNode answer = answers.get(next++);
+                assertEquals(i + 1, answer.path("line").asInt());
+                if (alone.statusCode() == 200) {
+                    assertEquals(Contract.json(alone.asString()), answer.path("sphere"));
+                } else {
+                    JsonNode problem = answer.path("problem");
+                    assertEquals(Contract.json(alone.asString()).path("violations"), problem.path("violations"));
+                    assertEquals(
+                            "/v1/batch#line-" + (i + 1),
+                            problem.path("instance").asText());
+                }
+            }
+        }
+        assertEquals(next, answers.size());
+    }
+
+    @Test
+    void everyPartCanBeHad() {
+        for (String part : List.of("sheet", "angles", "segments", "yield", "sphere", "bands")) {
+            JsonNode alone = Contract.json(Contract.request()
+                    .contentType(ContentType.JSON)
+                    .body(design(7))
+                    .post("/v1/" + part)
+                    .asString());
+            assertEquals(alone, answered(design(7) + "\r\n", part).get(0).path(part));
+        }
+        Contract.badRequest()
+                .config(AS_TEXT)
+                .contentType(BandDesignResource.NDJSON)
+                .body(design(7))
+                .post("/v1/batch?answer=stock")
+                .then()
+                .statusCode(400)
+                .body("violations[0].allowed", equalTo("one of sheet, angles, segments, yield, sphere, bands"));
+    }
+
+    @Test
+    void aLineThatIsTooLongDoesNotStopTheRest() {
+        List<JsonNode> answers = answered("x".repeat(1_048_577) + "\n" + design(7), "angles");
+        assertEquals(413, answers.get(0).at("/problem/status").asInt());
+        assertTrue(answers.get(1).has("angles"));
+    }
+
+    @Test
+    void aBatchOfNothingIsAnsweredWithNothing() {
+        RestAssured.given()
+                .config(AS_TEXT)
+                .contentType(BandDesignResource.NDJSON)
+                .body("\n \r\n\n")
+                .post("/v1/batch")
+                .then()
+                .statusCode(200)
+                .body(equalTo(""));
+    }
+
+    @Test
+    void anotherMediaTypeIsRefused() {
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(design(7))
+                .post("/v1/batch")
+                .then()
+                .statusCode(415)
+                .body("detail", containsString("application/x-ndjson, not application/json"));
+    }
+
+    /** The first line is answered while the second is not sent yet: neither side waits for the end of the other. */
+    @Test
+    void linesAreAnsweredAsTheyCome() throws IOException {
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoTimeout(20_000);
+            OutputStream out = socket.getOutputStream();
+            String head = String.join(
+                    "\r\n",
+                    "POST /v1/batch?answer=bands HTTP/1.1",
+                    "Host: localhost",
+                    "Content-Type: application/x-ndjson",
+                    "Transfer-Encoding: chunked",
+                    "",
+                    "");
+            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            BufferedReader in =
+                    new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
+            for (int line = 1; line <= 3; line++) {
+                chunk(out, design(6 + line) + "\n");
+                String answer = in.readLine();
+                while (!answer.startsWith("{\"line\":" + line)) {
+                    answer = in.readLine();
+                }
+            }
+            out.write("0\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+        }
+    }
+
+    private static void chunk(OutputStream out, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        out.write((Integer.toHexString(bytes.length) + "\r\n").getBytes(StandardCharsets.US_ASCII));
+        out.write(bytes);
+        out.write("\r\n".getBytes(StandardCharsets.US_ASCII));
+        out.flush();
+    }
+}
