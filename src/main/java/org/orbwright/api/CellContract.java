@@ -11,6 +11,9 @@ import org.orbwright.cell.Parameter;
 
 /** Completes the operations that spreadsheets call: their many parameters, and answers that are plain text. */
 final class CellContract {
+    static final String ERRORS = "text to be told in a cell what is wrong, with status 200 and a text that begins with"
+            + " ERROR:; status to be told by status, as is done if it is left out.";
+
     private static final String CELL = "readCell";
     private static final Set<String> OPERATIONS = Set.of(CELL, "readTable");
     private static final int LONGEST_TEXT = 4096;
@@ -25,11 +28,7 @@ final class CellContract {
         for (Parameter parameter : Parameter.values()) {
             operation.addParameter(parameter(parameter.text(), parameter.words(), parameter.example()));
         }
-        operation.addParameter(parameter(
-                CellQuery.ERRORS,
-                "text to be told in a cell what is wrong, with status 200 and a text that begins with ERROR:; status"
-                        + " to be told by status, as is done if it is left out.",
-                CellQuery.AS_TEXT));
+        operation.addParameter(parameter(CellQuery.ERRORS, ERRORS, CellQuery.AS_TEXT));
         boolean table = !operation.getOperationId().equals(CELL);
         if (table) {
             operation.addParameter(parameter(CellQuery.FORMAT, CellResource.FORMAT, "xml"));

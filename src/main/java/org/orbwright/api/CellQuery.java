@@ -79,11 +79,6 @@ final class CellQuery {
                 .toList();
     }
 
-    /** Whether the caller wants to read in the cell what is wrong. */
-    boolean errorsAsText() {
-        return AS_TEXT.equals(texts.get(ERRORS));
-    }
-
     /** The text of a parameter, if there is one. */
     Optional<String> text(String name) {
         return Optional.ofNullable(texts.get(name));

@@ -136,11 +136,14 @@ public class CellResource {
                     @PathParam("table")
                     String table,
             @Parameter(description = FORMAT, example = "csv") @QueryParam("format") String format,
+            @Parameter(description = CellContract.ERRORS, example = "status") @QueryParam(CellQuery.ERRORS)
+                    String errors,
             @Parameter(description = "The set of segments, UPRIGHT or INVERTED.", example = "UPRIGHT")
                     @QueryParam("set")
                     String set,
             @Context Request request) {
         CellTable known = CellAnswer.table(table);
+        Query.name(CellQuery.ERRORS, errors, List.of(CellQuery.BY_STATUS, CellQuery.AS_TEXT));
         BandSet wanted = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
         String type = CellTableWriter.type(format, request);
         SheetPath path = new SheetPath(Map.of("set", wanted.name()));

@@ -36,7 +36,8 @@ final class Methods {
                 DesignsResource.class,
                 WoodsResource.class,
                 CellResource.class,
-                BatchResource.class)) {
+                BatchResource.class,
+                ClientsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);

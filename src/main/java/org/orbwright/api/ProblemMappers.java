@@ -41,12 +41,12 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response refused(RequestException refusal, ContainerRequestContext request) {
-        return answer(Problem.of(refusal, path(request)));
+        return answer(Problem.of(refusal, path(request)), request);
     }
 
     @ServerExceptionMapper
     public Response impossible(ImpossibleDesignException impossible, ContainerRequestContext request) {
-        return answer(Problem.of(impossible, path(request)));
+        return answer(Problem.of(impossible, path(request)), request);
     }
 
     @ServerExceptionMapper
@@ -113,6 +113,10 @@ public class ProblemMappers {
 
     private static String path(ContainerRequestContext request) {
         return request.getUriInfo().getRequestUri().getRawPath();
+    }
+
+    private static Response answer(Problem problem, ContainerRequestContext request) {
+        return CellErrors.told(problem, request).orElseGet(() -> answer(problem));
     }
 
     private static Response answer(Problem problem) {

@@ -1,0 +1,70 @@
+package org.orbwright.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.function.Consumer;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/** A ZIP archive of XML parts; the same parts give the same bytes. */
+final class Archive {
+    /** The earliest time that an entry can have, so that no clock shows in the bytes. */
+    private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final ZipOutputStream zip = new ZipOutputStream(bytes);
+
+    /** Adds a text that is not compressed, so that programs find it at a fixed place in the file. */
+    void addStored(String name, String text) {
+        byte[] content = text.getBytes(StandardCharsets.US_ASCII);
+        CRC32 sum = new CRC32();
+        sum.update(content);
+        ZipEntry entry = new ZipEntry(name);
+        entry.setMethod(ZipEntry.STORED);
+        entry.setSize(content.length);
+        entry.setCrc(sum.getValue());
+        try {
+            open(entry);
+            zip.write(content);
+            zip.closeEntry();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Adds an XML document. */
+    void add(String name, Consumer<Xml> part) {
+        try {
+            open(new ZipEntry(name));
+            Writer text = new OutputStreamWriter(zip, StandardCharsets.UTF_8);
+            Xml xml = new Xml(text);
+            part.accept(xml);
+            xml.end();
+            text.flush();
+            zip.closeEntry();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void open(ZipEntry entry) throws IOException {
+        entry.setTimeLocal(EARLIEST);
+        zip.putNextEntry(entry);
+    }
+
+    /** The finished archive. */
+    byte[] toBytes() {
+        try {
+            zip.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+}

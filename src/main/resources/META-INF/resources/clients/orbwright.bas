@@ -1,0 +1,141 @@
+REM Macros for LibreOffice Calc: post a whole design, and get its sheet or a table of it as cells.
+REM
+REM Install: Tools > Macros > Organize Macros > Basic, make a module, and paste this file.
+REM Use: write the design (JSON) into one cell, select it, and run PostDesign; the whole sheet appears on a new
+REM page, a row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1; "/angles/faces/0/bladeTilt")
+REM gives one value of the design in A1.
+REM
+REM The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
+
+Option Explicit
+
+REM Where the service answers.
+Const Service = "http://localhost:8080"
+
+REM One value of a design's sheet, by its JSON pointer.
+Function ORBWRIGHT(Design As String, Pointer As String)
+    Dim Row, Cells
+    For Each Row In Split(PostedTable(Design, "sheet"), Chr(13) & Chr(10))
+        Cells = CellsOf(Row)
+        If UBound(Cells) > 0 Then
+            If Cells(0) = Pointer Then
+                ORBWRIGHT = AsValue(Cells(1))
+                Exit Function
+            End If
+        End If
+    Next
+    ORBWRIGHT = "ERROR: there is no " & Pointer & " in the answer"
+End Function
+
+REM Posts the design in the selected cell and writes the whole sheet onto a new page.
+Sub PostDesign
+    WriteTable ThisComponent, ThisComponent.CurrentSelection.String, "sheet"
+End Sub
+
+REM Writes a table (angles, segments, cuts, bands, findings, sheet and so on) onto a new page of a document.
+Sub WriteTable(Document, Design As String, Table As String)
+    Dim Name As String, Number As Integer, Rows, Row, Cells, Y As Long, X As Long, Page
+    Rows = Split(PostedTable(Design, Table), Chr(13) & Chr(10))
+    Number = 1
+    Do While Document.Sheets.hasByName(Table & " " & Number)
+        Number = Number + 1
+    Loop
+    Name = Table & " " & Number
+    Document.Sheets.insertNewByName(Name, Document.Sheets.Count)
+    Page = Document.Sheets.getByName(Name)
+    For Y = 0 To UBound(Rows)
+        Cells = CellsOf(Rows(Y))
+        For X = 0 To UBound(Cells)
+            If IsNumber(Cells(X)) Then
+                Page.getCellByPosition(X, Y).Value = Val(Cells(X))
+            Else
+                Page.getCellByPosition(X, Y).String = Cells(X)
+            End If
+        Next
+    Next
+End Sub
+
+REM Posts a design and returns a table as comma separated values, or a text that begins with ERROR.
+Function PostedTable(Design As String, Table As String) As String
+    Dim Content, Command, Argument As New com.sun.star.ucb.PostCommandArgument2
+    Dim Broker, Sink, Reader, Text As String
+    On Error Goto NoAnswer
+    Broker = CreateUnoService("com.sun.star.ucb.UniversalContentBroker")
+    Content = Broker.queryContent(Broker.createContentIdentifier(Service & "/v1/table/" & Table & "?errors=text"))
+    Sink = CreateUnoService("com.sun.star.io.Pipe")
+    Argument.Source = StreamOf(Design)
+    Argument.Sink = Sink
+    Argument.MediaType = "application/json"
+    Command = CreateUnoStruct("com.sun.star.ucb.Command")
+    Command.Name = "post"
+    Command.Handle = -1
+    Command.Argument = Argument
+    Content.execute(Command, 0, Nothing)
+    Sink.closeOutput()
+    Reader = CreateUnoService("com.sun.star.io.TextInputStream")
+    Reader.setInputStream(Sink)
+    Reader.setEncoding("UTF-8")
+    Do While Not Reader.isEOF()
+        Text = Text & Reader.readLine() & Chr(13) & Chr(10)
+    Loop
+    PostedTable = Text
+    Exit Function
+NoAnswer:
+    PostedTable = "ERROR: no answer from " & Service
+End Function
+
+REM A stream of a text's bytes.
+Function StreamOf(Text As String)
+    Dim Pipe, Writer
+    Pipe = CreateUnoService("com.sun.star.io.Pipe")
+    Writer = CreateUnoService("com.sun.star.io.TextOutputStream")
+    Writer.setOutputStream(Pipe)
+    Writer.setEncoding("UTF-8")
+    Writer.writeString(Text)
+    Writer.closeOutput()
+    StreamOf = Pipe
+End Function
+
+REM The cells of a row of comma separated values (RFC 4180).
+Function CellsOf(ByVal Row As String)
+    Dim Cells(), Cell As String, Quoted As Boolean, I As Long, C As String, Count As Integer
+    For I = 1 To Len(Row)
+        C = Mid(Row, I, 1)
+        If C = """" Then
+            If Quoted And Mid(Row, I + 1, 1) = """" Then
+                Cell = Cell & C
+                I = I + 1
+            Else
+                Quoted = Not Quoted
+            End If
+        ElseIf C = "," And Not Quoted Then
+            ReDim Preserve Cells(Count)
+            Cells(Count) = Cell
+            Count = Count + 1
+            Cell = ""
+        Else
+            Cell = Cell & C
+        End If
+    Next
+    ReDim Preserve Cells(Count)
+    Cells(Count) = Cell
+    CellsOf = Cells
+End Function
+
+REM A number in the spreadsheet's own form, whatever its language is; a text as it is.
+Function AsValue(Text As String)
+    If IsNumber(Text) Then
+        AsValue = Val(Text)
+    Else
+        AsValue = Text
+    End If
+End Function
+
+REM Whether a text is digits with a decimal point, as the service writes numbers.
+Function IsNumber(ByVal Text As String) As Boolean
+    Dim I As Long
+    IsNumber = Len(Text) > 0
+    For I = 1 To Len(Text)
+        If InStr("0123456789.-", Mid(Text, I, 1)) = 0 Then IsNumber = False
+    Next
+End Function

@@ -1,0 +1,110 @@
+#!/usr/bin/env bash
+# Opens the service's workbooks in LibreOffice Calc, lets them fetch from the packaged service, and compares their cells
+# with the sheet; runs the macros that the service hands out; runs the scripts. Needs what `mvn package` leaves behind.
+# On Debian as root, what is missing is installed. Usage: src/test/sheets/run.sh
+set -euo pipefail
+shopt -s inherit_errexit
+cd "$(dirname "$0")/../../.."
+
+sources=src/test/sheets
+work=$PWD/target/sheets
+jar=target/quarkus-app/quarkus-run.jar
+pipe=orbwright-$$
+service=
+office=
+
+fail() {
+  echo "sheets: $*" >&2
+  exit 1
+}
+
+stop_all() {
+  for process in $office $service; do
+    kill "$process" 2>/dev/null || true
+    wait "$process" 2>/dev/null || true
+  done
+}
+trap stop_all EXIT
+
+need_calc() {
+  command -v soffice >/dev/null && /usr/bin/python3 -c 'import uno' 2>/dev/null && return
+  echo "sheets: installing LibreOffice Calc"
+  { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends \
+    libreoffice-calc python3-uno; } >"$work/install.log" 2>&1 ||
+    fail "LibreOffice Calc (packages libreoffice-calc and python3-uno) is needed, and cannot be installed"
+}
+
+start_service() {
+  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
+  service=$!
+  for _ in $(seq 100); do
+    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
+    [ -n "$url" ] && return
+    kill -0 "$service" 2>/dev/null || break
+    sleep 0.2
+  done
+  cat "$work/service.log" >&2
+  fail "the service did not start"
+}
+
+# Calc fetches while it loads a file only if the file's folder is trusted.
+start_calc() {
+  mkdir -p "$work/profile/user"
+  cat >"$work/profile/user/registrymodifications.xcu" <<XML
+<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry" xmlns:xs="http://www.w3.org/2001/XMLSchema">
+  <item oor:path="/org.openoffice.Office.Common/Security/Scripting">
+    <prop oor:name="SecureURL" oor:op="fuse"><value><it>file://$work</it></value></prop>
+  </item>
+</oor:items>
+XML
+  soffice "-env:UserInstallation=file://$work/profile" --headless --norestore --nologo \
+    "--accept=pipe,name=$pipe;urp;" >"$work/calc.log" 2>&1 &
+  office=$!
+}
+
+[ -f "$jar" ] || fail "there is no $jar: run mvn package first"
+rm -rf "$work"
+mkdir -p "$work"
+need_calc
+start_service
+start_calc
+for format in ods xlsx; do
+  curl -sf -o "$work/workbook.$format" "$url/clients/workbook.$format" || fail "the service has no workbook.$format"
+  /usr/bin/python3 "$sources/workbook.py" "$url" "$work/workbook.$format" "$pipe" "$work/workbook-$format.pdf"
+done
+design=src/main/resources/designs/dodecahedron-two-spheres.json
+/usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe"
+if command -v node >/dev/null; then
+  node "$sources/cells.mjs" "$url" "$design"
+else
+  echo "sheets: no Node.js here, so the functions for the web are not run"
+fi
+
+# The scripts: what they write, and their exit codes.
+expect_code() {
+  local wanted=$1 code=0
+  shift
+  "$@" >"$work/script.out" 2>"$work/script.err" || code=$?
+  [ "$code" = "$wanted" ] || { cat "$work/script.out" "$work/script.err" >&2; fail "$* ended with $code, not $wanted"; }
+}
+export ORBWRIGHT_SERVICE=$url
+for script in sheet.sh batch.py; do
+  curl -sf -o "$work/$script" "$url/clients/$script" || fail "the service has no $script"
+done
+cp "$design" "$work/two.json"
+echo '{}' >"$work/wrong.json"
+expect_code 0 sh "$work/sheet.sh" "$work/two.json"
+grep -q '"bladeTilt":31.7175' "$work/two.sheet.json" || fail "sheet.sh wrote no sheet"
+expect_code 1 sh "$work/sheet.sh" "$work/wrong.json" "$work/two.json"
+grep -q 'wrong.json: refused with 400: blank is missing' "$work/script.err" || fail "sheet.sh does not say what is wrong"
+expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 sh "$work/sheet.sh" "$work/two.json"
+tr -d '\n' <"$design" >"$work/two.ndjson"
+{ for _ in $(seq 2000); do cat "$work/two.ndjson"; echo; done; } >"$work/many.ndjson"
+expect_code 0 python3 "$work/batch.py" "$work/many.ndjson"
+[ "$(wc -l <"$work/script.out")" = 2000 ] || fail "batch.py wrote $(wc -l <"$work/script.out") lines of 2000"
+echo '{}' >>"$work/many.ndjson"
+expect_code 1 python3 "$work/batch.py" "$work/many.ndjson"
+grep -q '^line 2001: blank is missing' "$work/script.err" || fail "batch.py does not say what is wrong"
+expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 python3 "$work/batch.py" "$work/many.ndjson"
+echo "sheets: the scripts end as they say"
