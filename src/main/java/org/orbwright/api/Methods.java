@@ -29,6 +29,7 @@ final class Methods {
                 ToleranceResource.class,
                 JigResource.class,
                 TurningResource.class,
+                PaperResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,
