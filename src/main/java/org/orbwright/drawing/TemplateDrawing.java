@@ -109,9 +109,14 @@ public final class TemplateDrawing {
         for (Cut cut : segment.cuts()) {
             double x = MARGIN + cut.firstBandEdge();
             sheet.line(Callout.line(x, first, MARGIN + cut.lastBandEdge(), MARGIN), Pen.THIN);
-            sheet.label(x, first + 1.5 * LETTERS, Anchor.MIDDLE, Long.toString(cut.number()));
+            double row = cut.number() % 2 == 0 ? 1.5 : 2.7;
+            sheet.label(x, first + row * LETTERS, Anchor.MIDDLE, Integer.toString(cut.number()));
         }
-        sheet.label(MARGIN, first + 3 * LETTERS, Anchor.START, "edge of the first band; lines are finished legs");
+        sheet.label(
+                MARGIN,
+                MARGIN - LETTERS,
+                Anchor.START,
+                "The edge of the first band is below. Lines are finished legs: saw on the waste side.");
         String name = "Marks on a blank for segment " + segment.segment() + (segment.mirrored() ? "*" : "") + " of the "
                 + face.face() + " panel";
         return sheet.drawing(name, length + 2 * MARGIN, first + MARGIN);

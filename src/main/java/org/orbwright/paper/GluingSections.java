@@ -41,6 +41,9 @@ final class GluingSections {
                     "Joint, from the centre to the corner",
                     gluing.joints().get(0).length());
             section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.UPRIGHT));
+            if (answers.assembly().spheres().stream().anyMatch(sphere -> sphere.set() == BandSet.INVERTED)) {
+                section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.INVERTED));
+            }
         }
         return section.build();
     }

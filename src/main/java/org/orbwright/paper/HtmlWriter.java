@@ -22,6 +22,9 @@ public final class HtmlWriter {
     /** What the sheet is, below its title. */
     static final String SUBTITLE = "Shop sheet: the numbers of the build in the order of the work";
 
+    /** What stands in place of findings. */
+    static final String NO_FINDINGS = "No findings: nothing in this design is wrong or nearly wrong by these numbers.";
+
     private static final String XHTML = "http://www.w3.org/1999/xhtml";
     private static final int REPLACEMENT = 0xfffd;
     private static final String STYLE = """
@@ -95,7 +98,7 @@ public final class HtmlWriter {
             xml.writeEndElement();
         }
         if (sheet.findings().isEmpty()) {
-            element("p", "", "No findings: nothing in this design is wrong or nearly wrong by these numbers.");
+            element("p", "", NO_FINDINGS);
         }
         for (Section section : sheet.sections()) {
             section(section);

@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -21,15 +23,17 @@ final class PdfLetters {
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final byte[] BYTES = read();
     private static final int BOX = 0x25a1;
-    /** Widths come in thousandths of the letters' size. */
-    private static final double PER_SIZE = 1000;
 
     private final PDType0Font font;
+    private final TrueTypeFont letters;
     private final CmapLookup known;
+    private final Map<Integer, Double> widths = new HashMap<>();
 
     PdfLetters(PDDocument document) throws IOException {
-        TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(BYTES));
+        this.letters = new TTFParser().parse(new RandomAccessReadBuffer(BYTES));
         document.registerTrueTypeFontForClosing(letters);
+        // Ligatures would take a third of the time, and some readers do not find words with them.
+        letters.setEnableGsub(false);
         this.font = PDType0Font.load(document, letters, true);
         this.known = letters.getUnicodeCmapLookup();
     }
@@ -49,8 +53,7 @@ final class PdfLetters {
     /** The text with what can be printed, in the order in which it is read from left to right. */
     String printable(String text) {
         String shown = text.codePoints()
-                .map(c -> Character.isWhitespace(c) ? ' ' : c)
-                .map(c -> known.getGlyphId(c) > 0 ? c : BOX)
+                .map(this::shown)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
         char[] letters = shown.toCharArray();
@@ -73,11 +76,25 @@ final class PdfLetters {
 
     /** Width of a text in letters of a size. */
     double width(String text, double size) {
+        return size
+                * text.codePoints()
+                        .mapToDouble(letter -> widths.computeIfAbsent(letter, this::width))
+                        .sum();
+    }
+
+    /** Width of a letter of size 1. */
+    private double width(int letter) {
+        int shown = shown(letter);
         try {
-            return font.getStringWidth(printable(text)) / PER_SIZE * size;
+            return (double) letters.getAdvanceWidth(known.getGlyphId(shown)) / letters.getUnitsPerEm();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private int shown(int letter) {
+        int printed = Character.isWhitespace(letter) ? ' ' : letter;
+        return known.getGlyphId(printed) > 0 ? printed : BOX;
     }
 
     /** The text in lines that are no wider than the room for them; a word that is wider is broken. */

@@ -31,12 +31,25 @@ final class PdfTable {
     }
 
     private double natural(int column) {
-        double widest = letters.width(table.headings().get(column), PdfFlow.LETTERS);
+        double widest = letters.width(table.headings().get(column), PdfBlocks.LETTERS);
         for (List<String> row : table.rows()) {
             String cell = row.get(column);
-            widest = Math.max(widest, cell.isEmpty() ? BLANK : letters.width(cell, PdfFlow.LETTERS));
+            widest = Math.max(widest, cell.isEmpty() ? BLANK : letters.width(cell, PdfBlocks.LETTERS));
         }
         return widest + GAP;
+    }
+
+    int rows() {
+        return table.rows().size();
+    }
+
+    /** Height of all of it, with some room around. */
+    double height() {
+        double height = headHeight() + 2 * PdfBlocks.GAP;
+        for (int row = 0; row < rows(); row++) {
+            height += rowHeight(row);
+        }
+        return height;
     }
 
     double headHeight() {
@@ -52,12 +65,12 @@ final class PdfTable {
         for (int column = 0; column < widths.length; column++) {
             lines = Math.max(lines, wrapped(cells, column).size());
         }
-        return lines * PdfFlow.LINE + RISE;
+        return lines * PdfBlocks.LINE + RISE;
     }
 
     private List<String> wrapped(List<String> cells, int column) {
         // A share of a hair less than measured may be left after the widths were scaled.
-        return letters.wrap(cells.get(column), PdfFlow.LETTERS, widths[column] - GAP / 2);
+        return letters.wrap(cells.get(column), PdfBlocks.LETTERS, widths[column] - GAP / 2);
     }
 
     void head(PdfCanvas canvas, double left, double top) throws IOException {
@@ -77,14 +90,14 @@ final class PdfTable {
     private void cells(PdfCanvas canvas, List<String> cells, double left, double top, boolean bold) throws IOException {
         double x = left;
         for (int column = 0; column < widths.length; column++) {
-            double baseLine = top + RISE / 2 + PdfFlow.LETTERS;
+            double baseLine = top + RISE / 2 + PdfBlocks.LETTERS;
             for (String line : wrapped(cells, column)) {
                 if (bold) {
-                    canvas.bold(line, x, baseLine, PdfFlow.LETTERS, Anchor.START);
+                    canvas.bold(line, x, baseLine, PdfBlocks.LETTERS, Anchor.START);
                 } else {
-                    canvas.text(line, x, baseLine, PdfFlow.LETTERS, Anchor.START);
+                    canvas.text(line, x, baseLine, PdfBlocks.LETTERS, Anchor.START);
                 }
-                baseLine += PdfFlow.LINE;
+                baseLine += PdfBlocks.LINE;
             }
             x += widths[column];
         }

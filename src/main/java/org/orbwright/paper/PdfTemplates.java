@@ -6,6 +6,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.PathData;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.Tiling.Cross;
 
@@ -74,6 +75,8 @@ final class PdfTemplates {
             double y = originY + cross.y();
             canvas.line(x - CROSS, y, x + CROSS, y, 2 * THIN);
             canvas.line(x, y - CROSS, x, y + CROSS, 2 * THIN);
+            PdfPath.lay(new PathData().circle(x, y, CROSS / 2), out);
+            out.stroke();
         }
         out.restoreGraphicsState();
     }

@@ -100,7 +100,8 @@ final class SetUp {
     /** A length for a table: the number, in inches with its fraction. */
     String cell(double millimetres) {
         String fraction = fraction(millimetres);
-        return number(millimetres) + (fraction.isEmpty() ? "" : "   (" + fraction + ")");
+        String number = number(millimetres);
+        return fraction.isEmpty() || fraction.equals(number) ? number : number + " (" + fraction + ")";
     }
 
     /** The heading of a column of lengths. */

@@ -86,10 +86,9 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
                         + " On every page stands a bar of " + bar.text()
                         + ": measure it before a template is used. Where a"
                         + " template takes several pages, cut along the dashed line of one page and lay the crosses onto those"
-                        + " of its neighbour.");
+                        + " of its neighbour. The middle of a line is the edge. Paper stretches with damp: templates show and"
+                        + " check, settings are made by the numbers.");
         section.check("The bar measures " + bar.text() + " on every page.");
-        section.text("The middle of a line is the edge. Paper stretches with damp: templates show and check, settings"
-                + " are made by the numbers.");
         leftOut.forEach(section::text);
         return section.build();
     }
