@@ -35,7 +35,9 @@ public final class HtmlWriter {
             h2, h3 { break-after: avoid; }
             table { border-collapse: collapse; width: 100%; margin: 0.5em 0; }
             th, td { text-align: left; padding: 0.25em 0.5em 0.25em 0; border-bottom: 1px solid #bbb; }
-            td { overflow-wrap: anywhere; }
+            td { overflow-wrap: break-word; }
+            .unit { white-space: nowrap; }
+            section { overflow-x: auto; }
             .number { text-align: right; font-weight: bold; white-space: nowrap; }
             .blank { display: inline-block; min-width: 6em; border-bottom: 1px solid #111; }
             .caution { border-left: 4px solid #111; padding-left: 0.7em; }
@@ -166,7 +168,7 @@ public final class HtmlWriter {
         xml.writeStartElement("tr");
         element("td", "", value.label());
         element("td", "number", value.number());
-        element("td", "", value.unit());
+        element("td", "unit", value.unit());
         element("td", "", value.fraction());
         xml.writeStartElement("td");
         if (value.measured()) {

@@ -6,6 +6,8 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.PathData;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.Tiling.Cross;
@@ -20,6 +22,8 @@ final class PdfTemplates {
     private static final double LETTERS = 3;
     private static final double LINE = 4.2;
     private static final double BAR_STROKE = 3;
+    /** No label of a template is longer; in millimetres. */
+    private static final double LONGEST_LABEL = 150;
 
     private final PdfPages pages;
     private final PdfDrawing drawings;
@@ -60,7 +64,7 @@ final class PdfTemplates {
         out.saveGraphicsState();
         out.addRect((float) left, (float) top, (float) tiling.tileWidth(), (float) tiling.tileHeight());
         out.clip();
-        drawings.draw(template, canvas, originX, originY, 1, THIN);
+        drawings.draw(near(template, tiling, row, column), canvas, originX, originY, 1, THIN);
         out.setStrokingColor(Color.BLACK);
         double bottom = top + tiling.tileHeight();
         double right = left + tiling.tileWidth();
@@ -79,6 +83,26 @@ final class PdfTemplates {
             out.stroke();
         }
         out.restoreGraphicsState();
+    }
+
+    /** The template without the letters of other tiles, which readers of text would find on every page. */
+    private static Drawing near(Drawing template, Tiling tiling, int row, int column) {
+        double left = tiling.left(column);
+        double top = tiling.top(row);
+        List<Mark> marks = template.marks().stream()
+                .filter(mark -> !(mark instanceof Label label)
+                        || (label.x() > left - LONGEST_LABEL
+                                && label.x() < left + tiling.tileWidth() + LONGEST_LABEL
+                                && label.y() > top
+                                && label.y() < top + tiling.tileHeight() + label.size()))
+                .toList();
+        return new Drawing(
+                template.title(),
+                template.description(),
+                template.width(),
+                template.height(),
+                template.species(),
+                marks);
     }
 
     private static void head(Drawing template, Tiling tiling, int row, int column, PdfCanvas canvas)

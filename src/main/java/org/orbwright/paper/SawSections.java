@@ -151,11 +151,13 @@ final class SawSections {
             proof("upright", "the table", bevel.tilt(), section);
             section.measure("Highest tooth over the table", bevel.bladeHeight())
                     .measure("Width of the seam, along the blade", bevel.seamWidth())
-                    .measure("Land left upright", bevel.land())
-                    .measure("Fence to where the blade leaves the table", bevel.inset())
-                    .length("The same without a land", bevel.shiftOverThickness())
-                    .length("Fence moved towards the blade for the land", bevel.fenceShift())
-                    .length("Hold-down from the rim that is cut", bevel.holdDownFromRim());
+                    .measure("Fence to where the blade leaves the table", bevel.inset());
+            if (bevel.land() > 0) {
+                section.measure("Land left upright", bevel.land())
+                        .length("Fence to the blade without a land", bevel.shiftOverThickness())
+                        .length("Fence moved towards the blade for the land", bevel.fenceShift());
+            }
+            section.length("Hold-down from the rim that is cut", bevel.holdDownFromRim());
             if (bevel.upright() != null) {
                 upright(bevel.upright(), section);
             }
