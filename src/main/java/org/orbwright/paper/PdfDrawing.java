@@ -58,57 +58,58 @@ final class PdfDrawing {
             throws IOException {
         PDPageContentStream out = canvas.out();
         out.saveGraphicsState();
-        out.transform(new Matrix((float) scale, 0, 0, (float) scale, (float) left, (float) top));
+        out.transform(new Matrix(1, 0, 0, 1, (float) left, (float) top));
         out.setLineJoinStyle(1);
         double hatch = scale * drawing.width() / HATCHES_PER_DRAWING;
         for (Mark mark : drawing.marks()) {
-            mark(mark, canvas, thin / scale, hatch);
+            mark(mark, canvas, scale, thin, hatch);
         }
         out.restoreGraphicsState();
     }
 
-    private void mark(Mark mark, PdfCanvas canvas, double thin, double hatch) throws IOException {
+    private void mark(Mark mark, PdfCanvas canvas, double scale, double thin, double hatch) throws IOException {
         PDPageContentStream out = canvas.out();
         if (mark instanceof Area area) {
             out.setNonStrokingColor(Color.decode(Tones.fill(area.tone())));
-            PdfPath.lay(area.path(), out);
+            PdfPath.lay(area.path(), scale, out);
             out.fill();
             out.setNonStrokingColor(hatched(area.tone(), hatch, canvas));
-            PdfPath.lay(area.path(), out);
+            PdfPath.lay(area.path(), scale, out);
             out.fill();
-            stroke(area.path(), area.pen(), thin, out);
+            stroke(area.path(), area.pen(), scale, thin, out);
         } else if (mark instanceof Paper paper) {
             out.saveGraphicsState();
             PDExtendedGraphicsState cover = new PDExtendedGraphicsState();
             cover.setNonStrokingAlphaConstant((float) paper.opacity());
             out.setGraphicsStateParameters(cover);
             out.setNonStrokingColor(Color.WHITE);
-            PdfPath.lay(paper.path(), out);
+            PdfPath.lay(paper.path(), scale, out);
             out.fillEvenOdd();
             out.restoreGraphicsState();
-            stroke(paper.path(), paper.pen(), thin, out);
+            stroke(paper.path(), paper.pen(), scale, thin, out);
         } else if (mark instanceof Ink ink) {
             out.setNonStrokingColor(INK);
-            PdfPath.lay(ink.path(), out);
+            PdfPath.lay(ink.path(), scale, out);
             out.fill();
         } else if (mark instanceof Line line) {
-            line(line, thin, out);
+            line(line, scale, thin, out);
         } else if (mark instanceof Label label) {
-            label(label, canvas);
+            label(label, scale, canvas);
         }
     }
 
-    private static void line(Line line, double thin, PDPageContentStream out) throws IOException {
+    private static void line(Line line, double scale, double thin, PDPageContentStream out) throws IOException {
         if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED) {
             out.setStrokingColor(Color.WHITE);
             out.setLineWidth((float) ((line.pen() == Pen.CASED ? 4 : 2) * thin));
-            PdfPath.lay(line.path(), out);
+            PdfPath.lay(line.path(), scale, out);
             out.stroke();
         }
-        stroke(line.path(), line.pen(), thin, out);
+        stroke(line.path(), line.pen(), scale, thin, out);
     }
 
-    private static void stroke(PathData path, Pen pen, double thin, PDPageContentStream out) throws IOException {
+    private static void stroke(PathData path, Pen pen, double scale, double thin, PDPageContentStream out)
+            throws IOException {
         if (pen == Pen.NONE || path.isEmpty()) {
             return;
         }
@@ -123,30 +124,30 @@ final class PdfDrawing {
         if (pen == Pen.DASHED) {
             out.setLineDashPattern(new float[] {(float) (8 * thin), (float) (5 * thin)}, 0);
         }
-        PdfPath.lay(path, out);
+        PdfPath.lay(path, scale, out);
         out.stroke();
         if (pen == Pen.DASHED) {
             out.setLineDashPattern(new float[0], 0);
         }
     }
 
-    private static void label(Label label, PdfCanvas canvas) throws IOException {
+    private static void label(Label label, double scale, PdfCanvas canvas) throws IOException {
         PDPageContentStream out = canvas.out();
         if (label.letters() == Letters.CASED) {
             out.setStrokingColor(Color.WHITE);
-            out.setLineWidth((float) (RIM_PER_LETTER * label.size()));
-            letters(label, canvas, RenderingMode.STROKE);
+            out.setLineWidth((float) (RIM_PER_LETTER * scale * label.size()));
+            letters(label, scale, canvas, RenderingMode.STROKE);
         }
         boolean reversed = label.letters() == Letters.REVERSED;
         Color colour = reversed ? Color.WHITE : INK;
         out.setNonStrokingColor(colour);
         out.setStrokingColor(colour);
-        out.setLineWidth((float) (BOLD_PER_LETTER * label.size()));
-        letters(label, canvas, reversed ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
+        out.setLineWidth((float) (BOLD_PER_LETTER * scale * label.size()));
+        letters(label, scale, canvas, reversed ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
     }
 
-    private static void letters(Label label, PdfCanvas canvas, RenderingMode mode) throws IOException {
-        canvas.text(label.text(), label.x(), label.y(), label.size(), label.anchor(), mode);
+    private static void letters(Label label, double scale, PdfCanvas canvas, RenderingMode mode) throws IOException {
+        canvas.text(label.text(), scale * label.x(), scale * label.y(), scale * label.size(), label.anchor(), mode);
     }
 
     /** A hatch that repeats over the page; its size is rounded so that drawings of nearly one size share it. */

@@ -14,18 +14,27 @@ import org.orbwright.drawing.PathData.Straight;
  */
 final class PdfPath {
     private final PDPageContentStream out;
+    private final double scale;
     private double x;
     private double y;
     private double startX;
     private double startY;
 
-    private PdfPath(PDPageContentStream out) {
+    private PdfPath(PDPageContentStream out, double scale) {
         this.out = out;
+        this.scale = scale;
     }
 
-    /** Lays a path down, to be stroked or filled afterwards. */
-    static void lay(PathData path, PDPageContentStream out) throws IOException {
-        PdfPath writer = new PdfPath(out);
+    /**
+     * Lays a path down, to be stroked or filled afterwards. It is scaled here and not by the page's matrix, whose
+     * numbers are written to five decimals only.
+     *
+     * @param path the path
+     * @param scale size on paper of one millimetre of the path
+     * @param out where to
+     */
+    static void lay(PathData path, double scale, PDPageContentStream out) throws IOException {
+        PdfPath writer = new PdfPath(out, scale);
         for (Command command : path.commands()) {
             writer.add(command);
         }
@@ -36,16 +45,20 @@ final class PdfPath {
             to(move.x(), move.y());
             startX = x;
             startY = y;
-            out.moveTo((float) x, (float) y);
+            out.moveTo(paper(x), paper(y));
         } else if (command instanceof Straight straight) {
             to(straight.x(), straight.y());
-            out.lineTo((float) x, (float) y);
+            out.lineTo(paper(x), paper(y));
         } else if (command instanceof Arc arc) {
             curve(arc);
         } else {
             to(startX, startY);
             out.closePath();
         }
+    }
+
+    private float paper(double length) {
+        return (float) (scale * length);
     }
 
     private void to(double toX, double toY) {
@@ -88,12 +101,12 @@ final class PdfPath {
             double from = start + i * step;
             double to = from + step;
             out.curveTo(
-                    (float) (arc.radiusX() * (centreX + radius * Math.cos(from) - handle * Math.sin(from))),
-                    (float) (arc.radiusY() * (centreY + radius * Math.sin(from) + handle * Math.cos(from))),
-                    (float) (arc.radiusX() * (centreX + radius * Math.cos(to) + handle * Math.sin(to))),
-                    (float) (arc.radiusY() * (centreY + radius * Math.sin(to) - handle * Math.cos(to))),
-                    (float) (arc.radiusX() * (centreX + radius * Math.cos(to))),
-                    (float) (arc.radiusY() * (centreY + radius * Math.sin(to))));
+                    paper(arc.radiusX() * (centreX + radius * Math.cos(from) - handle * Math.sin(from))),
+                    paper(arc.radiusY() * (centreY + radius * Math.sin(from) + handle * Math.cos(from))),
+                    paper(arc.radiusX() * (centreX + radius * Math.cos(to) + handle * Math.sin(to))),
+                    paper(arc.radiusY() * (centreY + radius * Math.sin(to) - handle * Math.cos(to))),
+                    paper(arc.radiusX() * (centreX + radius * Math.cos(to))),
+                    paper(arc.radiusY() * (centreY + radius * Math.sin(to))));
         }
     }
 }

@@ -79,7 +79,7 @@ final class PdfTemplates {
             double y = originY + cross.y();
             canvas.line(x - CROSS, y, x + CROSS, y, 2 * THIN);
             canvas.line(x, y - CROSS, x, y + CROSS, 2 * THIN);
-            PdfPath.lay(new PathData().circle(x, y, CROSS / 2), out);
+            PdfPath.lay(new PathData().circle(x, y, CROSS / 2), 1, out);
             out.stroke();
         }
         out.restoreGraphicsState();

@@ -29,7 +29,8 @@ final class SawSections {
         SetUp section = answers.section("Crosscutting the segments");
         section.cautions(Step.CROSSCUTTING);
         section.length("Sine bar, between the rolls", answers.jig().sineBar())
-                .length("Run over which rises are measured", answers.jig().run());
+                .length("Run over which rises are measured", answers.jig().run())
+                .angle("Trial error of an angle", answers.jig().trialError());
         List<FaceSegments> faces = answers.sheet().segments().faces();
         for (int i = 0; i < faces.size(); i++) {
             FaceSegments face = faces.get(i);
@@ -96,7 +97,7 @@ final class SawSections {
         section.check("Trial cut in scrap: one part turned over, the sawn ends together.")
                 .measureAngle("The pair stands at", setting.trialPairAngle())
                 .measure("Chord over both legs of the run", setting.trialPairChord())
-                .length("A chord shorter by this: the angle is 0.1° too large", setting.trialPairChordChange());
+                .length("A chord shorter by this: too large by the trial error", setting.trialPairChordChange());
     }
 
     private static void outline(SegmentCut segment, SetUp section) {
@@ -123,6 +124,7 @@ final class SawSections {
                 "Put the segments of a panel together dry, tips together, before any glue. The last joint shows the"
                         + " errors of all sawn legs added up. If it stays open, the tip angles are too small: turn the mitres"
                         + " further from square. If the last segment has no room, they are too large.");
+        String error = SetUp.degrees(answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             section.heading(face.face() + ", " + face.sides() + " segments")
                     .count(
@@ -143,7 +145,8 @@ final class SawSections {
         SetUp section = answers.section("Bevelling the panels");
         section.cautions(Step.BEVELLING);
         section.text("The panel lies inner face down. The blade comes out below the land and takes most from the inner"
-                + " face; the land bears on a fence above the blade.");
+                        + " face; the land bears on a fence above the blade.")
+                .angle("Trial error of an angle", answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             BevelCut bevel = face.bevel();
             section.heading(face.face() + " panels")

@@ -2,6 +2,7 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
@@ -39,7 +40,7 @@ final class SetUp {
     }
 
     SetUp heading(String text) {
-        return add(new Heading(text));
+        return add(new Heading(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1)));
     }
 
     SetUp text(String text) {
