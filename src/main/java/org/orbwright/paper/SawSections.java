@@ -131,11 +131,12 @@ final class SawSections {
                             "An error of the mitre shows so many times",
                             face.closing().timesError())
                     .angle(
-                            "With 0.1° at every leg the last joint is off by",
+                            "With " + error + "° at every leg the last joint is off by",
                             face.closing().gapAngle())
-                    .measure(
+                    .length(
                             "Its gap at the farthest corner is then",
                             face.closing().gap())
+                    .measure("Gap wanted at the last joint", 0)
                     .check("The last joint is closed along its whole length.");
         }
         return section.build();
