@@ -62,7 +62,7 @@ class FuzzTest {
             Map.entry("BalanceRequest", List.of("balance")),
             Map.entry("TurningRequest", List.of("turning")),
             Map.entry("PathRequest", List.of("turning/path", "turning/program")),
-            Map.entry("ShopSheetRequest", List.of("shop-sheet", "shop-sheet?format=html"))));
+            Map.entry("ShopSheetRequest", List.of("shop-sheet"))));
 
     @TestHTTPResource("/v1/")
     URI base;
