@@ -20,6 +20,7 @@ import org.orbwright.explore.SweepRequest;
 import org.orbwright.inlay.InlayRequest;
 import org.orbwright.jig.JigRequest;
 import org.orbwright.movement.MovementRequest;
+import org.orbwright.paper.ShopSheetRequest;
 import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.BalanceAnswer;
@@ -85,6 +86,7 @@ public class ContractFilter implements OASFilter {
             ToleranceAnswer.class,
             DiagnosisRequest.class,
             DiagnosisAnswer.class,
+            ShopSheetRequest.class,
             Solid.class,
             SolidsResource.SolidList.class,
             DesignsResource.DesignList.class,

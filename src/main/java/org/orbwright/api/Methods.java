@@ -31,6 +31,7 @@ final class Methods {
                 ToleranceResource.class,
                 JigResource.class,
                 TurningResource.class,
+                PaperResource.class,
                 DrawingsResource.class,
                 SolidsResource.class,
                 DesignsResource.class,

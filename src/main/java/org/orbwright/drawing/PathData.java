@@ -1,24 +1,62 @@
 package org.orbwright.drawing;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.orbwright.quantity.Rounding;
 
 /**
- * The course of a line: straight parts and arcs of ellipses, in the words of SVG's path data (SVG 1.1, section 8.3), to
- * a thousandth of a millimetre.
+ * The course of a line: straight parts and arcs of ellipses, written in the words of SVG's path data (SVG 1.1, section
+ * 8.3) to a thousandth of a millimetre.
  */
 public final class PathData {
     private static final int DECIMALS = 3;
 
-    private final StringBuilder commands = new StringBuilder();
+    private final List<Command> commands = new ArrayList<>();
+
+    /** A part of the course. */
+    public sealed interface Command permits Move, Straight, Arc, Close {}
+
+    /**
+     * Starts a new part of the path.
+     *
+     * @param x where it starts
+     * @param y where it starts
+     */
+    public record Move(double x, double y) implements Command {}
+
+    /**
+     * A straight line.
+     *
+     * @param x where it ends
+     * @param y where it ends
+     */
+    public record Straight(double x, double y) implements Command {}
+
+    /**
+     * An arc of an ellipse whose axes lie along x and y.
+     *
+     * @param radiusX half the axis along x
+     * @param radiusY half the axis along y
+     * @param large whether it is more than half of the ellipse
+     * @param clockwise whether it runs clockwise on the sheet
+     * @param x where it ends
+     * @param y where it ends
+     */
+    public record Arc(double radiusX, double radiusY, boolean large, boolean clockwise, double x, double y)
+            implements Command {}
+
+    /** Closes a part. */
+    public record Close() implements Command {}
 
     /** Starts a new part of the path. */
     public PathData moveTo(double x, double y) {
-        return add('M', x, y);
+        return add(new Move(x, y));
     }
 
     /** Draws a straight line. */
     public PathData lineTo(double x, double y) {
-        return add('L', x, y);
+        return add(new Straight(x, y));
     }
 
     /**
@@ -32,9 +70,7 @@ public final class PathData {
      * @param y where it ends
      */
     public PathData arcTo(double radiusX, double radiusY, boolean large, boolean clockwise, double x, double y) {
-        add('A', radiusX, radiusY);
-        commands.append(" 0 ").append(large ? 1 : 0).append(' ').append(clockwise ? 1 : 0);
-        return add(' ', x, y);
+        return add(new Arc(radiusX, radiusY, large, clockwise, x, y));
     }
 
     /** Draws a whole circle as a part of its own. */
@@ -47,8 +83,7 @@ public final class PathData {
 
     /** Closes the part. */
     public PathData close() {
-        commands.append('Z');
-        return this;
+        return add(new Close());
     }
 
     /** Whether nothing is drawn. */
@@ -56,8 +91,13 @@ public final class PathData {
         return commands.isEmpty();
     }
 
-    private PathData add(char command, double x, double y) {
-        commands.append(command).append(number(x)).append(' ').append(number(y));
+    /** The parts of the course, in their order. */
+    public List<Command> commands() {
+        return Collections.unmodifiableList(commands);
+    }
+
+    private PathData add(Command command) {
+        commands.add(command);
         return this;
     }
 
@@ -68,6 +108,24 @@ public final class PathData {
     /** The path data. */
     @Override
     public String toString() {
-        return commands.toString();
+        StringBuilder text = new StringBuilder();
+        for (Command command : commands) {
+            if (command instanceof Move move) {
+                point(text.append('M'), move.x(), move.y());
+            } else if (command instanceof Straight straight) {
+                point(text.append('L'), straight.x(), straight.y());
+            } else if (command instanceof Arc arc) {
+                point(text.append('A'), arc.radiusX(), arc.radiusY());
+                text.append(arc.large() ? " 0 1 " : " 0 0 ").append(arc.clockwise() ? "1 " : "0 ");
+                point(text, arc.x(), arc.y());
+            } else {
+                text.append('Z');
+            }
+        }
+        return text.toString();
+    }
+
+    private static void point(StringBuilder text, double x, double y) {
+        text.append(number(x)).append(' ').append(number(y));
     }
 }

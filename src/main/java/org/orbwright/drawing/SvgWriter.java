@@ -28,10 +28,13 @@ public final class SvgWriter {
 
     private final Drawing drawing;
     private final XMLStreamWriter xml;
+    /** What every name of a part begins with, so that several drawings fit into one document. */
+    private final String prefix;
 
-    private SvgWriter(Drawing drawing, XMLStreamWriter xml) {
+    private SvgWriter(Drawing drawing, XMLStreamWriter xml, String prefix) {
         this.drawing = drawing;
         this.xml = xml;
+        this.prefix = prefix;
     }
 
     /** The drawing as an SVG document. */
@@ -39,7 +42,9 @@ public final class SvgWriter {
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
-            new SvgWriter(drawing, xml).document();
+            xml.writeStartDocument("UTF-8", "1.0");
+            new SvgWriter(drawing, xml, "").element();
+            xml.writeEndDocument();
             xml.close();
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
@@ -47,10 +52,21 @@ public final class SvgWriter {
         return text.toString();
     }
 
-    private void document() throws XMLStreamException {
+    /**
+     * Writes the drawing as an element of a larger document.
+     *
+     * @param drawing the drawing
+     * @param xml where to
+     * @param prefix what the names of its parts begin with, another one for each drawing of a document
+     * @throws XMLStreamException if it cannot be written
+     */
+    public static void write(Drawing drawing, XMLStreamWriter xml, String prefix) throws XMLStreamException {
+        new SvgWriter(drawing, xml, prefix).element();
+    }
+
+    private void element() throws XMLStreamException {
         String width = PathData.number(drawing.width());
         String height = PathData.number(drawing.height());
-        xml.writeStartDocument("UTF-8", "1.0");
         xml.writeStartElement("svg");
         xml.writeDefaultNamespace(SVG);
         attributes("version", "1.1", "width", width + "mm", "height", height + "mm");
@@ -64,12 +80,11 @@ public final class SvgWriter {
             mark(mark);
         }
         xml.writeEndElement();
-        xml.writeEndDocument();
     }
 
     private void text(String element, String id, String content) throws XMLStreamException {
         xml.writeStartElement(element);
-        attributes("id", id);
+        attributes("id", prefix + id);
         xml.writeCharacters(XmlText.legal(content));
         xml.writeEndElement();
     }
@@ -85,10 +100,18 @@ public final class SvgWriter {
                 .toArray();
         for (int tone : tones) {
             xml.writeStartElement("pattern");
-            attributes("id", "wood-" + tone, "patternUnits", "userSpaceOnUse");
+            attributes("id", prefix + "wood-" + tone, "patternUnits", "userSpaceOnUse");
             attributes("width", PathData.number(size), "height", PathData.number(size));
             xml.writeEmptyElement("path");
-            attributes("d", Tones.hatch(tone), "stroke", Tones.line(tone), "stroke-width", "0.9", "fill", "none");
+            attributes(
+                    "d",
+                    Tones.hatch(tone).toString(),
+                    "stroke",
+                    Tones.line(tone),
+                    "stroke-width",
+                    "0.9",
+                    "fill",
+                    "none");
             attributes("transform", "scale(" + PathData.number(size / Tones.HATCH_SIZE) + ")");
             xml.writeEndElement();
         }
@@ -131,7 +154,7 @@ public final class SvgWriter {
         xml.writeEmptyElement("path");
         attributes("d", path, "fill", Tones.fill(area.tone()));
         xml.writeEmptyElement("path");
-        attributes("d", path, "fill", "url(#wood-" + area.tone() + ")");
+        attributes("d", path, "fill", "url(#" + prefix + "wood-" + area.tone() + ")");
         pen(area.pen());
     }
 

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * The tones by which woods are told apart: a colour, a lightness that differs from the neighbours' when printed in
  * black and white, and a hatch. Eight of each; after eight woods the hatches move on, so that 64 can be told apart.
  */
-final class Tones {
+public final class Tones {
     private static final String[] FILLS = {
         "#f3ead3", "#5b3f2b", "#c58a55", "#8fa08a", "#e3c39a", "#7d8590", "#a4563f", "#d9d9d9"
     };
@@ -19,18 +19,18 @@ final class Tones {
         "#b9a678", "#a98b6f", "#6e4622", "#4f5d4b", "#9a7442", "#c9ced6", "#e0b3a4", "#6f6f6f"
     };
     /** Side of the square that a hatch is drawn in. */
-    static final double HATCH_SIZE = 8;
+    public static final double HATCH_SIZE = 8;
 
-    /** Hatches in a square of eight by eight, those across drawn beyond its corners so that tiles join. */
-    private static final String[] HATCHES = {
-        "M1 2H4M5 6H8",
-        "M-2 10L10 -2M-2 2L2 -2M6 10L10 6",
-        "M0 4H8",
-        "M4 0V8",
-        "M-2 -2L10 10M-2 6L2 10M6 -2L10 2",
-        "M-2 10L10 -2M-2 -2L10 10",
-        "M0 2H8M0 6H8",
-        "M0 4H8M4 0V8"
+    /** Strokes of hatches in a square of eight by eight, those across drawn beyond its corners so that tiles join. */
+    private static final double[][][] HATCHES = {
+        {{1, 2, 4, 2}, {5, 6, 8, 6}},
+        {{-2, 10, 10, -2}, {-2, 2, 2, -2}, {6, 10, 10, 6}},
+        {{0, 4, 8, 4}},
+        {{4, 0, 4, 8}},
+        {{-2, -2, 10, 10}, {-2, 6, 2, 10}, {6, -2, 10, 2}},
+        {{-2, 10, 10, -2}, {-2, -2, 10, 10}},
+        {{0, 2, 8, 2}, {0, 6, 8, 6}},
+        {{0, 4, 8, 4}, {4, 0, 4, 8}}
     };
 
     /** Words of a wood's name with the tones that suit it, the best first. */
@@ -39,18 +39,22 @@ final class Tones {
     private Tones() {}
 
     /** The colour of this tone. */
-    static String fill(int tone) {
+    public static String fill(int tone) {
         return FILLS[tone % FILLS.length];
     }
 
     /** The colour of its hatch. */
-    static String line(int tone) {
+    public static String line(int tone) {
         return LINES[tone % LINES.length];
     }
 
-    /** Path data of its hatch, in a square of eight by eight. */
-    static String hatch(int tone) {
-        return HATCHES[(tone + tone / FILLS.length) % HATCHES.length];
+    /** The course of its hatch, in a square of eight by eight. */
+    public static PathData hatch(int tone) {
+        PathData path = new PathData();
+        for (double[] stroke : HATCHES[(tone + tone / FILLS.length) % HATCHES.length]) {
+            path.moveTo(stroke[0], stroke[1]).lineTo(stroke[2], stroke[3]);
+        }
+        return path;
     }
 
     /**

@@ -97,7 +97,8 @@ class ContractTest {
                 "JigRequest",
                 "AssemblyRequest",
                 "ToleranceRequest",
-                "DiagnosisRequest"));
+                "DiagnosisRequest",
+                "ShopSheetRequest"));
         while (!open.isEmpty()) {
             String name = open.pop();
             for (Map.Entry<String, JsonNode> property :

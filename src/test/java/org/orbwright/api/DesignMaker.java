@@ -48,7 +48,8 @@ final class DesignMaker {
             Map.entry("DiagnosisRequest", example("diagnoseTests")),
             Map.entry("SweepRequest", example("exploreDesigns")),
             Map.entry("TurningRequest", example("planTurning")),
-            Map.entry("PathRequest", example("planToolPath")));
+            Map.entry("PathRequest", example("planToolPath")),
+            Map.entry("ShopSheetRequest", example("writeShopSheet")));
 
     private final JsonNode contract;
     private final Random random;

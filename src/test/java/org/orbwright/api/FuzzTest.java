@@ -63,7 +63,8 @@ class FuzzTest {
             Map.entry("SweepRequest", List.of("bands/explore")),
             Map.entry("BalanceRequest", List.of("balance")),
             Map.entry("TurningRequest", List.of("turning")),
-            Map.entry("PathRequest", List.of("turning/path", "turning/program"))));
+            Map.entry("PathRequest", List.of("turning/path", "turning/program")),
+            Map.entry("ShopSheetRequest", List.of("shop-sheet"))));
 
     @TestHTTPResource("/v1/")
     URI base;

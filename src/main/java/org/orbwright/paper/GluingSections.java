@@ -1,0 +1,108 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.orbwright.assembly.AssemblyPlan;
+import org.orbwright.assembly.AssemblyPlan.GluedSeam;
+import org.orbwright.assembly.AssemblyPlan.SolidStage;
+import org.orbwright.assembly.AssemblyPlan.SolidWork;
+import org.orbwright.assembly.PanelGluing;
+import org.orbwright.assembly.PanelGluing.PanelStage;
+import org.orbwright.assembly.PanelGluing.PanelWork;
+import org.orbwright.design.BandSet;
+import org.orbwright.drawing.NetDrawing;
+import org.orbwright.drawing.PanelDrawing;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.sheet.Caution.Step;
+
+/** Gluing segments to panels and panels to the solid. */
+final class GluingSections {
+    private GluingSections() {}
+
+    static Section panels(Answers answers) {
+        SetUp section = answers.section("Gluing the panels");
+        section.cautions(Step.GLUING);
+        for (PanelGluing gluing : answers.assembly().panelGluings()) {
+            int panels = gluing.perSphere() * answers.design().copies();
+            section.heading(gluing.face() + " panels")
+                    .count("Panels for one sphere", gluing.perSphere())
+                    .count("Panels for all spheres", panels);
+            if (gluing.inHalves()) {
+                section.text("Made in two halves: true the straight joint of both before they are glued. It removes"
+                        + " wood, and the panel is smaller across that joint by what is taken.");
+            }
+            for (PanelStage stage : gluing.stages()) {
+                section.check("Stage " + stage.stage() + ": " + work(stage.work()) + ", "
+                        + counted(stage.joints().size(), "joint") + ", " + DesignSections.glue(stage.glue()) + " and "
+                        + DesignSections.minutes(stage.glue()) + " for each panel.");
+            }
+            section.measure(
+                    "Joint, from the centre to the corner",
+                    gluing.joints().get(0).length());
+            section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.UPRIGHT));
+            if (answers.assembly().spheres().stream().anyMatch(sphere -> sphere.set() == BandSet.INVERTED)) {
+                section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.INVERTED));
+            }
+        }
+        return section.build();
+    }
+
+    private static String work(PanelWork work) {
+        return switch (work) {
+            case WHOLE -> "the whole panel";
+            case FIRST_HALF -> "the first half";
+            case SECOND_HALF -> "the second half";
+            case STRAIGHT_JOINT -> "the two halves along their straight joint";
+        };
+    }
+
+    static Section solid(Answers answers) {
+        AssemblyPlan plan = answers.assembly();
+        SetUp section = answers.section("Gluing the solid");
+        section.text("For each sphere: panels are numbered as in the picture of the panels laid flat. All panels of a"
+                + " sphere are from one set. Glue of a stage is hard before the next.");
+        plan.spheres()
+                .forEach(sphere -> section.count(
+                        "Spheres from the " + (sphere.set() == BandSet.UPRIGHT ? "upright" : "inverted") + " set",
+                        sphere.spheres()));
+        for (SolidStage stage : plan.stages()) {
+            section.heading("Stage " + stage.stage() + ": " + work(stage.work()));
+            section.text((stage.panels().isEmpty() ? "" : "Panels in their order: " + numbers(stage.panels()) + ". ")
+                    + counted(stage.seams().size(), "seam") + ", " + DesignSections.glue(stage.glue()) + ", "
+                    + DesignSections.minutes(stage.glue()) + ".");
+            section.check("Seams, each the added panel to the one that is there: " + seams(stage.seams()) + ".");
+        }
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                Integer.toString(plan.totals().joints()),
+                Integer.toString(plan.totals().seams()),
+                section.cell(plan.totals().glueLength())));
+        section.table(List.of("Joints in a sphere", "Seams in a sphere", section.column("Length of all")), rows);
+        section.picture(NetDrawing.draw(answers.design(), BandSet.UPRIGHT));
+        return section.build();
+    }
+
+    private static String work(SolidWork work) {
+        return switch (work) {
+            case FIRST_CAP -> "panels of the first cap";
+            case SECOND_CAP -> "panels of the second cap";
+            case CLOSING -> "the seam between the two caps";
+            case ONTO_FIRST_CAP -> "panels onto the first cap";
+        };
+    }
+
+    private static String seams(List<GluedSeam> seams) {
+        return seams.stream()
+                .map(seam -> seam.panel() + " to " + seam.neighbour())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String numbers(List<Integer> panels) {
+        return panels.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+}

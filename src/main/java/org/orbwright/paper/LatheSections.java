@@ -1,0 +1,151 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.sheet.Caution.Step;
+import org.orbwright.sphere.SphereSizing.FaceSizing;
+import org.orbwright.turning.Holding;
+import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.Roughing;
+import org.orbwright.turning.Roughing.DepthStation;
+import org.orbwright.turning.Roughing.PolygonProfile;
+import org.orbwright.turning.Roughing.ProfileCorner;
+import org.orbwright.turning.Roughing.RingGauge;
+import org.orbwright.turning.SpeedLimits.SpeedLimit;
+
+/** The work on the lathe. */
+final class LatheSections {
+    private static final int WHOLE = 0;
+    private static final int SHARE_DECIMALS = 1;
+    private static final int PERCENT = 100;
+
+    private LatheSections() {}
+
+    static Section mounting(Answers answers) {
+        Holding holding = answers.turning().holding();
+        SetUp section = answers.section("Mounting between blocking discs");
+        section.cautions(Step.MOUNTING);
+        section.measure("Swing about this axis", holding.swing());
+        seat("headstock", holding.head(), section);
+        seat("tailstock", holding.tail(), section);
+        section.number(
+                "Share of the sphere that the tool reaches", holding.reachedShare() * PERCENT, SHARE_DECIMALS, "%");
+        for (FaceSizing face : answers.sheet().sphere().faces()) {
+            section.length("Disc that finds the centre of a " + face.face(), face.blockingDiscDiameter());
+        }
+        section.check("Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed"
+                + " and rest.");
+        return section.build();
+    }
+
+    private static void seat(String end, Seat seat, SetUp section) {
+        section.measure("Disc at the " + end, seat.disc())
+                .length("From the solid's centre to it", seat.seatDistance())
+                .length("Cap left there for the reversed sphere", seat.capDiameter());
+    }
+
+    static Section roughing(Answers answers) {
+        Roughing roughing = answers.turning().roughing();
+        SetUp section = answers.section("Roughing to the sphere");
+        section.cautions(Step.TURNING);
+        limits(answers, section);
+        section.measure("Diameter as it leaves the tool", roughing.turnedDiameter());
+        section.heading("Polygon method");
+        section.text("A cylinder as long as it is thick, then corner after corner taken off until the polygon is nearly"
+                + " the sphere. Marks stand half a side from the middle of each side.");
+        List<List<String>> profiles = new ArrayList<>();
+        for (PolygonProfile profile : roughing.profiles()) {
+            profiles.add(List.of(
+                    Integer.toString(profile.sides()),
+                    section.cell(profile.halfSide()),
+                    profile.fromCorner() == null ? "-" : section.cell(profile.fromCorner()),
+                    section.cell(profile.aboveSphere())));
+        }
+        section.table(
+                List.of(
+                        "Sides",
+                        section.column("Half a side"),
+                        section.column("From the corner"),
+                        section.column("Corner above the sphere")),
+                profiles);
+        List<List<String>> corners = new ArrayList<>();
+        for (PolygonProfile profile : roughing.profiles()) {
+            for (ProfileCorner corner : profile.corners()) {
+                corners.add(List.of(
+                        Integer.toString(profile.sides()),
+                        section.cell(corner.at()),
+                        section.cell(corner.diameter()),
+                        ""));
+            }
+        }
+        section.table(
+                List.of("Sides", section.column("Corner from the middle"), section.column("Diameter"), "Measured"),
+                corners);
+        gauges(roughing, section);
+        return section.build();
+    }
+
+    private static void limits(Answers answers, SetUp section) {
+        section.heading("Speeds to stay under");
+        section.text(
+                "These are limits by a rule of thumb (common practice, no source): diameter in inches times turns a"
+                        + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work. No speed below"
+                        + " them is called harmless; start at the lathe's lowest speed.");
+        speed("glued-up solid", answers.turning().speeds().solid(), section);
+        speed("sphere", answers.turning().speeds().sphere(), section);
+    }
+
+    private static void speed(String body, SpeedLimit limit, SetUp section) {
+        section.number("Limit for the " + body + " by 6000", limit.thumbLow(), WHOLE, "turns/min")
+                .number("Limit for the " + body + " by 9000", limit.thumbHigh(), WHOLE, "turns/min");
+    }
+
+    private static void gauges(Roughing roughing, SetUp section) {
+        section.heading("Callipers");
+        section.text("Diameters along the axis, from the middle to the end, and how deep a parting tool goes there from"
+                + " the cylinder.");
+        List<List<String>> depths = new ArrayList<>();
+        for (DepthStation station : roughing.depths()) {
+            depths.add(List.of(
+                    section.cell(station.at()), section.cell(station.diameter()), section.cell(station.depth()), ""));
+        }
+        section.table(
+                List.of(
+                        section.column("From the middle"),
+                        section.column("Diameter"),
+                        section.column("Depth"),
+                        "Measured"),
+                depths);
+        section.heading("Ring gauges");
+        section.text("Laid anywhere on the sphere, a ring touches all around, and the sphere stands through it by the"
+                + " sagitta. A ring that rocks lies on a ridge.");
+        List<List<String>> rings = new ArrayList<>();
+        for (RingGauge gauge : roughing.gauges()) {
+            rings.add(List.of(section.cell(gauge.chord()), section.cell(gauge.sagitta()), ""));
+        }
+        section.table(
+                List.of(section.column("Inner diameter of the ring"), section.column("Sagitta"), "Measured"), rings);
+        section.check("The rings touch all around wherever they are laid.");
+    }
+
+    static Section finishing(Answers answers) {
+        SetUp section = answers.section("Sanding and finishing");
+        section.cautions(Step.SANDING).cautions(Step.FINISHING);
+        section.measure(
+                        "Diameter of the finished sphere",
+                        answers.sheet().sphere().diameter())
+                .length("Thinnest wall", answers.sheet().sphere().thinnestWall());
+        LengthUnit unit = answers.design().unit();
+        section.number(
+                "Surface of one sphere",
+                answers.sheet().sphere().area() * Quantity.AREA.factor(unit),
+                SHARE_DECIMALS,
+                unit.symbol() + "²");
+        section.check("Grits in their order; what sanding takes comes off the diameter.")
+                .check("Coats of finish, each dry before the next.");
+        return section.build();
+    }
+}

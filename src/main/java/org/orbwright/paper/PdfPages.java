@@ -1,0 +1,63 @@
+package org.orbwright.paper;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitWidthDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.orbwright.drawing.Drawing.Anchor;
+
+/** The pages of a document, with a bookmark for each section; all stay open until they are numbered. */
+final class PdfPages {
+    private static final double LETTERS = 2.7;
+    private static final double MARGIN = 10;
+    private static final double BOTTOM = 6.5;
+
+    private final PDDocument document;
+    private final PdfLetters letters;
+    private final PDDocumentOutline outline = new PDDocumentOutline();
+    private final List<PdfCanvas> canvases = new ArrayList<>();
+
+    PdfPages(PDDocument document, PdfLetters letters) {
+        this.document = document;
+        this.letters = letters;
+        document.getDocumentCatalog().setDocumentOutline(outline);
+    }
+
+    PdfLetters letters() {
+        return letters;
+    }
+
+    /** Adds a page of a size in millimetres. */
+    PdfCanvas add(double width, double height) throws IOException {
+        PdfCanvas canvas = new PdfCanvas(document, letters, width, height);
+        canvases.add(canvas);
+        return canvas;
+    }
+
+    /** Adds a bookmark to a page. */
+    void bookmark(String title, PDPage page) {
+        PDOutlineItem item = new PDOutlineItem();
+        PDPageFitWidthDestination destination = new PDPageFitWidthDestination();
+        destination.setPage(page);
+        item.setDestination(destination);
+        item.setTitle(title);
+        outline.addLast(item);
+    }
+
+    /** Writes the title and the page's number at the foot of every page, and closes them. */
+    void number(String title) throws IOException {
+        for (int i = 0; i < canvases.size(); i++) {
+            PdfCanvas canvas = canvases.get(i);
+            String number = "page " + (i + 1) + " of " + canvases.size();
+            double room = canvas.width() - 3 * MARGIN - letters.width(number, LETTERS);
+            double y = canvas.height() - BOTTOM;
+            canvas.text(letters.fit(title, LETTERS, room), MARGIN, y, LETTERS, Anchor.START);
+            canvas.text(number, canvas.width() - MARGIN, y, LETTERS, Anchor.END);
+            canvas.close();
+        }
+    }
+}

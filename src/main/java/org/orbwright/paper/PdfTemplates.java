@@ -1,0 +1,140 @@
+package org.orbwright.paper;
+
+import java.awt.Color;
+import java.io.IOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.PathData;
+import org.orbwright.paper.ShopSheet.Bar;
+import org.orbwright.paper.Tiling.Cross;
+
+/** Lays templates over pages at true size, with crosses where pages meet and a bar that proves the print's scale. */
+final class PdfTemplates {
+    private static final double THIN = 0.12;
+    /** Half the length of a cross; in millimetres. */
+    private static final double CROSS = 4;
+
+    private static final double TITLE_LETTERS = 3.6;
+    private static final double LETTERS = 3;
+    private static final double LINE = 4.2;
+    private static final double BAR_STROKE = 3;
+    /** No label of a template is longer; in millimetres. */
+    private static final double LONGEST_LABEL = 150;
+
+    private final PdfPages pages;
+    private final PdfDrawing drawings;
+    private final PaperSize paper;
+    private final Bar bar;
+
+    PdfTemplates(PdfPages pages, PdfDrawing drawings, PaperSize paper, Bar bar) {
+        this.pages = pages;
+        this.drawings = drawings;
+        this.paper = paper;
+        this.bar = bar;
+    }
+
+    /** Draws a template. */
+    void draw(Drawing template) throws IOException {
+        Tiling tiling = Tiling.of(template, paper);
+        for (int row = 0; row < tiling.rows(); row++) {
+            for (int column = 0; column < tiling.columns(); column++) {
+                PdfCanvas canvas = tiling.landscape()
+                        ? pages.add(paper.height(), paper.width())
+                        : pages.add(paper.width(), paper.height());
+                if (row == 0 && column == 0) {
+                    pages.bookmark(template.title(), canvas.page());
+                }
+                tile(template, tiling, row, column, canvas);
+                head(template, tiling, row, column, canvas);
+                bar(canvas);
+            }
+        }
+    }
+
+    private void tile(Drawing template, Tiling tiling, int row, int column, PdfCanvas canvas) throws IOException {
+        PDPageContentStream out = canvas.out();
+        double left = Tiling.MARGIN;
+        double top = Tiling.MARGIN + Tiling.HEAD;
+        double originX = left - tiling.left(column);
+        double originY = top - tiling.top(row);
+        out.saveGraphicsState();
+        out.addRect((float) left, (float) top, (float) tiling.tileWidth(), (float) tiling.tileHeight());
+        out.clip();
+        drawings.draw(near(template, tiling, row, column), canvas, originX, originY, 1, THIN);
+        out.setStrokingColor(Color.BLACK);
+        double bottom = top + tiling.tileHeight();
+        double right = left + tiling.tileWidth();
+        for (double x : tiling.columnSeams()) {
+            canvas.dashed(originX + x, top, originX + x, bottom, THIN);
+        }
+        for (double y : tiling.rowSeams()) {
+            canvas.dashed(left, originY + y, right, originY + y, THIN);
+        }
+        for (Cross cross : tiling.crosses()) {
+            double x = originX + cross.x();
+            double y = originY + cross.y();
+            canvas.line(x - CROSS, y, x + CROSS, y, 2 * THIN);
+            canvas.line(x, y - CROSS, x, y + CROSS, 2 * THIN);
+            PdfPath.lay(new PathData().circle(x, y, CROSS / 2), 1, out);
+            out.stroke();
+        }
+        out.restoreGraphicsState();
+    }
+
+    /** The template without the letters of other tiles, which readers of text would find on every page. */
+    private static Drawing near(Drawing template, Tiling tiling, int row, int column) {
+        double left = tiling.left(column);
+        double top = tiling.top(row);
+        List<Mark> marks = template.marks().stream()
+                .filter(mark -> !(mark instanceof Label label)
+                        || (label.x() > left - LONGEST_LABEL
+                                && label.x() < left + tiling.tileWidth() + LONGEST_LABEL
+                                && label.y() > top
+                                && label.y() < top + tiling.tileHeight() + label.size()))
+                .toList();
+        return new Drawing(
+                template.title(),
+                template.description(),
+                template.width(),
+                template.height(),
+                template.species(),
+                marks);
+    }
+
+    private static void head(Drawing template, Tiling tiling, int row, int column, PdfCanvas canvas)
+            throws IOException {
+        String place = tiling.pages() == 1
+                ? ""
+                : "row " + (row + 1) + " of " + tiling.rows() + ", column " + (column + 1) + " of " + tiling.columns();
+        double placeWidth = canvas.letters().width(place, LETTERS);
+        double room = canvas.width() - 2 * Tiling.MARGIN - placeWidth - LINE;
+        String title = canvas.letters().fit(template.title(), TITLE_LETTERS, room);
+        canvas.bold(title, Tiling.MARGIN, Tiling.MARGIN + TITLE_LETTERS, TITLE_LETTERS, Anchor.START);
+        canvas.text(place, canvas.width() - Tiling.MARGIN, Tiling.MARGIN + TITLE_LETTERS, LETTERS, Anchor.END);
+    }
+
+    private void bar(PdfCanvas canvas) throws IOException {
+        double top = canvas.height() - Tiling.MARGIN - Tiling.FOOT + 5;
+        double left = Tiling.MARGIN;
+        double right = left + bar.millimetres();
+        canvas.line(left, top, right, top, THIN);
+        canvas.line(left, top - BAR_STROKE, left, top + BAR_STROKE, THIN);
+        canvas.line(right, top - BAR_STROKE, right, top + BAR_STROKE, THIN);
+        canvas.text(bar.text(), right + 2, top + 1, LETTERS, Anchor.START);
+        List<String> words = canvas.letters()
+                .wrap(
+                        "Measure this bar before the template is used. If it is not " + bar.text()
+                                + ", print again at 100 % (\"actual size\"), without fitting to the page.",
+                        LETTERS,
+                        canvas.width() - 2 * Tiling.MARGIN);
+        double y = top + BAR_STROKE + LINE;
+        for (String line : words) {
+            canvas.text(line, left, y, LETTERS, Anchor.START);
+            y += LINE;
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package org.orbwright.paper;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.paper.ShopSheet.Section;
+
+/** Writes a sheet as PDF 1.6. The same sheet always gives the same bytes: it has no date. */
+public final class PdfWriter {
+    private static final float VERSION = 1.6f;
+
+    private PdfWriter() {}
+
+    /** The sheet as a PDF document. */
+    public static byte[] write(ShopSheet sheet) {
+        try (PDDocument document = new PDDocument()) {
+            describe(document, sheet);
+            PdfPages pages = new PdfPages(document, new PdfLetters(document));
+            PdfDrawing drawings = new PdfDrawing();
+            PdfFlow flow = new PdfFlow(pages, drawings, sheet.paper());
+            flow.title(sheet);
+            for (Section section : sheet.sections()) {
+                flow.section(section);
+            }
+            PdfTemplates templates = new PdfTemplates(pages, drawings, sheet.paper(), sheet.bar());
+            for (Drawing template : sheet.templates()) {
+                templates.draw(template);
+            }
+            pages.number(sheet.title());
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return bytes.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void describe(PDDocument document, ShopSheet sheet) {
+        document.setVersion(VERSION);
+        // Otherwise the time of day goes into the document's identifier.
+        document.setDocumentId(0L);
+        PDDocumentInformation information = new PDDocumentInformation();
+        information.setTitle(sheet.title());
+        document.setDocumentInformation(information);
+        PDDocumentCatalog catalog = document.getDocumentCatalog();
+        catalog.setLanguage("en");
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+        preferences.setDisplayDocTitle(true);
+        preferences.setPrintScaling(PRINT_SCALING.None);
+        catalog.setViewerPreferences(preferences);
+    }
+}

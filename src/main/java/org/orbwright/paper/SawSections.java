@@ -1,0 +1,187 @@
+package org.orbwright.paper;
+
+import java.util.List;
+import java.util.Locale;
+import org.orbwright.drawing.SectionDrawing;
+import org.orbwright.jig.JigPlan.BevelCut;
+import org.orbwright.jig.JigPlan.JigFace;
+import org.orbwright.jig.JigPlan.JigSegment;
+import org.orbwright.jig.JigPlan.LegCut;
+import org.orbwright.jig.JigPlan.UprightCut;
+import org.orbwright.jig.JigPlan.WoodFace;
+import org.orbwright.jig.JigSetting;
+import org.orbwright.jig.JigSetting.MeasuredAngle;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.segment.Yield.LaminationYield;
+import org.orbwright.segment.Yield.SegmentYield;
+import org.orbwright.sheet.Caution.Step;
+
+/** The set-ups of the saw. */
+final class SawSections {
+    /** Two settings that are printed alike are one; in radians. */
+    private static final double SAME_SETTING = 1e-9;
+
+    private SawSections() {}
+
+    static Section crosscuts(Answers answers) {
+        SetUp section = answers.section("Crosscutting the segments");
+        section.cautions(Step.CROSSCUTTING);
+        section.length("Sine bar, between the rolls", answers.jig().sineBar())
+                .length("Run over which rises are measured", answers.jig().run())
+                .angle("Trial error of an angle", answers.jig().trialError());
+        List<FaceSegments> faces = answers.sheet().segments().faces();
+        for (int i = 0; i < faces.size(); i++) {
+            FaceSegments face = faces.get(i);
+            LaminationYield yield = answers.sheet().yield().laminations().get(i);
+            for (int j = 0; j < face.segments().size(); j++) {
+                SegmentCut segment = face.segments().get(j);
+                section.heading("Segment " + DesignSections.letter(segment) + ", "
+                        + DesignSections.name(face.face(), face.places()));
+                if (!segment.mirrored()) {
+                    settings(jig(answers, face.face(), segment.segment()), section);
+                } else {
+                    section.text("The mirror image of segment " + segment.segment() + ": its settings with left and"
+                            + " right changed.");
+                }
+                outline(segment, section);
+                counts(yield.segments().get(j), section);
+            }
+        }
+        return section.build();
+    }
+
+    private static JigSegment jig(Answers answers, String face, String letter) {
+        return answers.jig().faces().stream()
+                .filter(each -> each.face().equals(face))
+                .flatMap(each -> each.segments().stream())
+                .filter(each -> each.segment().equals(letter))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void settings(JigSegment segment, SetUp section) {
+        LegCut left = segment.left();
+        LegCut right = segment.right();
+        boolean alike = Math.abs(left.mitre().angle() - right.mitre().angle()) < SAME_SETTING;
+        mitre(alike ? "both legs" : "left leg, " + up(left), left.mitre(), section);
+        if (!alike) {
+            mitre("right leg, " + up(right), right.mitre(), section);
+        }
+        section.text("Left leg: " + up(left) + ". Right leg: the wood turned over, " + up(right)
+                + ", so that the gauge stays on its side of square.");
+        section.measure("Stop to blade, along the edge that carries the base", segment.stopDistance())
+                .measureAngle("Angle at the tip", segment.tip().angle())
+                .length("Hold-down from the stop, left leg", left.holdDownFromStop())
+                .length("Hold-down from the stop, right leg", right.holdDownFromStop())
+                .length("Hold-down from the edge that carries the base", left.holdDownFromBase());
+    }
+
+    private static void mitre(String which, JigSetting setting, SetUp section) {
+        section.measureAngle("Mitre gauge from square, " + which, setting.angle());
+        proof("the line square to the blade", "the blade", setting, section);
+    }
+
+    /** How a setting is measured the better way, and what a trial cut shows. */
+    private static void proof(String line, String complementLine, JigSetting setting, SetUp section) {
+        boolean direct = setting.measureBy() == MeasuredAngle.ANGLE;
+        if (!direct) {
+            section.angle("The same from " + complementLine, setting.complement());
+        }
+        String from = ", from " + (direct ? line : complementLine);
+        section.length(
+                        "Stack under the sine bar" + from,
+                        direct ? setting.sineBarStack() : setting.sineBarStackComplement())
+                .length("Rise over the run" + from, direct ? setting.rise() : setting.riseToBlade());
+        section.check("Trial cut in scrap: one part turned over, the sawn ends together.")
+                .measureAngle("The pair stands at", setting.trialPairAngle())
+                .measure("Chord over both legs of the run", setting.trialPairChord())
+                .length("A chord shorter by this: too large by the trial error", setting.trialPairChordChange());
+    }
+
+    private static void outline(SegmentCut segment, SetUp section) {
+        section.measure("Base", segment.base())
+                .measure("Left leg", segment.legLeft())
+                .measure("Right leg", segment.legRight());
+    }
+
+    private static void counts(SegmentYield segment, SetUp section) {
+        int needed = segment.uprightNeeded() + segment.invertedNeeded();
+        String sets = segment.invertedNeeded() > 0
+                ? segment.uprightNeeded() + " upright and " + segment.invertedNeeded() + " inverted"
+                : Integer.toString(needed);
+        String turned = segment.turnedBlanks() > 0
+                ? " Turn " + segment.turnedBlanks() + " of the blanks end for end before the first cut."
+                : "";
+        section.check("Cut " + sets + " segments; " + segment.uprightLeft() + " upright and " + segment.invertedLeft()
+                + " inverted are left over." + turned);
+    }
+
+    static Section closingTest(Answers answers) {
+        SetUp section = answers.section("Closing test");
+        section.text(
+                "Put the segments of a panel together dry, tips together, before any glue. The last joint shows the"
+                        + " errors of all sawn legs added up. If it stays open, the tip angles are too small: turn the mitres"
+                        + " further from square. If the last segment has no room, they are too large.");
+        String error = SetUp.degrees(answers.jig().trialError());
+        for (JigFace face : answers.jig().faces()) {
+            section.heading(face.face() + ", " + face.sides() + " segments")
+                    .count(
+                            "An error of the mitre shows so many times",
+                            face.closing().timesError())
+                    .angle(
+                            "With " + error + "° at every leg the last joint is off by",
+                            face.closing().gapAngle())
+                    .length(
+                            "Its gap at the farthest corner is then",
+                            face.closing().gap())
+                    .measure("Gap wanted at the last joint", 0)
+                    .check("The last joint is closed along its whole length.");
+        }
+        return section.build();
+    }
+
+    static Section bevels(Answers answers) {
+        SetUp section = answers.section("Bevelling the panels");
+        section.cautions(Step.BEVELLING);
+        section.text("The panel lies inner face down. The blade comes out below the land and takes most from the inner"
+                        + " face; the land bears on a fence above the blade.")
+                .angle("Trial error of an angle", answers.jig().trialError());
+        for (JigFace face : answers.jig().faces()) {
+            BevelCut bevel = face.bevel();
+            section.heading(face.face() + " panels")
+                    .measureAngle("Blade tilt from upright", bevel.tilt().angle());
+            proof("upright", "the table", bevel.tilt(), section);
+            section.measure("Highest tooth over the table", bevel.bladeHeight())
+                    .measure("Width of the seam, along the blade", bevel.seamWidth())
+                    .measure("Fence to where the blade leaves the table", bevel.inset());
+            if (bevel.land() > 0) {
+                section.measure("Land left upright", bevel.land())
+                        .length("Fence to the blade without a land", bevel.shiftOverThickness())
+                        .length("Fence moved towards the blade for the land", bevel.fenceShift());
+            }
+            section.length("Hold-down from the rim that is cut", bevel.holdDownFromRim());
+            if (bevel.upright() != null) {
+                upright(bevel.upright(), section);
+            }
+            section.check("One edge bevelled, measured against these numbers, then all others.");
+        }
+        section.picture(SectionDrawing.draw(answers.design()));
+        return section.build();
+    }
+
+    private static void upright(UprightCut cut, SetUp section) {
+        section.text("The tilt is steeper than saws commonly go. The same cut with the panel upright, clamped with its"
+                        + " outer face to a carrier, the blade leaning away from the carrier:")
+                .measureAngle("Blade tilt with the panel upright", cut.tilt().angle());
+        proof("upright", "the table", cut.tilt(), section);
+        section.measure("Carrier's face to the blade", cut.carrierToBlade())
+                .measure("Highest tooth over the table, panel upright", cut.bladeHeight());
+    }
+
+    private static String up(LegCut cut) {
+        WoodFace face = cut.faceUp();
+        return face.name().toLowerCase(Locale.ROOT) + " face up";
+    }
+}

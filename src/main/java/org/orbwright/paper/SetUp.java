@@ -1,0 +1,140 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.paper.ShopSheet.Advice;
+import org.orbwright.paper.ShopSheet.Check;
+import org.orbwright.paper.ShopSheet.Heading;
+import org.orbwright.paper.ShopSheet.Picture;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.paper.ShopSheet.Step;
+import org.orbwright.paper.ShopSheet.Table;
+import org.orbwright.paper.ShopSheet.Text;
+import org.orbwright.paper.ShopSheet.Value;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.sheet.Caution;
+
+/** A section in the making; lengths in millimetres and angles in radians are written in the design's unit here. */
+final class SetUp {
+    private static final int ANGLE_DECIMALS = 2;
+
+    private final String title;
+    private final LengthUnit unit;
+    private final List<Caution> cautions;
+    private final List<Step> steps = new ArrayList<>();
+
+    /**
+     * A section without steps.
+     *
+     * @param title what it is called
+     * @param unit the design's unit
+     * @param cautions all cautions, of which a section takes those of its steps
+     */
+    SetUp(String title, LengthUnit unit, List<Caution> cautions) {
+        this.title = title;
+        this.unit = unit;
+        this.cautions = cautions;
+    }
+
+    SetUp heading(String text) {
+        return add(new Heading(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1)));
+    }
+
+    SetUp text(String text) {
+        return add(new Text(text));
+    }
+
+    SetUp check(String text) {
+        return add(new Check(text));
+    }
+
+    SetUp picture(Drawing drawing) {
+        return add(new Picture(drawing));
+    }
+
+    /** The cautions of a step of the work. */
+    SetUp cautions(Caution.Step step) {
+        cautions.stream().filter(caution -> caution.step() == step).forEach(caution -> add(new Advice(caution)));
+        return this;
+    }
+
+    /** A length to be known. */
+    SetUp length(String label, double millimetres) {
+        return length(label, millimetres, false);
+    }
+
+    /** A length to be measured on the work, with a blank for it. */
+    SetUp measure(String label, double millimetres) {
+        return length(label, millimetres, true);
+    }
+
+    private SetUp length(String label, double millimetres, boolean measured) {
+        return add(new Value(label, number(millimetres), unit.symbol(), fraction(millimetres), measured));
+    }
+
+    /** An angle to be known. */
+    SetUp angle(String label, double radians) {
+        return add(new Value(label, degrees(radians), "°", "", false));
+    }
+
+    /** An angle to be measured, with a blank for it. */
+    SetUp measureAngle(String label, double radians) {
+        return add(new Value(label, degrees(radians), "°", "", true));
+    }
+
+    SetUp count(String label, long count) {
+        return add(new Value(label, Long.toString(count), "", "", false));
+    }
+
+    /** Another number, already in its unit. */
+    SetUp number(String label, double number, int decimals, String itsUnit) {
+        return add(new Value(label, Rounding.plain(number, decimals), itsUnit, "", false));
+    }
+
+    SetUp table(List<String> headings, List<List<String>> rows) {
+        return rows.isEmpty() ? this : add(new Table(headings, rows));
+    }
+
+    /** A length for a table: the number, in inches with its fraction. */
+    String cell(double millimetres) {
+        String fraction = fraction(millimetres);
+        String number = number(millimetres);
+        return fraction.isEmpty() || fraction.equals(number) ? number : number + " (" + fraction + ")";
+    }
+
+    /** The heading of a column of lengths. */
+    String column(String name) {
+        return name + ", " + unit.symbol();
+    }
+
+    /** A length with its unit, for a sentence. */
+    String say(double millimetres) {
+        return unit.say(millimetres);
+    }
+
+    /** An angle in degrees, without its sign. */
+    static String degrees(double radians) {
+        return Rounding.plain(Math.toDegrees(radians), ANGLE_DECIMALS);
+    }
+
+    Section build() {
+        return new Section(title, steps);
+    }
+
+    private String number(double millimetres) {
+        String said = unit.say(millimetres);
+        return said.substring(0, said.length() - unit.symbol().length() - 1);
+    }
+
+    private String fraction(double millimetres) {
+        return unit == LengthUnit.IN ? Fractions.of(unit.fromMillimetres(millimetres)) : "";
+    }
+
+    private SetUp add(Step step) {
+        steps.add(step);
+        return this;
+    }
+}

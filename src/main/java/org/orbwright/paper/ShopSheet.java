@@ -1,0 +1,118 @@
+package org.orbwright.paper;
+
+import java.util.List;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.sheet.Caution;
+import org.orbwright.sheet.Finding;
+
+/**
+ * A sheet for the bench: the numbers of a build in the order of the work, as they are written.
+ *
+ * @param title what it is called
+ * @param paper the paper that it is printed on
+ * @param findings what the design gets wrong or nearly wrong, gravest first
+ * @param sections the set-ups, in the order of the work
+ * @param bar the bar on every page of a template
+ * @param templates drawings to be printed at true size
+ */
+public record ShopSheet(
+        String title,
+        PaperSize paper,
+        List<Finding> findings,
+        List<Section> sections,
+        Bar bar,
+        List<Drawing> templates) {
+
+    /** Copies the lists. */
+    public ShopSheet {
+        findings = List.copyOf(findings);
+        sections = List.copyOf(sections);
+        templates = List.copyOf(templates);
+    }
+
+    /**
+     * A set-up.
+     *
+     * @param title what it is called
+     * @param steps what is read, done and measured, in order
+     */
+    public record Section(String title, List<Step> steps) {
+
+        /** Copies the list. */
+        public Section {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * A bar of known length.
+     *
+     * @param millimetres its length
+     * @param text the length as it is written beside it
+     */
+    public record Bar(double millimetres, String text) {}
+
+    /** A part of a set-up. */
+    public sealed interface Step permits Heading, Text, Value, Table, Check, Advice, Picture {}
+
+    /**
+     * A heading within the set-up.
+     *
+     * @param text the heading
+     */
+    public record Heading(String text) implements Step {}
+
+    /**
+     * A paragraph.
+     *
+     * @param text the paragraph
+     */
+    public record Text(String text) implements Step {}
+
+    /**
+     * A number.
+     *
+     * @param label what it is
+     * @param number the number
+     * @param unit its unit; empty for a count
+     * @param fraction the number as a fraction; empty where none is written
+     * @param measured whether there is a blank for the measured value
+     */
+    public record Value(String label, String number, String unit, String fraction, boolean measured) implements Step {}
+
+    /**
+     * Rows of numbers.
+     *
+     * @param headings one for each column
+     * @param rows the cells of each row
+     */
+    public record Table(List<String> headings, List<List<String>> rows) implements Step {
+
+        /** Copies the lists. */
+        public Table {
+            headings = List.copyOf(headings);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /**
+     * Something to be done, with a box to tick.
+     *
+     * @param text what is to be done
+     */
+    public record Check(String text) implements Step {}
+
+    /**
+     * A caution at its place.
+     *
+     * @param caution the caution
+     */
+    public record Advice(Caution caution) implements Step {}
+
+    /**
+     * A drawing, reduced to fit.
+     *
+     * @param drawing the drawing
+     */
+    public record Picture(Drawing drawing) implements Step {}
+}

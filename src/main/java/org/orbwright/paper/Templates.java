@@ -1,0 +1,95 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.TemplateDrawing;
+import org.orbwright.paper.ShopSheet.Bar;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.turning.Roughing;
+
+/**
+ * The full-size templates of a design.
+ *
+ * @param printed those that are printed
+ * @param leftOut for each that is not, what it is and why
+ */
+record Templates(List<Drawing> printed, List<String> leftOut) {
+    /** A template on more pages is no longer put together exactly. Chosen, no source. */
+    private static final int MOST_PAGES = 24;
+    /** All templates of a sheet together. Chosen, no source. */
+    private static final int MOST_PAGES_OF_ALL = 100;
+
+    Templates {
+        printed = List.copyOf(printed);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /** The templates of a design that do not take too many pages. */
+    static Templates of(Answers answers, PaperSize paper) {
+        List<Drawing> printed = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        long all = 0;
+        for (Drawing drawing : all(answers)) {
+            long pages = Tiling.of(drawing, paper).pages();
+            if (pages > MOST_PAGES) {
+                leftOut.add("Left out: " + drawing.title() + ". It would take " + pages
+                        + " pages, and a template has at" + " most " + MOST_PAGES + ".");
+            } else if (all + pages > MOST_PAGES_OF_ALL) {
+                leftOut.add("Left out: " + drawing.title() + ". With it the templates would take more than "
+                        + MOST_PAGES_OF_ALL + " pages.");
+            } else {
+                all += pages;
+                printed.add(drawing);
+            }
+        }
+        return new Templates(printed, leftOut);
+    }
+
+    private static List<Drawing> all(Answers answers) {
+        Design design = answers.design();
+        List<Drawing> drawings = new ArrayList<>();
+        List<FaceSegments> faces = answers.sheet().segments().faces();
+        for (FaceSegments face : faces) {
+            for (SegmentCut segment : face.segments()) {
+                drawings.add(TemplateDrawing.segment(design, face, segment));
+            }
+        }
+        for (Panel panel : design.facePanels()) {
+            drawings.add(TemplateDrawing.panel(design, panel));
+        }
+        Roughing roughing = answers.turning().roughing();
+        drawings.add(TemplateDrawing.rings(design, roughing.gauges()));
+        drawings.add(TemplateDrawing.profile(design, 2 * design.sphereRadius(), "finished sphere"));
+        if (roughing.turnedDiameter() > 2 * design.sphereRadius()) {
+            drawings.add(TemplateDrawing.profile(design, roughing.turnedDiameter(), "sphere before sanding"));
+        }
+        for (FaceSegments face : faces) {
+            for (SegmentCut segment : face.segments()) {
+                if (segment.perBlank() > 0) {
+                    drawings.add(TemplateDrawing.blank(design, face, segment));
+                }
+            }
+        }
+        return drawings;
+    }
+
+    /** What is said of the templates before they are used. */
+    Section section(Answers answers, Bar bar) {
+        SetUp section = answers.section("Full-size templates");
+        section.text(
+                "The templates follow in the PDF. Print them at 100 % (\"actual size\"), without fitting to the page."
+                        + " On every page stands a bar of " + bar.text()
+                        + ": measure it before a template is used. Where a"
+                        + " template takes several pages, cut along the dashed line of one page and lay the crosses onto those"
+                        + " of its neighbour. The middle of a line is the edge. Paper stretches with damp: templates show and"
+                        + " check, settings are made by the numbers.");
+        section.check("The bar measures " + bar.text() + " on every page.");
+        leftOut.forEach(section::text);
+        return section.build();
+    }
+}
