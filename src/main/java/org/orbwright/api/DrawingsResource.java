@@ -23,7 +23,6 @@ import org.orbwright.design.Places;
 import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
-import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
@@ -46,27 +45,8 @@ public class DrawingsResource {
     private static final String SET = "The set of segments; UPRIGHT if left out.";
     private static final String WIDTH = "Width of a PNG in dots.";
     private static final String DEFAULT_WIDTH = "1200";
-    private static final int NARROWEST = 100;
-    private static final int WIDEST = 4000;
     private static final List<Variant> VARIANTS =
             Variant.mediaTypes(MediaType.valueOf(SVG), MediaType.valueOf(PNG)).build();
-
-    @POST
-    @Path("/panel")
-    @Operation(
-            operationId = "drawPanel",
-            summary = "The flat panel of a face kind",
-            description = "Segments and bands of one panel at true size, with the line beyond which the wood is turned"
-                    + " away.")
-    public Response panel(
-            DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
-        Design checked = Design.of(design);
-        return answer(PanelDrawing.draw(checked, face(checked, face), set(set)), width, request);
-    }
 
     @POST
     @Path("/sphere")
@@ -209,7 +189,7 @@ public class DrawingsResource {
     }
 
     private static Response answer(Drawing drawing, String width, Request request) {
-        int dots = Query.whole("width", width, NARROWEST, WIDEST, DEFAULT_WIDTH);
+        int dots = Query.width(width, DEFAULT_WIDTH);
         Variant wanted = request.selectVariant(VARIANTS);
         boolean png = wanted != null && wanted.getMediaType().equals(MediaType.valueOf(PNG));
         Object picture = png ? PngRenderer.render(drawing, dots) : SvgWriter.write(drawing);

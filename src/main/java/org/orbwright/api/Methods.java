@@ -30,6 +30,8 @@ final class Methods {
                 JigResource.class,
                 TurningResource.class,
                 DrawingsResource.class,
+                OutlinesResource.class,
+                BodiesResource.class,
                 SolidsResource.class,
                 DesignsResource.class,
                 WoodsResource.class)) {
