@@ -14,9 +14,16 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.body.BodyCalculator;
+import org.orbwright.body.WorkBodies;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Panel;
+import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayPlan;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.TurningCalculator;
+import org.orbwright.turning.TurningRequest;
 
 /** Bodies of a design for CAD and CAM. */
 @Path("/v1/bodies")
@@ -114,5 +121,57 @@ public class BodiesResource {
             @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
         return query.answer(checked, deviation, options -> BodyCalculator.sphere(checked, options));
+    }
+
+    @POST
+    @Path("/disc")
+    @Operation(
+            operationId = "buildDisc",
+            summary = "A blocking disc",
+            description = "The blocking disc at one end of the axis, with the hole through its middle, around the third"
+                    + " axis. Holes of screws are left out.")
+    public Response disc(
+            TurningRequest turning,
+            @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
+            @Parameter(
+                            description = "Its thickness in the design's unit; what its screws ask for if left out.",
+                            example = "20",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = "0.001", maximum = COARSEST))
+                    @QueryParam("thickness")
+                    String thickness,
+            @Parameter(
+                            description = DEVIATION,
+                            example = "0.1",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
+                    @QueryParam("deviation")
+                    String deviation,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
+        double thick = DesignQuery.thickness(seat, thickness, checked);
+        double hole = DesignQuery.centreHole(turning, seat, checked);
+        return query.answer(
+                checked, deviation, options -> WorkBodies.disc(checked, seat, hole, thick, options.deviation()));
+    }
+
+    @POST
+    @Path("/pocket")
+    @Operation(
+            operationId = "buildPocket",
+            summary = "The wood that is cut out for an inlay",
+            description = "The pocket as a body, where the bevelled panel's body has its panel.")
+    public Response pocket(
+            InlayRequest inlay,
+            @Parameter(
+                            description = DEVIATION,
+                            example = "0.1",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
+                    @QueryParam("deviation")
+                    String deviation,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
+        InlayPlan plan = InlayCalculator.plan(inlay, checked);
+        return query.answer(
+                checked, deviation, options -> WorkBodies.pocket(checked, inlay.shape(), plan, options.deviation()));
     }
 }

@@ -1,8 +1,12 @@
 package org.orbwright.body;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -15,6 +19,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
+import org.orbwright.quantity.Rounding;
 import org.orbwright.segment.WholeWall;
 
 /** Makes the bodies of a design. */
@@ -25,8 +30,10 @@ public final class BodyCalculator {
     private static final double USUAL_DEVIATION = 1 / 2000.0;
     /** Flat triangles around one piece of wood; seen: 20 to 30. */
     private static final double FLAT_PER_PIECE = 30;
-    /** Triangles in a patch for each that would be equilateral with the longest edges; seen: below 3. */
-    private static final double ROUND_EXCESS = 3;
+    /** Triangles in a patch for each that would be equilateral with the longest edges; seen: 3.3. */
+    private static final double ROUND_EXCESS = 4;
+    /** Decimals with which the finest deviation can be written. */
+    private static final int FINEST_DECIMALS = 9;
 
     private final Design design;
     private final BodyKind kind;
@@ -113,7 +120,7 @@ public final class BodyCalculator {
         for (int i = 0; i < names.size(); i++) {
             Mesh mesh = surfaces.meshes().get(i).moved(move);
             if (!mesh.triangles().isEmpty()) {
-                String name = options.whole() ? kind.name().toLowerCase(java.util.Locale.ROOT) : names.get(i);
+                String name = options.whole() ? kind.name().toLowerCase(Locale.ROOT) : names.get(i);
                 parts.add(new Part(name, mesh, volumes.get(i)));
             }
         }
@@ -158,14 +165,23 @@ public final class BodyCalculator {
                     "at most " + (int) (MOST_TRIANGLES / FLAT_PER_PIECE) + " pieces")));
         }
         if (kind == BodyKind.SPHERE && sphere / deviation() > room) {
-            double least = sphere / room;
+            String least = roundedUp(design.unit().fromMillimetres(sphere / room));
+            String unit = " " + design.unit().symbol();
+            String asked = Rounding.plain(design.unit().fromMillimetres(deviation()), FINEST_DECIMALS);
             throw new ImpossibleDesignException(List.of(new Violation(
                     "deviation",
                     "TOO_MANY_TRIANGLES",
-                    "A deviation of " + design.say(deviation()) + " takes more than " + MOST_TRIANGLES
-                            + " triangles. A deviation of " + design.sayAtLeast(least) + " would do.",
-                    String.valueOf(design.unit().fromMillimetres(deviation())),
-                    "at least " + design.sayAtLeast(least))));
+                    "A deviation of " + asked + unit + " takes more than " + MOST_TRIANGLES
+                            + " triangles. A deviation of " + least + unit + " would do.",
+                    asked,
+                    "at least " + least + unit)));
         }
+    }
+
+    /** Two digits are enough to say how fine a mesh may be. */
+    private static String roundedUp(double length) {
+        return new BigDecimal(length)
+                .round(new MathContext(2, RoundingMode.CEILING))
+                .toPlainString();
     }
 }

@@ -15,10 +15,10 @@ public record BodyNumbers(
         @Describe(
                 value = "The farthest that a mesh lies below what is round; 0 for a body without anything round.",
                 quantity = Quantity.LENGTH,
-                example = "0.00341")
+                example = "0.0631")
         double deviation,
 
-        @Describe(value = "Triangles of all parts.", example = "16984", max = 10_000_000)
+        @Describe(value = "Triangles of all parts.", example = "17020", max = 10_000_000)
         int triangles,
 
         @Describe("Its parts: one for each wood, or just one.")
@@ -61,26 +61,26 @@ public record BodyNumbers(
     /** One part of a body. */
     @Describe("One part of a body.")
     public record PartNumbers(
-            @Describe(value = "Its wood, or what it is.", example = "\"sugar maple\"")
+            @Describe(value = "Its wood, or what it is.", example = "\"black walnut\"")
             String name,
 
-            @Describe(value = "Volume inside its mesh.", quantity = Quantity.VOLUME, example = "46.86403")
+            @Describe(value = "Volume inside its mesh.", quantity = Quantity.VOLUME, example = "592811.4")
             double meshVolume,
 
             @Describe(
                     value = "Volume in closed form; left out where there is none: where the sphere breaks through.",
                     quantity = Quantity.VOLUME,
-                    example = "46.96925",
+                    example = "594284.6",
                     optional = true)
             Double volume,
 
-            @Describe(value = "Area of its mesh.", quantity = Quantity.AREA, example = "318.105361")
+            @Describe(value = "Area of its mesh.", quantity = Quantity.AREA, example = "149874.83")
             double area,
 
-            @Describe(value = "Triangles of its mesh.", example = "7464", max = 10_000_000)
+            @Describe(value = "Triangles of its mesh.", example = "9700", max = 10_000_000)
             int triangles,
 
-            @Describe(value = "Corners of its mesh.", example = "3732", max = 10_000_000)
+            @Describe(value = "Corners of its mesh.", example = "4854", max = 10_000_000)
             int vertices,
 
             @Describe(
@@ -95,13 +95,13 @@ public record BodyNumbers(
     /** A point. */
     @Describe("A point of a body.")
     public record BodyPoint(
-            @Describe(value = "First coordinate.", quantity = Quantity.LENGTH, example = "-3.42", min = -1e18)
+            @Describe(value = "First coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
             double x,
 
-            @Describe(value = "Second coordinate.", quantity = Quantity.LENGTH, example = "-3.42", min = -1e18)
+            @Describe(value = "Second coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
             double y,
 
-            @Describe(value = "Third coordinate.", quantity = Quantity.LENGTH, example = "-3.42", min = -1e18)
+            @Describe(value = "Third coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
             double z) {
         static BodyPoint of(Vector3D point) {
             return new BodyPoint(point.getX(), point.getY(), point.getZ());

@@ -43,7 +43,7 @@ public final class DxfWriter {
     }
 
     private String file(Outline outline) {
-        Extent extent = Extent.of(outline);
+        OutlineExtent extent = OutlineExtent.of(outline);
         double letters = LETTERS * Math.max(extent.width(), extent.height());
         Note note = new Note(
                 Layer.of(LayerKind.NOTE),
@@ -65,7 +65,7 @@ public final class DxfWriter {
         return text.toString();
     }
 
-    private void header(Extent extent) {
+    private void header(OutlineExtent extent) {
         section("HEADER");
         put(9, "$ACADVER");
         put(1, "AC1009");
@@ -206,39 +206,5 @@ public final class DxfWriter {
 
     private static String ascii(String words) {
         return words.replaceAll("[^ -~]", "?");
-    }
-
-    /** The room that outlines take. */
-    private record Extent(double left, double right, double low, double high) {
-        static Extent of(Outline outline) {
-            double[] ends = {
-                Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
-            };
-            for (Shape shape : outline.shapes()) {
-                if (shape instanceof Chain chain) {
-                    chain.points().forEach(at -> grow(ends, at, 0));
-                } else if (shape instanceof Round round) {
-                    grow(ends, round.centre(), round.radius());
-                } else if (shape instanceof Bow bow) {
-                    grow(ends, bow.centre(), bow.radius());
-                }
-            }
-            return new Extent(ends[0], ends[1], ends[2], ends[3]);
-        }
-
-        private static void grow(double[] ends, At at, double around) {
-            ends[0] = Math.min(ends[0], at.x() - around);
-            ends[1] = Math.max(ends[1], at.x() + around);
-            ends[2] = Math.min(ends[2], at.y() - around);
-            ends[3] = Math.max(ends[3], at.y() + around);
-        }
-
-        double width() {
-            return right - left;
-        }
-
-        double height() {
-            return high - low;
-        }
     }
 }

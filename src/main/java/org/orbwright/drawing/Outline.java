@@ -53,7 +53,12 @@ public record Outline(String title, List<Shape> shapes) {
      * @param from where it starts, in radians counter-clockwise from the first axis
      * @param to where it ends, counter-clockwise from its start
      */
-    public record Bow(Layer layer, At centre, double radius, double from, double to) implements Shape {}
+    public record Bow(Layer layer, At centre, double radius, double from, double to) implements Shape {
+        /** The point in a direction from the centre. */
+        At end(double direction) {
+            return new At(centre.x() + radius * Math.cos(direction), centre.y() + radius * Math.sin(direction));
+        }
+    }
 
     /**
      * A line of text.

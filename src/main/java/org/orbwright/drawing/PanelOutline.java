@@ -12,6 +12,7 @@ import org.orbwright.drawing.Outline.Layer;
 import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
+import org.orbwright.drawing.OutlineSheet.Measure;
 import org.orbwright.drawing.PanelPlan.Place;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
@@ -52,7 +53,7 @@ public final class PanelOutline {
      * @param piece the segment
      * @param set the set that it is from
      */
-    public static Outline ofSegment(Design design, Panel panel, Piece piece, BandSet set) {
+    public static OutlineSheet ofSegment(Design design, Panel panel, Piece piece, BandSet set) {
         return new PanelOutline(design, panel, set).segment(piece);
     }
 
@@ -72,7 +73,7 @@ public final class PanelOutline {
         return new Outline("Panel " + panel.face() + " of the " + design.solid().name(), shapes);
     }
 
-    private Outline segment(Piece piece) {
+    private OutlineSheet segment(Piece piece) {
         Place place = new Place(panel, piece, 0);
         Point left = place.leftCorner();
         Point right = place.at(new Point(piece.base(), piece.right()));
@@ -82,10 +83,25 @@ public final class PanelOutline {
         }
         bands(place);
         add(LayerKind.SPHERE_RIM, reach(place), false);
-        return new Outline(
+        Outline outline = new Outline(
                 "Segment " + piece.segment() + " of the " + panel.face() + " panel of the "
                         + design.solid().name(),
                 shapes);
+        List<Measure> measures = List.of(
+                new Measure(up(left), up(right), 1.5, design.say(piece.baseLength())),
+                new Measure(up(right), new At(right.x(), 0), 1.5, design.say(piece.base())));
+        return new OutlineSheet(outline, measures, caption(piece));
+    }
+
+    private String caption(Piece piece) {
+        String bevel = inner() > 0
+                ? " Line across: where the bevel leaves the inner face, " + design.say((1 - inner()) * piece.base())
+                        + " from the base."
+                : "";
+        return "Base " + design.say(piece.baseLength()) + ", base distance " + design.say(piece.base()) + ", legs "
+                + design.say(Math.hypot(piece.base(), piece.left())) + " and "
+                + design.say(Math.hypot(piece.base(), piece.right()))
+                + ", seen from outside. Dashed: beyond this line the wood is turned away." + bevel;
     }
 
     /** How much smaller the inner face is than the outer one. */

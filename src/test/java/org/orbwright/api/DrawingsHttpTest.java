@@ -109,6 +109,9 @@ class DrawingsHttpTest {
                 .post("/v1/drawings/panel")
                 .then()
                 .statusCode(406)
-                .body("detail", equalTo("/v1/drawings/panel answers with image/svg+xml or image/png, not image/gif."));
+                .body(
+                        "detail",
+                        equalTo(
+                                "/v1/drawings/panel answers with image/svg+xml or image/png or image/vnd.dxf, not image/gif."));
     }
 }

@@ -46,13 +46,21 @@ class FuzzTest {
                             "bands",
                             "sheet",
                             "drawings/panel",
+                            "drawings/panel?format=dxf",
+                            "drawings/segment",
+                            "drawings/segment?format=dxf",
+                            "bodies/segment",
+                            "bodies/panel?format=3mf",
+                            "bodies/solid?format=json",
+                            "bodies/shell?format=json",
+                            "bodies/sphere?format=json",
                             "drawings/sphere",
                             "drawings/survival",
                             "drawings/section",
                             "drawings/net")),
             Map.entry("AssemblyRequest", List.of("assembly")),
             Map.entry("WidthRequest", List.of("bands/solve")),
-            Map.entry("InlayRequest", List.of("inlays")),
+            Map.entry("InlayRequest", List.of("inlays", "drawings/pocket?format=dxf", "bodies/pocket?format=json")),
             Map.entry("JigRequest", List.of("jig")),
             Map.entry("MovementRequest", List.of("movement")),
             Map.entry("StockRequest", List.of("stock", "stock/cuts", "stock/purchases", "drawings/board")),
@@ -60,7 +68,13 @@ class FuzzTest {
             Map.entry("DiagnosisRequest", List.of("diagnosis")),
             Map.entry("SweepRequest", List.of("bands/explore")),
             Map.entry("BalanceRequest", List.of("balance")),
-            Map.entry("TurningRequest", List.of("turning")),
+            Map.entry(
+                    "TurningRequest",
+                    List.of(
+                            "turning",
+                            "drawings/disc",
+                            "drawings/templates?format=dxf",
+                            "bodies/disc?format=json&thickness=20")),
             Map.entry("PathRequest", List.of("turning/path", "turning/program"))));
 
     @TestHTTPResource("/v1/")
@@ -98,7 +112,7 @@ class FuzzTest {
     }
 
     private void check(String operation, String body) throws IOException, InterruptedException {
-        String path = "/v1/" + operation;
+        String path = "/v1/" + operation.replaceFirst("\\?.*", "");
         boolean fits = !contract.validateRequest(SimpleRequest.Builder.post(path)
                         .withContentType("application/json")
                         .withBody(body)
