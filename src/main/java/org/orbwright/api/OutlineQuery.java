@@ -15,17 +15,14 @@ import org.orbwright.drawing.DxfWriter;
 import org.orbwright.drawing.Outline;
 import org.orbwright.drawing.OutlineDrawing;
 import org.orbwright.drawing.OutlineSheet;
-import org.orbwright.drawing.PngRenderer;
-import org.orbwright.drawing.SvgWriter;
 import org.orbwright.quantity.LengthUnit;
 
 /** What a request for an outline says of the form of its answer. */
 public class OutlineQuery {
     private static final List<Form> FORMS = List.of(Form.SVG, Form.PNG, Form.DXF);
-    private static final String DEFAULT_WIDTH = "1200";
 
     @QueryParam("width")
-    @Parameter(description = "Width of a PNG in dots.", example = DEFAULT_WIDTH)
+    @Parameter(description = "Width of a PNG in dots.", example = PictureQuery.DEFAULT_WIDTH)
     String width;
 
     @QueryParam(Form.PARAMETER)
@@ -52,16 +49,8 @@ public class OutlineQuery {
     /** The same where a picture shows more than the outlines. */
     Response answer(LengthUnit unit, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Form form = Form.wanted(format, request, FORMS);
-        int dots = Query.width(width, DEFAULT_WIDTH);
-        return switch (form) {
-            case PNG ->
-                Response.ok(PngRenderer.render(drawing.get(), dots), form.type())
-                        .build();
-            case DXF ->
-                Response.ok(DxfWriter.write(outline.get(), unit), form.type()).build();
-            default ->
-                Response.ok(SvgWriter.write(drawing.get()), form.type() + ";charset=UTF-8")
-                        .build();
-        };
+        return form == Form.DXF
+                ? Response.ok(DxfWriter.write(outline.get(), unit), form.type()).build()
+                : PictureQuery.written(form, drawing.get(), width);
     }
 }

@@ -30,8 +30,8 @@ public final class BodyCalculator {
     private static final double USUAL_DEVIATION = 1 / 2000.0;
     /** Flat triangles around one piece of wood; seen: 20 to 30. */
     private static final double FLAT_PER_PIECE = 30;
-    /** Triangles in a patch for each that would be equilateral with the longest edges; seen: 3.3. */
-    private static final double ROUND_EXCESS = 4;
+    /** Triangles in a patch for each that would be equilateral with the longest edges; seen: 4.7. */
+    private static final double ROUND_EXCESS = 6;
     /** Decimals with which the finest deviation can be written. */
     private static final int FINEST_DECIMALS = 9;
 
@@ -159,7 +159,7 @@ public final class BodyCalculator {
             throw new ImpossibleDesignException(List.of(new Violation(
                     "/laminations",
                     "TOO_MANY_PIECES",
-                    "This body has " + pieces + " pieces of wood, which take more than " + MOST_TRIANGLES
+                    "This body has " + pieces + " pieces of wood, which may take more than " + MOST_TRIANGLES
                             + " triangles. A panel or a segment, or all wood as one part, takes fewer.",
                     String.valueOf(pieces),
                     "at most " + (int) (MOST_TRIANGLES / FLAT_PER_PIECE) + " pieces")));
@@ -171,7 +171,7 @@ public final class BodyCalculator {
             throw new ImpossibleDesignException(List.of(new Violation(
                     "deviation",
                     "TOO_MANY_TRIANGLES",
-                    "A deviation of " + asked + unit + " takes more than " + MOST_TRIANGLES
+                    "A deviation of " + asked + unit + " may take more than " + MOST_TRIANGLES
                             + " triangles. A deviation of " + least + unit + " would do.",
                     asked,
                     "at least " + least + unit)));
