@@ -66,7 +66,7 @@ final class Query {
     }
 
     private static String plain(double bound) {
-        return new BigDecimal(bound).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(bound).stripTrailingZeros().toPlainString();
     }
 
     /** Refuses a query parameter and says what is allowed. */

@@ -123,6 +123,7 @@ class BodiesHttpTest {
     @Test
     void aDeviationThatTakesTooManyTrianglesIsRefusedWithOneThatWouldDo() {
         String allowed = design().queryParam("deviation", "0.00001")
+                .queryParam("format", "json")
                 .post("/v1/bodies/sphere")
                 .then()
                 .statusCode(422)
