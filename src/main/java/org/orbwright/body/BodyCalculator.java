@@ -24,8 +24,8 @@ import org.orbwright.segment.WholeWall;
 
 /** Makes the bodies of a design. */
 public final class BodyCalculator {
-    /** The most triangles that a body may have; as STL they take 20 megabytes. */
-    public static final int MOST_TRIANGLES = 400_000;
+    /** The most triangles that a body may have; as STL they take 10 megabytes. */
+    public static final int MOST_TRIANGLES = 200_000;
     /** The usual deviation, as a share of the sphere's diameter. */
     private static final double USUAL_DEVIATION = 1 / 2000.0;
     /** Flat triangles around one piece of wood; seen: 20 to 30. */

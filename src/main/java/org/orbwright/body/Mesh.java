@@ -1,8 +1,7 @@
 package org.orbwright.body;
 
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -57,19 +56,19 @@ public record Mesh(List<Vector3D> vertices, List<Triangle> triangles) {
 
     /** Whether every edge has exactly one triangle on each side. */
     public boolean closed() {
-        Set<Long> edges = new HashSet<>();
-        for (Triangle t : triangles) {
+        long[] edges = new long[3 * triangles.size()];
+        for (int t = 0; t < triangles.size(); t++) {
             for (int i = 0; i < 3; i++) {
-                if (!edges.add(edge(t.corner(i), t.corner(i + 1)))) {
-                    return false;
-                }
+                edges[3 * t + i] =
+                        edge(triangles.get(t).corner(i), triangles.get(t).corner(i + 1));
             }
         }
-        for (Triangle t : triangles) {
-            for (int i = 0; i < 3; i++) {
-                if (!edges.contains(edge(t.corner(i + 1), t.corner(i)))) {
-                    return false;
-                }
+        Arrays.sort(edges);
+        for (int i = 0; i < edges.length; i++) {
+            boolean twice = i > 0 && edges[i] == edges[i - 1];
+            long opposite = edge((int) edges[i], (int) (edges[i] >> 32));
+            if (twice || Arrays.binarySearch(edges, opposite) < 0) {
+                return false;
             }
         }
         return true;

@@ -1,9 +1,11 @@
 package org.orbwright.body;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -170,6 +172,17 @@ class BodiesTest {
         Body sphere = BodyCalculator.sphere(design, new BodyOptions(BandSet.UPRIGHT, false, would));
         assertTrue(sphere.triangles() <= BodyCalculator.MOST_TRIANGLES, () -> sphere.triangles() + " triangles");
         assertSound(sphere);
+    }
+
+    @Test
+    void aMeshWithAHoleOrATriangleTooManyIsNotClosed() {
+        Mesh full = BodyCalculator.solid(banded("cube")).parts().get(0).mesh();
+        List<Triangle> triangles = full.triangles();
+        assertTrue(full.closed());
+        assertFalse(new Mesh(full.vertices(), triangles.subList(1, triangles.size())).closed());
+        List<Triangle> twice = new ArrayList<>(triangles);
+        twice.add(triangles.get(0));
+        assertFalse(new Mesh(full.vertices(), twice).closed());
     }
 
     @Test
