@@ -55,7 +55,7 @@ start_service
 curl -sf -o "$work/fetch_bodies.FCMacro" "$url/clients/fetch_bodies.FCMacro" || fail "the service does not serve the macro"
 
 designs=src/main/resources/designs
-for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=0.5'; do
+for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=2' 'shell?parts=ONE'; do
   for design in dodecahedron-with-land truncated-octahedron-alternating; do
     numbers="$url/v1/bodies/$body"
     case $body in *\?*) numbers="$numbers&format=json" ;; *) numbers="$numbers?format=json" ;; esac
