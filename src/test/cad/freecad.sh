@@ -27,7 +27,7 @@ trap stop_service EXIT
 start_service() {
   java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
   service=$!
-  for _ in $(seq 100); do
+  for _ in $(seq 300); do
     url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
     [ -n "$url" ] && return
     kill -0 "$service" 2>/dev/null || break
