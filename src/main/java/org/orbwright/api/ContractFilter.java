@@ -25,6 +25,7 @@ import org.orbwright.sheet.AnglesAnswer;
 import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.BalanceAnswer;
 import org.orbwright.sheet.BandsAnswer;
+import org.orbwright.sheet.BodyAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
@@ -69,6 +70,7 @@ public class ContractFilter implements OASFilter {
             JigAnswer.class,
             PathRequest.class,
             PathAnswer.class,
+            BodyAnswer.class,
             TurningRequest.class,
             TurningAnswer.class,
             BalanceRequest.class,
@@ -107,6 +109,7 @@ public class ContractFilter implements OASFilter {
     private static void complete(String path, Operation operation) {
         APIResponse answer = operation.getResponses().getAPIResponse("200");
         answer.setDescription(operation.getSummary() + ".");
+        FileContents.describe(answer.getContent());
         MediaType json = json(answer.getContent());
         if (json != null) {
             Examples.addAnswers(operation.getOperationId(), json);

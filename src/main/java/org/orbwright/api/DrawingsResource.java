@@ -1,15 +1,13 @@
 package org.orbwright.api;
 
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
-import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
-import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.Variant;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -23,12 +21,9 @@ import org.orbwright.design.Places;
 import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
-import org.orbwright.drawing.PanelDrawing;
-import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
-import org.orbwright.drawing.SvgWriter;
 import org.orbwright.stock.StockCalculator;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.stock.StockRequest;
@@ -39,34 +34,11 @@ import org.orbwright.stock.StockRequest;
 @Produces({DrawingsResource.SVG, DrawingsResource.PNG})
 @Tag(name = "Drawings", description = "Pictures of a design, as SVG in millimetres or as PNG by the header Accept.")
 public class DrawingsResource {
-    static final String SVG = "image/svg+xml";
-    static final String PNG = "image/png";
+    static final String SVG = Form.SVG_TYPE;
+    static final String PNG = Form.PNG_TYPE;
 
     private static final String FACE = "Name of the face kind; the first of the solid if left out.";
     private static final String SET = "The set of segments; UPRIGHT if left out.";
-    private static final String WIDTH = "Width of a PNG in dots.";
-    private static final String DEFAULT_WIDTH = "1200";
-    private static final int NARROWEST = 100;
-    private static final int WIDEST = 4000;
-    private static final List<Variant> VARIANTS =
-            Variant.mediaTypes(MediaType.valueOf(SVG), MediaType.valueOf(PNG)).build();
-
-    @POST
-    @Path("/panel")
-    @Operation(
-            operationId = "drawPanel",
-            summary = "The flat panel of a face kind",
-            description = "Segments and bands of one panel at true size, with the line beyond which the wood is turned"
-                    + " away.")
-    public Response panel(
-            DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
-        Design checked = Design.of(design);
-        return answer(PanelDrawing.draw(checked, face(checked, face), set(set)), width, request);
-    }
 
     @POST
     @Path("/sphere")
@@ -94,11 +66,10 @@ public class DrawingsResource {
                             schema = @Schema(type = SchemaType.NUMBER, minimum = "-90", maximum = "90"))
                     @QueryParam("elevation")
                     String elevation,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
+            @BeanParam PictureQuery query) {
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
-        return answer(SphereDrawing.draw(Design.of(design), set(set), around, above), width, request);
+        return query.answer(SphereDrawing.draw(Design.of(design), set(set), around, above));
     }
 
     @POST
@@ -121,8 +92,7 @@ public class DrawingsResource {
             @Parameter(description = "Stations from the edge middle to a corner.", example = "31")
                     @QueryParam(Stations.NAME)
                     String stations,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
+            @BeanParam PictureQuery query) {
         Design checked = Design.of(design);
         int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
         String kind = face(checked, face);
@@ -132,7 +102,7 @@ public class DrawingsResource {
                 .toList();
         Places half = Places.valueOf(Query.name("places", places, halves));
         Drawing drawing = SurvivalDrawing.draw(checked, kind, half, set(set), count);
-        return answer(drawing, width, request);
+        return query.answer(drawing);
     }
 
     @POST
@@ -148,12 +118,11 @@ public class DrawingsResource {
             @Parameter(description = "Name of a face kind; all of the solid if left out.", example = "pentagon")
                     @QueryParam("face")
                     String face,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
+            @BeanParam PictureQuery query) {
         Design checked = Design.of(design);
         boolean one = face != null && !face.isEmpty();
         Drawing drawing = one ? SectionDrawing.draw(checked, face(checked, face)) : SectionDrawing.draw(checked);
-        return answer(drawing, width, request);
+        return query.answer(drawing);
     }
 
     @POST
@@ -172,12 +141,11 @@ public class DrawingsResource {
                             schema = @Schema(type = SchemaType.INTEGER, minimum = "1"))
                     @QueryParam("board")
                     String board,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
+            @BeanParam PictureQuery query) {
         Design design = Design.of(stock.design());
         StockPlan plan = StockCalculator.plan(stock, design);
         int number = Query.whole("board", board, 1, BoardDrawing.count(plan), "1");
-        return answer(BoardDrawing.draw(design, plan, number), width, request);
+        return query.answer(BoardDrawing.draw(design, plan, number));
     }
 
     @POST
@@ -192,9 +160,8 @@ public class DrawingsResource {
     public Response net(
             DesignRequest design,
             @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
-            @Parameter(description = WIDTH, example = DEFAULT_WIDTH) @QueryParam("width") String width,
-            @Context Request request) {
-        return answer(NetDrawing.draw(Design.of(design), set(set)), width, request);
+            @BeanParam PictureQuery query) {
+        return query.answer(NetDrawing.draw(Design.of(design), set(set)));
     }
 
     private static String face(Design design, String face) {
@@ -206,13 +173,5 @@ public class DrawingsResource {
 
     private static BandSet set(String set) {
         return Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
-    }
-
-    private static Response answer(Drawing drawing, String width, Request request) {
-        int dots = Query.whole("width", width, NARROWEST, WIDEST, DEFAULT_WIDTH);
-        Variant wanted = request.selectVariant(VARIANTS);
-        boolean png = wanted != null && wanted.getMediaType().equals(MediaType.valueOf(PNG));
-        Object picture = png ? PngRenderer.render(drawing, dots) : SvgWriter.write(drawing);
-        return Response.ok(picture, png ? PNG : SVG + ";charset=UTF-8").build();
     }
 }

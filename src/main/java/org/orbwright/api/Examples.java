@@ -18,20 +18,23 @@ final class Examples {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String PATH = "planToolPath";
     private static final String STOCK = "planStock";
+    private static final String TURNING = "planTurning";
+    private static final String INLAYS = "planInlays";
     /** Operations that take the requests of another one: these are declared once, like the designs. */
-    private static final Map<String, String> SHARED = Map.of(
-            STOCK,
-            STOCK,
-            "listCuts",
-            STOCK,
-            "listPurchases",
-            STOCK,
-            "drawBoard",
-            STOCK,
-            PATH,
-            PATH,
-            "writeProgram",
-            PATH);
+    private static final Map<String, String> SHARED = Map.ofEntries(
+            Map.entry(STOCK, STOCK),
+            Map.entry("listCuts", STOCK),
+            Map.entry("listPurchases", STOCK),
+            Map.entry("drawBoard", STOCK),
+            Map.entry(TURNING, TURNING),
+            Map.entry("drawDisc", TURNING),
+            Map.entry("drawTemplates", TURNING),
+            Map.entry("buildDisc", TURNING),
+            Map.entry(INLAYS, INLAYS),
+            Map.entry("drawPocket", INLAYS),
+            Map.entry("buildPocket", INLAYS),
+            Map.entry(PATH, PATH),
+            Map.entry("writeProgram", PATH));
 
     private Examples() {}
 

@@ -33,6 +33,8 @@ final class Methods {
                 TurningResource.class,
                 PaperResource.class,
                 DrawingsResource.class,
+                OutlinesResource.class,
+                BodiesResource.class,
                 SolidsResource.class,
                 DesignsResource.class,
                 WoodsResource.class,

@@ -7,6 +7,8 @@ import org.orbwright.design.Violation;
 /** Reads query parameters; they are taken as text so that a wrong one can be named. */
 final class Query {
     private static final int LONGEST_NUMBER = 24;
+    private static final int NARROWEST = 100;
+    private static final int WIDEST = 4000;
 
     private Query() {}
 
@@ -20,6 +22,11 @@ final class Query {
             }
         }
         throw refuse(name, "OUT_OF_RANGE", given, "a whole number, " + least + " to " + most);
+    }
+
+    /** Width of a picture in dots. */
+    static int width(String text, String otherwise) {
+        return whole("width", text, NARROWEST, WIDEST, otherwise);
     }
 
     /** A number between two bounds, or the default where there is none. */
@@ -59,10 +66,11 @@ final class Query {
     }
 
     private static String plain(double bound) {
-        return new BigDecimal(bound).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(bound).stripTrailingZeros().toPlainString();
     }
 
-    private static RequestException refuse(String name, String code, String given, String allowed) {
+    /** Refuses a query parameter and says what is allowed. */
+    static RequestException refuse(String name, String code, String given, String allowed) {
         String rejected = Sentences.cut(given);
         return RequestException.invalid(List.of(new Violation(
                 name,

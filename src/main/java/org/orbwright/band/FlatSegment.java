@@ -1,5 +1,7 @@
 package org.orbwright.band;
 
+import org.orbwright.design.Piece;
+
 /**
  * A segment's face on the flat panel: the triangle of the tip, the left and the right corner.
  *
@@ -7,14 +9,20 @@ package org.orbwright.band;
  * @param left base length to the left of the foot
  * @param right base length to the right of the foot
  */
-record FlatSegment(double base, double left, double right) {
+public record FlatSegment(double base, double left, double right) {
 
-    double area() {
+    /** The face of a piece. */
+    public static FlatSegment of(Piece piece) {
+        return new FlatSegment(piece.base(), piece.left(), piece.right());
+    }
+
+    /** Area of the triangle. */
+    public double area() {
         return base * (left + right) / 2;
     }
 
     /** Area below a band line: what the line cuts off a corner is similar in shape to a part of the triangle. */
-    double areaBelow(BandLine line) {
+    public double areaBelow(BandLine line) {
         double atLeft = base * line.cos() - left * line.sin();
         double atRight = base * line.cos() + right * line.sin();
         double low = Math.min(0, Math.min(atLeft, atRight));

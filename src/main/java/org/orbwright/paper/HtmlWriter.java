@@ -6,6 +6,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.orbwright.drawing.SvgWriter;
+import org.orbwright.drawing.XmlText;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
 import org.orbwright.paper.ShopSheet.Heading;
@@ -26,7 +27,6 @@ public final class HtmlWriter {
     static final String NO_FINDINGS = "No findings: nothing in this design is wrong or nearly wrong by these numbers.";
 
     private static final String XHTML = "http://www.w3.org/1999/xhtml";
-    private static final int REPLACEMENT = 0xfffd;
     private static final String STYLE = """
 
             body { font: 16px/1.45 sans-serif; margin: 0 auto; max-width: 54em; padding: 0 1em 2em; color: #111; }
@@ -207,16 +207,6 @@ public final class HtmlWriter {
 
     /** The text, with a mark in place of what no XML document may hold and of control characters. */
     private void characters(String text) throws XMLStreamException {
-        xml.writeCharacters(text.codePoints()
-                .map(c -> c == '\n' || c == '\t' || !isForbidden(c) ? c : REPLACEMENT)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString());
-    }
-
-    private static boolean isForbidden(int c) {
-        return Character.isISOControl(c)
-                || (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)
-                || c == 0xfffe
-                || c == 0xffff;
+        xml.writeCharacters(XmlText.legal(text.replaceAll("[\u007f-\u009f]", "\ufffd")));
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.orbwright.band.WidthSolution;
 import org.orbwright.sheet.AssemblyAnswer;
 import org.orbwright.sheet.BalanceAnswer;
+import org.orbwright.sheet.BodyAnswer;
 import org.orbwright.sheet.CutsAnswer;
 import org.orbwright.sheet.DiagnosisAnswer;
 import org.orbwright.sheet.InlayAnswer;
@@ -49,6 +50,7 @@ class DescribedExamplesTest {
                 post("/v1/turning/path", request("planToolPath/lantern-on-a-rotary-table")),
                 PathAnswer.class,
                 examples);
+        collect(post("/v1/bodies/sphere?format=json", design(DESIGN)), BodyAnswer.class, examples);
         collect(post("/v1/balance", request("balanceWork/lantern-with-odd-panels")), BalanceAnswer.class, examples);
         collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
         collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);

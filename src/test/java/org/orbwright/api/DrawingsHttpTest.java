@@ -56,6 +56,17 @@ class DrawingsHttpTest {
         assertEquals(321, image.getWidth());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
+    void aToolThatCannotSetTheHeaderAsksByQuery(String drawing) {
+        design().queryParam("format", "png")
+                .queryParam("width", 100)
+                .post("/v1/drawings/" + drawing)
+                .then()
+                .statusCode(200)
+                .contentType("image/png");
+    }
+
     @Test
     void theSphereTurnsWithTheViewer() {
         String front = design().post("/v1/drawings/sphere").asString();
@@ -88,6 +99,7 @@ class DrawingsHttpTest {
         "survival, places, SOME, one of ALL",
         "net, set, BOTH, 'one of UPRIGHT, INVERTED'",
         "net, width, wide, 'a whole number, 100 to 4000'",
+        "net, format, dxf, 'one of svg, png'",
         "section, width, 99999, 'a whole number, 100 to 4000'"
     })
     void aWrongParameterIsNamedWithWhatIsAllowed(String drawing, String name, String value, String allowed) {
@@ -109,6 +121,9 @@ class DrawingsHttpTest {
                 .post("/v1/drawings/panel")
                 .then()
                 .statusCode(406)
-                .body("detail", equalTo("/v1/drawings/panel answers with image/svg+xml or image/png, not image/gif."));
+                .body(
+                        "detail",
+                        equalTo(
+                                "/v1/drawings/panel answers with image/svg+xml or image/png or image/vnd.dxf, not image/gif."));
     }
 }

@@ -105,6 +105,7 @@ class ExamplesTest {
         JsonNode example = operation.at("/requestBody/content/application~1json/examples/" + name);
         return Contract.request()
                 .contentType(ContentType.JSON)
+                .accept(ContentType.JSON)
                 .body(resolved(example).path("value").toString())
                 .post(path)
                 .then()

@@ -46,6 +46,14 @@ class FuzzTest {
                             "bands",
                             "sheet",
                             "drawings/panel",
+                            "drawings/panel?format=dxf",
+                            "drawings/segment",
+                            "drawings/segment?format=dxf",
+                            "bodies/segment",
+                            "bodies/panel?format=3mf",
+                            "bodies/solid?format=json",
+                            "bodies/shell?format=json",
+                            "bodies/sphere?format=json",
                             "drawings/sphere",
                             "drawings/survival",
                             "drawings/section",
@@ -54,7 +62,7 @@ class FuzzTest {
                             "table/sheet")),
             Map.entry("AssemblyRequest", List.of("assembly")),
             Map.entry("WidthRequest", List.of("bands/solve")),
-            Map.entry("InlayRequest", List.of("inlays")),
+            Map.entry("InlayRequest", List.of("inlays", "drawings/pocket?format=dxf", "bodies/pocket?format=json")),
             Map.entry("JigRequest", List.of("jig")),
             Map.entry("MovementRequest", List.of("movement")),
             Map.entry("StockRequest", List.of("stock", "stock/cuts", "stock/purchases", "drawings/board")),
@@ -62,7 +70,13 @@ class FuzzTest {
             Map.entry("DiagnosisRequest", List.of("diagnosis")),
             Map.entry("SweepRequest", List.of("bands/explore")),
             Map.entry("BalanceRequest", List.of("balance")),
-            Map.entry("TurningRequest", List.of("turning")),
+            Map.entry(
+                    "TurningRequest",
+                    List.of(
+                            "turning",
+                            "drawings/disc",
+                            "drawings/templates?format=dxf",
+                            "bodies/disc?format=json&thickness=20")),
             Map.entry("PathRequest", List.of("turning/path", "turning/program")),
             Map.entry("ShopSheetRequest", List.of("shop-sheet"))));
 
@@ -101,7 +115,7 @@ class FuzzTest {
     }
 
     private void check(String operation, String body) throws IOException, InterruptedException {
-        String path = "/v1/" + operation;
+        String path = "/v1/" + operation.replaceFirst("\\?.*", "");
         boolean fits = !contract.validateRequest(SimpleRequest.Builder.post(path)
                         .withContentType("application/json")
                         .withBody(body)

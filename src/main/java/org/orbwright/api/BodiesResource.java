@@ -1,0 +1,177 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.body.BodyCalculator;
+import org.orbwright.body.WorkBodies;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Panel;
+import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayPlan;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.TurningCalculator;
+import org.orbwright.turning.TurningRequest;
+
+/** Bodies of a design for CAD and CAM. */
+@Path("/v1/bodies")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces({Form.STL_TYPE, Form.OBJ_TYPE, Form.THREE_MF_TYPE, MediaType.APPLICATION_JSON})
+@Tag(
+        name = "Bodies",
+        description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"
+                + " unit: coordinates are in the design's unit, which the head of the file says. STL holds one part:"
+                + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood.")
+public class BodiesResource {
+    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
+    private static final String DEVIATION = "The farthest that the mesh may lie below what is round, in the design's"
+            + " unit; a two-thousandth of the sphere's diameter if left out.";
+    private static final String FINEST = "0.000001";
+    private static final String COARSEST = "1000";
+
+    @POST
+    @Path("/segment")
+    @Operation(
+            operationId = "buildSegment",
+            summary = "A segment as it is sawn",
+            description = "One segment before bevelling: its tip over the origin, its base towards the negative second"
+                    + " axis, its inner face at height 0.")
+    public Response segment(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(
+                            description = "Letter of the kind of segment; the first of the face kind if left out.",
+                            example = "A")
+                    @QueryParam("segment")
+                    String segment,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(design);
+        Panel panel = DesignQuery.panel(checked, face);
+        return query.answer(
+                checked, options -> BodyCalculator.segment(checked, panel, DesignQuery.piece(panel, segment), options));
+    }
+
+    @POST
+    @Path("/panel")
+    @Operation(
+            operationId = "buildPanel",
+            summary = "A bevelled panel",
+            description =
+                    "The first panel of a face kind with its bevel and land: its centre over the origin, the first"
+                            + " base towards the negative second axis, its inner face at height 0.")
+    public Response panel(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(design);
+        String kind = DesignQuery.panel(checked, face).face();
+        return query.answer(checked, options -> BodyCalculator.panel(checked, kind, options));
+    }
+
+    @POST
+    @Path("/solid")
+    @Operation(
+            operationId = "buildSolid",
+            summary = "The glued-up solid without its hollow",
+            description = "The glued-up solid as if it were full, as one part around the origin: what a CAM program"
+                    + " takes for the stock.")
+    public Response solid(DesignRequest design, @BeanParam BodyQuery query) {
+        Design checked = Design.of(design);
+        return query.answer(checked, options -> BodyCalculator.solid(checked));
+    }
+
+    @POST
+    @Path("/shell")
+    @Operation(
+            operationId = "buildShell",
+            summary = "The glued-up solid with its hollow",
+            description = "All bevelled panels glued together, around the origin.")
+    public Response shell(DesignRequest design, @BeanParam BodyQuery query) {
+        Design checked = Design.of(design);
+        return query.answer(checked, options -> BodyCalculator.shell(checked, options));
+    }
+
+    @POST
+    @Path("/sphere")
+    @Operation(
+            operationId = "buildSphere",
+            summary = "The finished sphere with its hollow",
+            description = "The wood that is left of all panels on the finished sphere, around the origin. Its triangles"
+                    + " lie inside what is round, none deeper than the deviation.")
+    public Response sphere(
+            DesignRequest design,
+            @Parameter(
+                            description = DEVIATION,
+                            example = "0.1",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
+                    @QueryParam("deviation")
+                    String deviation,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(design);
+        return query.answer(checked, deviation, options -> BodyCalculator.sphere(checked, options));
+    }
+
+    @POST
+    @Path("/disc")
+    @Operation(
+            operationId = "buildDisc",
+            summary = "A blocking disc",
+            description = "The blocking disc at one end of the axis, with the hole through its middle, around the third"
+                    + " axis. Holes of screws are left out.")
+    public Response disc(
+            TurningRequest turning,
+            @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
+            @Parameter(
+                            description = "Its thickness in the design's unit; what its screws ask for if left out.",
+                            example = "20",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = "0.001", maximum = COARSEST))
+                    @QueryParam("thickness")
+                    String thickness,
+            @Parameter(
+                            description = DEVIATION,
+                            example = "0.1",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
+                    @QueryParam("deviation")
+                    String deviation,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
+        double thick = DesignQuery.thickness(seat, thickness, checked);
+        double hole = DesignQuery.centreHole(turning, seat, checked);
+        return query.answer(
+                checked, deviation, options -> WorkBodies.disc(checked, seat, hole, thick, options.deviation()));
+    }
+
+    @POST
+    @Path("/pocket")
+    @Operation(
+            operationId = "buildPocket",
+            summary = "The wood that is cut out for an inlay",
+            description = "The pocket as a body, where the bevelled panel's body has its panel.")
+    public Response pocket(
+            InlayRequest inlay,
+            @Parameter(
+                            description = DEVIATION,
+                            example = "0.1",
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
+                    @QueryParam("deviation")
+                    String deviation,
+            @BeanParam BodyQuery query) {
+        Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
+        InlayPlan plan = InlayCalculator.plan(inlay, checked);
+        return query.answer(
+                checked, deviation, options -> WorkBodies.pocket(checked, inlay.shape(), plan, options.deviation()));
+    }
+}

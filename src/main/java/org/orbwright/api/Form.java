@@ -1,0 +1,78 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Variant;
+import java.util.List;
+
+/**
+ * The forms in which bodies and drawings can be had, by the header Accept or, for tools that cannot set it, by the
+ * query parameter {@code format}.
+ */
+enum Form {
+    /** Binary STL. */
+    STL("stl", Form.STL_TYPE),
+    /** Wavefront OBJ. */
+    OBJ("obj", Form.OBJ_TYPE),
+    /** 3MF. */
+    THREE_MF("3mf", Form.THREE_MF_TYPE),
+    /** The numbers. */
+    JSON("json", MediaType.APPLICATION_JSON),
+    /** Scalable vector graphics. */
+    SVG("svg", Form.SVG_TYPE),
+    /** Portable network graphics. */
+    PNG("png", Form.PNG_TYPE),
+    /** Drawing interchange. */
+    DXF("dxf", Form.DXF_TYPE);
+
+    static final String STL_TYPE = "model/stl";
+    static final String OBJ_TYPE = "model/obj";
+    static final String THREE_MF_TYPE = "model/3mf";
+    static final String SVG_TYPE = "image/svg+xml";
+    static final String PNG_TYPE = "image/png";
+    static final String DXF_TYPE = "image/vnd.dxf";
+    static final String PARAMETER = "format";
+    static final String DESCRIPTION =
+            "The form of the answer, for tools that cannot set the header Accept; it goes before that header.";
+
+    private final String word;
+    private final String type;
+
+    Form(String word, String type) {
+        this.word = word;
+        this.type = type;
+    }
+
+    String type() {
+        return type;
+    }
+
+    /**
+     * The form that is asked for.
+     *
+     * @param parameter the query parameter, null for none
+     * @param request the request, with its header
+     * @param offered the forms that there are, the usual one first
+     */
+    static Form wanted(String parameter, Request request, List<Form> offered) {
+        if (parameter != null && !parameter.isEmpty()) {
+            String word = Query.name(
+                    PARAMETER,
+                    parameter,
+                    offered.stream().map(form -> form.word).toList());
+            return offered.stream()
+                    .filter(form -> form.word.equals(word))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        List<Variant> variants = Variant.mediaTypes(offered.stream()
+                        .map(form -> MediaType.valueOf(form.type))
+                        .toArray(MediaType[]::new))
+                .build();
+        Variant wanted = request.selectVariant(variants);
+        return offered.stream()
+                .filter(form -> wanted != null && wanted.getMediaType().equals(MediaType.valueOf(form.type)))
+                .findFirst()
+                .orElse(offered.get(0));
+    }
+}

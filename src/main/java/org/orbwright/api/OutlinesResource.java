@@ -1,0 +1,128 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.BeanParam;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
+import org.orbwright.drawing.LatheOutlines;
+import org.orbwright.drawing.PanelDrawing;
+import org.orbwright.drawing.PanelOutline;
+import org.orbwright.drawing.PocketOutline;
+import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayPlan;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.TurningCalculator;
+import org.orbwright.turning.TurningPlan;
+import org.orbwright.turning.TurningRequest;
+
+/** Draws what is cut out, for the eye and for a CAD program. */
+@Path("/v1/drawings")
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces({Form.SVG_TYPE, Form.PNG_TYPE, Form.DXF_TYPE})
+@Tag(name = "Drawings")
+public class OutlinesResource {
+    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
+    private static final String SET = "The set of segments; UPRIGHT if left out.";
+
+    @POST
+    @Path("/panel")
+    @Operation(
+            operationId = "drawPanel",
+            summary = "The flat panel of a face kind",
+            description = "Segments and bands of one panel at true size, with the line beyond which the wood is turned"
+                    + " away. As DXF (release 12, ASCII) in the design's unit: closed outlines of panel, inner face and"
+                    + " bands, on a layer each.")
+    public Response panel(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @BeanParam OutlineQuery query) {
+        Design checked = Design.of(design);
+        String kind = DesignQuery.panel(checked, face).face();
+        BandSet asked = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+        return query.answer(
+                checked.unit(),
+                () -> PanelDrawing.draw(checked, kind, asked),
+                () -> PanelOutline.of(checked, kind, asked));
+    }
+
+    @POST
+    @Path("/segment")
+    @Operation(
+            operationId = "drawSegment",
+            summary = "One segment with its bands",
+            description = "A segment at true size with base, base distance and legs, where its bevel ends, and the line"
+                    + " beyond which the wood is turned away. As DXF (release 12, ASCII) in the design's unit, the tip"
+                    + " at the origin.")
+    public Response segment(
+            DesignRequest design,
+            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(
+                            description = "Letter of the kind of segment; the first of the face kind if left out.",
+                            example = "A")
+                    @QueryParam("segment")
+                    String segment,
+            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @BeanParam OutlineQuery query) {
+        Design checked = Design.of(design);
+        Panel panel = DesignQuery.panel(checked, face);
+        Piece piece = DesignQuery.piece(panel, segment);
+        BandSet asked = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+        return query.answer(checked, () -> PanelOutline.ofSegment(checked, panel, piece, asked));
+    }
+
+    @POST
+    @Path("/disc")
+    @Operation(
+            operationId = "drawDisc",
+            summary = "A blocking disc",
+            description = "The blocking disc at one end of the axis with its hole and the circle of its screws. As DXF"
+                    + " (release 12, ASCII) in the design's unit, with true circles around the origin.")
+    public Response disc(
+            TurningRequest turning,
+            @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
+            @BeanParam OutlineQuery query) {
+        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
+        return query.answer(checked, () -> LatheOutlines.disc(checked, turning, seat));
+    }
+
+    @POST
+    @Path("/templates")
+    @Operation(
+            operationId = "drawTemplates",
+            summary = "Ring gauges and templates",
+            description = "For each chord that the request lists a ring gauge, and a template whose hollow edge has the"
+                    + " sphere's radius. As DXF (release 12, ASCII) in the design's unit, with true arcs.")
+    public Response templates(TurningRequest turning, @BeanParam OutlineQuery query) {
+        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        TurningPlan plan = TurningCalculator.plan(turning, checked);
+        return query.answer(checked, () -> LatheOutlines.templates(checked, plan));
+    }
+
+    @POST
+    @Path("/pocket")
+    @Operation(
+            operationId = "drawPocket",
+            summary = "The pocket for an inlay",
+            description = "The pocket on its panel, seen from outside. As DXF (release 12, ASCII) in the design's unit,"
+                    + " the panel's centre at the origin.")
+    public Response pocket(InlayRequest inlay, @BeanParam OutlineQuery query) {
+        Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
+        InlayPlan plan = InlayCalculator.plan(inlay, checked);
+        return query.answer(checked, () -> PocketOutline.of(checked, inlay.shape(), plan));
+    }
+}

@@ -1,0 +1,51 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.PngRenderer;
+import org.orbwright.drawing.SvgWriter;
+
+/** What a request for a picture says of the form of its answer. */
+public class PictureQuery {
+    static final String DEFAULT_WIDTH = "1200";
+
+    private static final List<Form> FORMS = List.of(Form.SVG, Form.PNG);
+
+    @QueryParam("width")
+    @Parameter(description = "Width of a PNG in dots.", example = DEFAULT_WIDTH)
+    String width;
+
+    @QueryParam(Form.PARAMETER)
+    @Parameter(
+            description = Form.DESCRIPTION,
+            example = "svg",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"svg", "png"}))
+    String format;
+
+    @Context
+    Request request;
+
+    /** Writes a picture in the form that is asked for. */
+    Response answer(Drawing drawing) {
+        return written(Form.wanted(format, request, FORMS), drawing, width);
+    }
+
+    /** A picture in a form. */
+    static Response written(Form form, Drawing drawing, String width) {
+        int dots = Query.width(width, DEFAULT_WIDTH);
+        return form == Form.PNG
+                ? Response.ok(PngRenderer.render(drawing, dots), form.type()).build()
+                : Response.ok(SvgWriter.write(drawing), form.type() + ";charset=UTF-8")
+                        .build();
+    }
+}

@@ -1,0 +1,38 @@
+package org.orbwright.body;
+
+import java.io.StringWriter;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.body.Body.Part;
+import org.orbwright.quantity.LengthUnit;
+
+/**
+ * Writes a body as Wavefront OBJ, an object for each part. The format has no place for a unit: coordinates are in the
+ * design's unit, which is said in a comment at the head.
+ */
+public final class ObjWriter {
+    private ObjWriter() {}
+
+    /** The body as a file. */
+    public static String write(Body body, LengthUnit unit) {
+        StringWriter text = new StringWriter();
+        var obj = new org.apache.commons.geometry.io.euclidean.threed.obj.ObjWriter(text);
+        obj.writeComment(body.title() + "; lengths in " + unit.symbol());
+        for (Part part : body.parts()) {
+            int first = obj.getVertexCount();
+            obj.writeObjectName(name(part.name()));
+            for (Vector3D vertex : part.mesh().vertices()) {
+                obj.writeVertex(vertex.multiply(1 / unit.millimetres()));
+            }
+            for (Triangle t : part.mesh().triangles()) {
+                obj.writeFace(first + t.a(), first + t.b(), first + t.c());
+            }
+        }
+        obj.close();
+        return text.toString();
+    }
+
+    /** Names end at a space for some readers. */
+    private static String name(String part) {
+        return part.strip().replaceAll("[\\s\\p{Cntrl}]+", "_");
+    }
+}

@@ -1,0 +1,137 @@
+package org.orbwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Letters;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.Outline.At;
+import org.orbwright.drawing.Outline.Bow;
+import org.orbwright.drawing.Outline.Chain;
+import org.orbwright.drawing.Outline.LayerKind;
+import org.orbwright.drawing.Outline.Note;
+import org.orbwright.drawing.Outline.Round;
+import org.orbwright.drawing.Outline.Shape;
+
+/** The picture of outlines at true size, with the measures that they are made by. */
+public final class OutlineDrawing {
+    private static final double SHEET_PER_WIDTH = 1.35;
+    private static final double SHEET_PER_HEIGHT = 0.95;
+
+    private final OutlineSheet sheet;
+    private final Outline outline;
+    private final Legend legend;
+    private final double width;
+    private final double letters;
+    private final double centreX;
+    private final double centreY;
+    private final double bottom;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private OutlineDrawing(Design design, OutlineSheet sheet) {
+        this.sheet = sheet;
+        this.outline = sheet.outline();
+        boolean woods = outline.shapes().stream().anyMatch(s -> s.layer().kind() == LayerKind.BAND);
+        this.legend = woods ? new Legend(design) : new Legend(List.of(), List.of());
+        OutlineExtent extent = OutlineExtent.of(outline);
+        this.width = Math.max(SHEET_PER_WIDTH * extent.width(), SHEET_PER_HEIGHT * extent.height());
+        this.letters = Legend.letters(width);
+        this.centreX = width / 2 - (extent.left() + extent.right()) / 2;
+        this.centreY = 5 * letters + extent.high();
+        this.bottom = centreY - extent.low() + 7.5 * letters;
+    }
+
+    /** Draws outlines of a design. */
+    public static Drawing draw(Design design, OutlineSheet sheet) {
+        return new OutlineDrawing(design, sheet).drawing(design);
+    }
+
+    private Drawing drawing(Design design) {
+        marks.add(Callout.heading(outline.title(), width, letters));
+        outline.shapes().forEach(this::fill);
+        outline.shapes().forEach(this::line);
+        sheet.measures().forEach(this::measure);
+        marks.addAll(ScaleBar.marks(design.unit(), width, bottom));
+        double captionTop = bottom + ScaleBar.HEIGHT * letters;
+        List<String> lines = Lettering.wrap(sheet.caption(), width * 0.94, letters);
+        marks.addAll(Callout.text(width * 0.03, captionTop, letters, Anchor.START, lines));
+        double key = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
+        marks.addAll(legend.marks(width, key));
+        String description = outline.title() + " at true size. " + sheet.caption();
+        return new Drawing(outline.title(), description, width, key + legend.height(width), legend.species(), marks);
+    }
+
+    private double x(At at) {
+        return centreX + at.x();
+    }
+
+    private double y(At at) {
+        return centreY - at.y();
+    }
+
+    private void fill(Shape shape) {
+        if (shape.layer().kind() == LayerKind.BAND && shape instanceof Chain chain) {
+            marks.add(new Area(path(chain), legend.tone(shape.layer().wood()), Pen.THIN));
+        }
+    }
+
+    private void line(Shape shape) {
+        if (shape.layer().kind() == LayerKind.BAND || shape instanceof Note) {
+            return;
+        }
+        Pen pen = switch (shape.layer().kind()) {
+            case OUTLINE -> Pen.THICK;
+            case SPHERE_RIM, SCREW_CIRCLE -> Pen.DASHED;
+            case JOINT, CENTRE -> Pen.THIN;
+            default -> Pen.MEDIUM;
+        };
+        marks.add(new Line(path(shape), pen));
+    }
+
+    private PathData path(Shape shape) {
+        if (shape instanceof Round round) {
+            return new PathData().circle(x(round.centre()), y(round.centre()), round.radius());
+        }
+        if (shape instanceof Bow bow) {
+            At from = bow.end(bow.from());
+            At to = bow.end(bow.to());
+            return new PathData()
+                    .moveTo(x(from), y(from))
+                    .arcTo(bow.radius(), bow.radius(), bow.to() - bow.from() > Math.PI, false, x(to), y(to));
+        }
+        PathData path = new PathData();
+        if (shape instanceof Chain chain) {
+            At first = chain.points().get(0);
+            path.moveTo(x(first), y(first));
+            chain.points().stream().skip(1).forEach(at -> path.lineTo(x(at), y(at)));
+            return chain.closed() ? path.close() : path;
+        }
+        return path;
+    }
+
+    private void measure(OutlineSheet.Measure measure) {
+        double away = measure.away() * letters;
+        double length = Math.hypot(
+                measure.to().x() - measure.from().x(),
+                measure.to().y() - measure.from().y());
+        double acrossX = (measure.to().y() - measure.from().y()) / length * away;
+        double acrossY = (measure.from().x() - measure.to().x()) / length * away;
+        At from = new At(measure.from().x() + acrossX, measure.from().y() + acrossY);
+        At to = new At(measure.to().x() + acrossX, measure.to().y() + acrossY);
+        marks.add(Callout.dimension(x(from), y(from), x(to), y(to), letters / 3));
+        At middle = new At((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+        boolean upright = Math.abs(to.x() - from.x()) < Math.abs(to.y() - from.y());
+        marks.add(new Label(
+                x(middle) + (upright ? 0.5 * letters : 0),
+                y(middle) + (upright ? 0.36 : 1.4) * letters,
+                letters,
+                upright ? Anchor.START : Anchor.MIDDLE,
+                measure.text(),
+                Letters.CASED));
+    }
+}

@@ -1,0 +1,51 @@
+package org.orbwright.drawing;
+
+import org.orbwright.drawing.Outline.At;
+import org.orbwright.drawing.Outline.Bow;
+import org.orbwright.drawing.Outline.Chain;
+import org.orbwright.drawing.Outline.Round;
+import org.orbwright.drawing.Outline.Shape;
+
+/**
+ * The room that outlines take.
+ *
+ * @param left least x
+ * @param right largest x
+ * @param low least y
+ * @param high largest y
+ */
+record OutlineExtent(double left, double right, double low, double high) {
+
+    static OutlineExtent of(Outline outline) {
+        double[] ends = {
+            Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (Shape shape : outline.shapes()) {
+            if (shape instanceof Chain chain) {
+                chain.points().forEach(at -> grow(ends, at, 0));
+            } else if (shape instanceof Round round) {
+                grow(ends, round.centre(), round.radius());
+            } else if (shape instanceof Bow bow) {
+                grow(ends, bow.end(bow.from()), 0);
+                grow(ends, bow.end(bow.to()), 0);
+                grow(ends, bow.end((bow.from() + bow.to()) / 2), 0);
+            }
+        }
+        return new OutlineExtent(ends[0], ends[1], ends[2], ends[3]);
+    }
+
+    private static void grow(double[] ends, At at, double around) {
+        ends[0] = Math.min(ends[0], at.x() - around);
+        ends[1] = Math.max(ends[1], at.x() + around);
+        ends[2] = Math.min(ends[2], at.y() - around);
+        ends[3] = Math.max(ends[3], at.y() + around);
+    }
+
+    double width() {
+        return right - left;
+    }
+
+    double height() {
+        return high - low;
+    }
+}

@@ -1,0 +1,70 @@
+#!/usr/bin/env bash
+# Runs the macro for FreeCAD without a window against the packaged service, and lets FreeCAD judge what it fetched:
+# meshes that are solids, whose facets all face outwards, and solids of the service's volumes.
+# A job of its own, since FreeCAD takes 1.3 GB: it is installed from Debian's packages where it is missing.
+# Needs what `mvn package` leaves behind. Usage: src/test/cad/freecad.sh
+set -euo pipefail
+shopt -s inherit_errexit
+cd "$(dirname "$0")/../../.."
+
+work=target/freecad
+jar=target/quarkus-app/quarkus-run.jar
+service=
+
+fail() {
+  echo "freecad: $*" >&2
+  exit 1
+}
+
+stop_service() {
+  if [ -n "$service" ]; then
+    kill "$service" 2>/dev/null || true
+    wait "$service" 2>/dev/null || true
+  fi
+}
+trap stop_service EXIT
+
+start_service() {
+  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
+  service=$!
+  for _ in $(seq 300); do
+    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
+    [ -n "$url" ] && return
+    kill -0 "$service" 2>/dev/null || break
+    sleep 0.2
+  done
+  cat "$work/service.log" >&2
+  fail "the service did not start"
+}
+
+need_freecad() {
+  command -v freecadcmd >/dev/null && return
+  echo "freecad: installing FreeCAD"
+  local root=
+  [ "$(id -u)" = 0 ] || root=sudo
+  $root apt-get update -qq
+  DEBIAN_FRONTEND=noninteractive $root apt-get install -y -qq -o DPkg::Lock::Timeout=600 --no-install-recommends freecad \
+    >/dev/null || fail "freecad cannot be installed"
+}
+
+[ -f "$jar" ] || fail "the service is not packaged; run mvn package first"
+rm -rf "$work"
+mkdir -p "$work"
+need_freecad
+start_service
+curl -sf -o "$work/fetch_bodies.FCMacro" "$url/clients/fetch_bodies.FCMacro" || fail "the service does not serve the macro"
+
+designs=src/main/resources/designs
+for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=2' 'shell?parts=ONE'; do
+  for design in dodecahedron-with-land truncated-octahedron-alternating; do
+    numbers="$url/v1/bodies/$body"
+    case $body in *\?*) numbers="$numbers&format=json" ;; *) numbers="$numbers?format=json" ;; esac
+    curl -sf -o "$work/numbers.json" -H 'Content-Type: application/json' --data "@$designs/$design.json" "$numbers"
+    ORBWRIGHT_SERVICE=$url ORBWRIGHT_DESIGN=$designs/$design.json ORBWRIGHT_BODY=$body \
+      ORBWRIGHT_NUMBERS=$work/numbers.json ORBWRIGHT_MACRO=$work/fetch_bodies.FCMacro \
+      timeout 300 freecadcmd src/test/cad/judge.py >"$work/judge.log" 2>&1 || { cat "$work/judge.log" >&2; fail "$design $body"; }
+    # The program ends with 0 even if its script fails.
+    grep -q '^judged' "$work/judge.log" || { cat "$work/judge.log" >&2; fail "$design $body"; }
+    echo "$design $body: $(grep '^judged' "$work/judge.log")"
+  done
+done

@@ -1,0 +1,195 @@
+package org.orbwright.api;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bodies and outlines over HTTP: their forms by header and by query, and parameters that are refused in words. */
+@QuarkusTest
+class BodiesHttpTest {
+    private static RequestSpecification with(RequestSpecification request, String body) {
+        return request.contentType(ContentType.JSON).body(body);
+    }
+
+    private static RequestSpecification design() {
+        return with(Contract.request(), worked());
+    }
+
+    private static RequestSpecification badDesign() {
+        return with(Contract.badRequest(), worked());
+    }
+
+    private static String worked() {
+        return DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+    }
+
+    private static String request(String operation) {
+        return JsonResources.in("requests/" + operation).values().iterator().next();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"segment", "panel", "solid", "shell", "sphere"})
+    void aBodyIsAnStlOfAllWoodUnlessAnotherFormIsAskedFor(String body) {
+        byte[] stl = design().post("/v1/bodies/" + body)
+                .then()
+                .statusCode(200)
+                .contentType("model/stl")
+                .extract()
+                .asByteArray();
+        int triangles = ByteBuffer.wrap(stl).order(ByteOrder.LITTLE_ENDIAN).getInt(80);
+        assertEquals(84 + 50 * triangles, stl.length);
+        int counted = design().accept(ContentType.JSON)
+                .queryParam("parts", "ONE")
+                .post("/v1/bodies/" + body)
+                .jsonPath()
+                .getInt("body.triangles");
+        assertEquals(counted, triangles);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"obj, model/obj", "3mf, model/3mf", "stl, model/stl", "json, application/json"})
+    void aFormIsAskedForByHeaderOrByQuery(String format, String type) {
+        byte[] byQuery = design().queryParam("format", format)
+                .post("/v1/bodies/panel")
+                .then()
+                .statusCode(200)
+                .contentType(startsWith(type))
+                .extract()
+                .asByteArray();
+        byte[] byHeader = design().accept(type).post("/v1/bodies/panel").asByteArray();
+        assertEquals(
+                new String(byQuery, StandardCharsets.ISO_8859_1), new String(byHeader, StandardCharsets.ISO_8859_1));
+    }
+
+    @Test
+    void oneWoodCanBeHadByItself() {
+        byte[] stl = design().queryParam("species", "black cherry")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(200)
+                .extract()
+                .asByteArray();
+        assertTrue(new String(stl, 0, 80, StandardCharsets.US_ASCII).startsWith("Lengths in in; black cherry"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sphere, species, oak, 'one of sugar maple, black cherry, black walnut'",
+        "sphere, deviation, 0, 0.000001 to 1000",
+        "sphere, deviation, fine, 0.000001 to 1000",
+        "sphere, parts, SOME, 'one of WOODS, ONE'",
+        "shell, set, BOTH, 'one of UPRIGHT, INVERTED'",
+        "panel, face, square, one of pentagon",
+        "segment, segment, Z, one of A",
+        "solid, format, step, 'one of stl, obj, 3mf, json'"
+    })
+    void aWrongParameterIsNamedWithWhatIsAllowed(String body, String name, String value, String allowed) {
+        badDesign()
+                .queryParam(name, value)
+                .queryParam(name.equals("format") ? "set" : "format", name.equals("format") ? "UPRIGHT" : "json")
+                .post("/v1/bodies/" + body)
+                .then()
+                .statusCode(400)
+                .body("violations[0].path", equalTo(name))
+                .body("violations[0].rejected", equalTo(value))
+                .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @Test
+    void anStlHoldsOnePart() {
+        badDesign()
+                .queryParam("parts", "WOODS")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(400)
+                .body("violations[0].path", equalTo("species"))
+                .body("violations[0].allowed", equalTo("one of sugar maple, black cherry, black walnut"));
+    }
+
+    @Test
+    void aDeviationThatTakesTooManyTrianglesIsRefusedWithOneThatWouldDo() {
+        String allowed = design().queryParam("deviation", "0.00001")
+                .queryParam("format", "json")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(422)
+                .body("violations[0].code", equalTo("TOO_MANY_TRIANGLES"))
+                .extract()
+                .path("violations[0].allowed");
+        design().queryParam("deviation", allowed.replaceAll("[^0-9.]", ""))
+                .queryParam("format", "json")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(200);
+    }
+
+    @Test
+    void aDiscNeedsAThicknessWhereNoScrewsAskForOne() {
+        String plain = "{\"design\":" + worked() + "}";
+        with(Contract.badRequest(), plain)
+                .post("/v1/bodies/disc")
+                .then()
+                .statusCode(400)
+                .body("violations[0].path", equalTo("thickness"));
+        with(Contract.request(), plain)
+                .queryParam("thickness", "0.75")
+                .queryParam("format", "json")
+                .post("/v1/bodies/disc")
+                .then()
+                .statusCode(200)
+                .body("body.parts[0].high.z", equalTo(0.75f));
+        with(Contract.request(), request("planTurning"))
+                .queryParam("end", "TAIL")
+                .post("/v1/bodies/disc")
+                .then()
+                .statusCode(200)
+                .contentType("model/stl");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"panel, ''", "segment, ''", "disc, planTurning", "templates, planTurning", "pocket, planInlays"})
+    void anOutlineIsAPictureOrADrawingInterchangeFile(String drawing, String operation) {
+        String body = operation.isEmpty() ? worked() : request(operation);
+        String address = "/v1/drawings/" + drawing;
+        with(Contract.request(), body)
+                .post(address)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("image/svg+xml"))
+                .body(containsString("<title id=\"title\">"));
+        String dxf = with(Contract.request(), body)
+                .queryParam("format", "dxf")
+                .post(address)
+                .then()
+                .statusCode(200)
+                .contentType("image/vnd.dxf")
+                .extract()
+                .asString();
+        assertTrue(dxf.endsWith("EOF\n"), dxf);
+        assertEquals(
+                dxf,
+                with(Contract.request(), body)
+                        .accept("image/vnd.dxf")
+                        .post(address)
+                        .asString());
+    }
+
+    @Test
+    void theMacroIsServed() {
+        given().get("/clients/fetch_bodies.FCMacro").then().statusCode(200).body(containsString("/v1/bodies/"));
+    }
+}

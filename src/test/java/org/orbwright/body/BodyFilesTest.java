@@ -1,0 +1,109 @@
+package org.orbwright.body;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.apache.commons.geometry.euclidean.threed.Triangle3D;
+import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh;
+import org.apache.commons.geometry.io.core.input.StreamGeometryInput;
+import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
+import org.apache.commons.geometry.io.euclidean.threed.IO3D;
+import org.apache.commons.numbers.core.Precision;
+import org.junit.jupiter.api.Test;
+import org.orbwright.body.Body.Part;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.LengthUnit;
+
+/** Files of bodies, read again: STL and OBJ by Commons Geometry, whose own volume is taken. */
+class BodyFilesTest {
+    private static final double MILLIMETRES = 25.4;
+    private final Design design = Designs.example("dodecahedron-two-spheres").build();
+    private final Body panel = BodyCalculator.panel(design, "pentagon", new BodyOptions(BandSet.UPRIGHT, false, null));
+
+    private static TriangleMesh read(byte[] file, GeometryFormat3D format, double precision) {
+        return IO3D.readTriangleMesh(
+                new StreamGeometryInput(new ByteArrayInputStream(file)),
+                format,
+                Precision.doubleEquivalenceOfEpsilon(precision));
+    }
+
+    private static double volume(TriangleMesh mesh) {
+        double six = 0;
+        for (TriangleMesh.Face face : mesh.faces()) {
+            Triangle3D triangle = face.getPolygon();
+            six += triangle.getPoint1().dot(triangle.getPoint2().cross(triangle.getPoint3()));
+        }
+        return six / 6;
+    }
+
+    @Test
+    void anStlIsInTheDesignsUnitAndSaysSo() {
+        for (Part part : panel.parts()) {
+            byte[] file = StlWriter.write(part, LengthUnit.IN);
+            String header = new String(file, 0, 80, StandardCharsets.US_ASCII);
+            assertTrue(header.startsWith("Lengths in in; " + part.name()), header);
+            TriangleMesh mesh = read(file, GeometryFormat3D.STL, 1e-7);
+            double cubicInches = part.volume() / Math.pow(MILLIMETRES, 3);
+            assertEquals(part.mesh().triangles().size(), mesh.getFaceCount());
+            assertEquals(cubicInches, volume(mesh), cubicInches * 1e-5);
+        }
+    }
+
+    @Test
+    void commonsGeometryFindsTheSameVolumeInsideTheSurface() {
+        Body one = BodyCalculator.panel(design, "pentagon", new BodyOptions(BandSet.UPRIGHT, true, null));
+        TriangleMesh mesh = read(StlWriter.write(one.parts().get(0), LengthUnit.MM), GeometryFormat3D.STL, 1e-4);
+        double expected = one.parts().get(0).volume();
+        assertEquals(expected, mesh.toTree().getSize(), expected * 1e-5);
+    }
+
+    @Test
+    void anObjHasAnObjectForEachWood() {
+        String file = ObjWriter.write(panel, LengthUnit.MM);
+        List<String> objects =
+                file.lines().filter(line -> line.startsWith("o ")).toList();
+        assertEquals(List.of("o sugar_maple", "o black_cherry", "o black_walnut"), objects);
+        assertTrue(file.startsWith("# Bevelled pentagon panel of the dodecahedron; lengths in mm"), file);
+        TriangleMesh mesh = read(file.getBytes(StandardCharsets.UTF_8), GeometryFormat3D.OBJ, 1e-7);
+        double expected = panel.parts().stream().mapToDouble(Part::volume).sum();
+        assertEquals(expected, volume(mesh), expected * 1e-9);
+    }
+
+    @Test
+    void aThreeMfSaysItsUnitAndEscapesNames() throws IOException {
+        Part part = new Part("<\"maple\" & ash>\n", panel.parts().get(0).mesh(), null);
+        byte[] file = ThreeMfWriter.write(new Body("a < b", List.of(part), 0), List.of("#f3ead3"), LengthUnit.IN);
+        List<String> names = new ArrayList<>();
+        String model = "";
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                names.add(entry.getName());
+                model = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+            }
+        }
+        assertEquals(List.of("[Content_Types].xml", "_rels/.rels", "3D/3dmodel.model"), names);
+        assertTrue(model.contains("unit=\"inch\""));
+        assertTrue(model.contains("name=\"&lt;&quot;maple&quot; &amp; ash>?\""), model.substring(0, 600));
+        assertTrue(model.contains("<base name=\"&lt;&quot;maple&quot; &amp; ash>?\" displaycolor=\"#f3ead3\"/>"));
+    }
+
+    @Test
+    void theSameBodyIsTheSameFile() {
+        assertFalse(panel.parts().isEmpty());
+        List<String> colours = List.of("#000000", "#111111", "#222222");
+        Body again = BodyCalculator.panel(design, "pentagon", new BodyOptions(BandSet.UPRIGHT, false, null));
+        assertArrayEquals(
+                ThreeMfWriter.write(panel, colours, LengthUnit.MM), ThreeMfWriter.write(again, colours, LengthUnit.MM));
+    }
+}

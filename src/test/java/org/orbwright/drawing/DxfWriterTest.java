@@ -1,0 +1,116 @@
+package org.orbwright.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.band.BandCalculator;
+import org.orbwright.band.BandSurvival.BandView;
+import org.orbwright.band.BandSurvival.FaceBands;
+import org.orbwright.band.BandSurvival.SegmentBands;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
+import org.orbwright.drawing.Outline.At;
+import org.orbwright.drawing.Outline.Bow;
+import org.orbwright.drawing.Outline.Chain;
+import org.orbwright.drawing.Outline.Layer;
+import org.orbwright.drawing.Outline.LayerKind;
+import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.LengthUnit;
+
+/** Outlines as drawing interchange files, measured after they are read again. */
+class DxfWriterTest {
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "dodecahedron-two-spheres",
+                "dodecahedron-with-land",
+                "cube-with-chevrons",
+                "rhombic-triacontahedron",
+                "deltoidal-hexecontahedron-upright-bands",
+                "truncated-icosidodecahedron"
+            })
+    void theBandsOfAPanelHaveTheirFlatAreas(String name) {
+        Design design = Designs.example(name).build();
+        for (Panel panel : design.facePanels()) {
+            DxfFile file =
+                    DxfFile.of(DxfWriter.write(PanelOutline.of(design, panel.face(), BandSet.UPRIGHT), LengthUnit.MM));
+            double panels = panel.kind().count();
+            double whole = 0;
+            for (String layer : new TreeSet<>(file.layers())) {
+                if (layer.startsWith("BAND_")) {
+                    double expected = flatArea(design, panel.face(), layer) / panels;
+                    assertEquals(
+                            expected, file.area(layer), 1e-6 * panel.kind().area() * design.edge() * design.edge());
+                    whole += expected;
+                }
+            }
+            assertEquals(whole, file.area("OUTLINE"), whole * 1e-9);
+            double inner = (panel.faceDistance() - design.thickness()) / panel.jointDistance();
+            assertEquals(whole * inner * inner, file.area("BEVEL"), whole * 1e-9);
+            assertTrue(file.area("SPHERE_RIM") < file.area("OUTLINE"));
+        }
+    }
+
+    private static double flatArea(Design design, String face, String layer) {
+        double area = 0;
+        for (FaceBands bands : BandCalculator.calculate(design, 2).faces()) {
+            for (SegmentBands segment : bands.face().equals(face) ? bands.segments() : List.<SegmentBands>of()) {
+                for (BandView band : segment.upright()) {
+                    boolean same = layer.equals(
+                            "BAND_" + band.species().toUpperCase(Locale.ROOT).replace(' ', '_'));
+                    area += same ? band.flatArea() * segment.perSphere() : 0;
+                }
+            }
+        }
+        return area;
+    }
+
+    @Test
+    void coordinatesAreInTheDesignsUnitAndTheFileSaysSo() {
+        Design design = Designs.example("dodecahedron-two-spheres").build();
+        Outline outline = PanelOutline.of(design, "pentagon", BandSet.UPRIGHT);
+        DxfFile inches = DxfFile.of(DxfWriter.write(outline, LengthUnit.IN));
+        DxfFile millimetres = DxfFile.of(DxfWriter.write(outline, LengthUnit.MM));
+        // Drawing interchange file reference: $INSUNITS is 1 for inches and 4 for millimetres.
+        assertEquals("1", inches.header("$INSUNITS"));
+        assertEquals("4", millimetres.header("$INSUNITS"));
+        assertEquals("AC1009", inches.header("$ACADVER"));
+        assertEquals(millimetres.area("OUTLINE"), inches.area("OUTLINE") * 25.4 * 25.4, 1e-5);
+        assertTrue(inches.pairs().get(0).value().endsWith("lengths in in"));
+    }
+
+    @Test
+    void layersHaveNamesThatReleaseTwelveAllows() {
+        List<Outline.Shape> shapes = new ArrayList<>();
+        List<At> square = List.of(new At(0, 0), new At(1, 0), new At(1, 1), new At(0, 1));
+        for (String wood : List.of("Ahorn, gedämpft", "ahorn gedampft", "a b", "A-B", "x".repeat(60), "x".repeat(61))) {
+            shapes.add(new Chain(new Layer(LayerKind.BAND, wood), square, true));
+        }
+        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("line\nbreak, übel", shapes), LengthUnit.MM));
+        Set<String> names = new TreeSet<>(file.layers());
+        assertEquals(shapes.size() + 1, names.size());
+        names.forEach(layer -> assertTrue(layer.matches("[A-Z0-9_]{1,31}"), layer));
+        assertEquals("line?break, ?bel; lengths in mm", file.pairs().get(0).value());
+    }
+
+    @Test
+    void anArcRunsCounterClockwiseInDegrees() {
+        Bow bow = new Bow(Layer.of(LayerKind.OUTLINE), new At(1, 2), 10, Math.PI / 4, Math.PI * 3 / 4);
+        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("arc", List.of(bow)), LengthUnit.MM));
+        DxfFile.Entity arc = file.entities().get(0);
+        assertEquals("ARC", arc.type());
+        assertEquals(10, arc.number(40));
+        assertEquals(45, arc.number(50), 1e-6);
+        assertEquals(135, arc.number(51), 1e-6);
+    }
+}
