@@ -1,0 +1,140 @@
+package org.orbwright.workbook;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** The files are opened by a spreadsheet in {@code src/test/sheets}; here they are read by the JDK's ZIP and XML. */
+class WorkbookTest {
+    private static final String SERVICE = "http://shop.example:8080";
+
+    private static Map<String, byte[]> parts(byte[] file) throws IOException {
+        Map<String, byte[]> parts = new LinkedHashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                parts.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        return parts;
+    }
+
+    private static Document xml(byte[] part) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(part));
+    }
+
+    /** A workbook with what XML has to escape. */
+    private static final Book AWKWARD = new Book(List.of(new Book.Page(
+            "Sheet",
+            List.of(20, 30),
+            List.of(List.of(
+                    Book.Content.text("<&>\"'", Book.Look.TITLE),
+                    Book.Content.number(1e-7, Book.Look.INPUT),
+                    Book.Content.formula("IF({A1}=\"a;b\";@ENCODEURL({Sheet!B1});\"&\")", Book.Look.NOTE))),
+            null)));
+
+    /** ISO/IEC 26300-2 writes references in brackets and parts arguments by semicolons; ISO/IEC 29500 by commas. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "{B4}&\"a;b\" | of:=[.$B$4]&\"a;b\" | $B$4&\"a;b\"",
+                "SUM({A1:B2};{Design!C3}) | of:=SUM([.$A$1:.$B$2];[$Design.$C$3]) | SUM($A$1:$B$2,Design!$C$3)",
+                "@WEBSERVICE({Design!B3}) | of:=COM.MICROSOFT.WEBSERVICE([$Design.$B$3]) | _xlfn.WEBSERVICE(Design!$B$3)",
+                "@NUMBERVALUE({A1};\".\";\",\") | of:=NUMBERVALUE([.$A$1];\".\";\",\") | _xlfn.NUMBERVALUE($A$1,\".\",\",\")",
+            })
+    void aFormulaIsWrittenInBothWays(String formula, String openDocument, String officeOpen) {
+        assertEquals(openDocument, Formula.openDocument(formula));
+        assertEquals(officeOpen, Formula.officeOpen(formula));
+    }
+
+    @Test
+    void everyPartIsXmlAndEveryRelationLeadsToAPart() throws Exception {
+        Map<String, byte[]> parts = parts(OfficeOpenWriter.write(DesignBook.of(SERVICE)));
+        for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+            NodeList relations = xml(part.getValue()).getElementsByTagName("Relationship");
+            String folder = part.getKey().replaceFirst("_rels/[^/]*$", "");
+            for (int i = 0; i < relations.getLength(); i++) {
+                String target = folder + ((Element) relations.item(i)).getAttribute("Target");
+                String path = target.replaceAll("[^/]+/\\.\\./", "");
+                assertTrue(parts.containsKey(path), path);
+            }
+        }
+        NodeList types = xml(parts.get("[Content_Types].xml")).getElementsByTagName("Override");
+        for (int i = 0; i < types.getLength(); i++) {
+            String name = ((Element) types.item(i)).getAttribute("PartName").substring(1);
+            assertTrue(parts.containsKey(name), name);
+        }
+        assertEquals(6, types.getLength() - 1);
+    }
+
+    /** ISO/IEC 26300-3, 3.3: the type comes first in the archive, and is not compressed. */
+    @Test
+    void theOpenDocumentStartsWithItsType() throws Exception {
+        byte[] file = OpenDocumentWriter.write(DesignBook.of(SERVICE));
+        String head = new String(file, 0, 200, StandardCharsets.ISO_8859_1);
+        assertEquals("mimetype" + OpenDocumentWriter.MEDIA_TYPE, head.substring(30, 38 + 46));
+        Map<String, byte[]> parts = parts(file);
+        NodeList entries = xml(parts.get("META-INF/manifest.xml")).getElementsByTagName("manifest:file-entry");
+        for (int i = 0; i < entries.getLength(); i++) {
+            String path = ((Element) entries.item(i)).getAttribute("manifest:full-path");
+            assertTrue(path.endsWith("/") || parts.containsKey(path), path);
+        }
+        for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+            if (part.getKey().endsWith(".xml")) {
+                xml(part.getValue());
+            }
+        }
+    }
+
+    @Test
+    void theBookAsksTheServiceThatItCameFrom() throws Exception {
+        String open = new String(
+                parts(OpenDocumentWriter.write(DesignBook.of(SERVICE))).get("content.xml"), StandardCharsets.UTF_8);
+        String office = new String(
+                parts(OfficeOpenWriter.write(DesignBook.of(SERVICE))).get("xl/worksheets/sheet1.xml"),
+                StandardCharsets.UTF_8);
+        assertTrue(open.contains(">" + SERVICE + "<"));
+        assertTrue(office.contains(">" + SERVICE + "<"));
+        assertFalse(open.contains("localhost"));
+    }
+
+    @Test
+    void textsAreEscapedAndNumbersHaveNoExponent() throws Exception {
+        Document open = xml(parts(OpenDocumentWriter.write(AWKWARD)).get("content.xml"));
+        assertEquals("<&>\"'", open.getElementsByTagName("text:p").item(0).getTextContent());
+        Document office = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/worksheets/sheet1.xml"));
+        assertEquals("<&>\"'", office.getElementsByTagName("t").item(0).getTextContent());
+        assertEquals("0.00000010", office.getElementsByTagName("v").item(0).getTextContent());
+        assertEquals(
+                "IF($A$1=\"a;b\",_xlfn.ENCODEURL(Sheet!$B$1),\"&\")",
+                office.getElementsByTagName("f").item(0).getTextContent());
+    }
+
+    @Test
+    void theSameBookGivesTheSameBytes() {
+        assertArrayEquals(
+                OpenDocumentWriter.write(DesignBook.of(SERVICE)), OpenDocumentWriter.write(DesignBook.of(SERVICE)));
+        assertArrayEquals(
+                OfficeOpenWriter.write(DesignBook.of(SERVICE)), OfficeOpenWriter.write(DesignBook.of(SERVICE)));
+    }
+}
