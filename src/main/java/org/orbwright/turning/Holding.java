@@ -98,7 +98,7 @@ public record Holding(
                             "How deep each screw hole stays in the finished sphere, measured along the screw from its end,"
                                     + " where the wood over the sphere is thinnest on their circle; left out without screws.",
                     quantity = Quantity.LENGTH,
-                    example = "5.1953",
+                    example = "5.1952",
                     optional = true)
             Double holeInSphere,
 

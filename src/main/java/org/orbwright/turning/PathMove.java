@@ -22,7 +22,7 @@ public record PathMove(
         @Describe(
                 value = "X: along the rotary axis, or from the upright one.",
                 quantity = Quantity.LENGTH,
-                example = "72.9",
+                example = "0",
                 min = -1e18)
         double x,
 

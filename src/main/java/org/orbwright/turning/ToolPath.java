@@ -24,7 +24,7 @@ public record ToolPath(
                         "From ring to ring along the sphere in the last pass, on the first end's side; left out where it"
                                 + " changes from ring to ring, as for flat cutters.",
                 quantity = Quantity.LENGTH,
-                example = "5.8947",
+                example = "5.702",
                 optional = true)
         Double stepover,
 
@@ -85,13 +85,13 @@ public record ToolPath(
         @Describe(
                 value = "Length of the way with feed, without the pass in air.",
                 quantity = Quantity.LENGTH,
-                example = "35703.614")
+                example = "27409.9252")
         double length,
 
         @Describe(
                 value = "Time with feed, with the pass in air and without rapid moves.",
                 quantity = Quantity.MINUTES,
-                example = "24.504")
+                example = "25.465")
         double minutes,
 
         @Describe("The moves in their order.") List<PathMove> moves) {
@@ -117,9 +117,9 @@ public record ToolPath(
             @Describe(value = "Times that it goes around.", example = "13", max = 1e6)
             int rings,
 
-            @Describe(value = "Length of its way with feed.", quantity = Quantity.LENGTH, example = "9143.9")
+            @Describe(value = "Length of its way with feed.", quantity = Quantity.LENGTH, example = "9354.4243")
             double length,
 
-            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.245")
+            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.366")
             double minutes) {}
 }
