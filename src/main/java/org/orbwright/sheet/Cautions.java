@@ -70,7 +70,7 @@ final class Cautions {
                     "Rags with drying oil can ignite by themselves: spread them flat outdoors or store them under"
                             + " water in a"
                             + " closed metal can. Keep solvents away from flames. Let the finish cure as its data sheet says"
-                            + " before the piece is handled much, and before it comes near food or children."));
+                            + " before use."));
 
     private static final Caution HOLD_DOWN = new Caution(
             CROSSCUTTING,

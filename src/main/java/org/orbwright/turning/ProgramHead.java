@@ -94,7 +94,7 @@ final class ProgramHead {
                 path.stickOutNeeded() == null
                         ? "No holder was stated, and none is checked."
                         : "Holder: diameter " + say(millimetres(cutter.holder())) + ". The cutter has to stand out at"
-                                + " least " + design.sayAtLeast(path.stickOutNeeded()) + "; "
+                                + " least " + design.sayAtLeast(path.stickOutNeeded()) + ", and "
                                 + say(millimetres(cutter.stickOut())) + " is stated.");
         comment("Spindle: " + Rounding.plain(request.spindle(), 0) + " turns a minute. Feed: "
                 + say(millimetres(request.feed())) + " a minute, straight down " + say(path.plungeFeed())
