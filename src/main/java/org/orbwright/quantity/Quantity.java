@@ -25,6 +25,8 @@ public enum Quantity {
     UNIT_EDGE(0, "for a shortest edge of 1, squared for areas and cubed for volumes"),
     /** A share of a whole, 0 to 1. */
     RATIO(0, "as a share, 1 for the whole"),
+    /** A share of a whole of which four decimals are enough. */
+    SHARE(0, "as a share, 1 for the whole"),
     /** A mass in kilograms. */
     MASS(0, "in kilograms"),
     /** A density in kilograms per cubic metre. */
@@ -85,6 +87,7 @@ public enum Quantity {
             case NONE,
                     UNIT_EDGE,
                     RATIO,
+                    SHARE,
                     MASS,
                     DENSITY,
                     PERCENT,
@@ -108,7 +111,7 @@ public enum Quantity {
             case LENGTH -> metric ? 4 : 5;
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
-            case BOARD_FEET, ANGLE, MASS, PERCENT, CELSIUS, MONEY, FORCE -> 4;
+            case BOARD_FEET, ANGLE, SHARE, MASS, PERCENT, CELSIUS, MONEY, FORCE -> 4;
             case RATIO, STRESS -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;

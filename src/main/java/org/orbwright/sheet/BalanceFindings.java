@@ -12,6 +12,8 @@ import org.orbwright.turning.BalanceRequest;
 /** What the balance of the work on the lathe gets wrong or nearly wrong. */
 final class BalanceFindings {
     private static final String PANELS = "/panels";
+    /** In millimetres. */
+    private static final double COUNTERWEIGHT_AT = 100;
 
     private BalanceFindings() {}
 
@@ -33,8 +35,8 @@ final class BalanceFindings {
                 Finding.Severity.NOTE,
                 "The centre of mass of the " + name + " lies " + design.say(body.offAxis())
                         + " off the axis, towards panel " + body.heavyPanel() + ": "
-                        + Rounding.plain(body.imbalance() * Quantity.IMBALANCE.factor(design.unit()), 0)
-                        + " g mm would have to be put opposite to balance it.",
+                        + opposite(body.imbalance() * Quantity.IMBALANCE.factor(design.unit())) + " opposite would"
+                        + " balance it.",
                 PANELS));
         // The force is as large as the weight: it would lift a lathe that weighs no more than the work and its mount.
         if (body.forceToWeight() != null && body.forceToWeight() >= 1) {
@@ -47,5 +49,12 @@ final class BalanceFindings {
                             + " times the weight of all that turns. Balance it or turn it much slower.",
                     "/speed"));
         }
+    }
+
+    /** A mass that can be weighed, at a distance that can be measured. */
+    private static String opposite(double gramMillimetres) {
+        double grams = gramMillimetres / COUNTERWEIGHT_AT;
+        return Rounding.plain(gramMillimetres, 0) + " g mm, for example " + Rounding.plain(grams, grams < 10 ? 1 : 0)
+                + " g at " + Rounding.plain(COUNTERWEIGHT_AT, 0) + " mm,";
     }
 }

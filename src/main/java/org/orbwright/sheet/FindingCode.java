@@ -68,8 +68,22 @@ public enum FindingCode {
     SPEED_ABOVE_THUMB,
     /** A speed pulls at the glue harder than is allowed. */
     SPEED_ABOVE_GLUE,
+    /** Between the discs the tool reaches little of the sphere, or nothing on one side. */
+    REACH_SMALL,
+    /** A strength of glue is stated, but what pulls at it is not known. */
+    GLUE_NOT_CHECKED,
+    /** A grit is coarser than the one before. */
+    GRITS_OUT_OF_ORDER,
     /** The sphere as it leaves the tool is larger than the solid. */
     SANDING_LEAVES_FLATS,
+    /** The sphere that is milled is larger than the solid at the middle of its faces, or than its seams close. */
+    MILLING_LEAVES_FLATS,
+    /** The upper half is milled up to the pole, where nothing may stand. */
+    UPPER_END_FREE,
+    /** A belt stays around the middle once both halves are milled. */
+    BELT_LEFT,
+    /** The cutter's shape often does not cut at its centre, and the path goes straight down into wood. */
+    CUTS_AT_CENTRE,
     /** The work's centre of mass does not lie on the axis. */
     OFF_BALANCE,
     /** The force of an imbalance is larger than the work's weight. */

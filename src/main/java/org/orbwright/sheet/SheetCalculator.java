@@ -193,7 +193,7 @@ public final class SheetCalculator {
     public static PathAnswer path(PathRequest request) {
         Design design = Design.of(request.design(), DESIGN);
         ToolPath path = PathCalculator.path(request, design);
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(PathFindings.of(request, design, path));
         SphereFindings.of(design, SphereCalculator.calculate(design))
                 .forEach(finding -> findings.add(finding.within(DESIGN)));
         return new PathAnswer(design.request(), path, sorted(findings), Cautions.ofPath());
@@ -207,14 +207,10 @@ public final class SheetCalculator {
      */
     public static String program(PathRequest request) {
         PathAnswer answer = path(request);
-        List<String> head = new ArrayList<>();
-        head.add(
-                answer.design().name() == null
-                        ? answer.design().solid()
-                        : answer.design().name());
-        answer.cautions().forEach(caution -> head.add(caution.text()));
-        answer.findings().forEach(finding -> head.add(finding.severity() + ": " + finding.message()));
-        return ProgramWriter.write(request, Design.of(request.design(), DESIGN), answer.path(), head);
+        List<String> advice = new ArrayList<>();
+        answer.cautions().forEach(caution -> advice.add(caution.text()));
+        answer.findings().forEach(finding -> advice.add(finding.severity() + ": " + finding.message()));
+        return ProgramWriter.write(request, Design.of(request.design(), DESIGN), answer.path(), advice);
     }
 
     /**

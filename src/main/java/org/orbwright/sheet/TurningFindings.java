@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.band.BandCalculator;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Finding.Severity;
@@ -12,14 +13,20 @@ import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.SpeedLimits.SpeedLimit;
 import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
+import org.orbwright.turning.TurningRequest.GritRequest;
 import org.orbwright.turning.TurningRequest.ScrewsRequest;
 
 /** What the work on the lathe gets wrong or nearly wrong. */
 final class TurningFindings {
     private static final String SCREWS = "/discs/screws/bite";
     private static final String SPEED = "/speed/turns";
+    private static final String DISC = "/discs/diameter";
+    /** Share of the sphere below which reversing is most of the work. Common practice, no source. */
+    private static final double LITTLE = 0.5;
     /** In millimetres; a hole that is no deeper goes with sanding. */
     private static final double NO_HOLE = 0.05;
+    /** Places along the base that a band's width is looked at; its widest does not depend on them. */
+    private static final int STATIONS = 2;
 
     private final TurningRequest request;
     private final Design design;
@@ -38,7 +45,9 @@ final class TurningFindings {
         turning.cups();
         turning.speed(plan.speeds().solid(), "glued-up solid");
         turning.speed(plan.speeds().sphere(), "finished sphere");
+        turning.glue();
         turning.sanding();
+        turning.grits();
         return turning.findings;
     }
 
@@ -49,14 +58,9 @@ final class TurningFindings {
     private void discs() {
         Holding holding = plan.holding();
         Seat head = holding.head();
-        if (head.largestDisc() != null && head.disc() > head.largestDisc() + NO_HOLE) {
-            add(
-                    FindingCode.DISC_OVERHANGS,
-                    Severity.NOTE,
-                    "A disc of " + design.say(head.disc()) + " overhangs the panel, whose inscribed circle is "
-                            + design.say(head.largestDisc()) + " wide; a disc of that size finds the centre by itself.",
-                    "/discs/diameter");
-        }
+        disc(head, "first");
+        disc(holding.tail(), "other");
+        reach(holding);
         ScrewsRequest screws = request.discs() == null ? null : request.discs().screws();
         if (screws == null) {
             return;
@@ -77,6 +81,43 @@ final class TurningFindings {
                     "The screw holes stay " + design.say(deepest)
                             + " deep in the finished sphere and have to be plugged, or hidden by an inlay.",
                     SCREWS);
+        }
+    }
+
+    private void disc(Seat seat, String end) {
+        if (seat.disc() > plan.holding().swing()) {
+            add(
+                    FindingCode.DISC_OVERHANGS,
+                    Severity.WARN,
+                    "A disc of " + design.say(seat.disc()) + " on the " + end
+                            + " end is wider than the solid, which is "
+                            + design.say(plan.holding().swing())
+                            + " about this axis: bed, rest and tool have to clear it.",
+                    DISC);
+        } else if (seat.largestDisc() != null && seat.disc() > seat.largestDisc() + NO_HOLE) {
+            add(
+                    FindingCode.DISC_OVERHANGS,
+                    Severity.NOTE,
+                    "A disc of " + design.say(seat.disc()) + " overhangs the panel on the " + end
+                            + " end, whose inscribed circle is " + design.say(seat.largestDisc())
+                            + " wide; a disc of that size finds the centre by itself.",
+                    DISC);
+        }
+    }
+
+    private void reach(Holding holding) {
+        boolean none = Math.min(holding.head().reachedLatitude(), holding.tail().reachedLatitude()) == 0;
+        if (none || holding.reachedShare() < LITTLE) {
+            add(
+                    FindingCode.REACH_SMALL,
+                    Severity.WARN,
+                    "Between discs of " + design.say(holding.head().disc()) + " and "
+                            + design.say(holding.tail().disc())
+                            + ", with their necks and the tool's room, the tool reaches "
+                            + Rounding.plain(100 * holding.reachedShare(), 1) + " % of the sphere"
+                            + (none ? ", and nothing on one side of the middle" : "")
+                            + ". Smaller discs or necks leave more to be reached.",
+                    DISC);
         }
     }
 
@@ -115,6 +156,46 @@ final class TurningFindings {
                             + " of the rule of thumb's low end for the " + name + ", "
                             + design.say(limit.diameter()) + " wide. Segmented and hollow work stays below that.",
                     SPEED);
+        }
+    }
+
+    private void glue() {
+        if (request.speed() == null || request.speed().glueStrength() == null) {
+            return;
+        }
+        boolean solid = plan.speeds().solid().glueLimit() == null;
+        if (solid || plan.speeds().sphere().glueLimit() == null) {
+            add(
+                    FindingCode.GLUE_NOT_CHECKED,
+                    Severity.WARN,
+                    "The strength of the glue is stated, but the load on it is not known "
+                            + (solid
+                                    ? "where the table of woods has no density for one of the woods"
+                                    : "on the finished sphere, which breaks through to the hollow")
+                            + ": no limit is answered by it.",
+                    "/speed/glueStrength");
+        }
+    }
+
+    private void grits() {
+        if (request.finish() == null) {
+            return;
+        }
+        BandFindings.of(design, BandCalculator.calculate(design, STATIONS)).stream()
+                .filter(finding -> finding.code() == FindingCode.BAND_VANISHES)
+                .forEach(finding -> findings.add(finding.within("/design")));
+        List<GritRequest> grits =
+                request.finish().grits() == null ? List.of() : request.finish().grits();
+        for (int i = 1; i < grits.size(); i++) {
+            if (grits.get(i).grit() < grits.get(i - 1).grit()) {
+                add(
+                        FindingCode.GRITS_OUT_OF_ORDER,
+                        Severity.WARN,
+                        "Grit " + grits.get(i).grit() + " after "
+                                + grits.get(i - 1).grit()
+                                + " is coarser: it leaves deeper scratches than it takes away.",
+                        "/finish/grits/" + i + "/grit");
+            }
         }
     }
 

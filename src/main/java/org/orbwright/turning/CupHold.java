@@ -41,8 +41,8 @@ public record CupHold(
 
         @Describe(
                 value = "Share of the sphere that is turned in one position.",
-                quantity = Quantity.RATIO,
-                example = "0.782408",
+                quantity = Quantity.SHARE,
+                example = "0.7824",
                 max = 1)
         double turnedOnce,
 
@@ -75,24 +75,24 @@ public record CupHold(
 
         @Describe(
                 value = "Share of the sphere that two positions both turn, to blend them.",
-                quantity = Quantity.RATIO,
-                example = "0.564816",
+                quantity = Quantity.SHARE,
+                example = "0.5648",
                 max = 1)
         double turnedInBoth,
 
         @Describe(
                 value = "Share of the sphere that all of three positions turn.",
-                quantity = Quantity.RATIO,
-                example = "0.347225",
+                quantity = Quantity.SHARE,
+                example = "0.3472",
                 max = 1)
         double turnedInAllThree,
 
-        @Describe(value = "Share that two positions leave unturned.", quantity = Quantity.RATIO, example = "0", max = 1)
+        @Describe(value = "Share that two positions leave unturned.", quantity = Quantity.SHARE, example = "0", max = 1)
         double leftByTwo,
 
         @Describe(
                 value = "Share that three positions leave unturned.",
-                quantity = Quantity.RATIO,
+                quantity = Quantity.SHARE,
                 example = "0",
                 max = 1)
         double leftByThree) {}

@@ -1,10 +1,12 @@
 package org.orbwright.turning;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
@@ -24,7 +26,7 @@ final class Densities {
     /**
      * Looks all of them up.
      *
-     * @throws ImpossibleDesignException if the density of one is neither stated nor in the table
+     * @throws ImpossibleDesignException if the density of one is neither stated nor in the table, or stated twice
      */
     Densities(BalanceRequest request, Design design) {
         Map<String, String> woods = new LinkedHashMap<>();
@@ -43,8 +45,17 @@ final class Densities {
         }
         List<Violation> broken = new ArrayList<>();
         woods.forEach((wood, pointer) -> take(wood, pointer, request, broken));
+        Set<String> seen = new HashSet<>();
         for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
             String stated = request.densities().get(i).species();
+            if (!seen.add(WoodTable.oneName(stated))) {
+                broken.add(new Violation(
+                        "/densities/" + i + "/species",
+                        "WOOD_TWICE",
+                        "The density of " + stated + " is stated twice.",
+                        stated,
+                        "each wood once"));
+            }
             if (woods.keySet().stream()
                     .noneMatch(wood -> WoodTable.oneName(wood).equals(WoodTable.oneName(stated)))) {
                 broken.add(new Violation(

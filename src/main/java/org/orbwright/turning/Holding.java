@@ -6,8 +6,8 @@ import org.orbwright.turning.AxisRequest.Through;
 
 /** How the work is held between discs, and what the tool reaches. */
 @Describe(
-        "How the work is held between two discs, and what the tool reaches of the sphere. What holds is the caller's to"
-                + " judge: these are measures, not strengths.")
+        "How the work is held between two discs, and what the tool reaches of the sphere. The tool's room beside a disc is"
+                + " taken along the axis alone. What holds is the caller's to judge: these are measures, not strengths.")
 public record Holding(
         @Describe(value = "What the axis goes through at its first end.", example = "\"FACE\"")
         Through through,
@@ -33,8 +33,8 @@ public record Holding(
 
         @Describe(
                 value = "Its share of the sphere; the rest is turned after reversing.",
-                quantity = Quantity.RATIO,
-                example = "0.95702",
+                quantity = Quantity.SHARE,
+                example = "0.957",
                 max = 1)
         double reachedShare) {
 
@@ -69,7 +69,9 @@ public record Holding(
             double disc,
 
             @Describe(
-                    value = "From the solid's centre to where the disc, or its rim, touches the wood.",
+                    value =
+                            "From the solid's centre to where the disc touches the wood, or its rim does: on the highest"
+                                    + " wood that stands in its circle.",
                     quantity = Quantity.LENGTH,
                     example = "88.9")
             double seatDistance,
@@ -84,17 +86,19 @@ public record Holding(
 
             @Describe(
                     value =
-                            "Thickness that the disc needs for the screws to go no deeper, and at least the tool's room;"
-                                    + " left out without screws.",
+                            "Thickness that the disc needs for the screws to go no deeper, and at least the tool's room,"
+                                    + " which is along the axis alone; left out without screws.",
                     quantity = Quantity.LENGTH,
                     example = "20",
                     optional = true)
             Double discThickness,
 
             @Describe(
-                    value = "How deep each screw hole stays in the finished sphere; left out without screws.",
+                    value =
+                            "How deep each screw hole stays in the finished sphere, measured along the screw from its end,"
+                                    + " where the wood over the sphere is thinnest on their circle; left out without screws.",
                     quantity = Quantity.LENGTH,
-                    example = "5.3997",
+                    example = "5.1952",
                     optional = true)
             Double holeInSphere,
 

@@ -2,8 +2,10 @@ package org.orbwright.turning;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
@@ -26,7 +28,7 @@ final class OddPanels {
     /**
      * The panels that differ, by their number.
      *
-     * @throws ImpossibleDesignException if there is no such panel, set or wood, or one panel is there twice
+     * @throws ImpossibleDesignException if there is no such panel, set or wood, or one of them is there twice
      */
     static Map<Integer, OddPanelRequest> of(BalanceRequest request, Design design) {
         OddPanels odd = new OddPanels(design);
@@ -70,7 +72,17 @@ final class OddPanels {
                     "INVERTED",
                     "UPRIGHT"));
         }
+        Set<String> seen = new HashSet<>();
         for (int i = 0; panel.woods() != null && i < panel.woods().size(); i++) {
+            String replaced = panel.woods().get(i).species();
+            if (!seen.add(replaced)) {
+                broken.add(new Violation(
+                        pointer + "/woods/" + i + "/species",
+                        "WOOD_TWICE",
+                        "Two woods stand in panel " + panel.panel() + " for " + replaced + ".",
+                        replaced,
+                        "each wood once"));
+            }
             wood(panel.woods().get(i), halves, pointer + "/woods/" + i + "/species");
         }
     }

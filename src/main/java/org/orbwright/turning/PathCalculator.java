@@ -1,65 +1,47 @@
 package org.orbwright.turning;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
-import org.orbwright.design.Panel;
-import org.orbwright.design.Violation;
 import org.orbwright.turning.PathMove.Kind;
-import org.orbwright.turning.PathRequest.LimitsRequest;
-import org.orbwright.turning.PathRequest.Machine;
+import org.orbwright.turning.RingPlanner.Half;
+import org.orbwright.turning.RingPlanner.Ring;
 import org.orbwright.turning.ToolPath.PassTime;
 
 /**
  * Lays the way of a cutter over the sphere; lengths in millimetres. Every pass is a set of rings, on each of which the
- * cutter's rim touches the sphere of that pass on the side towards the middle plane. From ring to ring the cutter moves
- * along the axis at the higher of both heights, where it is clear of the sphere.
+ * cutter's rim touches the sphere of that pass. A half of it begins where the pass before lies exactly a pass's depth
+ * higher. From ring to ring the cutter moves outwards at its height, and then straight down, going around at least once
+ * for each pass's depth.
  */
 public final class PathCalculator {
     /** Share of the depth of a pass that the ridges of roughing stand high. */
     private static final double ROUGH_RIDGES = 0.25;
-    /** Moves that one answer holds. */
-    private static final int MOST_MOVES = 200_000;
 
-    private final PathRequest request;
-    private final Design design;
-    private final boolean rotary;
+    private final Milling milling;
     private final Cutter cutter;
-    private final Holding holding;
-    private final double room;
-    private final double neck;
-    private final double sphere;
-    private final double depth;
-    private final double corners;
+    private final RingPlanner planner;
     private final double safeHeight;
-    private final double feed;
+    private final double noWidth;
     private final List<PathMove> moves = new ArrayList<>();
+    private final List<PassTime> passes = new ArrayList<>();
+    /** Radius of the sphere that holds all wood that the passes before left. */
+    private double standing;
+
+    private int pass;
+    private double radius;
     private double turned;
+    private int rings;
     private double length;
+    private double minutes;
 
     private PathCalculator(PathRequest request, Design design) {
-        this.request = request;
-        this.design = design;
-        this.rotary = request.machine() == Machine.ROTARY;
-        this.cutter = Cutter.of(request.cutter(), design);
-        this.sphere = design.sphereRadius() + (request.leave() == null ? 0 : millimetres(request.leave()));
-        TurningRequest held =
-                new TurningRequest(request.design(), request.axis(), request.discs(), null, null, null, null, null);
-        this.holding = HoldingCalculator.discs(held, design, sphere);
-        this.room = HoldingCalculator.room(request.discs(), design);
-        this.neck = request.discs() == null || request.discs().neck() == null
-                ? holding.head().disc()
-                : millimetres(request.discs().neck());
-        this.depth = millimetres(request.passDepth());
-        this.corners = corners();
-        this.safeHeight = corners + 2 * millimetres(request.safe());
-        this.feed = millimetres(request.feed());
-    }
-
-    private double millimetres(double stated) {
-        return design.unit().toMillimetres(stated);
+        this.milling = Milling.of(request, design);
+        this.cutter = milling.cutter();
+        this.planner = new RingPlanner(milling);
+        this.safeHeight = milling.safeHeight();
+        this.noWidth = ProgramWriter.halfStep(design.unit());
     }
 
     /**
@@ -74,249 +56,144 @@ public final class PathCalculator {
         return new PathCalculator(request, design).path();
     }
 
-    private List<PassTime> passes(List<Double> radii) {
-        List<PassTime> passes = new ArrayList<>();
-        for (int pass = 0; pass < radii.size(); pass++) {
-            int number = pass;
-            List<PathMove> own =
-                    moves.stream().filter(move -> move.pass() == number).toList();
-            passes.add(new PassTime(
-                    pass,
-                    radii.get(pass),
-                    (int) own.stream()
-                            .filter(move -> move.kind() == Kind.TURN || move.kind() == Kind.CIRCLE)
-                            .count(),
-                    own.stream().mapToDouble(PathMove::minutes).sum()));
-        }
-        return passes;
-    }
-
-    /** From the centre to the solid's farthest corner. */
-    private double corners() {
-        double farthest = 0;
-        for (Panel panel : design.panels()) {
-            double rim = Math.sqrt(
-                    (panel.cornerRadius() - panel.jointDistance()) * (panel.cornerRadius() + panel.jointDistance()));
-            farthest = Math.max(farthest, Math.hypot(panel.faceDistance(), rim));
-        }
-        return farthest;
-    }
-
     private ToolPath path() {
-        List<Double> radii = new ArrayList<>();
-        if (Boolean.TRUE.equals(request.airPass())) {
-            radii.add(corners + millimetres(request.safe()));
+        // In air there is no wood to go around for.
+        standing = 0;
+        if (Boolean.TRUE.equals(milling.request().airPass())) {
+            lay(milling.corners() + milling.safe(), roughRidge(), true);
         }
-        for (double radius = corners - depth; radius > sphere + 1e-9; radius -= depth) {
-            radii.add(radius);
+        double stepover = 0;
+        List<Double> radii = milling.radii();
+        standing = milling.corners();
+        for (int i = 0; i < radii.size(); i++) {
+            boolean last = i + 1 == radii.size();
+            double latitudes = lay(radii.get(i), last ? milling.scallop() : roughRidge(), false);
+            stepover = radii.get(i) * latitudes;
+            standing = Math.min(milling.corners(), radii.get(i) + roughRidge());
         }
-        radii.add(sphere);
-        for (int pass = 0; pass < radii.size(); pass++) {
-            boolean last = pass + 1 == radii.size();
-            double ridge = last
-                    ? millimetres(request.scallop())
-                    : Math.max(ROUGH_RIDGES * depth, millimetres(request.scallop()));
-            lay(pass, radii.get(pass), rings(radii.get(pass), ridge));
+        if (milling.rotary()) {
+            PathMove end = moves.get(moves.size() - 1);
+            turned = 0;
+            add(Kind.RAPID, end.x(), safeHeight, 0);
         }
-        double farthest =
-                moves.stream().mapToDouble(move -> Math.abs(move.x())).max().orElse(0);
-        double lowest = moves.stream().mapToDouble(PathMove::z).min().orElse(0);
-        limits(farthest, lowest);
-        Double stickOut = request.cutter().stickOut() == null ? null : Double.valueOf(stickOut(radii));
-        if (stickOut != null && millimetres(request.cutter().stickOut()) < stickOut) {
-            throw new ImpossibleDesignException(List.of(new Violation(
-                    "/cutter/stickOut",
-                    "HOLDER_HITS",
-                    "The holder would reach into wood that is not yet cut.",
-                    String.valueOf(request.cutter().stickOut()),
-                    "at least " + design.sayAtLeast(stickOut))));
-        }
+        PathChecks checks = new PathChecks(milling, moves);
+        checks.limits();
         return new ToolPath(
-                request.machine(),
-                sphere,
-                passes(radii),
-                cutter.corner() > 0
-                        ? Double.valueOf(sphere * cutter.step(sphere, millimetres(request.scallop()), 0))
-                        : null,
-                end(sphere, holding.head().seatDistance()),
-                rotary ? end(sphere, holding.tail().seatDistance()) : -start(sphere),
-                lowest,
+                milling.request().machine(),
+                milling.sphere(),
+                passes,
+                cutter.corner() > 0 ? Double.valueOf(stepover) : null,
+                planner.headEnd(milling.sphere()),
+                planner.tailEnd(milling.sphere()),
+                milling.corners(),
+                milling.plunge(),
+                checks.lowest(),
                 safeHeight,
-                farthest,
-                stickOut,
-                length,
-                moves.stream().mapToDouble(PathMove::minutes).sum(),
+                checks.farthest(),
+                checks.stickOut(),
+                passes.stream()
+                        .filter(done -> !done.inAir())
+                        .mapToDouble(PassTime::length)
+                        .sum(),
+                passes.stream().mapToDouble(PassTime::minutes).sum(),
                 moves);
     }
 
-    /** Latitude to which a ring reaches on one side, where the cutter stays clear of the disc and leaves the neck. */
-    private double end(double radius, double seat) {
-        if (!rotary) {
-            return Math.PI / 2;
+    /** Ridges are never higher than half the radius of the rim, whatever is asked for. */
+    private double roughRidge() {
+        return Math.max(ROUGH_RIDGES * milling.depth(), milling.scallop());
+    }
+
+    /** Lays a pass, and returns the angle from its first ring to the next. */
+    private double lay(double sphere, double ridge, boolean inAir) {
+        pass = passes.size();
+        radius = sphere;
+        rings = 0;
+        length = 0;
+        minutes = 0;
+        List<Half> halves = planner.halves(sphere, ridge);
+        for (Half half : halves) {
+            half(half);
         }
+        passes.add(new PassTime(pass, sphere, inAir, rings, length, minutes));
+        List<Ring> first = halves.get(0).rings();
+        return Math.abs(first.get(1).latitude() - first.get(0).latitude());
+    }
+
+    private void half(Half half) {
         double reach = radius + cutter.corner();
-        double beside = (seat - room - cutter.flat() - cutter.radius()) / reach;
-        double above = (neck / 2 + cutter.corner()) / reach;
-        if (beside <= 0 || above >= 1) {
-            throw new ImpossibleDesignException(List.of(new Violation(
-                    "/cutter/diameter",
-                    "CUTTER_TOO_WIDE",
-                    "Between the discs, with the room beside them and the neck, there is no room for this cutter.",
-                    String.valueOf(request.cutter().diameter()),
-                    "a smaller cutter, disc or neck")));
-        }
-        return Math.min(Math.asin(Math.min(1, beside)), Math.acos(above));
-    }
-
-    /** Latitude down to which the upright work is milled: that of the middle plane, or where the disc ends it. */
-    private double start(double radius) {
-        double deepest = holding.tail().seatDistance() - room;
-        double above = (cutter.corner() - deepest) / (radius + cutter.corner());
-        return rotary || above <= 0 ? 0 : Math.asin(above);
-    }
-
-    /** A ring: its latitude, and whether it is on the side of the axis' first end. */
-    private record Ring(double latitude, boolean head) {}
-
-    private List<Ring> rings(double radius, double ridge) {
-        List<Ring> rings = new ArrayList<>();
-        latitudes(radius, ridge, end(radius, holding.head().seatDistance()))
-                .forEach(latitude -> rings.add(new Ring(latitude, true)));
-        Collections.reverse(rings);
-        if (rotary) {
-            // On both sides of the middle plane a cutter without a flat would turn the same ring.
-            latitudes(radius, ridge, end(radius, holding.tail().seatDistance())).stream()
-                    .skip(cutter.flat() > 0 ? 0 : 1)
-                    .forEach(latitude -> rings.add(new Ring(-latitude, false)));
-        }
-        return rings;
-    }
-
-    /** Latitudes from the middle plane, or the lowest that is milled, to an end. */
-    private List<Double> latitudes(double radius, double ridge, double end) {
-        double start = start(radius);
-        List<Double> latitudes = new ArrayList<>();
-        if (cutter.corner() > 0) {
-            int count = Math.max(1, (int) Math.ceil((end - start) / cutter.step(radius, ridge, 0) - 1e-9));
-            tooMany(count);
-            for (int i = 0; i <= count; i++) {
-                latitudes.add(start + (end - start) * i / count);
-            }
-            return latitudes;
-        }
-        // The flat of the cutter lies along the axis on a rotary table, and square to it on three axes.
-        double from = rotary ? start : Math.PI / 2 - end;
-        double to = rotary ? end : Math.PI / 2 - start;
-        for (double at = from; at < to; at += cutter.step(radius, ridge, at)) {
-            latitudes.add(rotary ? at : Math.PI / 2 - at);
-            tooMany(latitudes.size());
-        }
-        latitudes.add(rotary ? to : Math.PI / 2 - to);
-        if (!rotary) {
-            Collections.reverse(latitudes);
-        }
-        return latitudes;
-    }
-
-    private void tooMany(int more) {
-        if (moves.size() + more > MOST_MOVES) {
-            throw new ImpossibleDesignException(List.of(new Violation(
-                    "/scallop",
-                    "TOO_MANY_MOVES",
-                    "The path would have more than " + MOST_MOVES + " moves.",
-                    String.valueOf(request.scallop()),
-                    "higher ridges, deeper passes or a larger cutter")));
-        }
-    }
-
-    private void lay(int pass, double radius, List<Ring> rings) {
         double lastX = 0;
         double lastZ = safeHeight;
-        for (int i = 0; i < rings.size(); i++) {
-            Ring ring = rings.get(i);
-            double along = (radius + cutter.corner()) * Math.sin(ring.latitude);
-            double height = (radius + cutter.corner()) * Math.cos(ring.latitude);
-            double side = ring.head ? cutter.flat() : -cutter.flat();
-            double x = rotary ? along + side : height + cutter.flat();
-            double z = (rotary ? height : along) - cutter.corner();
+        for (int i = 0; i < half.rings().size(); i++) {
+            Ring ring = half.rings().get(i);
+            double along = reach * Math.sin(ring.latitude());
+            double height = reach * Math.cos(ring.latitude());
+            double side = half.head() ? 1 : -1;
+            double x = milling.rotary() ? side * (along + cutter.flat()) : height + cutter.flat();
+            double z = (milling.rotary() ? height : along) - cutter.corner();
+            double around = 2 * Math.PI * (milling.rotary() ? radius * Math.cos(ring.latitude()) : x);
             if (i == 0) {
-                add(pass, radius, Kind.RAPID, x, safeHeight, 0);
-                lastX = x;
-                lastZ = safeHeight;
+                add(Kind.RAPID, x, safeHeight, 0);
+            } else if (x != lastX) {
+                straight(Kind.LINE, x, lastZ, Math.abs(x - lastX), milling.feed());
             }
-            if (z > lastZ) {
-                add(pass, radius, Kind.LINE, lastX, z, (z - lastZ) / feed);
-                lastZ = z;
+            down(x, lastZ, z, i == 0 ? 0 : wood(Math.abs(x), z), around);
+            if (ring.around()) {
+                around(x, z, around);
             }
-            if (x != lastX) {
-                add(pass, radius, Kind.LINE, x, lastZ, Math.abs(x - lastX) / feed);
-            }
-            if (z < lastZ) {
-                add(pass, radius, Kind.LINE, x, z, (lastZ - z) / feed);
-            }
-            ring(pass, radius, x, z, 2 * Math.PI * radius * Math.cos(ring.latitude));
             lastX = x;
             lastZ = z;
-            tooMany(0);
+            planner.tooMany(moves.size());
         }
-        add(pass, radius, Kind.RAPID, lastX, safeHeight, 0);
+        add(Kind.RAPID, lastX, safeHeight, 0);
     }
 
-    private void ring(int pass, double radius, double x, double z, double around) {
-        length += around;
-        if (rotary) {
+    /** Straight down, going around once for each pass's depth of the wood that is met there. */
+    private void down(double x, double from, double to, double wood, double around) {
+        double deep = Math.min(from - to, wood);
+        int steps = (int) Math.max(1, Math.ceil(deep / milling.depth() - 1e-9));
+        double last = from;
+        for (int step = 1; step <= steps && last > to; step++) {
+            double above = deep * (steps - step) / steps;
+            straight(Kind.PLUNGE, x, to + above, last - to - above, milling.plunge());
+            last = to + above;
+            if (step < steps) {
+                around(x, last, around + (milling.rotary() ? 2 * Math.PI * above : 0));
+            }
+        }
+    }
+
+    /**
+     * Deepest wood under the cutter, straight down to a height: where its rim runs as the sphere that stands there, it
+     * would rest on that at the same place.
+     */
+    private double wood(double x, double z) {
+        double rest = standing + cutter.corner();
+        double out = x - cutter.flat();
+        return out >= rest ? 0 : Math.max(0, Math.sqrt((rest - out) * (rest + out)) - cutter.corner() - z);
+    }
+
+    private void straight(Kind kind, double x, double z, double way, double feed) {
+        length += way;
+        add(kind, x, z, way / feed);
+    }
+
+    /** Once around, but where so little is to go around that it is nothing as it is written. */
+    private void around(double x, double z, double way) {
+        if (milling.rotary()) {
             turned += 2 * Math.PI;
-            // Near the pole the way is short, but the table still has to turn.
-            add(pass, radius, Kind.TURN, x, z, Math.max(around, 2 * Math.PI * z) / feed);
-        } else if (x > 0) {
-            add(pass, radius, Kind.CIRCLE, x, z, 2 * Math.PI * x / feed);
-        }
-    }
-
-    private void add(int pass, double radius, Kind kind, double x, double z, double minutes) {
-        moves.add(new PathMove(pass, radius, kind, x, z, turned, minutes));
-    }
-
-    /** How far the holder has to stay above the tip, so that it meets no wood that a pass has not yet cut. */
-    private double stickOut(List<Double> radii) {
-        double holder = request.cutter().holder() == null
-                ? cutter.radius()
-                : millimetres(request.cutter().holder()) / 2;
-        double needed = 0;
-        for (PathMove move : moves) {
-            double before = move.pass() == 0 ? corners : Math.min(corners, radii.get(move.pass() - 1));
-            // Beyond the rings the solid still stands as it was glued up.
-            double wood = rotary ? corners : before;
-            double inner = rotary ? 0 : Math.max(0, move.x() - holder);
-            double height = wood > inner ? Math.sqrt((wood - inner) * (wood + inner)) : Double.NEGATIVE_INFINITY;
-            needed = Math.max(needed, height - move.z());
-        }
-        return holder <= cutter.radius() && !rotary ? 0 : needed;
-    }
-
-    private void limits(double farthest, double lowest) {
-        LimitsRequest limits = request.limits();
-        if (limits == null) {
+            add(Kind.TURN, x, z, Math.max(way / milling.feed(), milling.quickestTurn()));
+        } else if (x > noWidth) {
+            add(Kind.CIRCLE, x, z, way / milling.feed());
+        } else {
             return;
         }
-        List<Violation> broken = new ArrayList<>();
-        check(broken, "x", limits.x(), farthest, "X goes to ");
-        check(broken, "y", limits.y(), rotary ? 0 : farthest, "Y goes to ");
-        check(broken, "highest", limits.highest(), safeHeight, "Z goes up to ");
-        check(broken, "below", limits.below(), -lowest, "Z goes below the centre by ");
-        if (!broken.isEmpty()) {
-            throw new ImpossibleDesignException(broken);
-        }
+        rings++;
+        length += way;
     }
 
-    private void check(List<Violation> broken, String name, double limit, double needed, String words) {
-        if (needed > millimetres(limit) + 1e-9) {
-            broken.add(new Violation(
-                    "/limits/" + name,
-                    "BEYOND_LIMIT",
-                    words + design.say(needed) + ".",
-                    String.valueOf(limit),
-                    "at least " + design.sayAtLeast(needed) + ", or another cutter or axis"));
-        }
+    private void add(Kind kind, double x, double z, double time) {
+        minutes += time;
+        moves.add(new PathMove(pass, radius, kind, x, z, turned, time));
     }
 }

@@ -13,16 +13,16 @@ public record PathMove(
         double sphere,
 
         @Describe(
-                value =
-                        "RAPID: without a cut; LINE: straight, with feed; TURN: one turn of the work; CIRCLE: once around"
-                                + " the upright axis, counter-clockwise from above.",
+                value = "RAPID: without a cut; LINE: straight, with feed; PLUNGE: straight down, with the plunge feed;"
+                        + " TURN: one turn of the work; CIRCLE: once around the upright axis,"
+                        + " counter-clockwise from above.",
                 example = "\"RAPID\"")
         Kind kind,
 
         @Describe(
                 value = "X: along the rotary axis, or from the upright one.",
                 quantity = Quantity.LENGTH,
-                example = "72.9",
+                example = "0",
                 min = -1e18)
         double x,
 
@@ -30,7 +30,8 @@ public record PathMove(
         double z,
 
         @Describe(
-                value = "A: angle of the rotary table after the move; always 0 on three axes.",
+                value = "A: angle of the rotary table after the move. It goes on from turn to turn, and the last move"
+                        + " winds it back to 0; always 0 on three axes.",
                 quantity = Quantity.ANGLE,
                 example = "0")
         double a,
@@ -44,6 +45,8 @@ public record PathMove(
         RAPID,
         /** Straight, with feed. */
         LINE,
+        /** Straight down, with the plunge feed. */
+        PLUNGE,
         /** One turn of the work. */
         TURN,
         /** Once around the upright axis. */

@@ -21,6 +21,7 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
  * @param passDepth depth of a pass
  * @param leave what is left on the sphere, or null for nothing
  * @param feed feed a minute
+ * @param plungeFeed feed a minute straight down, or null for a quarter of the feed
  * @param spindle speed of the spindle
  * @param safe room above the stock for moves without a cut
  * @param airPass whether a first pass cuts nothing but air, or null for no
@@ -32,9 +33,13 @@ public record PathRequest(
 
         @Describe(
                 value =
-                        "ROTARY: the work turns about the X axis (A), and the cutter stands on it from above.  THREE_AXIS:"
-                                + " the work stands upright, and the upper half is milled in circles; it is turned over for the"
-                                + " other half.",
+                        "ROTARY: the work turns between discs about the X axis, and the cutter stands on it from above. A"
+                                + " has to be an axis without limit that is not wrapped at 360 degrees. THREE_AXIS: the work"
+                                + " stands upright on one disc, with no disc, screw or centre on its upper end, and the upper"
+                                + " half is milled up to the pole in circles, counter-clockwise from above, which with a"
+                                + " spindle that turns clockwise is conventional cutting. For the other half it is turned"
+                                + " over; how the milled half is then held, in a cup or a bed of the sphere's own radius, and"
+                                + " aligned by marks, is the caller's to see to.",
                 example = "\"ROTARY\"")
         @NotNull
         Machine machine,
@@ -45,13 +50,20 @@ public record PathRequest(
         @Valid
         AxisRequest axis,
 
-        @Describe(value = "The blocking discs; the largest that fit if left out.", optional = true) @Valid
+        @Describe(
+                value =
+                        "The blocking discs; the largest that fit if left out. On three axes only the lower one, at the axis'"
+                                + " other end, is there while the upper half is milled.",
+                optional = true)
+        @Valid
         DiscsRequest discs,
 
         @NotNull @Valid CutterRequest cutter,
 
         @Describe(
-                value = "Height of the ridges that the last pass leaves.",
+                value =
+                        "Height of the ridges that the last pass leaves: at most passDepth, and half the radius of the cutter's rim or of a"
+                                + " flat cutter. Rings of a flat cutter are never farther apart than its radius.",
                 quantity = Quantity.LENGTH,
                 example = "0.05")
         @NotNull
@@ -61,7 +73,9 @@ public record PathRequest(
 
         @Describe(
                 value =
-                        "Depth of a pass, square to the sphere. All passes but the last leave ridges of a quarter of it.",
+                        "Depth of a pass, square to the sphere, at most the cutter's diameter. Straight down the cutter goes no"
+                                + " deeper into the wood before it goes around. All passes but the last leave ridges of a"
+                                + " quarter of it, or of half the radius of the cutter's rim where that is less.",
                 quantity = Quantity.LENGTH,
                 example = "3")
         @NotNull
@@ -79,7 +93,9 @@ public record PathRequest(
         Double leave,
 
         @Describe(
-                value = "Feed in a minute, where the cutter touches the sphere.",
+                value =
+                        "Feed in a minute: where the cutter touches the sphere on a rotary table, and of the cutter's middle on"
+                                + " three axes.",
                 quantity = Quantity.LENGTH,
                 example = "1500")
         @NotNull
@@ -87,21 +103,39 @@ public record PathRequest(
         @DecimalMax("100000")
         Double feed,
 
+        @Describe(
+                value =
+                        "Feed in a minute straight down, where the cutter has to cut at its centre; a quarter of the feed if"
+                                + " left out (common practice, no source).",
+                quantity = Quantity.LENGTH,
+                example = "300",
+                optional = true)
+        @DecimalMin("0.1")
+        @DecimalMax("100000")
+        Double plungeFeed,
+
         @Describe(value = "Speed of the spindle.", quantity = Quantity.TURNS, example = "12000")
         @NotNull
         @DecimalMin("1")
         @DecimalMax("100000")
         Double spindle,
 
-        @Describe(value = "Room above the stock for moves without a cut.", quantity = Quantity.LENGTH, example = "10")
+        @Describe(
+                value =
+                        "Half of the room above the corners, and above the discs on a rotary table, for moves without a cut;"
+                                + " the pass in air is this far from the corners. At least 1 mm or 0.04 in: a solid that was glued"
+                                + " up is less true than the one that is computed.",
+                quantity = Quantity.LENGTH,
+                example = "10")
         @NotNull
-        @DecimalMin("0.01")
+        @DecimalMin("0.04")
         @DecimalMax("10000")
         Double safe,
 
         @Describe(
                 value =
-                        "Whether a first pass goes round the stock in air, to see where the cutter will go; no if left out.",
+                        "Whether a first pass goes round the stock in air, to see where the cutter will go; the program then stops"
+                                + " the spindle and waits. No if left out.",
                 example = "true",
                 optional = true)
         Boolean airPass,
@@ -149,7 +183,7 @@ public record PathRequest(
             Double rimRadius,
 
             @Describe(
-                    value = "From its tip to the holder; no holder is checked if left out.",
+                    value = "From its tip to the holder; no holder is checked if left out, and needed with one.",
                     quantity = Quantity.LENGTH,
                     example = "60",
                     optional = true)
@@ -158,7 +192,7 @@ public record PathRequest(
             Double stickOut,
 
             @Describe(
-                    value = "Diameter of the holder; the cutter's if left out.",
+                    value = "Diameter of the holder; needed with stickOut.",
                     quantity = Quantity.LENGTH,
                     example = "42",
                     optional = true)
@@ -191,5 +225,16 @@ public record PathRequest(
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
-            Double below) {}
+            Double below,
+
+            @Describe(
+                    value =
+                            "Fastest turn of the rotary table, in turns a minute: where the feed would need a faster one,"
+                                    + " the table turns at this. Not limited if left out.",
+                    quantity = Quantity.TURNS,
+                    example = "20",
+                    optional = true)
+            @DecimalMin("0.001")
+            @DecimalMax("10000")
+            Double tableTurns) {}
 }

@@ -1,5 +1,7 @@
 package org.orbwright.turning;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import org.orbwright.design.Design;
@@ -12,18 +14,26 @@ import org.orbwright.turning.PathRequest.Machine;
  * parentheses. It uses no more than straight moves, full circles and time-inverse feed for turns of the table.
  */
 public final class ProgramWriter {
-    private static final int MOST_COMMENT = 100;
+    /** Seconds on controls that read P in seconds; others take it for milliseconds, which the head says. */
+    private static final int DWELL = 5;
+
+    private static final MathContext FEED_DIGITS = new MathContext(6);
 
     private final PathRequest request;
+    private final Design design;
     private final ToolPath path;
     private final LengthUnit unit;
+    private final boolean rotary;
     private final StringBuilder program = new StringBuilder();
     private boolean inverse;
+    private double angle = Double.NaN;
 
     private ProgramWriter(PathRequest request, Design design, ToolPath path) {
         this.request = request;
+        this.design = design;
         this.path = path;
         this.unit = design.unit();
+        this.rotary = request.machine() == Machine.ROTARY;
     }
 
     /**
@@ -32,36 +42,39 @@ public final class ProgramWriter {
      * @param request the request of the path
      * @param design its design
      * @param path the path
-     * @param head what stands at its head, a sentence or two each
+     * @param advice what stands at its head, a sentence or two each
      */
-    public static String write(PathRequest request, Design design, ToolPath path, List<String> head) {
-        return new ProgramWriter(request, design, path).write(head);
+    public static String write(PathRequest request, Design design, ToolPath path, List<String> advice) {
+        return new ProgramWriter(request, design, path).write(advice);
     }
 
-    private String write(List<String> head) {
+    /**
+     * Half of the last decimal that lengths are written to, in millimetres: no more than this is written as nothing.
+     */
+    static double halfStep(LengthUnit unit) {
+        return unit.toMillimetres(Math.pow(10, -Quantity.LENGTH.decimals(unit)) / 2);
+    }
+
+    private String write(List<String> advice) {
         line("%");
-        head.forEach(this::comment);
-        comment("Lengths in " + (unit == LengthUnit.MM ? "millimetres" : "inches")
-                + ". X0 Y0 Z0 is the middle of the sphere.");
-        comment(
-                request.machine() == Machine.ROTARY
-                        ? "A turns the work about X. The first end of the axis points to plus X."
-                        : "The first end of the axis points up. This mills the upper half only.");
-        comment("Cutter: " + request.cutter().shape().name().replace('_', ' ') + ", diameter "
-                + number(request.cutter().diameter(), decimals())
-                + ". It is in the spindle, and its length is set: no tool is changed.");
-        comment("The work offset that is active is used. A goes on from turn to turn.");
+        ProgramHead.lines(request, design, path, advice).forEach(this::line);
         line(unit == LengthUnit.MM ? "G21" : "G20");
         line("G17 G40 G49 G80");
-        line("G90 G91.1 G94");
-        line("S" + number(request.spindle(), 0) + " M3");
-        line("G0 Z" + length(path.safeHeight()));
+        // Only circles have a middle that I and J could be taken from absolutely.
+        line(rotary ? "G90 G94" : "G90 G91.1 G94");
+        spin();
         int pass = -1;
         for (PathMove move : path.moves()) {
             if (move.pass() != pass) {
+                if (pass >= 0 && path.passes().get(pass).inAir()) {
+                    line("(End of the pass in air: the spindle stops and the program waits)");
+                    line("M5");
+                    line("M0");
+                    spin();
+                }
                 pass = move.pass();
-                comment("Pass " + (pass + 1) + " of " + path.passes().size() + ", sphere of radius "
-                        + length(move.sphere()));
+                line("(Pass " + (pass + 1) + " of " + path.passes().size() + ", sphere of radius "
+                        + length(move.sphere()) + (path.passes().get(pass).inAir() ? ", in air)" : ")"));
             }
             move(move);
         }
@@ -71,30 +84,43 @@ public final class ProgramWriter {
         return program.toString();
     }
 
+    private void spin() {
+        line("S" + number(request.spindle(), 0) + " M3");
+        line("G4 P" + DWELL);
+    }
+
     private void move(PathMove move) {
         String place = "X" + length(move.x()) + " Z" + length(move.z());
         switch (move.kind()) {
             case RAPID -> {
                 forward();
-                // Up first, then across: the two are never moved together.
+                // Up first, then the table, then across: the cutter is above the work before anything else moves.
                 line("G0 Z" + length(move.z()));
+                if (rotary && move.a() != angle) {
+                    line("G0 A" + degrees(move.a()));
+                }
                 line("G0 X" + length(move.x()) + " Y" + length(0));
             }
             case LINE -> {
                 forward();
-                line("G1 " + place + " F" + length(request.feed() * unit.millimetres()));
+                line("G1 " + place + " F" + feed(request.feed()));
+            }
+            case PLUNGE -> {
+                forward();
+                line("G1 " + place + " F" + feed(path.plungeFeed() / unit.millimetres()));
             }
             case TURN -> {
                 if (!inverse) {
                     line("G93");
                     inverse = true;
                 }
-                line("G1 A" + number(move.a() * Quantity.ANGLE.factor(unit), 3) + " F" + number(1 / move.minutes(), 5));
+                line("G1 A" + degrees(move.a()) + " F" + feed(1 / move.minutes()));
             }
             case CIRCLE ->
-                line("G3 " + "X" + length(move.x()) + " Y" + length(0) + " I" + length(-move.x()) + " J" + length(0)
-                        + " F" + length(request.feed() * unit.millimetres()));
+                line("G3 X" + length(move.x()) + " Y" + length(0) + " I" + length(-move.x()) + " J" + length(0) + " F"
+                        + feed(request.feed()));
         }
+        angle = move.a();
     }
 
     /** Back to feeds in length per minute. */
@@ -105,12 +131,19 @@ public final class ProgramWriter {
         }
     }
 
-    private int decimals() {
-        return Quantity.LENGTH.decimals(unit);
+    private String length(double millimetres) {
+        return number(millimetres / unit.millimetres(), Quantity.LENGTH.decimals(unit));
     }
 
-    private String length(double millimetres) {
-        return number(millimetres / unit.millimetres(), decimals());
+    private String degrees(double radians) {
+        return number(radians * Quantity.ANGLE.factor(unit), 3);
+    }
+
+    /** A feed with its first digits, however small it is: no control takes a feed of nothing. */
+    private static String feed(double value) {
+        String text =
+                new BigDecimal(value).round(FEED_DIGITS).stripTrailingZeros().toPlainString();
+        return text.contains(".") ? text : text + ".0";
     }
 
     /** A decimal with a point, whatever the machine that this runs on writes. */
@@ -121,18 +154,5 @@ public final class ProgramWriter {
 
     private void line(String words) {
         program.append(words).append('\n');
-    }
-
-    /** A comment, in lines that a control can hold; what is not plain, and parentheses, cannot stand in it. */
-    private void comment(String text) {
-        StringBuilder line = new StringBuilder();
-        for (String word : text.replaceAll("[^ -~]|[()%;]", " ").strip().split(" +", -1)) {
-            if (line.length() + word.length() > MOST_COMMENT) {
-                line("(" + line.toString().strip() + ")");
-                line.setLength(0);
-            }
-            line.append(' ').append(word);
-        }
-        line("(" + line.toString().strip() + ")");
     }
 }

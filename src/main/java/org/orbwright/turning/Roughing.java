@@ -9,15 +9,28 @@ import org.orbwright.quantity.Quantity;
 public record Roughing(
         @Describe(
                 value = "Diameter of the sphere as it leaves the tool: the finished one and what sanding takes on both"
-                        + " sides. The cylinder to begin with is as thick and as long.",
+                        + " sides. The cylinder to begin with is as thick. Between discs it is turned no farther than the"
+                        + " tool reaches on each side: beyond that stands the neck that holds the work, and what lies"
+                        + " there is turned after reversing.",
                 quantity = Quantity.LENGTH,
                 example = "172.4")
         double turnedDiameter,
 
+        @Describe(
+                value = "From the middle along the axis to where the tool's reach ends on the first end's side.",
+                quantity = Quantity.LENGTH,
+                example = "82.4951")
+        double reachedHead,
+
+        @Describe(value = "The same on the other side.", quantity = Quantity.LENGTH, example = "82.4951")
+        double reachedTail,
+
         @Describe("The profiles of the polygon method, from the cylinder to 32 sides.")
         List<PolygonProfile> profiles,
 
-        @Describe("Diameters along the axis, from the middle to the end, for a parting tool and callipers.")
+        @Describe(
+                "Diameters along the axis, from the middle to the end, for a parting tool and callipers. Those that are"
+                        + " marked would part the work off its neck before it is reversed.")
         List<DepthStation> depths,
 
         @Describe("What ring gauges and templates show.") List<RingGauge> gauges,
@@ -110,7 +123,14 @@ public record Roughing(
             double at,
 
             @Describe(value = "Diameter there.", quantity = Quantity.LENGTH, example = "172.4")
-            double diameter) {}
+            double diameter,
+
+            @Describe(
+                    value =
+                            "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned only"
+                                    + " after reversing.",
+                    example = "true")
+            boolean afterReversing) {}
 
     /** A place along the axis. */
     @Describe("A place along the axis.")
@@ -125,7 +145,14 @@ public record Roughing(
                     value = "How deep a parting tool goes there from the cylinder.",
                     quantity = Quantity.LENGTH,
                     example = "0")
-            double depth) {}
+            double depth,
+
+            @Describe(
+                    value =
+                            "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned only"
+                                    + " after reversing.",
+                    example = "false")
+            boolean afterReversing) {}
 
     /** What a ring gauge or a template shows. */
     @Describe("What a ring gauge or a template shows on the sphere.")
@@ -143,8 +170,10 @@ public record Roughing(
             double sagitta,
 
             @Describe(
-                    value = "By how much the sagitta is less where the sphere is 1 larger in diameter.",
-                    example = "0.033342323208",
+                    value =
+                            "By how much the sagitta is less where the sphere is larger in diameter, as a share of that.",
+                    quantity = Quantity.SHARE,
+                    example = "0.0333",
                     max = 1e6)
             double lessPerDiameter) {}
 
@@ -173,8 +202,8 @@ public record Roughing(
                     value =
                             "Share of the sphere of this diameter that lies in wood: how much of the way the tool cuts. The"
                                     + " rest is air, and every change a blow.",
-                    quantity = Quantity.RATIO,
-                    example = "0.008559",
+                    quantity = Quantity.SHARE,
+                    example = "0.0086",
                     max = 1)
             double inWood) {}
 }

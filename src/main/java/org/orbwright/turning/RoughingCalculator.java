@@ -23,15 +23,22 @@ final class RoughingCalculator {
     private static final int STATIONS = 11;
     private static final double[] USUAL_RINGS = {0.25, 0.5, 0.75};
     private static final int MOST_PASSES = 1000;
+    /** In millimetres. */
+    private static final double SAME_PLACE = 1e-9;
+
     private static final int[] SIDES = {4, 8, 16, 32};
 
     private final Design design;
     private final double radius;
     private final RoughingRequest request;
+    private final double reachedHead;
+    private final double reachedTail;
 
-    private RoughingCalculator(RoughingRequest request, Design design, double radius) {
+    private RoughingCalculator(RoughingRequest request, Design design, double radius, Holding holding) {
         this.design = design;
         this.radius = radius;
+        this.reachedHead = radius * Math.sin(holding.head().reachedLatitude());
+        this.reachedTail = radius * Math.sin(holding.tail().reachedLatitude());
         this.request = request == null ? new RoughingRequest(null, null, null) : request;
     }
 
@@ -40,11 +47,12 @@ final class RoughingCalculator {
      *
      * @param request the wishes, or null for what is usual
      * @param radius of the sphere as it leaves the tool
+     * @param holding what the tool reaches between the discs
      * @throws ImpossibleDesignException if a ring is as wide as the sphere, or there would be more passes than are
      *     answered
      */
-    static Roughing plan(RoughingRequest request, Design design, double radius) {
-        return new RoughingCalculator(request, design, radius).plan();
+    static Roughing plan(RoughingRequest request, Design design, double radius, Holding holding) {
+        return new RoughingCalculator(request, design, radius, holding).plan();
     }
 
     private Roughing plan() {
@@ -52,6 +60,8 @@ final class RoughingCalculator {
                 request.passDepth() == null ? List.of() : passes(design.unit().toMillimetres(request.passDepth()));
         return new Roughing(
                 2 * radius,
+                reachedHead,
+                reachedTail,
                 IntStream.of(SIDES).mapToObj(this::profile).toList(),
                 depths(request.stations() == null ? STATIONS : request.stations()),
                 gauges(),
@@ -72,7 +82,8 @@ final class RoughingCalculator {
         for (int i = 0; i < sides / 4; i++) {
             double angle = (2 * i + 1) * Math.PI / sides;
             double far = radius / Math.cos(Math.PI / sides);
-            corners.add(new ProfileCorner(far * Math.sin(angle), 2 * far * Math.cos(angle)));
+            double at = far * Math.sin(angle);
+            corners.add(new ProfileCorner(at, 2 * far * Math.cos(angle), afterReversing(at)));
         }
         return new PolygonProfile(
                 sides,
@@ -94,9 +105,14 @@ final class RoughingCalculator {
                 .mapToDouble(i -> radius * i / (count - 1))
                 .mapToObj(at -> {
                     double there = Math.sqrt(Math.max(0, (radius - at) * (radius + at)));
-                    return new DepthStation(at, 2 * there, radius - there);
+                    return new DepthStation(at, 2 * there, radius - there, afterReversing(at));
                 })
                 .toList();
+    }
+
+    /** Whether a place lies beyond the tool's reach at one of the ends. */
+    private boolean afterReversing(double at) {
+        return at > Math.min(reachedHead, reachedTail) + SAME_PLACE;
     }
 
     private List<RingGauge> gauges() {
@@ -128,12 +144,7 @@ final class RoughingCalculator {
     }
 
     private List<RoughPass> passes(double depth) {
-        double corners = 0;
-        for (Panel panel : design.panels()) {
-            double rim = Math.sqrt(
-                    (panel.cornerRadius() - panel.jointDistance()) * (panel.cornerRadius() + panel.jointDistance()));
-            corners = Math.max(corners, Math.hypot(panel.faceDistance(), rim));
-        }
+        double corners = Milling.corners(design);
         double count = Math.ceil((corners - radius) / depth - 1e-9);
         if (count > MOST_PASSES) {
             throw new ImpossibleDesignException(List.of(new Violation(

@@ -49,12 +49,17 @@ final class SpeedCalculator {
      *
      * @param request a speed and a strength, or null for neither
      * @param swing diameter of the solid about its axis
+     * @param turned diameter of the sphere as it leaves the tool
      */
-    static SpeedLimits limits(SpeedRequest request, Design design, double swing) {
+    static SpeedLimits limits(SpeedRequest request, Design design, double swing, double turned) {
         SpeedCalculator speeds = new SpeedCalculator(request, design);
-        return new SpeedLimits(
-                speeds.limit(swing, speeds.heaviestInSolid, speeds.solidSeam),
-                speeds.limit(2 * design.sphereRadius(), speeds.heaviestInSphere, speeds.sphereSeam));
+        SpeedLimit solid = speeds.limit(swing, speeds.heaviestInSolid, speeds.solidSeam);
+        SpeedLimit sphere = speeds.limit(turned, speeds.heaviestInSphere, speeds.sphereSeam);
+        return new SpeedLimits(solid, sphere, Math.min(lowest(solid), lowest(sphere)));
+    }
+
+    private static double lowest(SpeedLimit limit) {
+        return limit.glueLimit() == null ? limit.thumbLow() : Math.min(limit.thumbLow(), limit.glueLimit());
     }
 
     private static Double densest(Design design) {

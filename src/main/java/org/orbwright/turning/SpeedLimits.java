@@ -7,13 +7,26 @@ import org.orbwright.quantity.Quantity;
 @Describe(
         "Speeds to stay under, each with what it rests on. None of them says that a speed is safe: the lathe's manual,"
                 + " local rules and the state of the work come first, and glued-up, hollow or cracked work starts at the lathe's"
-                + " lowest speed.")
-public record SpeedLimits(SpeedLimit solid, SpeedLimit sphere) {
+                + " lowest speed. Imbalance has no part in them: the operation balanceWork answers what it does.")
+public record SpeedLimits(
+        SpeedLimit solid,
+        SpeedLimit sphere,
+
+        @Describe(
+                value = "The lowest limit of both bodies, of the low end of the rule of thumb and of the glue.",
+                quantity = Quantity.TURNS,
+                example = "702.2")
+        double lowest) {
 
     /** Speeds to stay under for one body. */
     @Describe("Speeds to stay under for one body.")
     public record SpeedLimit(
-            @Describe(value = "Diameter that swings.", quantity = Quantity.LENGTH, example = "217.0398")
+            @Describe(
+                    value =
+                            "Diameter that swings: of the solid about its axis, or of the sphere as it leaves the tool."
+                                    + " Masses and seams of the sphere are those of the finished one, whose seams are smallest.",
+                    quantity = Quantity.LENGTH,
+                    example = "217.0398")
             double diameter,
 
             @Describe(

@@ -7,7 +7,9 @@ import org.orbwright.turning.PathRequest.Machine;
 
 /** The way of the cutter. */
 @Describe("The way of the cutter over the sphere. It is computed for the designed solid between its discs, and knows of"
-        + " no clamp, vice or table: look through it, and run it in air first.")
+        + " no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth is square to"
+        + " the sphere: along the cutter's side the wood is deeper, the more so the farther from the middle plane, or on three"
+        + " axes from the pole, and it passes the outer side of the cutter faster than the stated feed.")
 public record ToolPath(
         @Describe(value = "The kind of machine.", example = "\"ROTARY\"")
         Machine machine,
@@ -18,17 +20,18 @@ public record ToolPath(
         @Describe("The passes, with the one in air.") List<PassTime> passes,
 
         @Describe(
-                value = "From ring to ring along the sphere in the last pass; left out where it grows narrower, as for"
-                        + " flat cutters.",
+                value =
+                        "From ring to ring along the sphere in the last pass, on the first end's side; left out where it"
+                                + " changes from ring to ring, as for flat cutters.",
                 quantity = Quantity.LENGTH,
-                example = "5.8947",
+                example = "5.702",
                 optional = true)
         Double stepover,
 
         @Describe(
                 value =
-                        "Latitude up to which the last pass reaches on the first end's side; from the upright axis' middle"
-                                + " plane on three axes.",
+                        "Latitude up to which the last pass reaches on the first end's side, from the middle plane; 90 on"
+                                + " three axes, where nothing may stand on that end.",
                 quantity = Quantity.ANGLE,
                 example = "49.2703",
                 min = -90,
@@ -36,17 +39,35 @@ public record ToolPath(
         double reachedHead,
 
         @Describe(
-                value = "The same on the other side.",
+                value =
+                        "The same on the other side. On three axes the upper half is milled down to the middle plane where"
+                                + " this is 0; below 0 it ends as far above that, and a belt twice as wide is left once both"
+                                + " halves are milled.",
                 quantity = Quantity.ANGLE,
                 example = "49.2703",
                 min = -90,
                 max = 90)
         double reachedTail,
 
+        @Describe(
+                value = "Radius of the stock that is reckoned with: to the solid's farthest corner.",
+                quantity = Quantity.LENGTH,
+                example = "110.0443")
+        double stock,
+
+        @Describe(
+                value = "Feed in a minute straight down: the stated one, or a quarter of the feed.",
+                quantity = Quantity.LENGTH,
+                example = "375")
+        double plungeFeed,
+
         @Describe(value = "Lowest height of the tip.", quantity = Quantity.LENGTH, example = "52.7697", min = -1e18)
         double lowest,
 
-        @Describe(value = "Height of rapid moves.", quantity = Quantity.LENGTH, example = "130.0443")
+        @Describe(
+                value = "Height of rapid moves, above the corners and, on a rotary table, the discs.",
+                quantity = Quantity.LENGTH,
+                example = "130.0443")
         double safeHeight,
 
         @Describe(value = "Farthest X of the tip's middle.", quantity = Quantity.LENGTH, example = "72.9")
@@ -54,17 +75,23 @@ public record ToolPath(
 
         @Describe(
                 value =
-                        "Length that the cutter has to stand out of its holder to keep clear of the solid; left out without"
-                                + " a holder.",
+                        "Length that the cutter has to stand out of its holder to keep clear of the solid and the discs,"
+                                + " with nothing to spare; left out without a holder.",
                 quantity = Quantity.LENGTH,
                 example = "57.2746",
                 optional = true)
         Double stickOutNeeded,
 
-        @Describe(value = "Length of all cuts on the sphere.", quantity = Quantity.LENGTH, example = "35703.614")
+        @Describe(
+                value = "Length of the way with feed, without the pass in air.",
+                quantity = Quantity.LENGTH,
+                example = "27409.9252")
         double length,
 
-        @Describe(value = "Time with feed, without rapid moves.", quantity = Quantity.MINUTES, example = "24.504")
+        @Describe(
+                value = "Time with feed, with the pass in air and without rapid moves.",
+                quantity = Quantity.MINUTES,
+                example = "25.465")
         double minutes,
 
         @Describe("The moves in their order.") List<PathMove> moves) {
@@ -84,9 +111,15 @@ public record ToolPath(
             @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "120.0443")
             double sphere,
 
-            @Describe(value = "Rings.", example = "13", max = 1e6)
+            @Describe(value = "Whether it cuts nothing but air.", example = "true")
+            boolean inAir,
+
+            @Describe(value = "Times that it goes around.", example = "13", max = 1e6)
             int rings,
 
-            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.245")
+            @Describe(value = "Length of its way with feed.", quantity = Quantity.LENGTH, example = "9354.4243")
+            double length,
+
+            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.366")
             double minutes) {}
 }

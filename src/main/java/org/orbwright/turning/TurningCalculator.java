@@ -29,12 +29,12 @@ public final class TurningCalculator {
     public static TurningPlan plan(TurningRequest request, Design design) {
         double turned = FinishCalculator.turnedRadius(request.finish(), design);
         Holding holding = HoldingCalculator.discs(request, design, turned);
-        CupHold cups = request.cup() == null ? null : HoldingCalculator.cups(request.cup(), design);
+        CupHold cups = request.cup() == null ? null : CupCalculator.cups(request.cup(), design);
         return new TurningPlan(
                 holding,
                 cups,
-                RoughingCalculator.plan(request.roughing(), design, turned),
-                SpeedCalculator.limits(request.speed(), design, holding.swing()),
+                RoughingCalculator.plan(request.roughing(), design, turned, holding),
+                SpeedCalculator.limits(request.speed(), design, holding.swing(), 2 * turned),
                 request.finish() == null ? null : FinishCalculator.plan(request.finish(), design),
                 request.rates() == null ? null : time(request, design, reversals(holding, cups)));
     }

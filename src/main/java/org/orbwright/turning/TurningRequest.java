@@ -57,7 +57,7 @@ public record TurningRequest(
     public record DiscsRequest(
             @Describe(
                     value = "Diameter; the largest that fits on the panel if left out, and at a corner or an edge the"
-                            + " largest ring whose plane stays clear of the sphere.",
+                            + " largest ring on which the wood stands clear of the sphere all around.",
                     quantity = Quantity.LENGTH,
                     example = "80",
                     optional = true)

@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -42,6 +43,7 @@ class TurningHttpTest {
                 .body("balance.densities.find { it.species == 'sugar maple' }.stated", equalTo(true))
                 .body("findings.code", hasItem("OFF_BALANCE"))
                 .body("findings[0].message", containsString("towards panel 3"))
+                .body("findings[0].message", containsString(" g at 100 mm, opposite would balance it."))
                 .body("cautions.step", hasItem("TURNING"));
     }
 
@@ -109,7 +111,9 @@ class TurningHttpTest {
                 .body("turning.roughing.profiles.sides", equalTo(List.of(4, 8, 16, 32)))
                 .body("turning.holding.tail.number", equalTo(9))
                 .body("findings.code", equalTo(List.of("SCREW_IN_SPHERE")))
-                .body("findings[0].message", containsString("5.4 mm deep"))
+                .body("findings[0].message", containsString("5.2 mm deep"))
+                .body("turning.roughing.depths[-1].afterReversing", equalTo(true))
+                .body("turning.speeds.lowest", equalTo(702.2f))
                 .body("cautions.step", equalTo(List.of("GENERAL", "MOUNTING", "TURNING", "SANDING", "FINISHING")));
     }
 
@@ -132,6 +136,9 @@ class TurningHttpTest {
         "/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, more than the 702",
         "/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, reached at 1283",
         "/discs/diameter, 120, DISC_OVERHANGS, NOTE, inscribed circle is 104.94 mm",
+        "/discs/diameter, 218, DISC_OVERHANGS, WARN, wider than the solid",
+        "/discs/clearance, 60, REACH_SMALL, WARN, the tool reaches",
+        "/finish/grits/1/grit, 80, GRITS_OUT_OF_ORDER, WARN, coarser",
         "/discs/screws/bite, 29, SCREW_IN_SPHERE, WARN, into the hollow",
         "/cup/rim, 150, CUPS_LEAVE_PATCHES, WARN, of the sphere unturned",
         "/finish/grits/0/allowance, 9, SANDING_LEAVES_FLATS, NOTE, more than the largest of 177.8 mm",
@@ -140,11 +147,86 @@ class TurningHttpTest {
     void whatIsWrongIsFound(String field, double value, String code, String severity, String words) {
         ObjectNode body = turning();
         int cut = field.lastIndexOf('/');
-        ((ObjectNode) body.at(field.substring(0, cut))).put(field.substring(cut + 1), value);
+        ObjectNode parent = (ObjectNode) body.at(field.substring(0, cut));
+        if (field.endsWith("/grit")) {
+            parent.put(field.substring(cut + 1), (int) value);
+        } else {
+            parent.put(field.substring(cut + 1), value);
+        }
         turned(body)
                 .statusCode(200)
                 .body("findings.find { it.code == '" + code + "' }.severity", equalTo(severity))
                 .body("findings.find { it.code == '" + code + "' }.message", containsString(words));
+    }
+
+    @Test
+    void discsAreJudgedOnBothEnds() {
+        ObjectNode body = turning();
+        ObjectNode design = (ObjectNode) body.path("design");
+        design.put("solid", "truncated-tetrahedron");
+        design.remove("sphere");
+        design.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
+        design.set(
+                "laminations",
+                Contract.json("[{\"face\":\"triangle\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]},"
+                        + "{\"face\":\"hexagon\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
+        body.set("axis", Contract.json("{\"through\":\"FACE\",\"number\":0}"));
+        body.set("discs", Contract.json("{\"diameter\":90}"));
+        List<String> messages = turned(body)
+                .statusCode(200)
+                .extract()
+                .jsonPath()
+                .getList("findings.findAll { it.code == 'DISC_OVERHANGS' }.message");
+        assertEquals(1, messages.size());
+        assertTrue(messages.get(0).contains("on the other end"), messages::toString);
+    }
+
+    @Test
+    void whatIsNotCheckedOfTheGlueIsSaid() {
+        ObjectNode unknown = turning();
+        ((ObjectNode) unknown.at("/design/laminations/0/bands/0")).put("species", "moonwood");
+        turned(unknown)
+                .statusCode(200)
+                .body("findings.find { it.code == 'GLUE_NOT_CHECKED' }.message", containsString("density"));
+        ObjectNode broken = turning();
+        ((ObjectNode) broken.at("/design/sphere")).put("diameter", 130);
+        turned(broken)
+                .statusCode(200)
+                .body("findings.find { it.code == 'GLUE_NOT_CHECKED' }.message", containsString("breaks through"));
+        ((ObjectNode) broken.path("speed")).remove("glueStrength");
+        turned(broken).statusCode(200).body("findings.code", not(hasItem("GLUE_NOT_CHECKED")));
+    }
+
+    @Test
+    void aBandThatIsGoneIsFoundBeforeItIsFinished() {
+        ObjectNode body = turning();
+        double[] widths = {44, 2, 2, 2};
+        for (int band = 0; band < widths.length; band++) {
+            ((ObjectNode) body.at("/design/laminations/0/bands/" + band)).put("width", widths[band]);
+        }
+        turned(body)
+                .statusCode(200)
+                .body(
+                        "findings.findAll { it.code == 'BAND_VANISHES' }.field",
+                        hasItem("/design/laminations/0/bands/4/width"));
+        body.remove("finish");
+        turned(body).statusCode(200).body("findings.code", not(hasItem("BAND_VANISHES")));
+    }
+
+    @Test
+    void discsThatHideMostOfTheSphereAreFound() {
+        ObjectNode body = turning();
+        body.retain("design");
+        ObjectNode design = (ObjectNode) body.path("design");
+        design.put("solid", "tetrahedron");
+        design.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
+        design.set("laminations", Contract.json("[{\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
+        turned(body)
+                .statusCode(200)
+                .body("findings.find { it.code == 'REACH_SMALL' }.severity", equalTo("WARN"))
+                .body("findings.find { it.code == 'REACH_SMALL' }.message", containsString("nothing on one side"));
+        body.set("discs", Contract.json("{\"diameter\":60,\"neck\":40}"));
+        turned(body).statusCode(200).body("findings.code", not(hasItem("REACH_SMALL")));
     }
 
     private static ObjectNode path() {
@@ -172,13 +254,15 @@ class TurningHttpTest {
                 .extract()
                 .asString();
         assertEquals(moves + 1, csv.lines().count());
+        assertTrue(csv.contains(",PLUNGE,"));
         assertTrue(csv.startsWith("pass,sphere,kind,x,z,a,minutes,unit"));
         String program = posted(path(), "text/plain", "/v1/turning/program")
                 .statusCode(200)
                 .extract()
                 .asString();
         assertTrue(
-                program.startsWith("%\n(Boathouse lantern invented)\n(These numbers say what fits, not what is safe."));
+                program.startsWith(
+                        "%\n(Design: Boathouse lantern invented , dodecahedron)\n(These numbers say what fits, not what is safe."));
         assertTrue(program.contains("run it in air first"));
         assertTrue(program.endsWith("M5\nM30\n%\n"));
         assertTrue(program.contains("\nG21\n"));
@@ -207,6 +291,52 @@ class TurningHttpTest {
                 .statusCode(422)
                 .body("violations.path", equalTo(List.of("/limits/x", "/limits/highest")))
                 .body("violations[1].message", equalTo("Z goes up to 130.04 mm."))
-                .body("violations[1].allowed", equalTo("at least 130.05 mm, or another cutter or axis"));
+                .body("violations[1].allowed", equalTo("at least 130.05 mm, or less in safe"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/leave, 3, MILLING_LEAVES_FLATS, /leave",
+        "/machine, THREE_AXIS, UPPER_END_FREE, /machine",
+        "/cutter/shape, FLAT, CUTS_AT_CENTRE, /cutter/shape"
+    })
+    void whatAPathGetsWrongIsFound(String field, String value, String code, String where) {
+        posted(path(), "application/json", "/v1/turning/path")
+                .statusCode(200)
+                .body("findings.code", not(hasItem(code)));
+        ObjectNode body = path();
+        int cut = field.lastIndexOf('/');
+        ObjectNode parent = cut == 0 ? body : (ObjectNode) body.at(field.substring(0, cut));
+        if (value.matches("[0-9.]+")) {
+            parent.put(field.substring(cut + 1), Double.parseDouble(value));
+        } else {
+            parent.put(field.substring(cut + 1), value);
+        }
+        posted(body, "application/json", "/v1/turning/path")
+                .statusCode(200)
+                .body("findings.find { it.code == '" + code + "' }.severity", equalTo("WARN"))
+                .body("findings.find { it.code == '" + code + "' }.field", equalTo(where));
+        String program =
+                posted(body, "text/plain", "/v1/turning/program").extract().asString();
+        assertTrue(program.indexOf("(WARN: ") > 0 && program.indexOf("(WARN: ") < program.indexOf("G21"), program);
+    }
+
+    @Test
+    void aBeltThatStaysIsFound() {
+        ObjectNode body = path();
+        body.put("machine", "THREE_AXIS");
+        ((ObjectNode) body.path("discs")).put("clearance", 100);
+        ValidatableResponse answer =
+                posted(body, "application/json", "/v1/turning/path").statusCode(200);
+        double latitude = answer.extract().jsonPath().getDouble("path.reachedTail");
+        assertTrue(latitude < 0);
+        answer.body(
+                "findings.find { it.code == 'BELT_LEFT' }.message",
+                containsString("a belt of " + Math.round(-2 * latitude * 100) / 100.0 + " degrees"));
+        ((ObjectNode) body.path("discs")).put("clearance", 70);
+        posted(body, "application/json", "/v1/turning/path")
+                .statusCode(200)
+                .body("path.reachedTail", equalTo(0))
+                .body("findings.code", not(hasItem("BELT_LEFT")));
     }
 }

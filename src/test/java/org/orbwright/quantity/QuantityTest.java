@@ -34,6 +34,7 @@ class QuantityTest {
         assertEquals(1, Quantity.NONE.factor(unit));
         assertEquals(1, Quantity.UNIT_EDGE.factor(unit));
         assertEquals(1, Quantity.RATIO.factor(unit));
+        assertEquals(1, Quantity.SHARE.factor(unit));
         assertEquals(1, Quantity.MASS.factor(unit));
         assertEquals(1, Quantity.DENSITY.factor(unit));
         assertEquals(1, Quantity.PERCENT.factor(unit));
@@ -54,9 +55,25 @@ class QuantityTest {
 
     @ParameterizedTest(name = "{0} has {1} decimals in mm and {2} in inches")
     @CsvSource({
-        "LENGTH, 4, 5", "AREA, 3, 6", "VOLUME, 1, 5", "BOARD_FEET, 4, 4", "CUBIC_METRES, 8, 8", "ANGLE, 4, 4",
-        "CATALOGUE_ANGLE, 10, 10", "UNIT_EDGE, 12, 12", "RATIO, 6, 6", "MASS, 4, 4", "DENSITY, 1, 1", "NONE, 12, 12",
-        "PERCENT, 4, 4", "CELSIUS, 4, 4", "MOVEMENT, 8, 8", "GRAMS, 3, 3", "SPREAD, 3, 3", "MINUTES, 3, 3"
+        "LENGTH, 4, 5",
+        "AREA, 3, 6",
+        "VOLUME, 1, 5",
+        "BOARD_FEET, 4, 4",
+        "CUBIC_METRES, 8, 8",
+        "ANGLE, 4, 4",
+        "CATALOGUE_ANGLE, 10, 10",
+        "UNIT_EDGE, 12, 12",
+        "RATIO, 6, 6",
+        "SHARE, 4, 4",
+        "MASS, 4, 4",
+        "DENSITY, 1, 1",
+        "NONE, 12, 12",
+        "PERCENT, 4, 4",
+        "CELSIUS, 4, 4",
+        "MOVEMENT, 8, 8",
+        "GRAMS, 3, 3",
+        "SPREAD, 3, 3",
+        "MINUTES, 3, 3"
     })
     void decimals(Quantity quantity, int metric, int inches) {
         assertEquals(metric, quantity.decimals(LengthUnit.MM));

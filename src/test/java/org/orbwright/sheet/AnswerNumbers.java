@@ -101,6 +101,7 @@ final class AnswerNumbers {
                     CATALOGUE_ANGLE,
                     UNIT_EDGE,
                     RATIO,
+                    SHARE,
                     DENSITY,
                     PERCENT,
                     CELSIUS,

@@ -243,6 +243,8 @@ class BalanceCalculatorTest {
         "WOOD, /panels/0/woods/0/species, NO_SUCH_WOOD",
         "UNKNOWN, /panels/0/woods/0/by, DENSITY_UNKNOWN",
         "DENSITY, /densities/0/species, NO_SUCH_WOOD",
+        "DENSITY_TWICE, /densities/1/species, WOOD_TWICE",
+        "WOOD_TWICE, /panels/0/woods/1/species, WOOD_TWICE",
         "AXIS, /axis/number, NO_SUCH_AXIS"
     })
     void whatTheDesignHasNotIsRefused(String what, String path, String code) {
@@ -254,14 +256,28 @@ class BalanceCalculatorTest {
             case "SET" -> List.of(inverted(1));
             case "WOOD" ->
                 List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("oak", "white ash"))));
+            case "WOOD_TWICE" ->
+                List.of(new OddPanelRequest(
+                        1,
+                        null,
+                        null,
+                        List.of(
+                                new OtherWoodRequest("black walnut", "white ash"),
+                                new OtherWoodRequest("black walnut", "sugar maple"))));
             case "UNKNOWN" ->
                 List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("black walnut", "moonwood"))));
+            default -> null;
+        };
+        List<WoodDensityRequest> densities = switch (what) {
+            case "DENSITY" -> List.of(new WoodDensityRequest("oak", 700.0));
+            case "DENSITY_TWICE" ->
+                List.of(new WoodDensityRequest("black walnut", 600.0), new WoodDensityRequest("black walnut", 900.0));
             default -> null;
         };
         BalanceRequest request = new BalanceRequest(
                 design.request(),
                 panels,
-                what.equals("DENSITY") ? List.of(new WoodDensityRequest("oak", 700.0)) : null,
+                densities,
                 what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null,
                 null,
                 null);

@@ -10,18 +10,28 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A control that knows the few words of ISO 6983 that it needs, and refuses all others. */
+/**
+ * A control that knows the few words of ISO 6983 that it needs, and refuses all others. It starts with its axes parked
+ * anywhere, and does not end with the table turned, or the spindle not waited for.
+ */
 final class ProgramReader {
     private static final Pattern WORD = Pattern.compile("([A-Z])(-?[0-9]+(?:\\.[0-9]+)?)");
 
     /** A position of the tip after a move, in millimetres and degrees, and the move that led there. */
-    record Position(int motion, double x, double y, double z, double a, double minutes) {}
+    record Position(int motion, boolean ring, double x, double y, double z, double a, double minutes) {
+        /** A place on the way there. */
+        Position at(double otherX, double otherZ) {
+            return new Position(motion, ring, otherX, y, otherZ, a, minutes);
+        }
+    }
 
-    private final Map<Character, Double> now = new HashMap<>(Map.of('X', 0.0, 'Y', 0.0, 'Z', 0.0, 'A', 0.0));
+    private final Map<Character, Double> now =
+            new HashMap<>(Map.of('X', 411.0, 'Y', -307.0, 'Z', 9000.0, 'A', 12345.0));
     private final List<Position> positions = new ArrayList<>();
     private double unit = 1;
     private boolean inverse;
     private boolean spinning;
+    private boolean waited;
     private boolean ended;
 
     private ProgramReader() {}
@@ -40,6 +50,8 @@ final class ProgramReader {
             }
         }
         assertTrue(control.ended && !control.spinning);
+        boolean turns = control.positions.stream().anyMatch(at -> at.motion() == 1 && at.ring());
+        assertEquals(turns ? 0 : 12345.0, control.now.get('A'), "A at the end");
         return control.positions;
     }
 
@@ -62,6 +74,7 @@ final class ProgramReader {
         for (double code : codes) {
             switch (String.valueOf(code)) {
                 case "0.0", "1.0", "3.0" -> motion = (int) code;
+                case "4.0" -> waited = spinning && words.get('P') >= 5;
                 case "20.0" -> unit = 25.4;
                 case "21.0" -> unit = 1;
                 case "93.0" -> inverse = true;
@@ -72,8 +85,12 @@ final class ProgramReader {
         }
         if (words.containsKey('M')) {
             switch (words.get('M').intValue()) {
+                case 0 -> assertTrue(!spinning, "waits with a still spindle");
                 case 3 -> spinning = words.get('S') > 0;
-                case 5 -> spinning = false;
+                case 5 -> {
+                    spinning = false;
+                    waited = false;
+                }
                 case 30 -> ended = true;
                 default -> throw new AssertionError(line);
             }
@@ -84,8 +101,9 @@ final class ProgramReader {
     }
 
     private void move(int motion, Map<Character, Double> words, String line) {
-        assertTrue(spinning, line);
+        assertTrue(spinning && waited, line);
         assertEquals(motion > 0, words.containsKey('F'), line);
+        assertTrue(motion == 0 || words.get('F') > 0, line);
         double[] from = {now.get('X'), now.get('Y'), now.get('Z'), now.get('A')};
         for (char axis : "XYZA".toCharArray()) {
             if (words.containsKey(axis)) {
@@ -99,10 +117,12 @@ final class ProgramReader {
             if (motion == 3) {
                 assertEquals(0, length, 1e-9, "a full circle");
                 assertEquals(0, from[0] + words.get('I') * unit, 1e-9, "about the axis");
+                assertTrue(from[0] > 0, "a circle of no radius");
                 length = 2 * Math.PI * from[0];
             }
             minutes = inverse ? 1 / words.get('F') : length / (words.get('F') * unit);
         }
-        positions.add(new Position(motion, now.get('X'), now.get('Y'), now.get('Z'), now.get('A'), minutes));
+        boolean ring = motion == 3 || (motion == 1 && now.get('A') != from[3]);
+        positions.add(new Position(motion, ring, now.get('X'), now.get('Y'), now.get('Z'), now.get('A'), minutes));
     }
 }

@@ -10,6 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
 import org.junit.jupiter.api.DisplayName;
@@ -21,6 +22,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
+import org.orbwright.solid.Face;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.Holding.ReachEnd;
 import org.orbwright.turning.Holding.Seat;
@@ -155,7 +157,8 @@ class TurningCalculatorTest {
     }
 
     @Test
-    @DisplayName("hand calculation: a ring of radius r rests on a cube's corner at (h - r root 2/3) root 3")
+    @DisplayName(
+            "hand calculation: a ring of radius r rests on the three edges of a cube's corner at h root 3 - r / root 2")
     void ringOnACorner() {
         Seat seat = Wish.axis(Through.CORNER, new DiscsRequest(40.0, null, 3.0, null, null))
                 .plan(CUBE)
@@ -163,18 +166,75 @@ class TurningCalculatorTest {
                 .head();
         assertEquals(Through.CORNER, seat.at());
         assertNull(seat.largestDisc());
-        assertEquals((50 - 20 * Math.sqrt(2 / 3.0)) * Math.sqrt(3), seat.seatDistance(), EXACT);
+        // From the corner (h, h, h) an edge leads s to (h, h, h - s), root(2/3) s from the axis and s / root 3 lower.
+        assertEquals(50 * Math.sqrt(3) - 20 / Math.sqrt(2), seat.seatDistance(), EXACT);
+    }
+
+    @Test
+    @DisplayName(
+            "hand calculation: a ring on the middle of a cube's edge rests on the edge, until it is wider than that")
+    void ringOnAnEdge() {
+        Seat narrow = Wish.axis(Through.EDGE, new DiscsRequest(40.0, null, 3.0, null, null))
+                .plan(CUBE)
+                .holding()
+                .head();
+        assertEquals(50 * Math.sqrt(2), narrow.seatDistance(), EXACT);
+        // From the edge's end (h, h, h) another edge leads s to (h - s, h, h), as far as root(h^2 + s^2 / 2).
+        Seat wide = Wish.axis(Through.EDGE, new DiscsRequest(2 * Math.sqrt(2500 + 200), null, 3.0, null, null))
+                .plan(CUBE)
+                .holding()
+                .head();
+        assertEquals((100 - 20) / Math.sqrt(2), wide.seatDistance(), EXACT);
+    }
+
+    @Property(tries = 60, seed = "20261126")
+    void aRingRestsOnTheSolidWithoutCuttingIntoIt(@ForAll("designs") Designs designs) {
+        Design design = designs.build();
+        for (Through through : Through.values()) {
+            Holding holding = Wish.axis(through, null).plan(designs).holding();
+            double ring = holding.swing() / 5;
+            Seat seat = Wish.axis(through, new DiscsRequest(2 * ring, null, null, null, null))
+                    .plan(designs)
+                    .holding()
+                    .head();
+            Vector3D end = LatheAxis.direction(new AxisRequest(through, 0), design.solid());
+            Vector3D across = end.orthogonal();
+            double highest = 0;
+            for (int i = 0; i < 3600; i++) {
+                double angle = i * Math.PI / 1800;
+                Vector3D out =
+                        across.multiply(Math.cos(angle)).add(end.cross(across).multiply(Math.sin(angle)));
+                // Panels without their lands are the solid between its face planes; a land lifts them, at most so far.
+                double height = Double.POSITIVE_INFINITY;
+                for (Face face : design.solid().faces()) {
+                    Vector3D normal = design.solid().normal(face);
+                    double distance = design.panelAt(face.kind(), 0).jointDistance();
+                    double cos = normal.dot(end);
+                    if (cos > 1e-9) {
+                        height = Math.min(height, (distance - ring * normal.dot(out)) / cos);
+                    }
+                }
+                highest = Math.max(highest, height);
+            }
+            if (seat.largestDisc() == null) {
+                assertTrue(seat.seatDistance() >= highest - 1e-3 * ring, () -> through + " " + seat);
+                assertTrue(
+                        seat.seatDistance() <= highest + 1e-3 * ring + 3 * design.land(), () -> through + " " + seat);
+            }
+        }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"CORNER", "EDGE"})
-    void theLargestRingIsClearOfTheSphereByTheRoom(Through through) {
+    @CsvSource({"CORNER, 50.3496", "EDGE, 39.4214"})
+    @DisplayName("hand calculation: of the wood on the largest ring the lowest is 51 mm up, as faces lean by the axis")
+    void theLargestRingIsClearOfTheSphereByTheRoom(Through through, double diameter) {
+        // At a corner (50 - 51 / root 3) / root(2 / 3), at an edge 50 root 2 - 51.
         Seat seat = Wish.axis(through, new DiscsRequest(null, null, 3.0, null, null))
                 .plan(CUBE)
                 .holding()
                 .head();
-        assertEquals(48 + 3, seat.seatDistance(), EXACT);
-        assertTrue(seat.disc() > 10);
+        assertEquals(diameter, seat.disc(), 1e-4);
+        assertTrue(seat.seatDistance() > 48 + 3);
     }
 
     @Test
@@ -214,6 +274,99 @@ class TurningCalculatorTest {
         assertEquals(100, seat.largestDisc(), EXACT);
     }
 
+    @Test
+    @DisplayName("hand calculation: a screw on a cube's corner axis bites from the faces, which lie below the ring")
+    void screwHolesAreMeasuredFromTheWood() {
+        // 12 mm from the axis the faces are lowest: (50 - 12 root(2/3)) root 3 = 69.63, and the sphere at 46.48.
+        Seat corner = Wish.axis(
+                        Through.CORNER, new DiscsRequest(40.0, 10.0, 2.0, null, new ScrewsRequest(40.0, 25.0, 24.0)))
+                .plan(CUBE)
+                .holding()
+                .head();
+        double above = (50 - 12 * Math.sqrt(2 / 3.0)) * Math.sqrt(3) - Math.sqrt(48 * 48 - 144);
+        assertEquals(25 - above, corner.holeInSphere(), EXACT);
+        // Before sanding the sphere is larger; in the finished one the hole is as deep as without.
+        FinishRequest finish =
+                new FinishRequest(List.of(new GritRequest(120, 10.0), new GritRequest(240, 10.0)), null, null, null);
+        DiscsRequest discs = new DiscsRequest(80.0, 40.0, 2.0, null, new ScrewsRequest(30.0, 15.0, 57.6));
+        assertEquals(
+                15 - 11.6,
+                new Wish(null, discs, null, null, null, finish, null)
+                        .plan(CUBE)
+                        .holding()
+                        .head()
+                        .holeInSphere(),
+                EXACT);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "80, 30, 15, 80, /discs/screws/circle, SCREWS_BESIDE_DISC",
+        "0.1, 30, 30, 60, /discs/screws/bite, BITE_TOO_DEEP",
+        "0.1, 5, 10, 60, /discs/screws/bite, BITE_TOO_DEEP",
+        "80, 30, 15, 60, /discs/centreHole, HOLE_TOO_WIDE",
+        "90, 30, 15, 60, /discs/centreHole, HOLE_TOO_WIDE"
+    })
+    void holesAndScrewsThatDoNotFitTheDiscAreRefused(
+            double hole, double length, double bite, double circle, String path, String code) {
+        Double centre = code.equals("SCREWS_BESIDE_DISC") ? null : Double.valueOf(hole);
+        DiscsRequest discs = new DiscsRequest(80.0, 40.0, null, centre, new ScrewsRequest(length, bite, circle));
+        assertRefused(Wish.axis(Through.FACE, discs), path, code);
+        DiscsRequest fits = new DiscsRequest(80.0, 40.0, null, 79.9, new ScrewsRequest(30.0, 29.9, 79.9));
+        assertTrue(Wish.axis(Through.FACE, fits).plan(CUBE).holding().head().glueArea() > 0);
+    }
+
+    @Test
+    void aRingThatPassesOverTheSolidIsRefused() {
+        double swing = Wish.axis(Through.CORNER, null).plan(CUBE).holding().swing();
+        assertRefused(
+                Wish.axis(Through.CORNER, new DiscsRequest(swing + 0.1, 40.0, null, null, null)),
+                "/discs/diameter",
+                "RING_PASSES_OVER");
+        Wish just = Wish.axis(Through.CORNER, new DiscsRequest(swing - 0.1, 40.0, null, null, null));
+        // Its three upper corners (h, h, -h) are h / root 3 above the middle.
+        assertEquals(50 / Math.sqrt(3), just.plan(CUBE).holding().head().seatDistance(), 0.1);
+    }
+
+    @Test
+    @DisplayName("hand calculation: a neck of 57.6 mm under a sphere of 96 mm begins 38.4 mm from the middle (3, 4, 5)")
+    void whatWouldPartTheWorkOffIsMarked() {
+        Wish wish = new Wish(
+                null,
+                new DiscsRequest(60.0, 57.6, 1.0, null, null),
+                null,
+                new RoughingRequest(null, 6, null),
+                null,
+                null,
+                null);
+        Roughing roughing = wish.plan(CUBE).roughing();
+        assertEquals(38.4, roughing.reachedHead(), EXACT);
+        assertEquals(38.4, roughing.reachedTail(), EXACT);
+        // 0, 9.6, 19.2, 28.8, 38.4 and 48 mm.
+        assertEquals(
+                List.of(false, false, false, false, false, true),
+                roughing.depths().stream()
+                        .map(station -> station.afterReversing())
+                        .toList());
+        for (PolygonProfile profile : roughing.profiles()) {
+            profile.corners().forEach(corner -> assertEquals(corner.at() > 38.4, corner.afterReversing()));
+        }
+        assertTrue(roughing.profiles().get(3).corners().get(0).at() < 38.4);
+    }
+
+    @Test
+    void theSphereTurnsAsItLeavesTheTool() {
+        FinishRequest finish = new FinishRequest(List.of(new GritRequest(120, 0.5)), null, null, null);
+        SpeedRequest speed = new SpeedRequest(1000.0, 3.0, 20.0);
+        SpeedLimits limits =
+                new Wish(null, null, null, null, speed, finish, null).plan(CUBE).speeds();
+        assertEquals(97, limits.sphere().diameter(), EXACT);
+        assertEquals(6000 * 25.4 / 97, limits.sphere().thumbLow(), EXACT);
+        assertEquals(limits.solid().thumbLow(), limits.lowest());
+        SpeedLimits weak = Wish.speed(null, 0.01, 20.0).plan(CUBE).speeds();
+        assertEquals(Math.min(weak.solid().glueLimit(), weak.sphere().glueLimit()), weak.lowest());
+    }
+
     @Property(tries = 100, seed = "20261125")
     void bothCapsAndTheReachAreTheSphere(@ForAll("designs") Designs designs) {
         for (Through through : Through.values()) {
@@ -247,8 +400,8 @@ class TurningCalculatorTest {
         SimpsonIntegrator simpson = new SimpsonIntegrator(1e-10, 1e-12, 3, 60);
         double two = end == 0 ? 0 : simpson.integrate(10_000_000, slice, 0, end);
         double three = end <= sine ? 0 : simpson.integrate(10_000_000, slice, sine, end);
-        assertEquals(two, HoldingCalculator.leftByTwo(sine), 1e-6);
-        assertEquals(three, HoldingCalculator.leftByThree(sine), 1e-6);
+        assertEquals(two, CupCalculator.leftByTwo(sine), 1e-6);
+        assertEquals(three, CupCalculator.leftByThree(sine), 1e-6);
     }
 
     @ParameterizedTest

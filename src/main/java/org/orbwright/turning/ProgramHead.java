@@ -1,0 +1,138 @@
+package org.orbwright.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Rounding;
+import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.PathRequest.CutterRequest;
+import org.orbwright.turning.PathRequest.Machine;
+
+/** What stands at the head of a program: what it is for, what it takes for granted, and how it is begun. */
+final class ProgramHead {
+    private static final int MOST_COMMENT = 100;
+    /** A line of a comment never begins with a caller's word: some controls carry out what a comment begins with. */
+    private static final String GOES_ON = "...";
+
+    private final PathRequest request;
+    private final Design design;
+    private final ToolPath path;
+    private final Milling milling;
+    private final List<String> lines = new ArrayList<>();
+
+    private ProgramHead(PathRequest request, Design design, ToolPath path) {
+        this.request = request;
+        this.design = design;
+        this.path = path;
+        this.milling = Milling.of(request, design);
+    }
+
+    /**
+     * The comments of a head.
+     *
+     * @param advice what is to be read before all else, a sentence or two each
+     */
+    static List<String> lines(PathRequest request, Design design, ToolPath path, List<String> advice) {
+        ProgramHead head = new ProgramHead(request, design, path);
+        String name = design.request().name();
+        head.comment("Design: " + (name == null || plain(name).isEmpty() ? "" : name + ", ")
+                + design.solid().name());
+        advice.forEach(head::comment);
+        head.zero();
+        if (request.machine() == Machine.ROTARY) {
+            head.rotary();
+        } else {
+            head.threeAxis();
+        }
+        head.cutter();
+        head.start();
+        return head.lines;
+    }
+
+    private void zero() {
+        comment("Lengths in " + (design.unit() == LengthUnit.MM ? "millimetres" : "inches")
+                + ". X0 Y0 Z0 is the middle of the sphere. The work offset that is active is used.");
+        comment("No tool length offset is used and no tool is changed: Z0 is touched off with the tip of this cutter.");
+        comment("Stock: radius " + say(path.stock()) + " to the farthest corner. Last pass: sphere of radius "
+                + say(path.sphere()) + ", with " + say(millimetres(request.leave())) + " left for sanding.");
+    }
+
+    private void rotary() {
+        comment("A turns the work about X. The first end of the axis points to plus X.");
+        comment("A has to be an axis without limit that is not wrapped at 360 degrees. It goes to A0 at the safe"
+                + " height before the first cut, goes on from turn to turn, and is wound back to A0 at the end.");
+        comment(disc("Disc at plus X: ", milling.holding().head()) + " "
+                + disc("Disc at minus X: ", milling.holding().tail()) + " Room beside each: " + say(milling.room())
+                + ". Chuck and tailstock are not known to this program.");
+    }
+
+    private String disc(String end, Seat seat) {
+        return end + "diameter " + say(seat.disc()) + ", " + say(seat.seatDistance()) + " from the middle, neck "
+                + say(2 * milling.neck(seat)) + ".";
+    }
+
+    private void threeAxis() {
+        comment("The first end of the axis points up. This mills the upper half only, up to the pole:"
+                + " there must be no disc, no screw and no centre on the upper end.");
+        comment("For the other half the work is turned over. How the milled half is then held, in a cup or a bed of"
+                + " the sphere's own radius, and aligned by marks, is not known to this program.");
+        comment("Circles run counter-clockwise from above around the work: with M3 that is conventional cutting.");
+        Seat lower = milling.holding().tail();
+        comment("Lower disc: diameter " + say(lower.disc()) + ", " + say(lower.seatDistance())
+                + " below the middle. Room above it: " + say(milling.room()) + ". No move goes below "
+                + say(path.lowest()) + ".");
+    }
+
+    private void cutter() {
+        CutterRequest cutter = request.cutter();
+        comment("Cutter: " + cutter.shape().name().replace('_', ' ') + ", diameter "
+                + say(millimetres(cutter.diameter()))
+                + (cutter.rimRadius() == null ? "" : ", rim radius " + say(millimetres(cutter.rimRadius())))
+                + ". It goes straight down into wood and has to cut at its centre.");
+        comment(
+                path.stickOutNeeded() == null
+                        ? "No holder was stated, and none is checked."
+                        : "Holder: diameter " + say(millimetres(cutter.holder())) + ". The cutter has to stand out at"
+                                + " least " + design.sayAtLeast(path.stickOutNeeded()) + ", and "
+                                + say(millimetres(cutter.stickOut())) + " is stated.");
+        comment("Spindle: " + Rounding.plain(request.spindle(), 0) + " turns a minute. Feed: "
+                + say(millimetres(request.feed())) + " a minute, straight down " + say(path.plungeFeed())
+                + " a minute. Time with feed: " + Rounding.plain(path.minutes(), 1) + " minutes.");
+    }
+
+    private void start() {
+        comment("Before the start jog the cutter above the work and all that holds it, higher than Z "
+                + design.sayAtLeast(path.safeHeight())
+                + ": the first move is straight to that height, at the X and Y where the cutter stands.");
+        comment("G4 P5 after M3 waits 5 seconds where P is in seconds as in RS-274/NGC, and 5 milliseconds on some"
+                + " controls: see that the spindle is at speed before the first cut.");
+    }
+
+    private double millimetres(Double stated) {
+        return stated == null ? 0 : milling.millimetres(stated);
+    }
+
+    private String say(double millimetres) {
+        return design.say(millimetres);
+    }
+
+    /** What can stand in a comment: no more than plain letters, and no parentheses. */
+    private static String plain(String text) {
+        return text.replaceAll("[^ -~]|[()%;]", " ").strip();
+    }
+
+    /** A comment, in lines that a control can hold. */
+    private void comment(String text) {
+        StringBuilder line = new StringBuilder();
+        for (String word : plain(text).split(" +", -1)) {
+            if (line.length() + word.length() > MOST_COMMENT) {
+                lines.add("(" + line.toString().strip() + ")");
+                line.setLength(0);
+                line.append(GOES_ON);
+            }
+            line.append(' ').append(word);
+        }
+        lines.add("(" + line.toString().strip() + ")");
+    }
+}

@@ -1,0 +1,197 @@
+package org.orbwright.turning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.fixture.Designs;
+import org.orbwright.turning.AxisRequest.Through;
+import org.orbwright.turning.PathRequest.CutterShape;
+import org.orbwright.turning.PathRequest.LimitsRequest;
+import org.orbwright.turning.PathRequest.Machine;
+
+/** What a program says and how it begins and ends; a control of the test's own reads it. */
+class ProgramWriterTest {
+    private static PathJob job(Machine machine) {
+        return PathJob.of(
+                Designs.example("dodecahedron-with-land"),
+                machine,
+                Through.FACE,
+                PathJob.discs(80, 50, 6),
+                PathJob.cutter(CutterShape.BALL, 20, null),
+                0.5,
+                10);
+    }
+
+    /** All comments before the first command, as one text. */
+    private static String head(PathJob job) {
+        StringBuilder head = new StringBuilder();
+        for (String line : job.program().split("\n", -1)) {
+            if (line.startsWith("G")) {
+                break;
+            }
+            head.append(
+                            line,
+                            line.startsWith("(...") ? 4 : line.startsWith("(") ? 1 : 0,
+                            Math.max(1, line.length() - 1))
+                    .append(line.startsWith("(...") ? "" : " ");
+        }
+        return head.toString().replace(" )", "").replaceAll(" +", " ");
+    }
+
+    @Test
+    void theTableIsSetToNothingAboveTheWorkAndWoundBackThere() {
+        List<String> lines = List.of(job(Machine.ROTARY).program().split("\n", -1));
+        int first = lines.indexOf("G0 A0.000");
+        int last = lines.lastIndexOf("G0 A0.000");
+        assertTrue(lines.get(first - 1).startsWith("G0 Z"));
+        assertTrue(lines.stream().limit(first).noneMatch(line -> line.startsWith("G1 ")));
+        assertTrue(first < last);
+        assertTrue(lines.get(last - 1).startsWith("G0 Z"));
+        assertTrue(lines.stream().skip(last + 1).noneMatch(line -> line.startsWith("G1 ")));
+    }
+
+    @Test
+    void theSpindleIsWaitedForAndStopsAfterThePassInAir() {
+        String program = job(Machine.ROTARY).program();
+        assertEquals(2, program.split("M3\nG4 P5\n", -1).length - 1);
+        assertTrue(program.contains("M5\nM0\nS9000 M3\nG4 P5\n(Pass 2 of "));
+        assertTrue(program.indexOf("M0") < program.indexOf("(Pass 2 of "));
+        String without = job(Machine.ROTARY).with("airPass", null).program();
+        assertFalse(without.contains("M0"));
+    }
+
+    @Test
+    void onlyCirclesNeedTheirMiddleRelative() {
+        assertFalse(job(Machine.ROTARY).program().contains("G91"));
+        assertTrue(job(Machine.THREE_AXIS).program().contains("\nG90 G91.1 G94\n"));
+        assertFalse(job(Machine.THREE_AXIS).program().contains(" A"), "no table on three axes");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Machine.class)
+    void theHeadSaysWhatIsTakenForGranted(Machine machine) {
+        String head = head(job(machine).with("plungeFeed", null));
+        for (String words : List.of(
+                "No tool length offset is used",
+                "Z0 is touched off with the tip of this cutter",
+                "Stock: radius 110.04 mm",
+                "Cutter: BALL, diameter 20 mm",
+                "has to cut at its centre",
+                "Holder: diameter 60 mm",
+                "9000 mm is stated",
+                "Spindle: 9000 turns a minute. Feed: 1200 mm a minute, straight down 300 mm a minute. Time with feed:",
+                "Before the start jog the cutter above the work",
+                "5 milliseconds on some controls")) {
+            assertTrue(head.contains(words), () -> words + " in " + head);
+        }
+    }
+
+    @Test
+    void theHeadSaysWhatEachMachineNeeds() {
+        String rotary = head(job(Machine.ROTARY));
+        assertTrue(rotary.contains("not wrapped at 360 degrees"), rotary);
+        assertTrue(rotary.contains("Disc at plus X: diameter 80 mm, 88.9 mm from the middle, neck 50 mm."), rotary);
+        assertTrue(rotary.contains("Room beside each: 6 mm"), rotary);
+        String upright = head(job(Machine.THREE_AXIS));
+        assertTrue(upright.contains("no disc, no screw and no centre on the upper end"), upright);
+        assertTrue(upright.contains("a cup or a bed of the sphere's own radius"), upright);
+        assertTrue(upright.contains("conventional cutting"), upright);
+        assertFalse(upright.contains("turn to turn"), upright);
+        assertTrue(head(job(Machine.ROTARY)
+                        .with("cutter", new PathRequest.CutterRequest(CutterShape.BALL, 20.0, null, null, null)))
+                .contains("none is checked"));
+    }
+
+    @Test
+    @DisplayName("some controls carry out comments that begin with a word and a comma, from memory")
+    void noCommentBeginsWithTheCallersWords() {
+        Random random = new Random(20261126);
+        String[] words = {"py,import os", "PROBEOPEN,/tmp/x", "DEBUG,#1", "MSG, hello", "plain", "LOG,a"};
+        for (int i = 0; i < 50; i++) {
+            StringBuilder name = new StringBuilder();
+            while (name.length() < 180) {
+                name.append(words[random.nextInt(words.length)]).append(' ');
+            }
+            for (String line : named(name.substring(0, 150)).split("\n", -1)) {
+                assertFalse(line.matches("\\( *(py|PROBEOPEN|DEBUG|MSG|LOG),.*"), line);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\u00c4\u00d6", "()", "%"})
+    void aNameWithoutPlainLettersIsLeftOut(String name) {
+        String program = named(name);
+        assertTrue(program.startsWith("%\n(Design: dodecahedron)\n"), program);
+        assertFalse(program.contains("()"));
+    }
+
+    private static String named(String name) {
+        PathJob job = job(Machine.ROTARY);
+        DesignRequest d = job.request().design();
+        DesignRequest design = new DesignRequest(
+                name,
+                d.unit(),
+                d.solid(),
+                d.copies(),
+                d.size(),
+                d.panel(),
+                d.laminations(),
+                d.saw(),
+                d.blank(),
+                d.sphere());
+        return ProgramWriter.write(job.request(), Design.of(design), job.path(), List.of());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 1, 1e5})
+    void everyFeedIsMoreThanNothing(double feed) {
+        for (String line : job(Machine.ROTARY)
+                .with("feed", feed)
+                .with("plungeFeed", null)
+                .program()
+                .split("\n", -1)) {
+            int at = line.indexOf(" F");
+            if (line.startsWith("G") && at > 0) {
+                assertTrue(Double.parseDouble(line.substring(at + 2)) > 0, line);
+            }
+        }
+        // A turn at 0.1 mm a minute takes more than three days.
+        ToolPath path = job(Machine.ROTARY).with("feed", 0.1).path();
+        assertTrue(path.moves().stream().mapToDouble(PathMove::minutes).max().orElse(0) > 3 * 24 * 60);
+    }
+
+    @Test
+    void theTableTurnsNoFasterThanItCan() {
+        PathJob free =
+                job(Machine.ROTARY).with("discs", PathJob.discs(80, 0.1, 6)).with("feed", 10_000.0);
+        LimitsRequest limits = new LimitsRequest(200.0, 200.0, 200.0, 200.0, 15.0);
+        PathJob limited = free.with("limits", limits);
+        double quickest = limited.path().moves().stream()
+                .filter(move -> move.kind() == PathMove.Kind.TURN)
+                .mapToDouble(PathMove::minutes)
+                .min()
+                .orElse(0);
+        assertEquals(1 / 15.0, quickest, 1e-12);
+        assertTrue(limited.path().minutes() > free.path().minutes());
+        assertEquals(
+                free.path().moves().stream().map(PathMove::z).toList(),
+                limited.path().moves().stream().map(PathMove::z).toList());
+    }
+
+    @Test
+    void straightDownItGoesWithItsOwnFeed() {
+        assertTrue(job(Machine.ROTARY).with("plungeFeed", 111.0).program().contains(" F111.0\n"));
+        assertEquals(300, job(Machine.ROTARY).with("plungeFeed", null).path().plungeFeed());
+    }
+}
