@@ -54,7 +54,8 @@ public class BatchResource {
             operationId = "answerBatch",
             summary = "Many designs, a line each",
             description = "A design a line comes in, and a line goes out for each in the same order, as soon as it is"
-                    + " known: {\"line\":1,\"sheet\":{...}} or {\"line\":2,\"problem\":{...}}. A wrong line does not stop"
+                    + " known: {\"line\":1,\"sheet\":{...}} or {\"line\":2,\"problem\":{...}}. A wrong line"
+                    + " does not stop"
                     + " the rest; an empty one is skipped. Read the answer while you send: the service takes lines only"
                     + " as fast as its answers are taken.")
     @RequestBody(

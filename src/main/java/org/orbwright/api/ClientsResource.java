@@ -32,7 +32,8 @@ public class ClientsResource {
             summary = "The workbook as an OpenDocument spreadsheet",
             description =
                     "A design to fill in, the numbers that the service answers, and what is left of the bands with"
-                            + " a chart. Its cells ask the service that it was fetched from; the spreadsheet has to be allowed"
+                            + " a chart. Its cells ask the service that it was fetched from; the spreadsheet"
+                            + " has to be allowed"
                             + " to fetch.")
     @APIResponse(
             responseCode = "200",

@@ -42,13 +42,13 @@ public class PaperResource {
     @Operation(
             operationId = "writeShopSheet",
             summary = "The numbers of a build in the order of the work, for the bench",
-            description =
-                    "Set-up by set-up from the strips to the finished sphere: settings, check boxes, blanks for measured"
-                            + " values, cautions at their step, findings on the first page, drawings; in inches with"
-                            + " fractions to 1/64 in. As PDF with full-size templates on as many pages as they take,"
-                            + " crosses where pages meet and a bar that proves the print's scale; or as a page of HTML"
-                            + " without templates, by the header Accept or by format. The same request gives the same"
-                            + " bytes. These numbers say what fits, not what is safe.")
+            description = "Set-up by set-up from the strips to the finished sphere: settings, check boxes, blanks for"
+                    + " measured"
+                    + " values, cautions at their step, findings on the first page, drawings; in inches with"
+                    + " fractions to 1/64 in. As PDF with full-size templates on as many pages as they take,"
+                    + " crosses where pages meet and a bar that proves the print's scale; or as a page of HTML"
+                    + " without templates, by the header Accept or by format. The same request gives the same"
+                    + " bytes. These numbers say what fits, not what is safe.")
     @APIResponse(
             responseCode = "200",
             description = "The sheet.",

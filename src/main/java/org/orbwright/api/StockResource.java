@@ -28,7 +28,8 @@ public class StockResource {
                     + " row each, with the same numbers; the last column is the design's unit, in which the lengths are"
                     + " stated. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
                     + " spreadsheet might take for a formula, since it begins with =, +, -, @, a tab or a line break,"
-                    + " has an apostrophe put before it. Findings and cautions stand in the JSON only: read them first.";
+                    + " has an apostrophe put before it. Findings and cautions stand in the JSON only: read"
+                    + " them first.";
 
     @POST
     @Operation(
@@ -38,8 +39,10 @@ public class StockResource {
                     "A design and the boards at hand: for each wood the plan that costs least, with its bound, found by"
                             + " integer programming over the ways to crosscut and rip each board; per board the cuts in"
                             + " their order, what is missing, what to buy from the offers, and what is left of the wood"
-                            + " at every stage. Strips are in one piece, or made up of pieces whose seams have their middle on cuts"
-                            + " between segments where a cut will do; the places for seams are chosen before the search,"
+                            + " at every stage. Strips are in one piece, or made up of pieces whose seams have"
+                            + " their middle on cuts"
+                            + " between segments where a cut will do; the places for seams are chosen before"
+                            + " the search,"
                             + " which is for the best plan with seams at these places. The CSV is the cut list of"
                             + " /v1/stock/cuts."
                             + AS_CSV)
@@ -83,7 +86,8 @@ public class StockResource {
             summary = "The shopping list",
             description =
                     "What to buy from the offers, with the total, and the strips that are short after all. The rows of"
-                            + " the CSV are told apart by their first column: PURCHASE, TOTAL, MISSING, or UNPLANNED for the"
+                            + " the CSV are told apart by their first column: PURCHASE, TOTAL, MISSING, or"
+                            + " UNPLANNED for the"
                             + " segments of a lamination whose blank is too short; costEach is the cost of one board."
                             + AS_CSV)
     @APIResponse(

@@ -30,11 +30,12 @@ public class TurningResource {
     @Operation(
             operationId = "planTurning",
             summary = "Holding, roughing, turning and finishing the sphere",
-            description =
-                    "Blocking discs and what the tool reaches between them; cups and how the positions overlap; the polygon"
-                            + " method, diameters for callipers, ring gauges and passes; speeds to stay under, with what"
-                            + " they rest on; sanding, finish and time by the caller's rates. It states measures and"
-                            + " limits, and calls nothing safe.")
+            description = "Blocking discs and what the tool reaches between them; cups and how the positions overlap;"
+                    + " the polygon"
+                    + " method, diameters for callipers, ring gauges and passes; speeds to stay under,"
+                    + " with what"
+                    + " they rest on; sanding, finish and time by the caller's rates. It states measures and"
+                    + " limits, and calls nothing safe.")
     public TurningAnswer plan(TurningRequest request) {
         return SheetCalculator.turning(request);
     }
@@ -45,10 +46,10 @@ public class TurningResource {
     @Operation(
             operationId = "planToolPath",
             summary = "The way of a cutter over the sphere",
-            description =
-                    "Passes of rings from the corners to the sphere, for a rotary table or three axes, with ridges no higher"
-                            + " than stated, clear of the discs and of wood that the holder would meet. As CSV by the"
-                            + " header Accept: a move a row, in the design's unit, degrees and minutes.")
+            description = "Passes of rings from the corners to the sphere, for a rotary table or three axes, with"
+                    + " ridges no higher"
+                    + " than stated, clear of the discs and of wood that the holder would meet. As CSV by the"
+                    + " header Accept: a move a row, in the design's unit, degrees and minutes.")
     @APIResponse(
             responseCode = "200",
             description = "The path.",
@@ -66,10 +67,10 @@ public class TurningResource {
     @Operation(
             operationId = "writeProgram",
             summary = "The same as a program (ISO 6983, RS-274)",
-            description =
-                    "Straight moves, full circles and turns of the table with inverse-time feed (G93), in the design's unit,"
-                            + " with the cautions at its head. No tool is changed. It is refused where the machine's"
-                            + " limits, the cutter or its holder do not suffice.")
+            description = "Straight moves, full circles and turns of the table with inverse-time feed (G93), in the"
+                    + " design's unit,"
+                    + " with the cautions at its head. No tool is changed. It is refused where the machine's"
+                    + " limits, the cutter or its holder do not suffice.")
     @APIResponse(
             responseCode = "200",
             description = "The program.",

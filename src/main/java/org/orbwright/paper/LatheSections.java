@@ -92,7 +92,8 @@ final class LatheSections {
         section.heading("Speeds to stay under");
         section.text(
                 "These are limits by a rule of thumb (common practice, no source): diameter in inches times turns a"
-                        + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work. No speed below"
+                        + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work."
+                        + " No speed below"
                         + " them is called harmless; start at the lathe's lowest speed.");
         speed("glued-up solid", answers.turning().speeds().solid(), section);
         speed("sphere", answers.turning().speeds().sphere(), section);

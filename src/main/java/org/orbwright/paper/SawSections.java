@@ -122,7 +122,8 @@ final class SawSections {
         SetUp section = answers.section("Closing test");
         section.text(
                 "Put the segments of a panel together dry, tips together, before any glue. The last joint shows the"
-                        + " errors of all sawn legs added up. If it stays open, the tip angles are too small: turn the mitres"
+                        + " errors of all sawn legs added up. If it stays open, the tip angles are too small:"
+                        + " turn the mitres"
                         + " further from square. If the last segment has no room, they are too large.");
         String error = SetUp.degrees(answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {

@@ -85,8 +85,10 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
                 "The templates follow in the PDF. Print them at 100 % (\"actual size\"), without fitting to the page."
                         + " On every page stands a bar of " + bar.text()
                         + ": measure it before a template is used. Where a"
-                        + " template takes several pages, cut along the dashed line of one page and lay the crosses onto those"
-                        + " of its neighbour. The middle of a line is the edge. Paper stretches with damp: templates show and"
+                        + " template takes several pages, cut along the dashed line of one page and lay the"
+                        + " crosses onto those"
+                        + " of its neighbour. The middle of a line is the edge. Paper stretches with damp:"
+                        + " templates show and"
                         + " check, settings are made by the numbers.");
         section.check("The bar measures " + bar.text() + " on every page.");
         leftOut.forEach(section::text);

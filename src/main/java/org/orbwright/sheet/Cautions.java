@@ -62,14 +62,16 @@ final class Cautions {
                             + " at any new sound. The cut is interrupted until the corners are gone."),
             new Caution(
                     SANDING,
-                    "Wood dust harms the lungs and some woods sensitise: look each wood of the design up in a list of toxic"
+                    "Wood dust harms the lungs and some woods sensitise: look each wood of the design up in a"
+                            + " list of toxic"
                             + " woods, such as the HSE's Woodworking Sheet No 30, use extraction and a fitting"
                             + " respirator, and keep sparks away from dust."),
             new Caution(
                     FINISHING,
                     "Rags with drying oil can ignite by themselves: spread them flat outdoors or store them under"
                             + " water in a"
-                            + " closed metal can. Keep solvents away from flames. Let the finish cure as its data sheet says"
+                            + " closed metal can. Keep solvents away from flames. Let the finish cure as its"
+                            + " data sheet says"
                             + " before use."));
 
     private static final Caution HOLD_DOWN = new Caution(
@@ -80,7 +82,8 @@ final class Cautions {
     private static final Caution PROGRAM = new Caution(
             TURNING,
             "The path knows of the designed solid and its discs only, and takes feed and speeds from its caller. Check"
-                    + " the work's zero with this cutter's tip, its holder and every limit, simulate it on the machine's own control,"
+                    + " the work's zero with this cutter's tip, its holder and every limit, simulate it on the"
+                    + " machine's own control,"
                     + " run it in air first with a hand on the stop, and keep the guard closed.");
 
     private static final Caution STOP_MOVES = new Caution(

@@ -37,7 +37,8 @@ final class PathFindings {
             findings.add(new Finding(
                     FindingCode.CUTS_AT_CENTRE,
                     Severity.WARN,
-                    "The cutter goes straight down into the wood by up to a pass's depth; many flat and bull-nose cutters"
+                    "The cutter goes straight down into the wood by up to a pass's depth; many flat and"
+                            + " bull-nose cutters"
                             + " do not cut at their centre and must not be used for that.",
                     "/cutter/shape"));
         }

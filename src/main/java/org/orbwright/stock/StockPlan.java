@@ -116,9 +116,9 @@ public record StockPlan(
             boolean proved,
 
             @Describe(
-                    value =
-                            "Whether it is proved that no plan with seams at the places chosen for them has fewer missing"
-                                    + " strips.",
+                    value = "Whether it is proved that no plan with seams at the places chosen for them has"
+                            + " fewer missing"
+                            + " strips.",
                     example = "true")
             boolean fewestMissing) {}
 

@@ -142,7 +142,8 @@ public record StockRequest(
 
     /** How strips may be made up of pieces. */
     @Describe("How strips may be made up of pieces that are joined end to end; strips are in one piece if this is left"
-            + " out. The middle of a seam is put on a cut between segments where such a cut will do, so that the saw takes"
+            + " out. The middle of a seam is put on a cut between segments where such a cut will do, so that"
+            + " the saw takes"
             + " most of it.")
     public record SeamRequest(
             @Describe(value = "How two pieces of a strip meet.", example = "\"SCARF\"") @NotNull
@@ -182,9 +183,9 @@ public record StockRequest(
             + " its bound.")
     public record SearchRequest(
             @Describe(
-                    value =
-                            "Branches that one search looks at; 100000 if left out. As long as no search is ended by the"
-                                    + " time, the same question has the same answer.",
+                    value = "Branches that one search looks at; 100000 if left out. As long as no search is"
+                            + " ended by the"
+                            + " time, the same question has the same answer.",
                     example = "100000",
                     optional = true)
             @Min(1)

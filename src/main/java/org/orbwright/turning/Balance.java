@@ -77,9 +77,9 @@ public record Balance(
             double offAxis,
 
             @Describe(
-                    value =
-                            "How far it lies along the axis from the solid's centre, above 0 towards the face, corner or"
-                                    + " edge that the axis is named after.",
+                    value = "How far it lies along the axis from the solid's centre, above 0 towards the face,"
+                            + " corner or"
+                            + " edge that the axis is named after.",
                     quantity = Quantity.LENGTH,
                     example = "-0.459",
                     min = -1e18)
@@ -104,35 +104,35 @@ public record Balance(
             Double fromHeavyPanel,
 
             @Describe(
-                    value =
-                            "Imbalance: the work's mass times its distance from the axis. Divided by the distance from the"
-                                    + " axis at which a counterweight is fixed opposite the heavy side, it is the"
-                                    + " counterweight's mass.",
+                    value = "Imbalance: the work's mass times its distance from the axis. Divided by the"
+                            + " distance from the"
+                            + " axis at which a counterweight is fixed opposite the heavy side, it is the"
+                            + " counterweight's mass.",
                     quantity = Quantity.IMBALANCE,
                     example = "792.756")
             double imbalance,
 
             @Describe(
-                    value =
-                            "Eccentricity of all that turns: the imbalance over the turning mass. With the speed in radians"
-                                    + " per second it makes the balance quality grade of ISO 21940-11.",
+                    value = "Eccentricity of all that turns: the imbalance over the turning mass. With the"
+                            + " speed in radians"
+                            + " per second it makes the balance quality grade of ISO 21940-11.",
                     quantity = Quantity.LENGTH,
                     example = "0.3129")
             double eccentricity,
 
             @Describe(
-                    value =
-                            "At the stated speed, the eccentricity times the angular speed: the grade G of ISO 21940-11;"
-                                    + " left out without a speed.",
+                    value = "At the stated speed, the eccentricity times the angular speed: the grade G of ISO"
+                            + " 21940-11;"
+                            + " left out without a speed.",
                     quantity = Quantity.VELOCITY,
                     example = "13.108",
                     optional = true)
             Double grade,
 
             @Describe(
-                    value =
-                            "At the stated speed, the force that goes round with the work and shakes the lathe; left out"
-                                    + " without a speed.",
+                    value = "At the stated speed, the force that goes round with the work and shakes the lathe;"
+                            + " left out"
+                            + " without a speed.",
                     quantity = Quantity.FORCE,
                     example = "1.391",
                     optional = true)

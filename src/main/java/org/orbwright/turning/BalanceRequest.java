@@ -48,9 +48,9 @@ public record BalanceRequest(
         AxisRequest axis,
 
         @Describe(
-                value =
-                        "Mass of the discs, screws and chuck that turn with the work, taken to be in balance themselves;"
-                                + " 0 if left out.",
+                value = "Mass of the discs, screws and chuck that turn with the work, taken to be in balance"
+                        + " themselves;"
+                        + " 0 if left out.",
                 quantity = Quantity.MASS,
                 example = "0.9",
                 optional = true)
@@ -94,9 +94,9 @@ public record BalanceRequest(
             BandSet set,
 
             @Describe(
-                    value =
-                            "How many times as heavy its wood is as that of the others, for boards that differ; 1 if left"
-                                    + " out.",
+                    value = "How many times as heavy its wood is as that of the others, for boards that differ;"
+                            + " 1 if left"
+                            + " out.",
                     example = "1.12",
                     optional = true)
             @DecimalMin("0.1")

@@ -56,9 +56,9 @@ public record CupHold(
         Integer positions,
 
         @Describe(
-                value =
-                        "By how much the reached latitude exceeds what two positions need, 45 degrees; below 0 two do not"
-                                + " do.",
+                value = "By how much the reached latitude exceeds what two positions need, 45 degrees; below 0"
+                        + " two do not"
+                        + " do.",
                 quantity = Quantity.ANGLE,
                 example = "6.4816",
                 min = -90,

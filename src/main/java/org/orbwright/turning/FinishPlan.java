@@ -31,9 +31,9 @@ public record FinishPlan(
         Double finish,
 
         @Describe(
-                value =
-                        "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left out without"
-                                + " coats.",
+                value = "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left"
+                        + " out without"
+                        + " coats.",
                 example = "72",
                 optional = true)
         Double dryingHours) {

@@ -5,9 +5,10 @@ import org.orbwright.quantity.Quantity;
 import org.orbwright.turning.AxisRequest.Through;
 
 /** How the work is held between discs, and what the tool reaches. */
-@Describe(
-        "How the work is held between two discs, and what the tool reaches of the sphere. The tool's room beside a disc is"
-                + " taken along the axis alone. What holds is the caller's to judge: these are measures, not strengths.")
+@Describe("How the work is held between two discs, and what the tool reaches of the sphere. The tool's room"
+        + " beside a disc is"
+        + " taken along the axis alone. What holds is the caller's to judge: these are measures, not"
+        + " strengths.")
 public record Holding(
         @Describe(value = "What the axis goes through at its first end.", example = "\"FACE\"")
         Through through,
@@ -69,34 +70,35 @@ public record Holding(
             double disc,
 
             @Describe(
-                    value =
-                            "From the solid's centre to where the disc touches the wood, or its rim does: on the highest"
-                                    + " wood that stands in its circle.",
+                    value = "From the solid's centre to where the disc touches the wood, or its rim does: on"
+                            + " the highest"
+                            + " wood that stands in its circle.",
                     quantity = Quantity.LENGTH,
                     example = "88.9")
             double seatDistance,
 
             @Describe(
-                    value =
-                            "Area of wood under the disc for glue, without the hole; left out where only the rim touches.",
+                    value = "Area of wood under the disc for glue, without the hole; left out where only the"
+                            + " rim touches.",
                     quantity = Quantity.AREA,
                     example = "4948.008",
                     optional = true)
             Double glueArea,
 
             @Describe(
-                    value =
-                            "Thickness that the disc needs for the screws to go no deeper, and at least the tool's room,"
-                                    + " which is along the axis alone; left out without screws.",
+                    value = "Thickness that the disc needs for the screws to go no deeper, and at least the"
+                            + " tool's room,"
+                            + " which is along the axis alone; left out without screws.",
                     quantity = Quantity.LENGTH,
                     example = "20",
                     optional = true)
             Double discThickness,
 
             @Describe(
-                    value =
-                            "How deep each screw hole stays in the finished sphere, measured along the screw from its end,"
-                                    + " where the wood over the sphere is thinnest on their circle; left out without screws.",
+                    value = "How deep each screw hole stays in the finished sphere, measured along the screw"
+                            + " from its end,"
+                            + " where the wood over the sphere is thinnest on their circle; left out"
+                            + " without screws.",
                     quantity = Quantity.LENGTH,
                     example = "5.1952",
                     optional = true)

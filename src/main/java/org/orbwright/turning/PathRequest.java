@@ -32,14 +32,19 @@ public record PathRequest(
         @NotNull @Valid DesignRequest design,
 
         @Describe(
-                value =
-                        "ROTARY: the work turns between discs about the X axis, and the cutter stands on it from above. A"
-                                + " has to be an axis without limit that is not wrapped at 360 degrees. THREE_AXIS: the work"
-                                + " stands upright on one disc, with no disc, screw or centre on its upper end, and the upper"
-                                + " half is milled up to the pole in circles, counter-clockwise from above, which with a"
-                                + " spindle that turns clockwise is conventional cutting. For the other half it is turned"
-                                + " over; how the milled half is then held, in a cup or a bed of the sphere's own radius, and"
-                                + " aligned by marks, is the caller's to see to.",
+                value = "ROTARY: the work turns between discs about the X axis, and the cutter stands on it"
+                        + " from above. A"
+                        + " has to be an axis without limit that is not wrapped at 360 degrees."
+                        + " THREE_AXIS: the work"
+                        + " stands upright on one disc, with no disc, screw or centre on its upper end,"
+                        + " and the upper"
+                        + " half is milled up to the pole in circles, counter-clockwise from above,"
+                        + " which with a"
+                        + " spindle that turns clockwise is conventional cutting. For the other half it"
+                        + " is turned"
+                        + " over; how the milled half is then held, in a cup or a bed of the sphere's"
+                        + " own radius, and"
+                        + " aligned by marks, is the caller's to see to.",
                 example = "\"ROTARY\"")
         @NotNull
         Machine machine,
@@ -51,9 +56,9 @@ public record PathRequest(
         AxisRequest axis,
 
         @Describe(
-                value =
-                        "The blocking discs; the largest that fit if left out. On three axes only the lower one, at the axis'"
-                                + " other end, is there while the upper half is milled.",
+                value = "The blocking discs; the largest that fit if left out. On three axes only the lower"
+                        + " one, at the axis'"
+                        + " other end, is there while the upper half is milled.",
                 optional = true)
         @Valid
         DiscsRequest discs,
@@ -61,9 +66,9 @@ public record PathRequest(
         @NotNull @Valid CutterRequest cutter,
 
         @Describe(
-                value =
-                        "Height of the ridges that the last pass leaves: at most passDepth, and half the radius of the cutter's rim or of a"
-                                + " flat cutter. Rings of a flat cutter are never farther apart than its radius.",
+                value = "Height of the ridges that the last pass leaves: at most passDepth, and half the radius"
+                        + " of the cutter's rim or of a"
+                        + " flat cutter. Rings of a flat cutter are never farther apart than its radius.",
                 quantity = Quantity.LENGTH,
                 example = "0.05")
         @NotNull
@@ -72,10 +77,11 @@ public record PathRequest(
         Double scallop,
 
         @Describe(
-                value =
-                        "Depth of a pass, square to the sphere, at most the cutter's diameter. Straight down the cutter goes no"
-                                + " deeper into the wood before it goes around. All passes but the last leave ridges of a"
-                                + " quarter of it, or of half the radius of the cutter's rim where that is less.",
+                value = "Depth of a pass, square to the sphere, at most the cutter's diameter. Straight down"
+                        + " the cutter goes no"
+                        + " deeper into the wood before it goes around. All passes but the last leave"
+                        + " ridges of a"
+                        + " quarter of it, or of half the radius of the cutter's rim where that is less.",
                 quantity = Quantity.LENGTH,
                 example = "3")
         @NotNull
@@ -93,9 +99,9 @@ public record PathRequest(
         Double leave,
 
         @Describe(
-                value =
-                        "Feed in a minute: where the cutter touches the sphere on a rotary table, and of the cutter's middle on"
-                                + " three axes.",
+                value = "Feed in a minute: where the cutter touches the sphere on a rotary table, and of the"
+                        + " cutter's middle on"
+                        + " three axes.",
                 quantity = Quantity.LENGTH,
                 example = "1500")
         @NotNull
@@ -104,9 +110,9 @@ public record PathRequest(
         Double feed,
 
         @Describe(
-                value =
-                        "Feed in a minute straight down, where the cutter has to cut at its centre; a quarter of the feed if"
-                                + " left out (common practice, no source).",
+                value = "Feed in a minute straight down, where the cutter has to cut at its centre; a quarter"
+                        + " of the feed if"
+                        + " left out (common practice, no source).",
                 quantity = Quantity.LENGTH,
                 example = "300",
                 optional = true)
@@ -121,10 +127,11 @@ public record PathRequest(
         Double spindle,
 
         @Describe(
-                value =
-                        "Half of the room above the corners, and above the discs on a rotary table, for moves without a cut;"
-                                + " the pass in air is this far from the corners. At least 1 mm or 0.04 in: a solid that was glued"
-                                + " up is less true than the one that is computed.",
+                value = "Half of the room above the corners, and above the discs on a rotary table, for moves"
+                        + " without a cut;"
+                        + " the pass in air is this far from the corners. At least 1 mm or 0.04 in: a"
+                        + " solid that was glued"
+                        + " up is less true than the one that is computed.",
                 quantity = Quantity.LENGTH,
                 example = "10")
         @NotNull
@@ -133,9 +140,9 @@ public record PathRequest(
         Double safe,
 
         @Describe(
-                value =
-                        "Whether a first pass goes round the stock in air, to see where the cutter will go; the program then stops"
-                                + " the spindle and waits. No if left out.",
+                value = "Whether a first pass goes round the stock in air, to see where the cutter will go; the"
+                        + " program then stops"
+                        + " the spindle and waits. No if left out.",
                 example = "true",
                 optional = true)
         Boolean airPass,
@@ -228,9 +235,9 @@ public record PathRequest(
             Double below,
 
             @Describe(
-                    value =
-                            "Fastest turn of the rotary table, in turns a minute: where the feed would need a faster one,"
-                                    + " the table turns at this. Not limited if left out.",
+                    value = "Fastest turn of the rotary table, in turns a minute: where the feed would need a"
+                            + " faster one,"
+                            + " the table turns at this. Not limited if left out.",
                     quantity = Quantity.TURNS,
                     example = "20",
                     optional = true)

@@ -9,7 +9,8 @@ import org.orbwright.quantity.Quantity;
 public record Roughing(
         @Describe(
                 value = "Diameter of the sphere as it leaves the tool: the finished one and what sanding takes on both"
-                        + " sides. The cylinder to begin with is as thick. Between discs it is turned no farther than the"
+                        + " sides. The cylinder to begin with is as thick. Between discs it is turned no"
+                        + " farther than the"
                         + " tool reaches on each side: beyond that stands the neck that holds the work, and what lies"
                         + " there is turned after reversing.",
                 quantity = Quantity.LENGTH,
@@ -76,26 +77,26 @@ public record Roughing(
             double side,
 
             @Describe(
-                    value =
-                            "Half of it: how far the marks stand from the middle of each side, on the cylinder and on its"
-                                    + " ends where there are eight.",
+                    value = "Half of it: how far the marks stand from the middle of each side, on the cylinder"
+                            + " and on its"
+                            + " ends where there are eight.",
                     quantity = Quantity.LENGTH,
                     example = "86.2")
             double halfSide,
 
             @Describe(
-                    value =
-                            "From each corner of the profile before, along its side to where the new side begins; left out"
-                                    + " for the cylinder.",
+                    value = "From each corner of the profile before, along its side to where the new side"
+                            + " begins; left out"
+                            + " for the cylinder.",
                     quantity = Quantity.LENGTH,
                     example = "50.4948",
                     optional = true)
             Double fromCorner,
 
             @Describe(
-                    value =
-                            "Depth of the cut at each corner of the profile before, towards the sphere's centre; left out"
-                                    + " for the cylinder.",
+                    value = "Depth of the cut at each corner of the profile before, towards the sphere's"
+                            + " centre; left out"
+                            + " for the cylinder.",
                     quantity = Quantity.LENGTH,
                     example = "35.7052",
                     optional = true)
@@ -126,9 +127,9 @@ public record Roughing(
             double diameter,
 
             @Describe(
-                    value =
-                            "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned only"
-                                    + " after reversing.",
+                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is"
+                            + " turned only"
+                            + " after reversing.",
                     example = "true")
             boolean afterReversing) {}
 
@@ -148,9 +149,9 @@ public record Roughing(
             double depth,
 
             @Describe(
-                    value =
-                            "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned only"
-                                    + " after reversing.",
+                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is"
+                            + " turned only"
+                            + " after reversing.",
                     example = "false")
             boolean afterReversing) {}
 
@@ -170,8 +171,8 @@ public record Roughing(
             double sagitta,
 
             @Describe(
-                    value =
-                            "By how much the sagitta is less where the sphere is larger in diameter, as a share of that.",
+                    value = "By how much the sagitta is less where the sphere is larger in diameter, as a share"
+                            + " of that.",
                     quantity = Quantity.SHARE,
                     example = "0.0333",
                     max = 1e6)
@@ -199,9 +200,9 @@ public record Roughing(
             double atFaces,
 
             @Describe(
-                    value =
-                            "Share of the sphere of this diameter that lies in wood: how much of the way the tool cuts. The"
-                                    + " rest is air, and every change a blow.",
+                    value = "Share of the sphere of this diameter that lies in wood: how much of the way the"
+                            + " tool cuts. The"
+                            + " rest is air, and every change a blow.",
                     quantity = Quantity.SHARE,
                     example = "0.0086",
                     max = 1)

@@ -6,7 +6,8 @@ import org.orbwright.quantity.Quantity;
 /** Speeds to stay under. */
 @Describe(
         "Speeds to stay under, each with what it rests on. None of them says that a speed is safe: the lathe's manual,"
-                + " local rules and the state of the work come first, and glued-up, hollow or cracked work starts at the lathe's"
+                + " local rules and the state of the work come first, and glued-up, hollow or cracked work"
+                + " starts at the lathe's"
                 + " lowest speed. Imbalance has no part in them: the operation balanceWork answers what it does.")
 public record SpeedLimits(
         SpeedLimit solid,
@@ -22,9 +23,9 @@ public record SpeedLimits(
     @Describe("Speeds to stay under for one body.")
     public record SpeedLimit(
             @Describe(
-                    value =
-                            "Diameter that swings: of the solid about its axis, or of the sphere as it leaves the tool."
-                                    + " Masses and seams of the sphere are those of the finished one, whose seams are smallest.",
+                    value = "Diameter that swings: of the solid about its axis, or of the sphere as it leaves the tool."
+                            + " Masses and seams of the sphere are those of the finished one, whose"
+                            + " seams are smallest.",
                     quantity = Quantity.LENGTH,
                     example = "217.0398")
             double diameter,
@@ -50,29 +51,31 @@ public record SpeedLimits(
             Double surfaceSpeed,
 
             @Describe(
-                    value =
-                            "Stress in a thin ring of the densest wood that turns by itself at the stated speed: density"
-                                    + " times the square of its surface speed, whatever its wall is. Left out without a speed"
-                                    + " or a density.",
+                    value = "Stress in a thin ring of the densest wood that turns by itself at the stated"
+                            + " speed: density"
+                            + " times the square of its surface speed, whatever its wall is. Left out"
+                            + " without a speed"
+                            + " or a density.",
                     quantity = Quantity.STRESS,
                     example = "0.01458",
                     optional = true)
             Double ringStress,
 
             @Describe(
-                    value =
-                            "Pull of the heaviest panel on its seams at the stated speed: its mass times the distance of its"
-                                    + " centre of mass times the square of the angular speed, as if it stood square to the axis"
-                                    + " and nothing else held it. Left out likewise.",
+                    value = "Pull of the heaviest panel on its seams at the stated speed: its mass times the"
+                            + " distance of its"
+                            + " centre of mass times the square of the angular speed, as if it stood"
+                            + " square to the axis"
+                            + " and nothing else held it. Left out likewise.",
                     quantity = Quantity.FORCE,
                     example = "18.107",
                     optional = true)
             Double panelPull,
 
             @Describe(
-                    value =
-                            "Area of the seams around that panel; left out without a density, or where the sphere breaks"
-                                    + " through to the hollow.",
+                    value = "Area of the seams around that panel; left out without a density, or where the"
+                            + " sphere breaks"
+                            + " through to the hollow.",
                     quantity = Quantity.AREA,
                     example = "9235.509",
                     optional = true)
@@ -86,9 +89,10 @@ public record SpeedLimits(
             Double seamStress,
 
             @Describe(
-                    value =
-                            "Speed at which the greater of both stresses is the stated strength over the safety factor. It"
-                                    + " knows of no void, crack, catch or imbalance. Left out without a strength or a density.",
+                    value = "Speed at which the greater of both stresses is the stated strength over the safety"
+                            + " factor. It"
+                            + " knows of no void, crack, catch or imbalance. Left out without a"
+                            + " strength or a density.",
                     quantity = Quantity.TURNS,
                     example = "1283",
                     optional = true)

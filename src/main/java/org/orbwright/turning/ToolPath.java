@@ -7,8 +7,10 @@ import org.orbwright.turning.PathRequest.Machine;
 
 /** The way of the cutter. */
 @Describe("The way of the cutter over the sphere. It is computed for the designed solid between its discs, and knows of"
-        + " no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth is square to"
-        + " the sphere: along the cutter's side the wood is deeper, the more so the farther from the middle plane, or on three"
+        + " no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth"
+        + " is square to"
+        + " the sphere: along the cutter's side the wood is deeper, the more so the farther from the middle"
+        + " plane, or on three"
         + " axes from the pole, and it passes the outer side of the cutter faster than the stated feed.")
 public record ToolPath(
         @Describe(value = "The kind of machine.", example = "\"ROTARY\"")
@@ -20,18 +22,18 @@ public record ToolPath(
         @Describe("The passes, with the one in air.") List<PassTime> passes,
 
         @Describe(
-                value =
-                        "From ring to ring along the sphere in the last pass, on the first end's side; left out where it"
-                                + " changes from ring to ring, as for flat cutters.",
+                value = "From ring to ring along the sphere in the last pass, on the first end's side; left out"
+                        + " where it"
+                        + " changes from ring to ring, as for flat cutters.",
                 quantity = Quantity.LENGTH,
                 example = "5.702",
                 optional = true)
         Double stepover,
 
         @Describe(
-                value =
-                        "Latitude up to which the last pass reaches on the first end's side, from the middle plane; 90 on"
-                                + " three axes, where nothing may stand on that end.",
+                value = "Latitude up to which the last pass reaches on the first end's side, from the middle"
+                        + " plane; 90 on"
+                        + " three axes, where nothing may stand on that end.",
                 quantity = Quantity.ANGLE,
                 example = "49.2703",
                 min = -90,
@@ -39,10 +41,11 @@ public record ToolPath(
         double reachedHead,
 
         @Describe(
-                value =
-                        "The same on the other side. On three axes the upper half is milled down to the middle plane where"
-                                + " this is 0; below 0 it ends as far above that, and a belt twice as wide is left once both"
-                                + " halves are milled.",
+                value = "The same on the other side. On three axes the upper half is milled down to the middle"
+                        + " plane where"
+                        + " this is 0; below 0 it ends as far above that, and a belt twice as wide is"
+                        + " left once both"
+                        + " halves are milled.",
                 quantity = Quantity.ANGLE,
                 example = "49.2703",
                 min = -90,
@@ -74,9 +77,9 @@ public record ToolPath(
         double farthest,
 
         @Describe(
-                value =
-                        "Length that the cutter has to stand out of its holder to keep clear of the solid and the discs,"
-                                + " with nothing to spare; left out without a holder.",
+                value = "Length that the cutter has to stand out of its holder to keep clear of the solid and"
+                        + " the discs,"
+                        + " with nothing to spare; left out without a holder.",
                 quantity = Quantity.LENGTH,
                 example = "57.2746",
                 optional = true)

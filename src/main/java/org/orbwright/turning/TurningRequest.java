@@ -66,9 +66,9 @@ public record TurningRequest(
             Double diameter,
 
             @Describe(
-                    value =
-                            "Diameter of the wood that is left under each disc until the sphere is reversed; the disc's if"
-                                    + " left out.",
+                    value = "Diameter of the wood that is left under each disc until the sphere is reversed;"
+                            + " the disc's if"
+                            + " left out.",
                     quantity = Quantity.LENGTH,
                     example = "40",
                     optional = true)
@@ -77,9 +77,9 @@ public record TurningRequest(
             Double neck,
 
             @Describe(
-                    value =
-                            "Room that the tool needs beside a disc, along the axis; 5 mm if left out, whatever the unit"
-                                    + " is (common practice, no source).",
+                    value = "Room that the tool needs beside a disc, along the axis; 5 mm if left out, whatever"
+                            + " the unit"
+                            + " is (common practice, no source).",
                     quantity = Quantity.LENGTH,
                     example = "6",
                     optional = true)
@@ -133,9 +133,9 @@ public record TurningRequest(
             Double rim,
 
             @Describe(
-                    value =
-                            "Room that the tool needs beside a cup, along the axis; 5 mm if left out, whatever the unit is"
-                                    + " (common practice, no source).",
+                    value = "Room that the tool needs beside a cup, along the axis; 5 mm if left out, whatever"
+                            + " the unit is"
+                            + " (common practice, no source).",
                     quantity = Quantity.LENGTH,
                     example = "6",
                     optional = true)
@@ -165,9 +165,9 @@ public record TurningRequest(
             Integer stations,
 
             @Describe(
-                    value =
-                            "Inner diameters of ring gauges, or chords of templates; a quarter, a half and three quarters"
-                                    + " of the sphere's if left out.",
+                    value = "Inner diameters of ring gauges, or chords of templates; a quarter, a half and"
+                            + " three quarters"
+                            + " of the sphere's if left out.",
                     quantity = Quantity.LENGTH,
                     example = "[60, 120]",
                     optional = true)
@@ -202,9 +202,9 @@ public record TurningRequest(
             Double glueStrength,
 
             @Describe(
-                    value =
-                            "What the strength is divided by, for voids, end grain, impact and age; 20 if left out (common"
-                                    + " practice, no source).",
+                    value = "What the strength is divided by, for voids, end grain, impact and age; 20 if left"
+                            + " out (common"
+                            + " practice, no source).",
                     example = "20",
                     optional = true)
             @DecimalMin("1")
@@ -222,9 +222,9 @@ public record TurningRequest(
             Integer coats,
 
             @Describe(
-                    value =
-                            "Area that a litre of finish covers in one coat, in square metres, as its data sheet says; 12 if"
-                                    + " left out (common practice, no source).",
+                    value = "Area that a litre of finish covers in one coat, in square metres, as its data"
+                            + " sheet says; 12 if"
+                            + " left out (common practice, no source).",
                     example = "12",
                     optional = true)
             @DecimalMin("0.1")

@@ -14,8 +14,11 @@ import java.util.zip.ZipOutputStream;
 
 /** A ZIP archive of XML parts; the same parts give the same bytes. */
 final class Archive {
-    /** The earliest time that an entry can have, so that no clock shows in the bytes. */
-    private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /**
+     * No clock shows in the bytes; entries of the first day of 1980 would get an extra field, which a first entry may
+     * not have.
+     */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final ZipOutputStream zip = new ZipOutputStream(bytes);
@@ -54,7 +57,7 @@ final class Archive {
     }
 
     private void open(ZipEntry entry) throws IOException {
-        entry.setTimeLocal(EARLIEST);
+        entry.setTimeLocal(NO_TIME);
         zip.putNextEntry(entry);
     }
 

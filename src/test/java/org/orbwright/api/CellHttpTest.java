@@ -137,7 +137,8 @@ class CellHttpTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "thickness | 1/0 | 400 | ERROR: thickness must be a length such as 79.4, 3 1/8, 3-1/8in or 79.4mm, but is"
+                "thickness | 1/0 | 400 | ERROR: thickness must be a length such as 79.4, 3 1/8, 3-1/8in or"
+                        + " 79.4mm, but is"
                         + " \"1/0\".",
                 "thickness | -1 | 400 | ERROR: thickness must be 0.001 to 10000 in the design's unit, but is -1.",
                 "acrossFlats | 0 | 400 | ERROR: acrossFlats must be 0.001 to 100000 in the design's unit, but is 0.",
@@ -148,15 +149,19 @@ class CellHttpTest {
                 "copies | 0 | 400 | ERROR: copies must be a whole number, 1 to 1000, but is 0.",
                 "bandAngle | steep | 400 | ERROR: bandAngle must be a number such as 12.5, but is \"steep\".",
                 "bandAngle | 91 | 400 | ERROR: bandAngle must be -90 to 90, but is 91.",
-                "bands | maple | 400 | ERROR: bands has no wood and width in \"maple\"; it takes woods with widths, parted"
+                "bands | maple | 400 | ERROR: bands has no wood and width in \"maple\"; it takes woods with"
+                        + " widths, parted"
                         + " by ;, such as sugar maple 3/4; black walnut rest.",
                 "bands | a: maple 1: b | 400 | ERROR: bands has two colons in \"a: maple 1: b\"; it takes woods with"
                         + " widths, parted by ;, such as sugar maple 3/4; black walnut rest.",
-                "bands | ; | 400 | ERROR: bands names no wood in \";\"; it takes woods with widths, parted by ;, such as"
+                "bands | ; | 400 | ERROR: bands names no wood in \";\"; it takes woods with widths, parted by"
+                        + " ;, such as"
                         + " sugar maple 3/4; black walnut rest.",
-                "bands | maple 0.0001; oak rest | 400 | ERROR: the width of strip 1 in bands must be 0.001 to 10000 in the"
+                "bands | maple 0.0001; oak rest | 400 | ERROR: the width of strip 1 in bands must be 0.001 to"
+                        + " 10000 in the"
                         + " design's unit, but is 0.0001.",
-                "bands | maple 9; oak rest | 422 | ERROR: The other bands of the pentagon lamination already add up to 9"
+                "bands | maple 9; oak rest | 422 | ERROR: The other bands of the pentagon lamination already"
+                        + " add up to 9"
                         + " in; nothing is left of the base distance 2.163 in.",
                 "solid | dodecahedro | 422 | ERROR: There is no solid named \"dodecahedro\". The nearest names are:"
                         + " dodecahedron, octahedron, tetrahedron.",

@@ -123,7 +123,7 @@ class DrawingsHttpTest {
                 .statusCode(406)
                 .body(
                         "detail",
-                        equalTo(
-                                "/v1/drawings/panel answers with image/svg+xml or image/png or image/vnd.dxf, not image/gif."));
+                        equalTo("/v1/drawings/panel answers with image/svg+xml or image/png or image/vnd.dxf,"
+                                + " not image/gif."));
     }
 }

@@ -62,7 +62,8 @@ class ReadmeTest {
     private static void answers(String method, String path) {
         String address = path.replace("{solid}", "dodecahedron")
                 .replace("{design}", "dodecahedron-two-spheres")
-                .replace("{species}", "walnut");
+                .replace("{species}", "walnut")
+                .replace("{table}", "bands");
         RequestSpecification request = RestAssured.given();
         Response answer = method.equals("GET")
                 ? request.get(address)

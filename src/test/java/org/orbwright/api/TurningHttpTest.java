@@ -260,9 +260,9 @@ class TurningHttpTest {
                 .statusCode(200)
                 .extract()
                 .asString();
-        assertTrue(
-                program.startsWith(
-                        "%\n(Design: Boathouse lantern invented , dodecahedron)\n(These numbers say what fits, not what is safe."));
+        assertTrue(program.startsWith(
+                "%\n(Design: Boathouse lantern invented , dodecahedron)\n(These numbers say what fits,"
+                        + " not what is safe."));
         assertTrue(program.contains("run it in air first"));
         assertTrue(program.endsWith("M5\nM30\n%\n"));
         assertTrue(program.contains("\nG21\n"));

@@ -48,7 +48,8 @@ class HandSolvedPlansTest {
 
     /*
      * Two strips of each width are needed, whole or of two pieces of 250 mm. Boards:
-     *   long:  500 x 68 mm, one of them, 9 a board: a whole strip of each width, 40 + 3 + 25. The 250 mm less a kerf that
+     *   long:  500 x 68 mm, one of them, 9 a board: a whole strip of each width, 40 + 3 + 25. The 250 mm less a kerf
+     * that
      *          are left beside one piece are too short for another.
      *   short: 250 x 68 mm, four of them, 3 a board: a piece of each width, so that two of them give what the long one
      *          does, but with a seam in each strip.
@@ -126,8 +127,8 @@ class HandSolvedPlansTest {
     }
 
     @Test
-    @DisplayName(
-            "hand calculation: the wide board alone gives (2, 0) + (1, 2): 25 mm are missing; (1, 2) twice would lack 40 mm")
+    @DisplayName("hand calculation: the wide board alone gives (2, 0) + (1, 2): 25 mm are missing; (1, 2) twice"
+            + " would lack 40 mm")
     void theFewestMissingStripsComeFirst() {
         CuttingProblem scarce = new CuttingProblem(
                 WHOLE_STRIPS.ripping(), WHOLE_STRIPS.lengths(), 3, List.of(WIDE), WHOLE_STRIPS.strips());

@@ -59,8 +59,10 @@ class WorkbookTest {
             value = {
                 "{B4}&\"a;b\" | of:=[.$B$4]&\"a;b\" | $B$4&\"a;b\"",
                 "SUM({A1:B2};{Design!C3}) | of:=SUM([.$A$1:.$B$2];[$Design.$C$3]) | SUM($A$1:$B$2,Design!$C$3)",
-                "@WEBSERVICE({Design!B3}) | of:=COM.MICROSOFT.WEBSERVICE([$Design.$B$3]) | _xlfn.WEBSERVICE(Design!$B$3)",
-                "@NUMBERVALUE({A1};\".\";\",\") | of:=NUMBERVALUE([.$A$1];\".\";\",\") | _xlfn.NUMBERVALUE($A$1,\".\",\",\")",
+                "@WEBSERVICE({Design!B3}) | of:=COM.MICROSOFT.WEBSERVICE([$Design.$B$3]) |"
+                        + " _xlfn.WEBSERVICE(Design!$B$3)",
+                "@NUMBERVALUE({A1};\".\";\",\") | of:=NUMBERVALUE([.$A$1];\".\";\",\") |"
+                        + " _xlfn.NUMBERVALUE($A$1,\".\",\",\")",
             })
     void aFormulaIsWrittenInBothWays(String formula, String openDocument, String officeOpen) {
         assertEquals(openDocument, Formula.openDocument(formula));
