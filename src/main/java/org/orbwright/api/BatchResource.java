@@ -68,6 +68,7 @@ public class BatchResource {
             responseCode = "200",
             description = "The answers.",
             content = @Content(mediaType = BandDesignResource.NDJSON, schema = @Schema(type = SchemaType.STRING)))
+    @Heavy
     public Batch batch(
             InputStream lines,
             @Parameter(

@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.ext.Provider;
@@ -11,8 +12,8 @@ import java.util.function.BooleanSupplier;
 @Provider
 @Produces(BandDesignResource.NDJSON)
 public class BatchWriter extends StreamWriter<Batch> {
-    BatchWriter() {
-        super(Batch.class);
+    BatchWriter(Instance<Limits> limits) {
+        super(Batch.class, limits);
     }
 
     @Override

@@ -34,6 +34,7 @@ import org.orbwright.turning.TurningRequest;
         description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"
                 + " unit: coordinates are in the design's unit, which the head of the file says. STL holds one part:"
                 + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood.")
+@Heavy
 public class BodiesResource {
     private static final String FACE = "Name of the face kind; the first of the solid if left out.";
     private static final String DEVIATION = "The farthest that the mesh may lie below what is round, in the design's"

@@ -33,6 +33,7 @@ import org.orbwright.stock.StockRequest;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces({DrawingsResource.SVG, DrawingsResource.PNG})
 @Tag(name = "Drawings", description = "Pictures of a design, as SVG in millimetres or as PNG by the header Accept.")
+@Heavy
 public class DrawingsResource {
     static final String SVG = Form.SVG_TYPE;
     static final String PNG = Form.PNG_TYPE;

@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import io.smallrye.config.ConfigMapping;
 import io.smallrye.config.WithDefault;
+import java.time.Duration;
 
 /**
  * The largest requests that are accepted. The HTTP server's own limits have to be higher, so that these speak first.
@@ -23,4 +24,16 @@ public interface Limits {
     /** Bytes of all lines of a batch together; each line may be as long as a body. */
     @WithDefault("1073741824")
     long batch();
+
+    /** Requests that may do long work at once; twice as many as there are processors, at least four, if this is 0. */
+    @WithDefault("0")
+    int heavy();
+
+    /** How long a body may take to come in. */
+    @WithDefault("30s")
+    Duration bodyTime();
+
+    /** How long an answer of many lines may take; its connection is then cut, so that nobody takes it for whole. */
+    @WithDefault("1h")
+    Duration streamTime();
 }

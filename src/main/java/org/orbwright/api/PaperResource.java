@@ -29,6 +29,7 @@ import org.orbwright.paper.ShopSheetRequest;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces({PaperResource.PDF, MediaType.TEXT_HTML})
 @Tag(name = "Paper", description = "What goes to the bench on paper.")
+@Heavy
 public class PaperResource {
     static final String PDF = "application/pdf";
 

@@ -10,14 +10,17 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 /** The problems as the contract declares them: which operation may answer with which, in the order of their status. */
 enum ProblemAnswers {
     INVALID_REQUEST("400", When.BODY, "The body is not JSON, or the request breaks a rule of the contract."),
+    UNAUTHENTICATED("401", When.ALWAYS, "A key or a token is needed, or the one that was sent is not known."),
     UNKNOWN_NAME("404", When.NAME, "There is nothing of that name; the nearest names are listed."),
     NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it is not to be had in."),
+    BODY_TOO_SLOW("408", When.BODY, "The body came in too slowly."),
     BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
     ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),
     UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as what the address takes."),
     IMPOSSIBLE_DESIGN("422", When.BODY, "The design is well written but cannot exist; every reason is listed."),
     HEADERS_TOO_LARGE("431", When.ALWAYS, "The headers are larger than is accepted."),
-    INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given.");
+    INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given."),
+    BUSY("503", When.BODY, "All places for long work are taken; the header Retry-After says when to ask again.");
 
     private enum When {
         ALWAYS,

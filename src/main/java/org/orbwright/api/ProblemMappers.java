@@ -120,9 +120,11 @@ public class ProblemMappers {
     }
 
     private static Response answer(Problem problem) {
-        return Response.status(problem.status())
-                .type(Problem.MEDIA_TYPE)
-                .entity(problem)
-                .build();
+        Response.ResponseBuilder answer =
+                Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(problem);
+        if (problem.status() == ProblemKind.BUSY.status()) {
+            answer.header(HttpHeaders.RETRY_AFTER, "1");
+        }
+        return answer.build();
     }
 }

@@ -22,6 +22,7 @@ import org.orbwright.stock.StockRequest;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces({MediaType.APPLICATION_JSON, Csv.MEDIA_TYPE})
 @Tag(name = "Stock", description = "Whether the wood is enough, how to cut it and what to buy.")
+@Heavy
 public class StockResource {
     private static final String AS_CSV =
             " As comma separated values (RFC 4180) by the header Accept: a heading with the names of the fields, then a"

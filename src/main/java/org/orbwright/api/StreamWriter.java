@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.io.IOException;
@@ -19,14 +20,18 @@ import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
     private final Class<T> written;
 
-    StreamWriter(Class<T> written) {
+    /** Asked for when it is needed: writers are made before the configuration can be read. */
+    private final Instance<Limits> limits;
+
+    StreamWriter(Class<T> written, Instance<Limits> limits) {
         this.written = written;
+        this.limits = limits;
     }
 
     /**
      * Writes all lines.
      *
-     * @param left whether the caller has left
+     * @param left whether the caller has left; fails when the answer takes too long
      */
     abstract void write(T answer, MediaType media, OutputStream body, BooleanSupplier left) throws IOException;
 
@@ -44,8 +49,15 @@ abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
     public void writeResponse(T answer, Type genericType, ServerRequestContext context) throws IOException {
         OutputStream body = context.getOrCreateOutputStream();
         ServerHttpResponse response = context.serverResponse();
+        long end = System.nanoTime() + limits.get().streamTime().toNanos();
         try {
-            write(answer, context.getResponseContentType().getMediaType(), body, response::closed);
+            write(answer, context.getResponseContentType().getMediaType(), body, () -> {
+                if (System.nanoTime() > end) {
+                    throw new IllegalStateException(
+                            "an answer took longer than " + limits.get().streamTime());
+                }
+                return response.closed();
+            });
             body.close();
         } catch (IOException e) {
             // A caller that leaves in the middle of the lines is no fault of the service.

@@ -3,6 +3,7 @@ package org.orbwright.api;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.ext.Provider;
@@ -24,8 +25,8 @@ public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
     private static final String PROBLEM = "problem";
 
-    SweepWriter() {
-        super(Sweep.class);
+    SweepWriter(Instance<Limits> limits) {
+        super(Sweep.class, limits);
     }
 
     @Override

@@ -18,6 +18,7 @@ import org.orbwright.tolerance.ToleranceRequest;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Tolerance", description = "How exactly the saw has to be set, and what gaps say of its settings.")
+@Heavy
 public class ToleranceResource {
     @POST
     @Path("/tolerance")

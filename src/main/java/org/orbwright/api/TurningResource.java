@@ -57,6 +57,7 @@ public class TurningResource {
                 @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = PathAnswer.class)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
+    @Heavy
     public PathAnswer path(PathRequest request) {
         return SheetCalculator.path(request);
     }
@@ -75,6 +76,7 @@ public class TurningResource {
             responseCode = "200",
             description = "The program.",
             content = @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)))
+    @Heavy
     public String program(PathRequest request) {
         return SheetCalculator.program(request);
     }

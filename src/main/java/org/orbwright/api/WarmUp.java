@@ -2,14 +2,31 @@ package org.orbwright.api;
 
 import io.quarkus.runtime.Startup;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest;
 import org.orbwright.solid.SolidCatalogue;
 
-/** Computes the catalogue of solids while the service starts, so that no caller waits for it. */
+/** Computes the catalogue of solids and answers a worked design while the service starts, so that no caller waits. */
 @ApplicationScoped
 public class WarmUp {
+    private final RequestReader reader;
+    private volatile boolean done;
+
+    WarmUp(RequestReader reader) {
+        this.reader = reader;
+    }
 
     @Startup
-    void computeSolids() {
+    void answerOnce() {
         SolidCatalogue.all();
+        String json = DesignLibrary.all().values().iterator().next().json();
+        DesignRequest request = reader.read(DesignRequest.class, json.getBytes(StandardCharsets.UTF_8));
+        done = !SheetJson.of(Design.of(request)).isEmpty();
+    }
+
+    /** Whether the worked design has been answered. */
+    boolean isDone() {
+        return done;
     }
 }
