@@ -191,7 +191,9 @@ def check_work(unit):
     screws = disc.query('CIRCLE[layer=="SCREW_CIRCLE"]').first
     same(2 * screws.dxf.radius, json.loads(turning)["discs"]["screws"]["circle"], 1e-9, "circle of the screws")
     templates = read_dxf("templates", post("/v1/drawings/templates?format=dxf", turning), unit).modelspace()
-    for gauge, arc in zip(plan["roughing"]["gauges"], templates.query("ARC")):
+    gauges, arcs = plan["roughing"]["gauges"], list(templates.query("ARC"))
+    equal(len(arcs), len(gauges), "arcs of the templates")
+    for gauge, arc in zip(gauges, arcs):
         chord = arc.end_point.distance(arc.start_point)
         same(chord, gauge["chord"], 1e-5, "chord of a template")
         middle = (arc.start_point + arc.end_point) / 2

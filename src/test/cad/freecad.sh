@@ -55,6 +55,23 @@ start_service
 curl -sf -o "$work/fetch_bodies.FCMacro" "$url/clients/fetch_bodies.FCMacro" || fail "the service does not serve the macro"
 
 designs=src/main/resources/designs
+
+# What the macro says where nothing can be fetched: expect <words> <variable=value> ...
+expect() {
+  local words=$1
+  shift
+  env -u ORBWRIGHT_DESIGN ORBWRIGHT_SERVICE="$url" "$@" \
+    timeout 60 freecadcmd "$work/fetch_bodies.FCMacro" </dev/null >"$work/refused.log" 2>&1 || true
+  grep -q "nothing was fetched: .*$words" "$work/refused.log" || { cat "$work/refused.log" >&2; fail "no such words: $words"; }
+  ! grep -q Traceback "$work/refused.log" || { cat "$work/refused.log" >&2; fail "a trace instead of words"; }
+  echo "macro without a body: $words"
+}
+design=ORBWRIGHT_DESIGN=$designs/dodecahedron-with-land.json
+expect 'set ORBWRIGHT_DESIGN'
+expect 'missing.json cannot be read' ORBWRIGHT_DESIGN=missing.json
+expect 'no answer from http://127.0.0.1:9' "$design" ORBWRIGHT_SERVICE=http://127.0.0.1:9
+expect 'parts must be ONE or left out' "$design" 'ORBWRIGHT_BODY=solid?parts=WOODS'
+
 for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=2' 'shell?parts=ONE'; do
   for design in dodecahedron-with-land truncated-octahedron-alternating; do
     numbers="$url/v1/bodies/$body"

@@ -31,6 +31,7 @@ for feature, part in zip(meshes, parts):
         touching += 1
     else:
         assert mesh.isSolid() and mesh.countNonUniformOrientedFacets() == 0, part["name"]
+assert len(solids) == (len(parts) if few else 0), (len(solids), len(parts))
 for feature, part in zip(solids, parts):
     expected = part["meshVolume"] * millimetres**3
     assert feature.Shape.isValid(), part["name"]

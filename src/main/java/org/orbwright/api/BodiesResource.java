@@ -36,11 +36,7 @@ import org.orbwright.turning.TurningRequest;
                 + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood.")
 @Heavy
 public class BodiesResource {
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    private static final String DEVIATION = "The farthest that the mesh may lie below what is round, in the design's"
-            + " unit; a two-thousandth of the sphere's diameter if left out.";
-    private static final String FINEST = "0.000001";
-    private static final String COARSEST = "1000";
+    private static final String THICKEST = "1000";
 
     @POST
     @Path("/segment")
@@ -51,17 +47,13 @@ public class BodiesResource {
                     + " axis, its inner face at height 0.")
     public Response segment(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(
-                            description = "Letter of the kind of segment; the first of the face kind if left out.",
-                            example = "A")
-                    @QueryParam("segment")
-                    String segment,
+            @BeanParam FaceQuery face,
+            @BeanParam SegmentQuery segment,
             @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
-        Panel panel = DesignQuery.panel(checked, face);
+        Panel panel = face.panel(checked);
         return query.answer(
-                checked, options -> BodyCalculator.segment(checked, panel, DesignQuery.piece(panel, segment), options));
+                checked, null, options -> BodyCalculator.segment(checked, panel, segment.piece(panel), options));
     }
 
     @POST
@@ -72,13 +64,10 @@ public class BodiesResource {
             description =
                     "The first panel of a face kind with its bevel and land: its centre over the origin, the first"
                             + " base towards the negative second axis, its inner face at height 0.")
-    public Response panel(
-            DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @BeanParam BodyQuery query) {
+    public Response panel(DesignRequest design, @BeanParam FaceQuery face, @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
-        String kind = DesignQuery.panel(checked, face).face();
-        return query.answer(checked, options -> BodyCalculator.panel(checked, kind, options));
+        String kind = face.panel(checked).face();
+        return query.answer(checked, null, options -> BodyCalculator.panel(checked, kind, options));
     }
 
     @POST
@@ -90,7 +79,7 @@ public class BodiesResource {
                     + " takes for the stock.")
     public Response solid(DesignRequest design, @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
-        return query.answer(checked, options -> BodyCalculator.solid(checked));
+        return query.answerOne(checked, "solid", () -> BodyCalculator.solid(checked));
     }
 
     @POST
@@ -101,7 +90,7 @@ public class BodiesResource {
             description = "All bevelled panels glued together, around the origin.")
     public Response shell(DesignRequest design, @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
-        return query.answer(checked, options -> BodyCalculator.shell(checked, options));
+        return query.answer(checked, null, options -> BodyCalculator.shell(checked, options));
     }
 
     @POST
@@ -111,17 +100,10 @@ public class BodiesResource {
             summary = "The finished sphere with its hollow",
             description = "The wood that is left of all panels on the finished sphere, around the origin. Its triangles"
                     + " lie inside what is round, none deeper than the deviation.")
-    public Response sphere(
-            DesignRequest design,
-            @Parameter(
-                            description = DEVIATION,
-                            example = "0.1",
-                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
-                    @QueryParam("deviation")
-                    String deviation,
-            @BeanParam BodyQuery query) {
+    public Response sphere(DesignRequest design, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
-        return query.answer(checked, deviation, options -> BodyCalculator.sphere(checked, options));
+        return query.answer(
+                checked, deviation.millimetres(checked), options -> BodyCalculator.sphere(checked, options));
     }
 
     @POST
@@ -137,22 +119,17 @@ public class BodiesResource {
             @Parameter(
                             description = "Its thickness in the design's unit; what its screws ask for if left out.",
                             example = "20",
-                            schema = @Schema(type = SchemaType.NUMBER, minimum = "0.001", maximum = COARSEST))
+                            schema = @Schema(type = SchemaType.NUMBER, minimum = "0.001", maximum = THICKEST))
                     @QueryParam("thickness")
                     String thickness,
-            @Parameter(
-                            description = DEVIATION,
-                            example = "0.1",
-                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
-                    @QueryParam("deviation")
-                    String deviation,
+            @BeanParam DeviationQuery deviation,
             @BeanParam BodyQuery query) {
         Design checked = Design.of(turning.design(), DesignQuery.POINTER);
         Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
         double thick = DesignQuery.thickness(seat, thickness, checked);
         double hole = DesignQuery.centreHole(turning, seat, checked);
-        return query.answer(
-                checked, deviation, options -> WorkBodies.disc(checked, seat, hole, thick, options.deviation()));
+        return query.answerOne(
+                checked, "disc", () -> WorkBodies.disc(checked, seat, hole, thick, deviation.millimetres(checked)));
     }
 
     @POST
@@ -161,18 +138,15 @@ public class BodiesResource {
             operationId = "buildPocket",
             summary = "The wood that is cut out for an inlay",
             description = "The pocket as a body, where the bevelled panel's body has its panel.")
-    public Response pocket(
-            InlayRequest inlay,
-            @Parameter(
-                            description = DEVIATION,
-                            example = "0.1",
-                            schema = @Schema(type = SchemaType.NUMBER, minimum = FINEST, maximum = COARSEST))
-                    @QueryParam("deviation")
-                    String deviation,
-            @BeanParam BodyQuery query) {
+    public Response pocket(InlayRequest inlay, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
         Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
         InlayPlan plan = InlayCalculator.plan(inlay, checked);
-        return query.answer(
-                checked, deviation, options -> WorkBodies.pocket(checked, inlay.shape(), plan, options.deviation()));
+        if (inlay.shape().sides() != null) {
+            deviation.leftOut("pocket with " + inlay.shape().sides() + " sides");
+        }
+        return query.answerOne(
+                checked,
+                "pocket",
+                () -> WorkBodies.pocket(checked, inlay.shape(), plan, deviation.millimetres(checked)));
     }
 }

@@ -6,6 +6,7 @@ import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
@@ -16,14 +17,18 @@ import org.orbwright.body.StlWriter;
 import org.orbwright.body.ThreeMfWriter;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
 import org.orbwright.drawing.WoodColours;
 import org.orbwright.sheet.BodyAnswer;
+import org.orbwright.sheet.FindingCode;
+import org.orbwright.sphere.SphereCalculator;
 
 /** What a request for a body says beside its design. */
 public class BodyQuery {
+    private static final String PARTS = "parts";
+    private static final String SPECIES = "species";
     private static final List<Form> FORMS = List.of(Form.STL, Form.OBJ, Form.THREE_MF, Form.JSON);
-    private static final double FINEST = 1e-6;
-    private static final double COARSEST = 1000;
 
     /** How a body is divided. */
     enum Parts {
@@ -43,14 +48,14 @@ public class BodyQuery {
                             enumeration = {"stl", "obj", "3mf", "json"}))
     String format;
 
-    @QueryParam("set")
-    @Parameter(description = "The set of segments; UPRIGHT if left out.", example = "UPRIGHT")
+    @QueryParam(SetQuery.NAME)
+    @Parameter(description = SetQuery.DESCRIPTION, example = "UPRIGHT")
     String set;
 
-    @QueryParam("parts")
+    @QueryParam(PARTS)
     @Parameter(
             description = "WOODS: a part for each wood. ONE: all wood as one part. If left out, ONE for STL without a"
-                    + " species, and WOODS for all else.",
+                    + " species and for bodies without bands, and WOODS for all else.",
             example = "WOODS",
             schema =
                     @Schema(
@@ -58,32 +63,62 @@ public class BodyQuery {
                             enumeration = {"WOODS", "ONE"}))
     String parts;
 
-    @QueryParam("species")
+    @QueryParam(SPECIES)
     @Parameter(description = "The one wood that is answered; all if left out.", example = "sugar maple")
     String species;
 
     @Context
     Request request;
 
-    /** Makes a body and writes it in the form that is asked for. */
-    Response answer(Design design, Function<BodyOptions, Body> maker) {
-        return answer(design, null, maker);
-    }
-
-    /** The same for a body that is round somewhere. */
-    Response answer(Design design, String deviation, Function<BodyOptions, Body> maker) {
+    /** Makes a body of all woods and writes it in the form that is asked for. */
+    Response answer(Design design, Double deviation, Function<BodyOptions, Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
-        boolean named = species != null && !species.isEmpty();
+        boolean named = !Query.isEmpty(species);
         Parts usual = form == Form.STL && !named ? Parts.ONE : Parts.WOODS;
-        boolean one = Query.constant("parts", parts, Parts.class, usual) == Parts.ONE;
-        BandSet wanted = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
-        Body made = maker.apply(new BodyOptions(wanted, one, millimetres(deviation, design)));
+        boolean one = Query.constant(PARTS, parts, Parts.class, usual) == Parts.ONE;
+        BandSet wanted = SetQuery.asked(set);
+        if (one) {
+            Query.leftOut(SPECIES, species, "where " + PARTS + " is ONE");
+        }
+        Body made = maker.apply(new BodyOptions(wanted, one, deviation));
+        if (made.parts().isEmpty() && (named || form != Form.JSON)) {
+            throw nothingLeft(design);
+        }
         List<String> names = made.parts().stream().map(Body.Part::name).toList();
         if (form == Form.STL && !named && names.size() > 1) {
-            throw Query.refuse("species", "MISSING", "", "one of " + String.join(", ", names));
+            throw Query.refuse(SPECIES, "MISSING", "", "one of " + String.join(", ", names));
         }
-        Body body = named ? made.only(Query.name("species", species, names)) : made;
+        Body body = named ? made.only(Query.name(SPECIES, species, names)) : made;
         return written(form, design, body);
+    }
+
+    /**
+     * Writes a body of one part, whatever its wood, in the form that is asked for. What chooses among woods means
+     * nothing for it and is refused.
+     *
+     * @param name what it is called
+     */
+    Response answerOne(Design design, String name, Supplier<Body> maker) {
+        Form form = Form.wanted(format, request, FORMS);
+        String where = "for the " + name + ", which has one part and no bands";
+        Query.leftOut(SetQuery.NAME, set, where);
+        Query.leftOut(SPECIES, species, where);
+        if (Query.constant(PARTS, parts, Parts.class, Parts.ONE) != Parts.ONE) {
+            throw Query.refuse(PARTS, "NOT_APPLICABLE", parts, "ONE or left out for the " + name);
+        }
+        return written(form, design, maker.get());
+    }
+
+    private static ImpossibleDesignException nothingLeft(Design design) {
+        String thickness = design.say(design.thickness());
+        return new ImpossibleDesignException(List.of(new Violation(
+                "/panel/thickness",
+                FindingCode.BREAK_THROUGH.name(),
+                "Nothing is left of the sphere: the whole " + design.say(2 * design.sphereRadius())
+                        + " sphere lies inside the hollow that panels of " + thickness + " leave.",
+                thickness,
+                "at least "
+                        + design.sayAtLeast(SphereCalculator.calculate(design).smallestThickness()))));
     }
 
     private static Response written(Form form, Design design, Body body) {
@@ -100,12 +135,5 @@ public class BodyQuery {
             default -> BodyAnswer.of(design, body);
         };
         return Response.ok(entity, form.type()).build();
-    }
-
-    private static Double millimetres(String deviation, Design design) {
-        if (deviation == null || deviation.isEmpty()) {
-            return null;
-        }
-        return design.unit().toMillimetres(Query.number("deviation", deviation, FINEST, COARSEST, deviation));
     }
 }

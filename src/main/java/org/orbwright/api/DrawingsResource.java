@@ -14,7 +14,6 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
@@ -38,9 +37,6 @@ public class DrawingsResource {
     static final String SVG = Form.SVG_TYPE;
     static final String PNG = Form.PNG_TYPE;
 
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    private static final String SET = "The set of segments; UPRIGHT if left out.";
-
     @POST
     @Path("/sphere")
     @Operation(
@@ -50,7 +46,7 @@ public class DrawingsResource {
                     + " projection from any direction.")
     public Response sphere(
             DesignRequest design,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @BeanParam SetQuery set,
             @Parameter(
                             description =
                                     "Where the viewer stands around the solid's third axis, in degrees from its first"
@@ -70,7 +66,7 @@ public class DrawingsResource {
             @BeanParam PictureQuery query) {
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
-        return query.answer(SphereDrawing.draw(Design.of(design), set(set), around, above));
+        return query.answer(SphereDrawing.draw(Design.of(design), set.asked(), around, above));
     }
 
     @POST
@@ -81,7 +77,7 @@ public class DrawingsResource {
             description = "The visible width of every band from the edge middle to the corners, as a plot.")
     public Response survival(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @BeanParam FaceQuery face,
             @Parameter(
                             description =
                                     "Which lamination of the face kind, where every other segment has its own; the"
@@ -89,20 +85,20 @@ public class DrawingsResource {
                             example = "ALL")
                     @QueryParam("places")
                     String places,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @BeanParam SetQuery set,
             @Parameter(description = "Stations from the edge middle to a corner.", example = "31")
                     @QueryParam(Stations.NAME)
                     String stations,
             @BeanParam PictureQuery query) {
         Design checked = Design.of(design);
         int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
-        String kind = face(checked, face);
+        String kind = face.panel(checked).face();
         List<String> halves = checked.panels().stream()
                 .filter(panel -> panel.face().equals(kind))
                 .map(panel -> panel.places().name())
                 .toList();
         Places half = Places.valueOf(Query.name("places", places, halves));
-        Drawing drawing = SurvivalDrawing.draw(checked, kind, half, set(set), count);
+        Drawing drawing = SurvivalDrawing.draw(checked, kind, half, set.asked(), count);
         return query.answer(drawing);
     }
 
@@ -121,8 +117,9 @@ public class DrawingsResource {
                     String face,
             @BeanParam PictureQuery query) {
         Design checked = Design.of(design);
-        boolean one = face != null && !face.isEmpty();
-        Drawing drawing = one ? SectionDrawing.draw(checked, face(checked, face)) : SectionDrawing.draw(checked);
+        Drawing drawing = Query.isEmpty(face)
+                ? SectionDrawing.draw(checked)
+                : SectionDrawing.draw(checked, DesignQuery.panel(checked, face).face());
         return query.answer(drawing);
     }
 
@@ -158,21 +155,7 @@ public class DrawingsResource {
                     + " together on the outer faces: numbers on discs, bands, hinges with the gap that a land asks"
                     + " for, and at every free edge the number of the panel that it is glued to. The panels fold away"
                     + " from the tape: turn the taped sheet over, then fold up.")
-    public Response net(
-            DesignRequest design,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
-            @BeanParam PictureQuery query) {
-        return query.answer(NetDrawing.draw(Design.of(design), set(set)));
-    }
-
-    private static String face(Design design, String face) {
-        return Query.name(
-                "face",
-                face,
-                design.facePanels().stream().map(panel -> panel.face()).toList());
-    }
-
-    private static BandSet set(String set) {
-        return Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+    public Response net(DesignRequest design, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
+        return query.answer(NetDrawing.draw(Design.of(design), set.asked()));
     }
 }

@@ -34,9 +34,6 @@ import org.orbwright.turning.TurningRequest;
 @Produces({Form.SVG_TYPE, Form.PNG_TYPE, Form.DXF_TYPE})
 @Tag(name = "Drawings")
 public class OutlinesResource {
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    private static final String SET = "The set of segments; UPRIGHT if left out.";
-
     @POST
     @Path("/panel")
     @Operation(
@@ -46,13 +43,10 @@ public class OutlinesResource {
                     + " away. As DXF (release 12, ASCII) in the design's unit: closed outlines of panel, inner face and"
                     + " bands, on a layer each.")
     public Response panel(
-            DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
-            @BeanParam OutlineQuery query) {
+            DesignRequest design, @BeanParam FaceQuery face, @BeanParam SetQuery set, @BeanParam OutlineQuery query) {
         Design checked = Design.of(design);
-        String kind = DesignQuery.panel(checked, face).face();
-        BandSet asked = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+        String kind = face.panel(checked).face();
+        BandSet asked = set.asked();
         return query.answer(
                 checked.unit(),
                 () -> PanelDrawing.draw(checked, kind, asked),
@@ -69,18 +63,14 @@ public class OutlinesResource {
                     + " at the origin.")
     public Response segment(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(
-                            description = "Letter of the kind of segment; the first of the face kind if left out.",
-                            example = "A")
-                    @QueryParam("segment")
-                    String segment,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @BeanParam FaceQuery face,
+            @BeanParam SegmentQuery segment,
+            @BeanParam SetQuery set,
             @BeanParam OutlineQuery query) {
         Design checked = Design.of(design);
-        Panel panel = DesignQuery.panel(checked, face);
-        Piece piece = DesignQuery.piece(panel, segment);
-        BandSet asked = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+        Panel panel = face.panel(checked);
+        Piece piece = segment.piece(panel);
+        BandSet asked = set.asked();
         return query.answer(checked, () -> PanelOutline.ofSegment(checked, panel, piece, asked));
     }
 

@@ -14,7 +14,7 @@ final class Query {
 
     /** A whole number between two bounds, or the default where there is none. */
     static int whole(String name, String text, int least, int most, String otherwise) {
-        String given = text == null || text.isEmpty() ? otherwise : text;
+        String given = isEmpty(text) ? otherwise : text;
         if (given.matches("[0-9]{1,6}")) {
             int value = Integer.parseInt(given);
             if (value >= least && value <= most) {
@@ -31,7 +31,7 @@ final class Query {
 
     /** A number between two bounds, or the default where there is none. */
     static double number(String name, String text, double least, double most, String otherwise) {
-        String given = text == null || text.isEmpty() ? otherwise : text;
+        String given = isEmpty(text) ? otherwise : text;
         if (given.length() <= LONGEST_NUMBER && given.matches("-?[0-9]+(\\.[0-9]+)?")) {
             double value = Double.parseDouble(given);
             if (value >= least && value <= most) {
@@ -43,7 +43,7 @@ final class Query {
 
     /** One of an enumeration's names as they are on the wire, or the default where there is none. */
     static <E extends Enum<E>> E constant(String name, String text, Class<E> type, E otherwise) {
-        if (text == null || text.isEmpty()) {
+        if (isEmpty(text)) {
             return otherwise;
         }
         for (E constant : type.getEnumConstants()) {
@@ -56,13 +56,29 @@ final class Query {
 
     /** One of some names, or the first of them where there is none. */
     static String name(String name, String text, List<String> names) {
-        if (text == null || text.isEmpty()) {
+        if (isEmpty(text)) {
             return names.get(0);
         }
         if (names.contains(text)) {
             return text;
         }
         throw refuse(name, "UNKNOWN_VALUE", text, "one of " + String.join(", ", names));
+    }
+
+    /** Whether a parameter says nothing. */
+    static boolean isEmpty(String text) {
+        return text == null || text.isEmpty();
+    }
+
+    /**
+     * Refuses a parameter that means nothing here.
+     *
+     * @param where where, and why not, to be read after "left out"
+     */
+    static void leftOut(String name, String text, String where) {
+        if (!isEmpty(text)) {
+            throw refuse(name, "NOT_APPLICABLE", text, "left out " + where);
+        }
     }
 
     private static String plain(double bound) {

@@ -1,6 +1,8 @@
 package org.orbwright.body;
 
 import java.io.StringWriter;
+import java.util.HashSet;
+import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.body.Body.Part;
 import org.orbwright.quantity.LengthUnit;
@@ -17,9 +19,10 @@ public final class ObjWriter {
         StringWriter text = new StringWriter();
         var obj = new org.apache.commons.geometry.io.euclidean.threed.obj.ObjWriter(text);
         obj.writeComment(body.title() + "; lengths in " + unit.symbol());
+        Set<String> names = new HashSet<>();
         for (Part part : body.parts()) {
             int first = obj.getVertexCount();
-            obj.writeObjectName(name(part.name()));
+            obj.writeObjectName(name(part.name(), names));
             for (Vector3D vertex : part.mesh().vertices()) {
                 obj.writeVertex(vertex.multiply(1 / unit.millimetres()));
             }
@@ -31,8 +34,13 @@ public final class ObjWriter {
         return text.toString();
     }
 
-    /** Names end at a space for some readers. */
-    private static String name(String part) {
-        return part.strip().replaceAll("[\\s\\p{Cntrl}]+", "_");
+    /** Names end at a space for some readers; objects of one name would be one object, so that a number tells apart. */
+    private static String name(String part, Set<String> taken) {
+        String plain = part.strip().replaceAll("[\\s\\p{Cntrl}]+", "_");
+        String name = plain;
+        for (int number = 2; !taken.add(name); number++) {
+            name = plain + "_" + number;
+        }
+        return name;
     }
 }

@@ -14,6 +14,7 @@ import org.orbwright.drawing.PanelPlan.Place;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.segment.SegmentPlan.Cut;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.Layout;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.turning.Roughing.RingGauge;
 
@@ -91,7 +92,7 @@ public final class TemplateDrawing {
     }
 
     /**
-     * The cuts of a blank, the edge of its first band below.
+     * The cuts of a blank, the edge of its first band below: where finished edges lie, and how far the kerf goes.
      *
      * @param design the design
      * @param face the segments of its face kind
@@ -108,15 +109,29 @@ public final class TemplateDrawing {
                 new Point(MARGIN, first)));
         for (Cut cut : segment.cuts()) {
             double x = MARGIN + cut.firstBandEdge();
-            sheet.line(Callout.line(x, first, MARGIN + cut.lastBandEdge(), MARGIN), Pen.THIN);
+            double far = MARGIN + cut.lastBandEdge();
+            sheet.line(Callout.line(x, first, far, MARGIN), Pen.THIN);
+            double kerf = design.kerf() * Math.hypot(far - x, face.blankWidth()) / face.blankWidth();
+            // The first cut leaves its kerf before the first segment, all others behind theirs.
+            double beyond = cut.number() == 0 ? -kerf : kerf;
+            if (Math.min(x, far) + beyond >= MARGIN && Math.max(x, far) + beyond <= MARGIN + length) {
+                sheet.line(Callout.line(x + beyond, first, far + beyond, MARGIN), Pen.DASHED);
+            }
             double row = cut.number() % 2 == 0 ? 1.5 : 2.7;
             sheet.label(x, first + row * LETTERS, Anchor.MIDDLE, Integer.toString(cut.number()));
         }
+        String edges = face.layout() == Layout.STICKS ? "sides of sticks" : "finished legs";
+        sheet.label(
+                MARGIN,
+                MARGIN - 2.4 * LETTERS,
+                Anchor.START,
+                "The edge of the first band is below. Full lines are " + edges + ";");
         sheet.label(
                 MARGIN,
                 MARGIN - LETTERS,
                 Anchor.START,
-                "The edge of the first band is below. Lines are finished legs: saw on the waste side.");
+                "the kerf of " + design.say(design.kerf())
+                        + " takes what lies between a full line and its dashed one.");
         String name = "Marks on a blank for segment " + segment.segment() + (segment.mirrored() ? "*" : "") + " of the "
                 + face.face() + " panel";
         return sheet.drawing(name, length + 2 * MARGIN, first + MARGIN);
@@ -141,6 +156,42 @@ public final class TemplateDrawing {
         sheet.line(Callout.line(centre - LETTERS, centre, centre + LETTERS, centre), Pen.THIN);
         sheet.line(Callout.line(centre, centre - LETTERS, centre, centre + LETTERS), Pen.THIN);
         return sheet.drawing("Ring gauges: cut one circle from each print", 2 * centre, 2 * centre);
+    }
+
+    /**
+     * A quarter of each ring gauge, between two lines through the centre, for rings that take several pages.
+     *
+     * @param design the design
+     * @param gauges the gauges
+     */
+    public static Drawing quarterRings(Design design, List<RingGauge> gauges) {
+        TemplateDrawing sheet = new TemplateDrawing();
+        double widest = gauges.stream().mapToDouble(RingGauge::chord).max().orElseThrow() / 2 + CARD;
+        double centre = MARGIN + widest;
+        sheet.quarter(centre, widest);
+        for (RingGauge gauge : gauges) {
+            double radius = gauge.chord() / 2;
+            sheet.quarter(centre, radius);
+            double diagonal = centre - (radius - 1.4 * LETTERS) * Math.sqrt(0.5);
+            sheet.label(diagonal, diagonal, Anchor.START, design.say(gauge.chord()));
+        }
+        sheet.line(Callout.line(MARGIN, centre, centre, centre), Pen.THIN);
+        sheet.line(Callout.line(centre, MARGIN, centre, centre), Pen.THIN);
+        sheet.label(
+                MARGIN,
+                centre + 2 * LETTERS,
+                Anchor.START,
+                "A quarter: lay its corner and sides onto two lines at right angles, four times around.");
+        return sheet.drawing("Ring gauges, a quarter of each", centre + MARGIN, centre + MARGIN);
+    }
+
+    /** A quarter of a circle up and left of a centre that lies as far from the left as from the top. */
+    private void quarter(double centre, double radius) {
+        line(
+                new PathData()
+                        .moveTo(centre - radius, centre)
+                        .arcTo(radius, radius, false, true, centre, centre - radius),
+                Pen.MEDIUM);
     }
 
     /**

@@ -26,6 +26,9 @@ final class DesignSections {
     private static final double AZIMUTH = Math.toRadians(25);
 
     private static final double ELEVATION = Math.toRadians(20);
+    /** Angles from square that are written as 0; in radians. */
+    private static final double SQUARE = Math.toRadians(0.005);
+
     private static final int BOARD_FEET_DECIMALS = 2;
     private static final int CUBIC_METRES_DECIMALS = 5;
 
@@ -50,7 +53,7 @@ final class DesignSections {
                 .length("Diameter over the corners, to swing clear", sphere.swingDiameter())
                 .length("Diameter of the sphere", sphere.diameter())
                 .length("Largest sphere that the solid gives", sphere.largestDiameter())
-                .length("Thinnest wall", sphere.thinnestWall())
+                .wall(sphere.thinnestWall())
                 .count("Segments in one sphere", answers.sheet().segments().perSphere())
                 .count("Segments in all spheres", answers.sheet().segments().total());
         List<List<String>> rows = new ArrayList<>();
@@ -70,7 +73,7 @@ final class DesignSections {
         SetUp section = answers.section("Stock and strips");
         section.cautions(Step.RIPPING);
         for (LaminationYield lamination : answers.sheet().yield().laminations()) {
-            section.heading("Strips for the " + name(lamination.face(), lamination.places()) + " blanks")
+            section.heading("Strips for " + blanks(lamination))
                     .measure("Thickness", lamination.blankThickness())
                     .length("Length", lamination.blankLength());
             List<List<String>> rows = new ArrayList<>();
@@ -108,7 +111,7 @@ final class DesignSections {
         for (int i = 0; i < laminations.size(); i++) {
             LaminationYield lamination = laminations.get(i);
             BlankGluing gluing = answers.assembly().blankGluings().get(i);
-            section.heading(name(lamination.face(), lamination.places()) + " blanks");
+            section.heading(blanks(lamination));
             if (lamination.blanks() == null) {
                 section.text("The blank is too short for one segment: see the findings.");
             } else {
@@ -122,21 +125,58 @@ final class DesignSections {
                         + " about " + glue(stage) + ", " + minutes(stage) + ".");
             }
             section.check("Glue hard; both faces flat and parallel; edge of the first band marked.");
-            yields(answers.sheet().segments().faces().get(i), section);
+            FaceSegments face = answers.sheet().segments().faces().get(i);
+            yields(face, lamination, section);
+            if (face.layout() == Layout.STICKS) {
+                sticks(
+                        answers.design().panels().get(i).lamination().bandAngle(),
+                        face,
+                        answers.design().kerf(),
+                        section);
+            }
         }
         return section.build();
     }
 
-    private static void yields(FaceSegments face, SetUp section) {
-        for (SegmentCut segment : face.segments()) {
+    private static void yields(FaceSegments face, LaminationYield lamination, SetUp section) {
+        for (int i = 0; i < face.segments().size(); i++) {
+            SegmentCut segment = face.segments().get(i);
+            Integer blanks = lamination.segments().get(i).blanks();
+            if (face.segments().size() > 1 && blanks != null) {
+                section.count("Blanks for segment " + letter(segment), blanks);
+            }
             section.count("Segments " + letter(segment) + " from one blank", segment.perBlank())
                     .length("Length they take, trims and kerfs included", segment.lengthUsed())
                     .length("Length left over", segment.lengthLeft());
-            if (face.layout() == Layout.STICKS) {
-                section.text("Bands are tilted: sticks are sawn across the blank at the band angle, and each gives one"
-                        + " segment.");
-            }
         }
+    }
+
+    /**
+     * How sticks are sawn across a blank whose bands are tilted. The gauge's angle and the stop are those of a cut that
+     * crosses parallel bands at the band angle.
+     */
+    private static void sticks(double bandAngle, FaceSegments face, double kerf, SetUp section) {
+        double fromSquare = Math.PI / 2 - Math.abs(bandAngle);
+        double sin = Math.sin(Math.abs(bandAngle));
+        section.heading("Sticks from the " + name(face.face(), face.places()) + " blanks");
+        section.text("Bands are tilted: sticks are sawn across the blank at the band angle, and each gives one segment."
+                        + " The blank lies with its outer face up and the edge of its first band towards you. "
+                        + lean(bandAngle, fromSquare))
+                .angle("Band angle, between the base and the bands", bandAngle)
+                .measureAngle("Mitre gauge from square, for the sticks", fromSquare)
+                .measure("Width of a stick, square to its sides", face.baseDistance())
+                .measure("The same along the blank's edge", face.baseDistance() / sin)
+                .length("Stick and kerf, along the blank's edge", (face.baseDistance() + kerf) / sin)
+                .check(
+                        "Sticks sawn, the edge of the first band marked on each; base along one side of the stick, tip on"
+                                + " the other.");
+    }
+
+    private static String lean(double bandAngle, double fromSquare) {
+        if (fromSquare < SQUARE) {
+            return "Cuts are square to its edge.";
+        }
+        return "From that edge to the far one cuts lean to the " + (bandAngle > 0 ? "left." : "right.");
     }
 
     /** About how much glue a stage takes. */
@@ -148,6 +188,14 @@ final class DesignSections {
     static String minutes(GlueWork work) {
         String time = String.format(Locale.ROOT, "%.1f min", work.time());
         return work.fits() ? time : time + ", which is longer than the open time";
+    }
+
+    /** The blanks of a face kind, or of the half of its segments that is meant. */
+    private static String blanks(LaminationYield lamination) {
+        return lamination.places() == Places.ALL
+                ? lamination.face() + " blanks"
+                : "blanks of the " + lamination.face() + "'s "
+                        + lamination.places().name().toLowerCase(Locale.ROOT) + " segments";
     }
 
     /** A panel's name with the half that is meant. */

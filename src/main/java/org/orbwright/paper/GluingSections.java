@@ -1,6 +1,5 @@
 package org.orbwright.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.orbwright.assembly.AssemblyPlan;
@@ -14,10 +13,17 @@ import org.orbwright.design.BandSet;
 import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sheet.Caution.Step;
 
 /** Gluing segments to panels and panels to the solid. */
 final class GluingSections {
+    /** In millimetres. */
+    private static final double METRE = 1000;
+
+    private static final double FOOT = 304.8;
+    private static final int LENGTH_DECIMALS = 1;
+
     private GluingSections() {}
 
     static Section panels(Answers answers) {
@@ -73,12 +79,15 @@ final class GluingSections {
                     + DesignSections.minutes(stage.glue()) + ".");
             section.check("Seams, each the added panel to the one that is there: " + seams(stage.seams()) + ".");
         }
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                Integer.toString(plan.totals().joints()),
-                Integer.toString(plan.totals().seams()),
-                section.cell(plan.totals().glueLength())));
-        section.table(List.of("Joints in a sphere", "Seams in a sphere", section.column("Length of all")), rows);
+        boolean metric = answers.design().unit() == LengthUnit.MM;
+        section.heading("Glue lines of one sphere")
+                .count("Joints", plan.totals().joints())
+                .count("Seams", plan.totals().seams())
+                .number(
+                        "Length of all",
+                        plan.totals().glueLength() / (metric ? METRE : FOOT),
+                        LENGTH_DECIMALS,
+                        metric ? "m" : "ft");
         section.picture(NetDrawing.draw(answers.design(), BandSet.UPRIGHT));
         return section.build();
     }

@@ -21,6 +21,8 @@ final class LatheSections {
     private static final int WHOLE = 0;
     private static final int SHARE_DECIMALS = 1;
     private static final int PERCENT = 100;
+    /** In square millimetres. */
+    private static final double SQUARE_CENTIMETRE = 100;
 
     private LatheSections() {}
 
@@ -138,14 +140,16 @@ final class LatheSections {
         section.measure(
                         "Diameter of the finished sphere",
                         answers.sheet().sphere().diameter())
-                .length("Thinnest wall", answers.sheet().sphere().thinnestWall());
-        LengthUnit unit = answers.design().unit();
+                .wall(answers.sheet().sphere().thinnestWall());
+        boolean metric = answers.design().unit() == LengthUnit.MM;
+        double area = answers.sheet().sphere().area();
         section.number(
                 "Surface of one sphere",
-                answers.sheet().sphere().area() * Quantity.AREA.factor(unit),
+                metric ? area / SQUARE_CENTIMETRE : area * Quantity.AREA.factor(LengthUnit.IN),
                 SHARE_DECIMALS,
-                unit.symbol() + "²");
-        section.check("Grits in their order; what sanding takes comes off the diameter.")
+                metric ? "cm²" : "in²");
+        section.check("Sanded, each grit finer than the one before; what sanding takes comes off the diameter. Grits"
+                        + " used: ______ ______ ______")
                 .check("Coats of finish, each dry before the next.");
         return section.build();
     }

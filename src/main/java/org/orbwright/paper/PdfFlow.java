@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.util.List;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Heading;
 import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Section;
@@ -21,10 +23,11 @@ final class PdfFlow {
     private static final double MARGIN = 14;
     private static final double BOTTOM = 13;
     private static final double HIGHEST_PICTURE = 125;
-    /** A picture so wide has letters that are easily read; it may be higher for that. */
-    private static final double READABLE_WIDTH = 115;
-    /** A picture is not made smaller than so wide to fit onto a page. */
-    private static final double NARROWEST_PICTURE = 90;
+    /**
+     * A picture may be higher so that its smallest letters are of this size, 7.4 points, and is not made smaller than
+     * that to fit onto a page.
+     */
+    private static final double READABLE_LETTERS = 2.6;
 
     private static final double CAPTION = 2.7;
     /** What follows a heading stays with it as a whole if it is no higher than this. */
@@ -96,24 +99,42 @@ final class PdfFlow {
         y += 2 * PdfBlocks.GAP;
         pages.bookmark(section.title(), canvas.page());
         for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i) instanceof Heading) {
-                need(kept(steps, i));
-            }
+            need(steps.get(i) instanceof Heading ? kept(steps, i) : withLast(steps, i));
             step(steps.get(i));
         }
     }
 
     /** How much from a step on to the next heading or picture stays together. */
     private double kept(List<Step> steps, int from) {
-        double height = height(steps.get(from));
-        double whole = height;
-        for (int i = from + 1; i < steps.size() && !(steps.get(i) instanceof Heading); i++) {
-            if (steps.get(i) instanceof Picture && i > from + 1) {
-                break;
-            }
+        double opening = 0;
+        int first = from;
+        while (first < steps.size() - 1 && opens(steps.get(first))) {
+            opening += height(steps.get(first));
+            first++;
+        }
+        double whole = opening + height(steps.get(first));
+        for (int i = first + 1; i < steps.size() && !ends(steps.get(i)); i++) {
             whole += height(steps.get(i));
         }
-        return whole <= KEPT_WHOLE ? whole : height + KEPT;
+        return whole <= KEPT_WHOLE ? whole : opening + Math.min(KEPT, whole - opening);
+    }
+
+    /** Whether a step only opens what follows, from which no page parts it. */
+    private static boolean opens(Step step) {
+        return step instanceof Heading || step instanceof Advice;
+    }
+
+    private static boolean ends(Step step) {
+        return step instanceof Heading || step instanceof Picture;
+    }
+
+    /** Height of a step, with the last one of its group, which is not left alone on the next page. */
+    private double withLast(List<Step> steps, int at) {
+        if (steps.get(at) instanceof Table || at + 1 >= steps.size() || ends(steps.get(at + 1))) {
+            return 0;
+        }
+        boolean last = at + 2 >= steps.size() || ends(steps.get(at + 2));
+        return last ? height(steps.get(at)) + height(steps.get(at + 1)) : 0;
     }
 
     private double height(Step step) {
@@ -163,14 +184,24 @@ final class PdfFlow {
         return 3 * PdfBlocks.GAP + CAPTION;
     }
 
+    /** Height of a picture whose smallest letters are easily read. */
+    private static double readable(Drawing drawing) {
+        double smallest = drawing.marks().stream()
+                .filter(Label.class::isInstance)
+                .mapToDouble(mark -> ((Label) mark).size())
+                .min()
+                .orElse(READABLE_LETTERS);
+        return READABLE_LETTERS / smallest * drawing.height();
+    }
+
     private double largest(Drawing drawing) {
-        double readable = READABLE_WIDTH / drawing.width() * drawing.height();
-        double wanted = Math.min(Math.max(HIGHEST_PICTURE, readable), room / drawing.width() * drawing.height());
+        double wanted =
+                Math.min(Math.max(HIGHEST_PICTURE, readable(drawing)), room / drawing.width() * drawing.height());
         return Math.min(wanted, paper.height() - BOTTOM - MARGIN - around());
     }
 
     private double smallest(Drawing drawing) {
-        return Math.min(largest(drawing), NARROWEST_PICTURE / drawing.width() * drawing.height());
+        return Math.min(largest(drawing), readable(drawing));
     }
 
     /** Draws a picture as large as it may be, or a little smaller where it then fits onto this page. */

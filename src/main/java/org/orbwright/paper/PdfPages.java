@@ -13,6 +13,10 @@ import org.orbwright.drawing.Drawing.Anchor;
 /** The pages of a document, with a bookmark for each section; all stay open until they are numbered. */
 final class PdfPages {
     private static final double LETTERS = 2.7;
+    private static final double WARNING = 3.4;
+    /** Bold letters are wider by about this; it leaves a gap. */
+    private static final double BOLD = 1.05;
+
     private static final double MARGIN = 10;
     private static final double BOTTOM = 6.5;
 
@@ -48,14 +52,24 @@ final class PdfPages {
         outline.addLast(item);
     }
 
-    /** Writes the title and the page's number at the foot of every page, and closes them. */
-    void number(String title) throws IOException {
+    /**
+     * Writes the title and the page's number at the foot of every page, and closes them.
+     *
+     * @param title the title
+     * @param warning what goes before the title, in bold letters; empty for nothing
+     */
+    void number(String title, String warning) throws IOException {
         for (int i = 0; i < canvases.size(); i++) {
             PdfCanvas canvas = canvases.get(i);
             String number = "page " + (i + 1) + " of " + canvases.size();
-            double room = canvas.width() - 3 * MARGIN - letters.width(number, LETTERS);
             double y = canvas.height() - BOTTOM;
-            canvas.text(letters.fit(title, LETTERS, room), MARGIN, y, LETTERS, Anchor.START);
+            double left = MARGIN;
+            if (!warning.isEmpty()) {
+                canvas.bold(warning, left, y, WARNING, Anchor.START);
+                left += BOLD * letters.width(warning, WARNING) + MARGIN / 2;
+            }
+            double room = canvas.width() - left - 2 * MARGIN - letters.width(number, LETTERS);
+            canvas.text(letters.fit(title, LETTERS, room), left, y, LETTERS, Anchor.START);
             canvas.text(number, canvas.width() - MARGIN, y, LETTERS, Anchor.END);
             canvas.close();
         }

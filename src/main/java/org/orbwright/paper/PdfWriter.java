@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.sheet.Finding.Severity;
 
 /** Writes a sheet as PDF 1.6. The same sheet always gives the same bytes: it has no date. */
 public final class PdfWriter {
@@ -33,13 +34,19 @@ public final class PdfWriter {
             for (Drawing template : sheet.templates()) {
                 templates.draw(template);
             }
-            pages.number(sheet.title());
+            pages.number(sheet.title(), warning(sheet));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);
             return bytes.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A template that lies on the bench by itself still says that its design should not be cut. */
+    private static String warning(ShopSheet sheet) {
+        boolean stop = sheet.findings().stream().anyMatch(finding -> finding.severity() == Severity.STOP);
+        return stop ? "STOP, do not cut this: see page 1" : "";
     }
 
     private static void describe(PDDocument document, ShopSheet sheet) {

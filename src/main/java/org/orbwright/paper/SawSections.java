@@ -107,15 +107,16 @@ final class SawSections {
     }
 
     private static void counts(SegmentYield segment, SetUp section) {
-        int needed = segment.uprightNeeded() + segment.invertedNeeded();
-        String sets = segment.invertedNeeded() > 0
-                ? segment.uprightNeeded() + " upright and " + segment.invertedNeeded() + " inverted"
-                : Integer.toString(needed);
+        boolean bothSets = segment.invertedNeeded() + segment.invertedLeft() > 0;
+        String inverted = segment.invertedNeeded() > 0 ? " and " + segment.invertedNeeded() + " inverted" : "";
+        String needed = segment.uprightNeeded() + (bothSets ? " upright" : "") + inverted;
+        String left = bothSets
+                ? segment.uprightLeft() + " upright and " + segment.invertedLeft() + " inverted"
+                : Integer.toString(segment.uprightLeft());
         String turned = segment.turnedBlanks() > 0
                 ? " Turn " + segment.turnedBlanks() + " of the blanks end for end before the first cut."
                 : "";
-        section.check("Cut " + sets + " segments; " + segment.uprightLeft() + " upright and " + segment.invertedLeft()
-                + " inverted are left over." + turned);
+        section.check("Cut " + needed + " segments; " + left + " are left over." + turned);
     }
 
     static Section closingTest(Answers answers) {
@@ -146,8 +147,12 @@ final class SawSections {
     static Section bevels(Answers answers) {
         SetUp section = answers.section("Bevelling the panels");
         section.cautions(Step.BEVELLING);
-        section.text("The panel lies inner face down. The blade comes out below the land and takes most from the inner"
-                        + " face; the land bears on a fence above the blade.")
+        boolean land = answers.design().land() > 0;
+        section.text("The panel lies inner face down, and the blade takes most from the inner face. "
+                        + (land
+                                ? "It comes out below the land, which bears on a fence above the blade."
+                                : "There is no land: it comes out at the rim of the outer face, where no wood is left"
+                                        + " to bear on a fence; see the findings."))
                 .angle("Trial error of an angle", answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             BevelCut bevel = face.bevel();
@@ -156,8 +161,8 @@ final class SawSections {
             proof("upright", "the table", bevel.tilt(), section);
             section.measure("Highest tooth over the table", bevel.bladeHeight())
                     .measure("Width of the seam, along the blade", bevel.seamWidth())
-                    .measure("Fence to where the blade leaves the table", bevel.inset());
-            if (bevel.land() > 0) {
+                    .measure((land ? "Fence" : "Outer rim") + " to where the blade leaves the table", bevel.inset());
+            if (land) {
                 section.measure("Land left upright", bevel.land())
                         .length("Fence to the blade without a land", bevel.shiftOverThickness())
                         .length("Fence moved towards the blade for the land", bevel.fenceShift());
@@ -166,9 +171,9 @@ final class SawSections {
             if (bevel.upright() != null) {
                 upright(bevel.upright(), section);
             }
-            section.check("One edge bevelled, measured against these numbers, then all others.");
+            section.check("One edge bevelled, measured against these numbers, then all others.")
+                    .picture(SectionDrawing.draw(answers.design(), face.face()));
         }
-        section.picture(SectionDrawing.draw(answers.design()));
         return section.build();
     }
 

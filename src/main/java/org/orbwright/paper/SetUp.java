@@ -66,6 +66,13 @@ final class SetUp {
         return length(label, millimetres, false);
     }
 
+    /** The thinnest wall; where there is none, how far the sphere breaks through. */
+    SetUp wall(double millimetres) {
+        return millimetres > 0
+                ? length("Thinnest wall", millimetres)
+                : length("No wall: the hollow reaches beyond the sphere by", -millimetres);
+    }
+
     /** A length to be measured on the work, with a blank for it. */
     SetUp measure(String label, double millimetres) {
         return length(label, millimetres, true);

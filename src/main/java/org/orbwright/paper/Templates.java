@@ -34,7 +34,7 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         List<Drawing> printed = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
         long all = 0;
-        for (Drawing drawing : all(answers)) {
+        for (Drawing drawing : all(answers, paper)) {
             long pages = Tiling.of(drawing, paper).pages();
             if (pages > MOST_PAGES) {
                 leftOut.add("Left out: " + drawing.title() + ". It would take " + pages
@@ -50,7 +50,7 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         return new Templates(printed, leftOut);
     }
 
-    private static List<Drawing> all(Answers answers) {
+    private static List<Drawing> all(Answers answers, PaperSize paper) {
         Design design = answers.design();
         List<Drawing> drawings = new ArrayList<>();
         List<FaceSegments> faces = answers.sheet().segments().faces();
@@ -63,7 +63,9 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
             drawings.add(TemplateDrawing.panel(design, panel));
         }
         Roughing roughing = answers.turning().roughing();
-        drawings.add(TemplateDrawing.rings(design, roughing.gauges()));
+        Drawing rings = TemplateDrawing.rings(design, roughing.gauges());
+        drawings.add(
+                Tiling.of(rings, paper).pages() == 1 ? rings : TemplateDrawing.quarterRings(design, roughing.gauges()));
         drawings.add(TemplateDrawing.profile(design, 2 * design.sphereRadius(), "finished sphere"));
         if (roughing.turnedDiameter() > 2 * design.sphereRadius()) {
             drawings.add(TemplateDrawing.profile(design, roughing.turnedDiameter(), "sphere before sanding"));

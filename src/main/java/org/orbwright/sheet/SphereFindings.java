@@ -42,8 +42,18 @@ final class SphereFindings {
 
     private void wall(FaceSizing face) {
         double corner = face.wall().corner();
-        double thinnest = Math.min(corner, face.wall().faceCentre());
-        if (corner <= 0) {
+        double middle = face.wall().faceCentre();
+        double thinnest = Math.min(corner, middle);
+        if (middle <= 0 && corner <= 0) {
+            add(
+                    FindingCode.BREAK_THROUGH,
+                    STOP,
+                    "Nothing of the " + design.say(sphere.diameter()) + " sphere is left in the " + face.face()
+                            + " panels: it lies inside the hollow, which reaches " + design.say(-middle)
+                            + " beyond the sphere at their middle and " + design.say(-corner) + " at their corners."
+                            + remedy(face),
+                    THICKNESS);
+        } else if (corner <= 0) {
             add(
                     FindingCode.BREAK_THROUGH,
                     STOP,
@@ -53,7 +63,7 @@ final class SphereFindings {
                             + " beyond the sphere there." + remedy(face),
                     THICKNESS);
         } else if (thinnest < Math.max(design.minimumWall(), THINNEST_TURNED) - EXACT) {
-            String place = corner <= face.wall().faceCentre() ? "corners" : "middle";
+            String place = corner <= middle ? "corners" : "middle";
             boolean fragile = thinnest < THINNEST_TURNED - EXACT;
             add(
                     FindingCode.WALL_BELOW_MINIMUM,

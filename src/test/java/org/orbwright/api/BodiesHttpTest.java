@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -100,13 +101,88 @@ class BodiesHttpTest {
     void aWrongParameterIsNamedWithWhatIsAllowed(String body, String name, String value, String allowed) {
         badDesign()
                 .queryParam(name, value)
-                .queryParam(name.equals("format") ? "set" : "format", name.equals("format") ? "UPRIGHT" : "json")
+                .queryParam(name.equals("format") ? "parts" : "format", name.equals("format") ? "ONE" : "json")
                 .post("/v1/bodies/" + body)
                 .then()
                 .statusCode(400)
                 .body("violations[0].path", equalTo(name))
                 .body("violations[0].rejected", equalTo(value))
                 .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', solid, set, INVERTED, 'left out for the solid, which has one part and no bands'",
+        "'', solid, species, solid, 'left out for the solid, which has one part and no bands'",
+        "'', solid, parts, WOODS, ONE or left out for the solid",
+        "planTurning, disc, set, UPRIGHT, 'left out for the disc, which has one part and no bands'",
+        "planInlays, pocket, species, pocket, 'left out for the pocket, which has one part and no bands'"
+    })
+    void aParameterThatMeansNothingForABodyIsRefused(
+            String operation, String body, String name, String value, String allowed) {
+        with(Contract.badRequest(), operation.isEmpty() ? worked() : request(operation))
+                .queryParam(name, value)
+                .post("/v1/bodies/" + body)
+                .then()
+                .statusCode(400)
+                .body("violations[0].code", equalTo("NOT_APPLICABLE"))
+                .body("violations[0].path", equalTo(name))
+                .body("violations[0].rejected", equalTo(value))
+                .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @Test
+    void aDeviationIsRefusedWhereNothingIsRound() {
+        String inlay = request("planInlays").replace("\"DISC\"", "\"POLYGON\", \"sides\": 6");
+        with(Contract.badRequest(), inlay)
+                .queryParam("deviation", "0.1")
+                .post("/v1/bodies/pocket")
+                .then()
+                .statusCode(400)
+                .body(
+                        "violations[0].allowed",
+                        equalTo("left out for the pocket with 6 sides, which has nothing round"));
+    }
+
+    @Test
+    void aWoodIsNotChosenWhereAllWoodIsOnePart() {
+        badDesign()
+                .queryParam("parts", "ONE")
+                .queryParam("species", "sphere")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(400)
+                .body("violations[0].allowed", equalTo("left out where parts is ONE"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stl", "obj", "3mf"})
+    void aSphereOfWhichNothingIsLeftIsNoFile(String format) {
+        with(Contract.request(), allHollow())
+                .queryParam("format", format)
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(422)
+                .body("violations[0].code", equalTo("BREAK_THROUGH"))
+                .body("violations[0].path", equalTo("/panel/thickness"))
+                .body("violations[0].message", startsWith("Nothing is left of the sphere"));
+    }
+
+    @Test
+    void aSphereOfWhichNothingIsLeftHasNumbers() {
+        with(Contract.request(), allHollow())
+                .queryParam("format", "json")
+                .post("/v1/bodies/sphere")
+                .then()
+                .statusCode(200)
+                .body("body.parts", empty())
+                .body("findings[0].message", startsWith("Nothing of the 5.8 in sphere is left"));
+    }
+
+    /** Panels of 0.45 in whose inner faces lie 3.05 in from the centre, and a sphere of 2.9 in in radius. */
+    private static String allHollow() {
+        return worked().replaceFirst("\"thickness\": *1.1", "\"thickness\": 0.45")
+                .replaceFirst("\"turningAllowance\": *0.08", "\"turningAllowance\": 0.6");
     }
 
     @Test

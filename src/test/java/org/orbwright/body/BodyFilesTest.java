@@ -81,6 +81,20 @@ class BodyFilesTest {
     }
 
     @Test
+    void woodsWhoseNamesDifferOnlyInBlanksStayObjectsOfTheirOwn() {
+        Mesh mesh = panel.parts().get(0).mesh();
+        List<Part> parts = List.of(
+                new Part("sugar maple", mesh, null),
+                new Part("sugar_maple_2", mesh, null),
+                new Part("sugar_maple", mesh, null));
+        List<String> objects = ObjWriter.write(new Body("alike", parts, 0), LengthUnit.MM)
+                .lines()
+                .filter(line -> line.startsWith("o "))
+                .toList();
+        assertEquals(List.of("o sugar_maple", "o sugar_maple_2", "o sugar_maple_3"), objects);
+    }
+
+    @Test
     void aThreeMfSaysItsUnitAndEscapesNames() throws IOException {
         Part part = new Part("<\"maple\" & ash>\n", panel.parts().get(0).mesh(), null);
         byte[] file = ThreeMfWriter.write(new Body("a < b", List.of(part), 0), List.of("#f3ead3"), LengthUnit.IN);

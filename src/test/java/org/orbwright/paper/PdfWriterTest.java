@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -147,6 +148,80 @@ class PdfWriterTest {
             int pages = document.getNumberOfPages();
             for (int page = 1; page <= pages; page++) {
                 assertTrue(text.contains("page " + page + " of " + pages));
+            }
+        }
+    }
+
+    @Test
+    void everyPageOfADesignThatShouldNotBeCutSaysSo() throws IOException {
+        String warning = "STOP, do not cut this: see page 1";
+        try (PDDocument document = pdf(sheet(example("dodecahedron-vanishing-rim"), PaperSize.A4))) {
+            String text = text(document);
+            assertEquals(
+                    document.getNumberOfPages(),
+                    (text.length() - text.replace(warning, "").length()) / warning.length());
+        }
+        try (PDDocument document = pdf(sheet(example("dodecahedron-with-land"), PaperSize.A4))) {
+            assertFalse(text(document).contains(warning));
+        }
+    }
+
+    /** Letters of less than 7 points are hard to read at a bench (common practice, no source). */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"dodecahedron-two-spheres", "truncated-octahedron-alternating", "truncated-icosidodecahedron"})
+    void lettersInDrawingsAreLargeEnoughToRead(String name) throws IOException {
+        for (PaperSize paper : PaperSize.values()) {
+            ShopSheet sheet = sheet(example(name), paper);
+            try (PDDocument document = pdf(sheet)) {
+                List<String> small = new ArrayList<>();
+                new PDFTextStripper() {
+                    @Override
+                    protected void processTextPosition(TextPosition letter) {
+                        if (letter.getFontSizeInPt() < 7 && getCurrentPageNo() <= bevelPage(document)) {
+                            small.add(letter + " " + letter.getFontSizeInPt() + " on " + getCurrentPageNo());
+                        }
+                        super.processTextPosition(letter);
+                    }
+                }.getText(document);
+                assertEquals(List.of(), small);
+            }
+        }
+    }
+
+    /** The last page before the panels laid flat, whose numbers go by the size of the panels. */
+    private static int bevelPage(PDDocument document) {
+        for (PDOutlineItem item :
+                document.getDocumentCatalog().getDocumentOutline().children()) {
+            if (item.getTitle().equals("Gluing the solid")) {
+                try {
+                    return document.getPages().indexOf(item.findDestinationPage(document));
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }
+        }
+        throw new AssertionError("no such section");
+    }
+
+    /** A section's title and caution stand above something, and no tick box stands alone on a page's top. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"dodecahedron-two-spheres", "dodecahedron-with-land", "deltoidal-hexecontahedron-upright-bands"})
+    void nothingStandsAloneAtTheEndOfAPage(String name) throws IOException {
+        for (PaperSize paper : PaperSize.values()) {
+            ShopSheet sheet = sheet(example(name), paper);
+            try (PDDocument document = pdf(sheet)) {
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    PDFTextStripper reader = new PDFTextStripper();
+                    reader.setStartPage(page);
+                    reader.setEndPage(page);
+                    String text = reader.getText(document).replaceAll("\\s+", " ");
+                    if (text.contains("Gluing the panels Caution")) {
+                        assertTrue(text.contains("Panels for one sphere"), text);
+                    }
+                    assertFalse(text.startsWith("One edge bevelled"), text);
+                }
             }
         }
     }

@@ -11,8 +11,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.drawing.Drawing;
 import org.orbwright.fixture.Designs;
 import org.orbwright.paper.ShopSheet.Advice;
+import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
@@ -45,6 +47,14 @@ class ShopSheetCalculatorTest {
                 .orElseThrow();
     }
 
+    private static String texts(Section section) {
+        StringBuilder texts = new StringBuilder();
+        section.steps().stream()
+                .filter(step -> !(step instanceof Picture))
+                .forEach(step -> texts.append(step).append('\n'));
+        return texts.toString();
+    }
+
     /** Check values that the trade knows (common practice, no source), as in the README's worked example. */
     @Test
     void theKnownDodecahedronHasItsKnownNumbers() {
@@ -61,6 +71,112 @@ class ShopSheetCalculatorTest {
         assertEquals("in", base.unit());
         assertEquals("3 9/64 + 0.003", base.fraction());
         assertEquals("10", value(section(sheet, "Blanks"), "Blanks").number());
+    }
+
+    /** A blank for each of the four kinds of stick is counted, which together are all blanks. */
+    @Test
+    void sticksAcrossTheBlankHaveTheirAngleAndWidth() {
+        Section blanks = section(sheet(Designs.example("deltoidal-hexecontahedron-upright-bands")), "Blanks");
+        assertEquals("90", value(blanks, "Band angle").number());
+        assertEquals("0", value(blanks, "Mitre gauge from square").number());
+        assertEquals("12", value(blanks, "Blanks").number());
+        int sum = 0;
+        for (String letter : List.of("A", "A*", "B", "B*")) {
+            sum += Integer.parseInt(blanks.steps().stream()
+                    .filter(step -> step instanceof Value value && value.label().equals("Blanks for segment " + letter))
+                    .map(step -> ((Value) step).number())
+                    .findFirst()
+                    .orElseThrow());
+        }
+        assertEquals(12, sum);
+        assertTrue(texts(blanks).contains("Cuts are square to its edge."), texts(blanks));
+    }
+
+    /** A cube 200 across flats has a base distance of 100; across bands at 60 degrees that is 100 / sin 60 = 115.47. */
+    @Test
+    void sticksThatLeanAreWiderAlongTheEdge() {
+        Section blanks = section(
+                sheet(Designs.of("cube").acrossFlats(200).bands(60, List.of(Designs.band("sugar maple", null)))),
+                "Blanks");
+        assertEquals("60", value(blanks, "Band angle").number());
+        assertEquals("30", value(blanks, "Mitre gauge from square").number());
+        assertEquals("100", value(blanks, "Width of a stick").number());
+        assertEquals("115.47", value(blanks, "The same along").number());
+        assertTrue(texts(blanks).contains("cuts lean to the left."), texts(blanks));
+    }
+
+    @Test
+    void aFenceIsNotNamedWhereThereIsNoLand() {
+        String without = texts(section(sheet(Designs.example("dodecahedron-two-spheres")), "Bevelling the panels"));
+        assertTrue(without.contains("There is no land"), without);
+        assertFalse(without.contains("bears on a fence"), without);
+        assertFalse(without.contains("Fence to"), without);
+        String with = texts(section(sheet(Designs.example("dodecahedron-with-land")), "Bevelling the panels"));
+        assertTrue(with.contains("the land, which bears on a fence"), with);
+        assertTrue(with.contains("Fence to where"), with);
+    }
+
+    /** 60 segments are wanted; a blank gives 12, six of each set, or all 12 where the sets are alike. */
+    @Test
+    void theSetThatIsCutIsNamedWhereBothComeOut() {
+        String one = texts(section(sheet(Designs.example("dodecahedron-with-land")), "Crosscutting the segments"));
+        assertTrue(one.contains("Cut 60 upright segments; "), one);
+        String pair = texts(section(sheet(Designs.example("dodecahedron-two-spheres")), "Crosscutting the segments"));
+        assertTrue(pair.contains("Cut 60 upright and 60 inverted segments; 0 upright and 0 inverted are left"), pair);
+        String alike = texts(section(
+                sheet(Designs.example("deltoidal-hexecontahedron-upright-bands")), "Crosscutting the segments"));
+        assertTrue(alike.contains("Cut 60 segments; "), alike);
+        assertFalse(alike.contains("inverted"), alike);
+    }
+
+    /** The corner of the hollow is 60 sqrt 3 = 103.92 from the centre, 13.92 beyond the sphere. */
+    @Test
+    void aSphereThatBreaksThroughHasNoThinnestWall() {
+        ShopSheet sheet = sheet(Designs.of("cube").diameter(180.0).thickness(40));
+        for (String title : List.of("The design in brief", "Sanding and finishing")) {
+            assertEquals(
+                    "13.92",
+                    value(section(sheet, title), "No wall: the hollow reaches beyond the sphere by")
+                            .number());
+            assertFalse(texts(section(sheet, title)).contains("Thinnest wall"), title);
+        }
+    }
+
+    /** 4 pi 86^2 = 92,941 square millimetres. */
+    @Test
+    void largeMeasuresAreInLargeUnits() {
+        ShopSheet sheet = sheet(Designs.of("cube").diameter(172.0));
+        Value surface = value(section(sheet, "Sanding and finishing"), "Surface");
+        assertEquals("929.4 cm²", surface.number() + " " + surface.unit());
+        Value glued = value(section(sheet, "Gluing the solid"), "Length of all");
+        assertEquals("m", glued.unit());
+        assertEquals("", glued.fraction());
+    }
+
+    @Test
+    void blanksOfHalfTheSegmentsHaveAHeadingThatReads() {
+        ShopSheet sheet = sheet(Designs.example("truncated-octahedron-alternating"));
+        String strips = texts(section(sheet, "Stock and strips"));
+        assertTrue(strips.contains("Strips for blanks of the hexagon's odd segments"), strips);
+        assertTrue(strips.contains("Strips for square blanks"), strips);
+        assertTrue(texts(section(sheet, "Blanks")).contains("Blanks of the hexagon's odd segments"));
+    }
+
+    @Test
+    void theRingGaugesOfALargeSphereTakeOnePage() {
+        ShopSheet large = sheet(Designs.example("deltoidal-hexecontahedron-upright-bands"));
+        Drawing quarter = rings(large);
+        assertEquals("Ring gauges, a quarter of each", quarter.title());
+        assertEquals(1, Tiling.of(quarter, large.paper()).pages());
+        Drawing whole = rings(sheet(Designs.example("dodecahedron-two-spheres")));
+        assertEquals("Ring gauges: cut one circle from each print", whole.title());
+    }
+
+    private static Drawing rings(ShopSheet sheet) {
+        return sheet.templates().stream()
+                .filter(template -> template.title().startsWith("Ring gauges"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

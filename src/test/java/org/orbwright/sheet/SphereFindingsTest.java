@@ -41,6 +41,19 @@ class SphereFindingsTest {
         }
 
         @Test
+        @DisplayName("panels of 8: the hollow's faces are at 92, beyond a radius of 90 by 2; its corners at 159.35")
+        void foundWhereNothingIsLeft() {
+            assertFound(
+                    FindingCode.BREAK_THROUGH,
+                    STOP,
+                    THICKNESS,
+                    CUBE.thickness(8),
+                    "Nothing of the 180 mm sphere is left in the square panels",
+                    "2 mm beyond the sphere at their middle and 69.35 mm at their corners",
+                    "at least 50.93 mm");
+        }
+
+        @Test
         void absentJustOnTheGoodSide() {
             assertAbsent(FindingCode.BREAK_THROUGH, CUBE.thickness(touches + 1e-9));
             assertFound(FindingCode.BREAK_THROUGH, STOP, THICKNESS, CUBE.thickness(touches - 1e-9));

@@ -1,0 +1,25 @@
+package org.orbwright.api;
+
+import jakarta.ws.rs.QueryParam;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.orbwright.design.BandSet;
+
+/** Which set of segments is asked for. */
+public class SetQuery {
+    static final String NAME = "set";
+    static final String DESCRIPTION = "The set of segments; UPRIGHT if left out.";
+
+    @QueryParam(NAME)
+    @Parameter(description = DESCRIPTION, example = "UPRIGHT")
+    String set;
+
+    /** The set, the upright one where none is named. */
+    BandSet asked() {
+        return asked(set);
+    }
+
+    /** The set that a text names, the upright one where it is empty. */
+    static BandSet asked(String set) {
+        return Query.constant(NAME, set, BandSet.class, BandSet.UPRIGHT);
+    }
+}

@@ -1,0 +1,69 @@
+package org.orbwright.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.algorithm.Distance;
+import org.locationtech.jts.geom.Coordinate;
+import org.orbwright.design.Design;
+import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
+
+/** The marks on a blank: JTS measures what lies between their lines. */
+class TemplateDrawingTest {
+    /** Coordinates are written to a thousandth of a millimetre. */
+    private static final double WRITTEN = 0.002;
+
+    private static List<List<Coordinate>> lines(Drawing drawing, Pen pen) {
+        return drawing.marks().stream()
+                .filter(mark -> mark instanceof Line line && line.pen() == pen)
+                .map(mark -> DrawnPaths.parts(((Line) mark).path()).get(0))
+                .toList();
+    }
+
+    private static double apart(List<Coordinate> one, List<Coordinate> other) {
+        return Distance.pointToLinePerpendicular(one.get(0), other.get(0), other.get(1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"deltoidal-hexecontahedron-upright-bands", "dodecahedron-two-spheres", "cube-with-chevrons"})
+    void theKerfLiesBesideEveryFinishedEdge(String example) {
+        Design design = DrawnDesigns.example(example);
+        FaceSegments face = SegmentCalculator.calculate(design).faces().get(0);
+        SegmentCut segment = face.segments().get(0);
+        Drawing drawing = TemplateDrawing.blank(design, face, segment);
+        List<List<Coordinate>> edges = lines(drawing, Pen.THIN);
+        List<List<Coordinate>> kerfs = lines(drawing, Pen.DASHED);
+        assertEquals(segment.perBlank() + 1, edges.size());
+        assertTrue(kerfs.size() >= segment.perBlank(), kerfs::toString);
+        for (int i = 0; i < kerfs.size(); i++) {
+            assertEquals(design.kerf(), apart(kerfs.get(i), edges.get(i)), WRITTEN);
+            boolean right = kerfs.get(i).get(0).x > edges.get(i).get(0).x;
+            assertEquals(i > 0, right, "edge " + i);
+        }
+    }
+
+    /** From the far side of a kerf to the next edge lies one stick, as wide as its segment is high. */
+    @ParameterizedTest
+    @ValueSource(strings = {"deltoidal-hexecontahedron-upright-bands", "cube-with-chevrons"})
+    void aStickLiesBetweenAKerfAndTheNextEdge(String example) {
+        Design design = DrawnDesigns.example(example);
+        FaceSegments face = SegmentCalculator.calculate(design).faces().get(0);
+        Drawing drawing = TemplateDrawing.blank(design, face, face.segments().get(0));
+        List<List<Coordinate>> edges = lines(drawing, Pen.THIN);
+        List<List<Coordinate>> kerfs = lines(drawing, Pen.DASHED);
+        for (int i = 1; i < edges.size() - 1; i++) {
+            assertEquals(face.baseDistance(), apart(kerfs.get(i), edges.get(i + 1)), WRITTEN);
+        }
+        assertTrue(drawing.marks().stream()
+                .anyMatch(mark -> mark instanceof Label label && label.text().contains("sides of sticks")));
+    }
+}
