@@ -35,7 +35,6 @@ import org.orbwright.turning.TurningRequest;
                 + " unit: coordinates are in the design's unit, which the head of the file says. STL holds one part:"
                 + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood.")
 public class BodiesResource {
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
     private static final String DEVIATION = "The farthest that the mesh may lie below what is round, in the design's"
             + " unit; a two-thousandth of the sphere's diameter if left out.";
     private static final String FINEST = "0.000001";
@@ -50,12 +49,8 @@ public class BodiesResource {
                     + " axis, its inner face at height 0.")
     public Response segment(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(
-                            description = "Letter of the kind of segment; the first of the face kind if left out.",
-                            example = "A")
-                    @QueryParam("segment")
-                    String segment,
+            @Parameter(description = DesignQuery.FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = DesignQuery.SEGMENT, example = "A") @QueryParam("segment") String segment,
             @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
         Panel panel = DesignQuery.panel(checked, face);
@@ -73,7 +68,7 @@ public class BodiesResource {
                             + " base towards the negative second axis, its inner face at height 0.")
     public Response panel(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = DesignQuery.FACE, example = "pentagon") @QueryParam("face") String face,
             @BeanParam BodyQuery query) {
         Design checked = Design.of(design);
         String kind = DesignQuery.panel(checked, face).face();

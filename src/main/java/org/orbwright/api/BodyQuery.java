@@ -44,7 +44,7 @@ public class BodyQuery {
     String format;
 
     @QueryParam("set")
-    @Parameter(description = "The set of segments; UPRIGHT if left out.", example = "UPRIGHT")
+    @Parameter(description = DesignQuery.SET, example = "UPRIGHT")
     String set;
 
     @QueryParam("parts")

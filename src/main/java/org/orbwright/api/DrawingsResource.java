@@ -37,9 +37,6 @@ public class DrawingsResource {
     static final String SVG = Form.SVG_TYPE;
     static final String PNG = Form.PNG_TYPE;
 
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    private static final String SET = "The set of segments; UPRIGHT if left out.";
-
     @POST
     @Path("/sphere")
     @Operation(
@@ -49,7 +46,7 @@ public class DrawingsResource {
                     + " projection from any direction.")
     public Response sphere(
             DesignRequest design,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = DesignQuery.SET, example = "UPRIGHT") @QueryParam("set") String set,
             @Parameter(
                             description =
                                     "Where the viewer stands around the solid's third axis, in degrees from its first"
@@ -80,7 +77,7 @@ public class DrawingsResource {
             description = "The visible width of every band from the edge middle to the corners, as a plot.")
     public Response survival(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = DesignQuery.FACE, example = "pentagon") @QueryParam("face") String face,
             @Parameter(
                             description =
                                     "Which lamination of the face kind, where every other segment has its own; the"
@@ -88,7 +85,7 @@ public class DrawingsResource {
                             example = "ALL")
                     @QueryParam("places")
                     String places,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = DesignQuery.SET, example = "UPRIGHT") @QueryParam("set") String set,
             @Parameter(description = "Stations from the edge middle to a corner.", example = "31")
                     @QueryParam(Stations.NAME)
                     String stations,
@@ -159,7 +156,7 @@ public class DrawingsResource {
                     + " from the tape: turn the taped sheet over, then fold up.")
     public Response net(
             DesignRequest design,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = DesignQuery.SET, example = "UPRIGHT") @QueryParam("set") String set,
             @BeanParam PictureQuery query) {
         return query.answer(NetDrawing.draw(Design.of(design), set(set)));
     }

@@ -34,8 +34,6 @@ import org.orbwright.turning.TurningRequest;
 @Produces({Form.SVG_TYPE, Form.PNG_TYPE, Form.DXF_TYPE})
 @Tag(name = "Drawings")
 public class OutlinesResource {
-    private static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    private static final String SET = "The set of segments; UPRIGHT if left out.";
 
     @POST
     @Path("/panel")
@@ -47,8 +45,8 @@ public class OutlinesResource {
                     + " bands, on a layer each.")
     public Response panel(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = DesignQuery.FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = DesignQuery.SET, example = "UPRIGHT") @QueryParam("set") String set,
             @BeanParam OutlineQuery query) {
         Design checked = Design.of(design);
         String kind = DesignQuery.panel(checked, face).face();
@@ -69,13 +67,9 @@ public class OutlinesResource {
                     + " at the origin.")
     public Response segment(
             DesignRequest design,
-            @Parameter(description = FACE, example = "pentagon") @QueryParam("face") String face,
-            @Parameter(
-                            description = "Letter of the kind of segment; the first of the face kind if left out.",
-                            example = "A")
-                    @QueryParam("segment")
-                    String segment,
-            @Parameter(description = SET, example = "UPRIGHT") @QueryParam("set") String set,
+            @Parameter(description = DesignQuery.FACE, example = "pentagon") @QueryParam("face") String face,
+            @Parameter(description = DesignQuery.SEGMENT, example = "A") @QueryParam("segment") String segment,
+            @Parameter(description = DesignQuery.SET, example = "UPRIGHT") @QueryParam("set") String set,
             @BeanParam OutlineQuery query) {
         Design checked = Design.of(design);
         Panel panel = DesignQuery.panel(checked, face);
