@@ -19,6 +19,7 @@ trap stop_started EXIT
 
 # Starts the service on a free port; its address is then in `url`. Usage: start_service LOG
 start_service() {
+  : >"$1"
   java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$1" 2>&1 &
   local service=$!
   started+=("$service")

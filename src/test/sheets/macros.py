@@ -51,9 +51,9 @@ def run(macro, *arguments):
     return document.getScriptProvider().getScript(address).invoke(arguments, (), ())[0]
 
 
-install("Orbwright", fetch("/clients/orbwright.bas"))
+install("Posting", fetch("/clients/orbwright.bas"))
 sheet = json.loads(fetch("/v1/sheet", design.encode()))
-run("Orbwright.WriteTable", document, design, "bands")
+run("Posting.WriteTable", document, design, "bands")
 page = document.Sheets.getByName("bands 1")
 headings = {page.getCellByPosition(x, 0).String: x for x in range(25)}
 upright = sheet["bands"]["faces"][0]["segments"][0]["upright"]
@@ -70,13 +70,13 @@ cells.getCellByPosition(1, 0).Formula = '=ORBWRIGHT(A1;"/angles/faces/0/bladeTil
 expect("a value by its pointer", cells.getCellByPosition(1, 0).Value, sheet["angles"]["faces"][0]["bladeTilt"])
 cells.getCellByPosition(1, 1).Formula = '=ORBWRIGHT(A1;"/yield/species/0/species")'
 expect("a text by its pointer", cells.getCellByPosition(1, 1).String, sheet["yield"]["species"][0]["species"])
-run("Orbwright.WriteTable", document, '{"unit":"mm"}', "sheet")
+run("Posting.WriteTable", document, '{"unit":"mm"}', "sheet")
 wrong = document.Sheets.getByName("sheet 1").getCellByPosition(0, 0).String
 expect("what is said of a wrong design", wrong[:25], "ERROR: blank is missing. A"[:25])
 
 
 # Texts that are no numbers stay texts, and a line break inside a text ends no row.
-TEXTS = ["2024-11", "1.2.3", "-", "7.", ".5", "two\nlines, and \"more\""]
+TEXTS = ["2024-11", "1.2.3", "7.", ".5", "two\nlines, and \"more\""]
 
 
 THIN = {**json.loads(design), "panel": {"thickness": 0.3}}
@@ -112,7 +112,7 @@ said = run("Vba.ORBWRIGHT", design, "/angles/faces/0/bladeTilt")
 expect("what the VBA macro says without an answer", said, f"ERROR: no answer from {SERVICE}")
 # The rest of it is run with the fetching of the Basic macro.
 FETCHED = """Private Function PostedTable(ByVal Design As String, ByVal Table As String) As String
-    PostedTable = Orbwright.PostedTable(Design, Table)
+    PostedTable = Posting.PostedTable(Design, Table)
 End Function"""
 install("Fetched", "Option VBASupport 1\n" + re.sub("Private Function PostedTable.*?End Function", FETCHED, vba, flags=re.S))
 check_function("the VBA function", lambda text, pointer: run("Fetched.ORBWRIGHT", text, pointer))
