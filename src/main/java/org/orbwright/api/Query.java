@@ -39,7 +39,7 @@ final class Query {
                 return value;
             }
         }
-        throw refuse(name, "OUT_OF_RANGE", given, "a number, " + plain(least) + " to " + plain(most));
+        throw refuse(name, "OUT_OF_RANGE", given, plain(least) + " to " + plain(most));
     }
 
     /** One of an enumeration's names as they are on the wire, or the default where there is none. */

@@ -23,7 +23,7 @@ class QueryTest {
     void otherTextsAreRefused(String text) {
         RequestException refusal = assertThrows(RequestException.class, () -> deviation(text));
         assertEquals(
-                "The query parameter deviation must be a number, 0.000001 to 1000, but is \"" + text + "\".",
+                "The query parameter deviation must be 0.000001 to 1000, but is \"" + text + "\".",
                 refusal.getMessage());
     }
 }
