@@ -8,34 +8,7 @@ shopt -s inherit_errexit
 cd "$(dirname "$0")/../../.."
 
 work=target/freecad
-jar=target/quarkus-app/quarkus-run.jar
-service=
-
-fail() {
-  echo "freecad: $*" >&2
-  exit 1
-}
-
-stop_service() {
-  if [ -n "$service" ]; then
-    kill "$service" 2>/dev/null || true
-    wait "$service" 2>/dev/null || true
-  fi
-}
-trap stop_service EXIT
-
-start_service() {
-  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
-  service=$!
-  for _ in $(seq 300); do
-    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
-    [ -n "$url" ] && return
-    kill -0 "$service" 2>/dev/null || break
-    sleep 0.2
-  done
-  cat "$work/service.log" >&2
-  fail "the service did not start"
-}
+. src/test/service.sh freecad
 
 need_freecad() {
   command -v freecadcmd >/dev/null && return
@@ -47,11 +20,10 @@ need_freecad() {
     >/dev/null || fail "freecad cannot be installed"
 }
 
-[ -f "$jar" ] || fail "the service is not packaged; run mvn package first"
 rm -rf "$work"
 mkdir -p "$work"
 need_freecad
-start_service
+start_service "$work/service.log"
 curl -sf -o "$work/fetch_bodies.FCMacro" "$url/clients/fetch_bodies.FCMacro" || fail "the service does not serve the macro"
 
 designs=src/main/resources/designs

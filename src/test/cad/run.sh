@@ -9,35 +9,8 @@ shopt -s inherit_errexit
 cd "$(dirname "$0")/../../.."
 
 work=target/cad
-jar=target/quarkus-app/quarkus-run.jar
 python=/usr/bin/python3
-service=
-
-fail() {
-  echo "cad: $*" >&2
-  exit 1
-}
-
-stop_service() {
-  if [ -n "$service" ]; then
-    kill "$service" 2>/dev/null || true
-    wait "$service" 2>/dev/null || true
-  fi
-}
-trap stop_service EXIT
-
-start_service() {
-  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
-  service=$!
-  for _ in $(seq 300); do
-    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
-    [ -n "$url" ] && return
-    kill -0 "$service" 2>/dev/null || break
-    sleep 0.2
-  done
-  cat "$work/service.log" >&2
-  fail "the service did not start"
-}
+. src/test/service.sh cad
 
 need_programs() {
   command -v admesh >/dev/null && "$python" -c 'import ezdxf' 2>/dev/null && return
@@ -49,9 +22,8 @@ need_programs() {
     fail "python3-ezdxf and admesh cannot be installed"
 }
 
-[ -f "$jar" ] || fail "the service is not packaged; run mvn package first"
 rm -rf "$work"
 mkdir -p "$work"
 need_programs
-start_service
+start_service "$work/service.log"
 "$python" src/test/cad/check.py "$url" "$work"

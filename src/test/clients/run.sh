@@ -8,35 +8,8 @@ cd "$(dirname "$0")/../../.."
 
 sources=src/test/clients
 work=target/clients
-jar=target/quarkus-app/quarkus-run.jar
 version=$(sed -n 's:.*<openapi-generator.version>\(.*\)</openapi-generator.version>.*:\1:p' pom.xml)
-service=
-
-fail() {
-  echo "clients: $*" >&2
-  exit 1
-}
-
-stop_service() {
-  if [ -n "$service" ]; then
-    kill "$service" 2>/dev/null || true
-    wait "$service" 2>/dev/null || true
-  fi
-}
-trap stop_service EXIT
-
-start_service() {
-  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
-  service=$!
-  for _ in $(seq 100); do
-    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
-    [ -n "$url" ] && return
-    kill -0 "$service" 2>/dev/null || break
-    sleep 0.2
-  done
-  cat "$work/service.log" >&2
-  fail "the service did not start"
-}
+. src/test/service.sh clients
 
 need_python_packages() {
   local imports='import pydantic, urllib3, dateutil, typing_extensions; assert pydantic.VERSION.startswith("2.")'
@@ -80,7 +53,6 @@ call_python() {
   PYTHONPATH="$work/python" python3 "$sources/main.py" "$url"
 }
 
-[ -f "$jar" ] || fail "the service is not packaged; run mvn package first"
 command -v npm >/dev/null || fail "npm is missing; it comes with Node.js"
 rm -rf "$work"
 mkdir -p "$work/tools"
@@ -88,7 +60,7 @@ need_python_packages
 mvn -q -B dependency:copy -Dartifact="org.openapitools:openapi-generator-cli:$version" -DoutputDirectory="$work/tools"
 mvn -q -B dependency:build-classpath -Dmdep.includeScope=runtime -Dmdep.outputFile="$work/tools/classpath"
 npm install --silent --no-audit --no-fund --prefix "$work/tools" typescript@5 >/dev/null
-start_service
+start_service "$work/service.log"
 
 typescript=$(call_typescript)
 java=$(call_java)

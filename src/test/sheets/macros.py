@@ -5,6 +5,7 @@ Usage, with the Python that has LibreOffice's module uno: macros.py SERVICE DESI
 
 import json
 import os
+import re
 import sys
 import urllib.request
 
@@ -13,6 +14,8 @@ from com.sun.star.beans import PropertyValue
 
 SERVICE, DESIGN, PIPE = sys.argv[1:4]
 ALWAYS_EXECUTE = 4
+# Constant of com.sun.star.sheet.FormulaResult.
+STRING = 2
 design = open(DESIGN, encoding="utf-8").read()
 
 
@@ -39,9 +42,8 @@ if not libraries.hasByName("Standard"):
 modules = libraries.getByName("Standard")
 
 
-def install(name, path, before=""):
-    source = fetch(path)
-    modules.insertByName(name, before + source.replace("http://localhost:8080", SERVICE))
+def install(name, source):
+    modules.insertByName(name, source.replace("http://localhost:8080", SERVICE))
 
 
 def run(macro, *arguments):
@@ -49,9 +51,9 @@ def run(macro, *arguments):
     return document.getScriptProvider().getScript(address).invoke(arguments, (), ())[0]
 
 
-install("Orbwright", "/clients/orbwright.bas")
+install("Posting", fetch("/clients/orbwright.bas"))
 sheet = json.loads(fetch("/v1/sheet", design.encode()))
-run("Orbwright.WriteTable", document, design, "bands")
+run("Posting.WriteTable", document, design, "bands")
 page = document.Sheets.getByName("bands 1")
 headings = {page.getCellByPosition(x, 0).String: x for x in range(25)}
 upright = sheet["bands"]["faces"][0]["segments"][0]["upright"]
@@ -68,14 +70,52 @@ cells.getCellByPosition(1, 0).Formula = '=ORBWRIGHT(A1;"/angles/faces/0/bladeTil
 expect("a value by its pointer", cells.getCellByPosition(1, 0).Value, sheet["angles"]["faces"][0]["bladeTilt"])
 cells.getCellByPosition(1, 1).Formula = '=ORBWRIGHT(A1;"/yield/species/0/species")'
 expect("a text by its pointer", cells.getCellByPosition(1, 1).String, sheet["yield"]["species"][0]["species"])
-run("Orbwright.WriteTable", document, '{"unit":"mm"}', "sheet")
+run("Posting.WriteTable", document, '{"unit":"mm"}', "sheet")
 wrong = document.Sheets.getByName("sheet 1").getCellByPosition(0, 0).String
 expect("what is said of a wrong design", wrong[:25], "ERROR: blank is missing. A"[:25])
 
+
+# Texts that are no numbers stay texts, and a line break inside a text ends no row.
+TEXTS = ["2024-11", "1.2.3", "7.", ".5", "two\nlines, and \"more\""]
+
+
+THIN = {**json.loads(design), "panel": {"thickness": 0.3}}
+below = json.loads(fetch("/v1/sheet", json.dumps(THIN).encode()))["sphere"]["thinnestWall"]
+expect("a wall that is broken through", below < 0, True)
+
+
+def check_function(name, formula):
+    """What a macro's function makes of the texts, of numbers, and of a wrong design."""
+    for text in TEXTS:
+        named = json.dumps({**json.loads(design), "name": text})
+        seen = formula(named, "/design/name")
+        expect(f"{name} of the name", seen, text)
+    expect(f"{name} of a number below 0", formula(json.dumps(THIN), "/sphere/thinnestWall"), below)
+    expect(f"{name} of a wrong design", formula('{"unit":"mm"}', "/x")[:25], "ERROR: blank is missing. A"[:25])
+    expect(f"{name} of a wrong pointer", formula(design, "/x"), "ERROR: there is no /x in the answer")
+
+
+def in_a_cell(text, pointer):
+    cells.getCellByPosition(0, 2).String = text
+    cells.getCellByPosition(1, 2).Formula = f'=ORBWRIGHT(A3;"{pointer}")'
+    document.calculateAll()
+    cell = cells.getCellByPosition(1, 2)
+    return cell.String if cell.FormulaResultType2 == STRING else cell.Value
+
+
+check_function("the Basic function", in_a_cell)
+
 # Calc reads the module for VBA, but has no object that fetches here: the macro has to say so.
-install("Vba", "/clients/orbwright-vba.bas", "Option VBASupport 1\n")
+vba = fetch("/clients/orbwright-vba.bas")
+install("Vba", "Option VBASupport 1\n" + vba)
 said = run("Vba.ORBWRIGHT", design, "/angles/faces/0/bladeTilt")
 expect("what the VBA macro says without an answer", said, f"ERROR: no answer from {SERVICE}")
+# The rest of it is run with the fetching of the Basic macro.
+FETCHED = """Private Function PostedTable(ByVal Design As String, ByVal Table As String) As String
+    PostedTable = Posting.PostedTable(Design, Table)
+End Function"""
+install("Fetched", "Option VBASupport 1\n" + re.sub("Private Function PostedTable.*?End Function", FETCHED, vba, flags=re.S))
+check_function("the VBA function", lambda text, pointer: run("Fetched.ORBWRIGHT", text, pointer))
 document.close(True)
 print("sheets: the macros agree", flush=True)
 # The bridge to the office may crash while the interpreter takes itself apart.

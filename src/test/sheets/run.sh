@@ -8,23 +8,8 @@ cd "$(dirname "$0")/../../.."
 
 sources=src/test/sheets
 work=$PWD/target/sheets
-jar=target/quarkus-app/quarkus-run.jar
 pipe=orbwright-$$
-service=
-office=
-
-fail() {
-  echo "sheets: $*" >&2
-  exit 1
-}
-
-stop_all() {
-  for process in $office $service; do
-    kill "$process" 2>/dev/null || true
-    wait "$process" 2>/dev/null || true
-  done
-}
-trap stop_all EXIT
+. src/test/service.sh sheets
 
 need_calc() {
   command -v soffice >/dev/null && /usr/bin/python3 -c 'import uno' 2>/dev/null && return
@@ -32,19 +17,6 @@ need_calc() {
   { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends \
     libreoffice-calc python3-uno; } >"$work/install.log" 2>&1 ||
     fail "LibreOffice Calc (packages libreoffice-calc and python3-uno) is needed, and cannot be installed"
-}
-
-start_service() {
-  java -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar "$jar" >"$work/service.log" 2>&1 &
-  service=$!
-  for _ in $(seq 100); do
-    url=$(sed -n 's/.*Listening on: \(http[^ ]*\).*/\1/p' "$work/service.log")
-    [ -n "$url" ] && return
-    kill -0 "$service" 2>/dev/null || break
-    sleep 0.2
-  done
-  cat "$work/service.log" >&2
-  fail "the service did not start"
 }
 
 # Calc fetches while it loads a file only if the file's folder is trusted.
@@ -60,14 +32,13 @@ start_calc() {
 XML
   soffice "-env:UserInstallation=file://$work/profile" --headless --norestore --nologo \
     "--accept=pipe,name=$pipe;urp;" >"$work/calc.log" 2>&1 &
-  office=$!
+  started+=($!)
 }
 
-[ -f "$jar" ] || fail "there is no $jar: run mvn package first"
 rm -rf "$work"
 mkdir -p "$work"
 need_calc
-start_service
+start_service "$work/service.log"
 start_calc
 for format in ods xlsx; do
   curl -sf -o "$work/workbook.$format" "$url/clients/workbook.$format" || fail "the service has no workbook.$format"
@@ -99,6 +70,8 @@ grep -q '"bladeTilt":31.7175' "$work/two.sheet.json" || fail "sheet.sh wrote no 
 expect_code 1 sh "$work/sheet.sh" "$work/wrong.json" "$work/two.json"
 grep -q 'wrong.json: refused with 400: blank is missing' "$work/script.err" || fail "sheet.sh does not say what is wrong"
 expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 sh "$work/sheet.sh" "$work/two.json"
+expect_code 0 sh "$work/sheet.sh" "$work"/two*.json
+[ ! -e "$work/two.sheet.sheet.json" ] || fail "sheet.sh takes its own answers for designs"
 tr -d '\n' <"$design" >"$work/two.ndjson"
 { for _ in $(seq 2000); do cat "$work/two.ndjson"; echo; done; } >"$work/many.ndjson"
 expect_code 0 python3 "$work/batch.py" "$work/many.ndjson"
@@ -107,4 +80,22 @@ echo '{}' >>"$work/many.ndjson"
 expect_code 1 python3 "$work/batch.py" "$work/many.ndjson"
 grep -q '^line 2001: blank is missing' "$work/script.err" || fail "batch.py does not say what is wrong"
 expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 python3 "$work/batch.py" "$work/many.ndjson"
+expect_code 2 python3 "$work/batch.py" "$work/nothing.ndjson"
+grep -q 'nothing.ndjson: cannot be read: No such file' "$work/script.err" || fail "batch.py does not name a missing file"
+sed 's/"thickness": *1.1/"thickness": 0.45/' "$work/two.ndjson" >"$work/thin.ndjson"
+expect_code 1 python3 "$work/batch.py" "$work/thin.ndjson"
+grep -q '^line 1: answered with a STOP' "$work/script.err" || fail "batch.py does not tell of a STOP"
+printf '\n\n \n' >>"$work/two.ndjson"
+expect_code 0 python3 "$work/batch.py" "$work/two.ndjson"
+
+# An answer that breaks off, between lines and within one, and one that is no HTTP.
+head='HTTP/1.1 200 OK\r\nTransfer-Encoding: chunked\r\n\r\n'
+for answer in "$head"'1c\r\n{"line":1,"angles":{"a":1}}\n\r\n' "$head"'16\r\n{"line":1,"angles":{"a\r\n' 'no HTTP\r\n\r\n'; do
+  rm -f "$work/port"
+  python3 "$sources/breaks_off.py" "$work/port" "$answer" &
+  started+=($!)
+  for _ in $(seq 50); do [ -s "$work/port" ] && break; sleep 0.1; done
+  expect_code 2 env ORBWRIGHT_SERVICE="http://127.0.0.1:$(cat "$work/port")" python3 "$work/batch.py" "$work/many.ndjson"
+  grep -q 'breaks off after line\|no answer from' "$work/script.err" || fail "batch.py does not tell what is wrong"
+done
 echo "sheets: the scripts end as they say"

@@ -111,10 +111,8 @@ def type_in(document, words, value):
     for row in range(40):
         if design.getCellByPosition(0, row).String == words:
             cell = design.getCellByPosition(1, row)
-            if isinstance(value, str):
-                cell.String = value
-            else:
-                cell.Value = value
+            # As from the keyboard: Calc makes of the text what it takes it for.
+            cell.FormulaLocal = value
             return
     sys.exit(f"sheets: there is no row {words}")
 
@@ -127,8 +125,9 @@ if document is None:
 checked = compare(document, DESIGN)
 
 # What a user does next: other sizes, one as a fraction and one in the other unit.
-type_in(document, "acrossFlats", 8.25)
+type_in(document, "acrossFlats", "8.25")
 type_in(document, "thickness", "1 3/16")
+type_in(document, "kerf", "1/8")
 type_in(document, "blankLength", "600mm")
 DESIGN["size"]["value"] = 8.25
 DESIGN["panel"]["thickness"] = 1.1875
@@ -144,9 +143,23 @@ expect(
     "a wrong kerf",
     rows["Segments that a blank gives."],
     'ERROR: kerf must be a length such as 79.4, 3 1/8, 3-1/8in or 79.4mm, but is "wide".')
-type_in(document, "kerf", 0.125)
+type_in(document, "kerf", "1/8")
 document.calculateAll()
 checked += compare(document, DESIGN)
+
+# An empty row between strips parts nothing; a width without a wood is told.
+strips = document.Sheets.getByName("Design")
+first = next(row for row in range(40) if strips.getCellByPosition(0, row).String == "Wood") + 1
+strips.getCellByPosition(0, first + 1).String = ""
+strips.getCellByPosition(1, first + 1).String = ""
+del DESIGN["laminations"][0]["bands"][1]
+document.calculateAll()
+checked += compare(document, DESIGN)
+strips.getCellByPosition(1, first + 1).FormulaLocal = "1/4"
+document.calculateAll()
+rows = {row[0]: row[1] for row in cells(document, "Results")}
+told = 'ERROR: bands has no wood and width in "1/4'
+expect("a width without a wood", rows["Blanks to glue for all copies."][:len(told)], told)
 charts = document.Sheets.getByName("Bands").Charts
 expect("number of charts", charts.Count, 1)
 if PDF:

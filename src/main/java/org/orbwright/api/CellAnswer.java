@@ -1,14 +1,17 @@
 package org.orbwright.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import io.vertx.core.http.HttpServerRequest;
 import jakarta.validation.Validator;
 import jakarta.ws.rs.core.CacheControl;
 import jakarta.ws.rs.core.EntityTag;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
@@ -21,10 +24,13 @@ final class CellAnswer {
     /** An answer changes only with the service itself: an hour is long for a shop's day and short for an upgrade. */
     private static final int FRESH_SECONDS = 3600;
 
+    private static final Pattern TAG = Pattern.compile("\"([^\"]*)\"");
+
     private CellAnswer() {}
 
     /** A cell's value. */
-    static Response value(String name, CellQuery query, Validator validator, Request request) {
+    static Response value(String name, HttpServerRequest request, Validator validator) {
+        CellQuery query = new CellQuery(CellQuery.OF_A_CELL, request.query());
         Cell cell = Cell.of(name).orElseThrow(() -> unknown("cell", name, Cell.names()));
         SheetPath path = new SheetPath(query.choices(SheetPath.choices(cell.path()), name));
         JsonNode sheet = SheetJson.of(query.design(cell.needs(), validator));
@@ -32,8 +38,9 @@ final class CellAnswer {
     }
 
     /** A table of the design in the query. */
-    static Response table(String name, CellQuery query, Validator validator, Request request) {
-        String type = CellTableWriter.type(query.text(CellQuery.FORMAT).orElse(null), request);
+    static Response table(String name, HttpServerRequest request, Request accepted, Validator validator) {
+        CellQuery query = new CellQuery(CellQuery.OF_A_TABLE, request.query());
+        String type = CellTableWriter.type(query.text(CellQuery.FORMAT).orElse(null), accepted);
         CellTable table = table(name);
         SheetPath path = new SheetPath(query.choices(SheetPath.choices(table.path()), name));
         return cached(CellTableWriter.write(table, path, query.design(Needs.DESIGN, validator), type), type, request);
@@ -54,7 +61,16 @@ final class CellAnswer {
                 List.of(new Violation(kind, "UNKNOWN_CELL", message, shown, allowed)));
     }
 
-    private static Response cached(String text, String type, Request request) {
+    /** Whether the caller has the answer: caches that compress it make its tag weak (RFC 9110, 13.1.2). */
+    private static boolean isKnown(EntityTag tag, HttpServerRequest request) {
+        return request.headers().getAll(HttpHeaders.IF_NONE_MATCH).stream()
+                .anyMatch(known -> known.strip().equals("*")
+                        || TAG.matcher(known)
+                                .results()
+                                .anyMatch(found -> found.group(1).equals(tag.getValue())));
+    }
+
+    private static Response cached(String text, String type, HttpServerRequest request) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         CRC32C sum = new CRC32C();
         sum.update(bytes);
@@ -62,8 +78,8 @@ final class CellAnswer {
         CacheControl cache = new CacheControl();
         cache.setNoTransform(false);
         cache.setMaxAge(FRESH_SECONDS);
-        Response.ResponseBuilder known = request.evaluatePreconditions(tag);
-        Response.ResponseBuilder answer = known != null ? known : Response.ok(bytes, type + UTF_8);
+        Response.ResponseBuilder answer =
+                isKnown(tag, request) ? Response.notModified() : Response.ok(bytes, type + UTF_8);
         return answer.tag(tag).cacheControl(cache).build();
     }
 }

@@ -39,7 +39,7 @@ final class CellContract {
                         "304",
                         OASFactory.createAPIResponse().description("The answer is the one that the caller has."));
         if (!table) {
-            List.of("400", "404", "422")
+            List.of("400", "404", "406", "414", "422")
                     .forEach(status -> operation.getResponses().addAPIResponse(status, refusal()));
         } else {
             ProblemAnswers.addRefusals(operation.getResponses());

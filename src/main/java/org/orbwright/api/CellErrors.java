@@ -1,7 +1,7 @@
 package org.orbwright.api;
 
 import jakarta.ws.rs.container.ContainerRequestContext;
-import jakarta.ws.rs.core.CacheControl;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
@@ -22,25 +22,41 @@ final class CellErrors {
 
     private CellErrors() {}
 
+    /** What is told: the text of an answer with its status and media type. */
+    record Told(int status, String type, String text) {
+        static final String CACHES = "no-store";
+    }
+
     /** The answer to a spreadsheet; nothing if the problem is to be told as problems are. */
     static Optional<Response> told(Problem problem, ContainerRequestContext request) {
         URI address = request.getUriInfo().getRequestUri();
-        String query = address.getRawQuery() == null ? "" : address.getRawQuery();
-        boolean cell = address.getRawPath().startsWith(CELLS);
+        return told(problem, address.getRawPath(), address.getRawQuery())
+                .map(told -> Response.status(told.status())
+                        .type(told.type())
+                        .entity(told.text())
+                        .header(HttpHeaders.CACHE_CONTROL, Told.CACHES)
+                        .build());
+    }
+
+    /**
+     * The same for an address.
+     *
+     * @param path its path as it was sent
+     * @param stated its query as it was sent, or null
+     */
+    static Optional<Told> told(Problem problem, String path, String stated) {
+        String query = stated == null ? "" : stated;
+        boolean cell = path.startsWith(CELLS);
         boolean asText = AS_TEXT.matcher(query).matches();
-        if (!cell && !(asText && address.getRawPath().startsWith(TABLES))) {
+        if (!cell && !(asText && path.startsWith(TABLES))) {
             return Optional.empty();
         }
         String line = line(problem.detail());
         String table = XML.matcher(query).matches() ? CellTableWriter.XML : Csv.MEDIA_TYPE;
-        CacheControl cache = new CacheControl();
-        cache.setNoTransform(false);
-        cache.setNoStore(true);
-        return Optional.of(Response.status(asText ? 200 : problem.status())
-                .type((cell ? MediaType.TEXT_PLAIN : table) + ";charset=UTF-8")
-                .entity(cell ? line : CellTableWriter.error(line, table))
-                .cacheControl(cache)
-                .build());
+        return Optional.of(new Told(
+                asText ? 200 : problem.status(),
+                (cell ? MediaType.TEXT_PLAIN : table) + ";charset=UTF-8",
+                cell ? line : CellTableWriter.error(line, table)));
     }
 
     private static String line(String detail) {

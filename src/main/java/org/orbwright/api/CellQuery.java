@@ -19,7 +19,7 @@ import org.orbwright.cell.Needs;
 import org.orbwright.cell.Parameter;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 
 /** The query of a cell or a table: a design, and what of it is asked for. A blank text counts as left out. */
@@ -28,6 +28,10 @@ final class CellQuery {
     static final String FORMAT = "format";
     static final String AS_TEXT = "text";
     static final String BY_STATUS = "status";
+    /** What may be stated beside the design of a cell. */
+    static final List<String> OF_A_CELL = List.of(ERRORS);
+    /** The same of a table. */
+    static final List<String> OF_A_TABLE = List.of(ERRORS, FORMAT);
 
     private static final Pattern STRIP = Pattern.compile("laminations\\[\\d+]\\.bands\\[(\\d+)]\\.(width|species)");
     private static final Map<String, String> NAMES = Map.of(
@@ -37,45 +41,48 @@ final class CellQuery {
             "blank.length", Parameter.BLANK_LENGTH.text(),
             "laminations[0].bandAngle", Parameter.BAND_ANGLE.text());
 
+    /** Pasted cells have blanks that forbid a line break. */
+    private static final Pattern BLANK = Pattern.compile("\\p{Zs}");
+
+    private final List<String> known;
     private final Map<String, String> texts = new TreeMap<>();
     private final List<Violation> broken = new ArrayList<>();
 
     /**
      * Reads a query.
      *
+     * @param others the names of what may be stated beside the design and what is chosen of it
      * @param query what stands behind the question mark, null if nothing does: a semicolon parts bands in it, which the
      *     framework would take for the end of a parameter
      */
-    CellQuery(String query) {
-        Set<String> known = Set.copyOf(names());
+    CellQuery(List<String> others, String query) {
+        this.known = names(others);
         Set<String> seen = new HashSet<>();
         for (String part : query == null ? new String[0] : query.split("&", -1)) {
             int equals = part.indexOf('=');
             String name = decoded(equals < 0 ? part : part.substring(0, equals));
-            String text = equals < 0 ? "" : decoded(part.substring(equals + 1)).strip();
+            String text = equals < 0
+                    ? ""
+                    : BLANK.matcher(decoded(part.substring(equals + 1)))
+                            .replaceAll(" ")
+                            .strip();
             if (!known.contains(name) && !part.isEmpty()) {
                 broken.add(unknown(name));
             } else if (!seen.add(name) && !part.isEmpty()) {
-                String message = name + " is stated twice; once is enough.";
-                broken.add(new Violation(name, "REPEATED", message, Sentences.cut(text), "one value"));
+                broken.add(repeated(name, text));
             } else if (!text.isEmpty()) {
                 texts.put(name, text);
             }
         }
     }
 
-    /** The text; where it is wrongly encoded, as it stands. */
+    /** The text; what is wrongly encoded never comes here, since it is no address to the HTTP server. */
     private static String decoded(String text) {
-        try {
-            return URLDecoder.decode(text, StandardCharsets.UTF_8);
-        } catch (IllegalArgumentException e) {
-            return text;
-        }
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
     }
 
-    /** The names of all parameters. */
-    static List<String> names() {
-        return Stream.concat(Arrays.stream(Parameter.values()).map(Parameter::text), Stream.of(ERRORS, FORMAT))
+    private static List<String> names(List<String> others) {
+        return Stream.concat(Arrays.stream(Parameter.values()).map(Parameter::text), others.stream())
                 .toList();
     }
 
@@ -98,17 +105,23 @@ final class CellQuery {
                 if (choices.contains(parameter.text())) {
                     given.put(parameter.text(), texts.get(parameter.text()));
                 } else {
-                    String allowed = choices.isEmpty() ? "nothing" : "by " + String.join(", ", choices);
-                    broken.add(new Violation(
-                            parameter.text(),
-                            "UNKNOWN_PARAMETER",
-                            parameter + " chooses nothing of " + of + ", which is chosen " + allowed + ".",
-                            Sentences.cut(texts.get(parameter.text())),
-                            allowed));
+                    broken.add(choosesNothing(parameter, texts.get(parameter.text()), choices, of));
                 }
             }
         }
         return given;
+    }
+
+    /** The refusal of a parameter that chooses nothing of what is asked for. */
+    static Violation choosesNothing(Parameter parameter, String text, List<String> choices, String of) {
+        String chosen =
+                choices.isEmpty() ? "of which there is only one" : "which is chosen by " + String.join(", ", choices);
+        return new Violation(
+                parameter.text(),
+                "UNKNOWN_PARAMETER",
+                parameter + " chooses nothing of " + of + ", " + chosen + ".",
+                Sentences.cut(text),
+                choices.isEmpty() ? "nothing" : "one of " + String.join(", ", choices));
     }
 
     /** The design, which keeps every rule that it would have to keep as JSON. */
@@ -131,8 +144,12 @@ final class CellQuery {
         if (!broken.isEmpty()) {
             throw RequestException.invalid(broken);
         }
-        DesignRequest read = reading.design();
-        return Design.of(read);
+        try {
+            return Design.of(reading.design());
+        } catch (ImpossibleDesignException e) {
+            throw new ImpossibleDesignException(
+                    e.violations().stream().map(this::inWordsOfTheQuery).toList());
+        }
     }
 
     private Violation inWordsOfTheQuery(Violation violation) {
@@ -147,6 +164,8 @@ final class CellQuery {
         } else if (STRIP.matcher(field).matches()) {
             int number = Integer.parseInt(STRIP.matcher(field).replaceFirst("$1")) + 1;
             name = "the " + STRIP.matcher(field).replaceFirst("$2") + " of strip " + number + " in bands";
+        } else if (field.matches("laminations(\\[\\d+](?!\\.bandAngle).*)?")) {
+            name = Parameter.BANDS.text();
         } else {
             for (Map.Entry<String, String> known : NAMES.entrySet()) {
                 name = name.replace(known.getKey(), known.getValue());
@@ -160,9 +179,15 @@ final class CellQuery {
                 violation.allowed());
     }
 
-    private static Violation unknown(String name) {
+    /** The refusal of a parameter that is stated twice. */
+    static Violation repeated(String name, String text) {
+        String message = name + " is stated twice; once is enough.";
+        return new Violation(name, "REPEATED", message, Sentences.cut(text), "one value");
+    }
+
+    private Violation unknown(String name) {
         String shown = Sentences.cut(name);
-        String allowed = "one of " + String.join(", ", names());
+        String allowed = "one of " + String.join(", ", known);
         return new Violation(
                 shown,
                 "UNKNOWN_PARAMETER",

@@ -80,9 +80,8 @@ public class CellResource {
                             schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("cell")
                     String cell,
-            @Context HttpServerRequest address,
-            @Context Request request) {
-        return CellAnswer.value(cell, new CellQuery(address.query()), validator, request);
+            @Context HttpServerRequest request) {
+        return CellAnswer.value(cell, request, validator);
     }
 
     @GET
@@ -107,9 +106,9 @@ public class CellResource {
                             schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("table")
                     String table,
-            @Context HttpServerRequest address,
-            @Context Request request) {
-        return CellAnswer.table(table, new CellQuery(address.query()), validator, request);
+            @Context HttpServerRequest request,
+            @Context Request accepted) {
+        return CellAnswer.table(table, request, accepted, validator);
     }
 
     @POST
@@ -143,6 +142,11 @@ public class CellResource {
                     String set,
             @Context Request request) {
         CellTable known = CellAnswer.table(table);
+        List<String> choices = SheetPath.choices(known.path());
+        if (set != null && !choices.contains(org.orbwright.cell.Parameter.SET.text())) {
+            throw RequestException.invalid(
+                    List.of(CellQuery.choosesNothing(org.orbwright.cell.Parameter.SET, set, choices, table)));
+        }
         Query.name(CellQuery.ERRORS, errors, List.of(CellQuery.BY_STATUS, CellQuery.AS_TEXT));
         BandSet wanted = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
         String type = CellTableWriter.type(format, request);
@@ -162,18 +166,10 @@ public class CellResource {
 
         private static final CellList ALL = new CellList(
                 Arrays.stream(Cell.values())
-                        .map(cell -> new CellName(
-                                cell.text(),
-                                cell.words(),
-                                cell.needs().words(),
-                                String.join(", ", SheetPath.choices(cell.path()))))
+                        .map(cell -> CellName.of(cell.text(), cell.words(), cell.needs(), cell.path()))
                         .toList(),
                 Arrays.stream(CellTable.values())
-                        .map(table -> new CellName(
-                                table.text(),
-                                table.words(),
-                                Needs.DESIGN.words(),
-                                String.join(", ", SheetPath.choices(table.path()))))
+                        .map(table -> CellName.of(table.text(), table.words(), Needs.DESIGN, table.path()))
                         .toList(),
                 Arrays.stream(org.orbwright.cell.Parameter.values())
                         .map(parameter -> new ParameterName(parameter.text(), parameter.words(), parameter.example()))
@@ -193,7 +189,12 @@ public class CellResource {
             String needs,
 
             @Describe(value = "The parameters that choose it; blank if there is only one.", example = "\"face\"")
-            String chosenBy) {}
+            String chosenBy) {
+
+        private static CellName of(String name, String words, Needs needs, String path) {
+            return new CellName(name, words, needs.words(), String.join(", ", SheetPath.choices(path)));
+        }
+    }
 
     /** A parameter. */
     @Describe("A parameter.")

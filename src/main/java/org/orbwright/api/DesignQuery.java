@@ -13,6 +13,10 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** Reads query parameters that name a part of a design. */
 final class DesignQuery {
+    static final String FACE = "Name of the face kind; the first of the solid if left out.";
+    static final String SEGMENT = "Letter of the kind of segment; the first of the face kind if left out.";
+    static final String SET = "The set of segments; UPRIGHT if left out.";
+
     /** JSON pointer to the design within a larger request. */
     static final String POINTER = "/design";
 

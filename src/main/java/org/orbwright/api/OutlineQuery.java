@@ -49,6 +49,7 @@ public class OutlineQuery {
     /** The same where a picture shows more than the outlines. */
     Response answer(LengthUnit unit, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Form form = Form.wanted(format, request, FORMS);
+        PictureQuery.refuseUselessWidth(form, width);
         return form == Form.DXF
                 ? Response.ok(DxfWriter.write(outline.get(), unit), form.type()).build()
                 : PictureQuery.written(form, drawing.get(), width);

@@ -40,8 +40,16 @@ public class PictureQuery {
         return written(Form.wanted(format, request, FORMS), drawing, width);
     }
 
+    /** Only a PNG has dots. */
+    static void refuseUselessWidth(Form form, String width) {
+        if (form != Form.PNG && width != null && !width.isEmpty()) {
+            throw Query.refuse("width", "USELESS", width, "left out of what is not a PNG");
+        }
+    }
+
     /** A picture in a form. */
     static Response written(Form form, Drawing drawing, String width) {
+        refuseUselessWidth(form, width);
         int dots = Query.width(width, DEFAULT_WIDTH);
         return form == Form.PNG
                 ? Response.ok(PngRenderer.render(drawing, dots), form.type()).build()

@@ -9,7 +9,7 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 
 /** The problems as the contract declares them: which operation may answer with which, in the order of their status. */
 enum ProblemAnswers {
-    INVALID_REQUEST("400", When.BODY, "The body is not JSON, or the request breaks a rule of the contract."),
+    INVALID_REQUEST("400", When.ALWAYS, "The body is not JSON, or the request breaks a rule of the contract."),
     UNAUTHENTICATED("401", When.ALWAYS, "A key or a token is needed, or the one that was sent is not known."),
     UNKNOWN_NAME("404", When.NAME, "There is nothing of that name; the nearest names are listed."),
     NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it is not to be had in."),

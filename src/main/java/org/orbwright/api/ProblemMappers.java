@@ -7,8 +7,12 @@ import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
+import java.net.SocketException;
+import java.nio.channels.ClosedChannelException;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -57,7 +61,7 @@ public class ProblemMappers {
         }
         ProblemKind kind = kind(status);
         String allow = Methods.allowedAt(request.getUriInfo().getPath());
-        Response answer = answer(Problem.of(kind, detail(kind, request, allow), path(request), List.of()));
+        Response answer = answer(Problem.of(kind, detail(kind, request, allow), path(request), List.of()), request);
         if (kind == ProblemKind.METHOD_NOT_ALLOWED) {
             answer.getHeaders().add(HttpHeaders.ALLOW, allow);
         }
@@ -66,7 +70,17 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response fault(Throwable fault, ContainerRequestContext request) {
+        if (hasLeft(fault)) {
+            Log.debugf(fault, "the caller of %s has left", path(request));
+            return answer(Problem.of(ProblemKind.REFUSED, "The request was not sent whole.", path(request), List.of()));
+        }
         return answer(logged(fault, request.getMethod() + " " + path(request)));
+    }
+
+    /** Whether the connection broke: the caller's is the only one, so that this is no fault of the service. */
+    private static boolean hasLeft(Throwable fault) {
+        return Stream.iterate(fault, Objects::nonNull, Throwable::getCause)
+                .anyMatch(cause -> cause instanceof SocketException || cause instanceof ClosedChannelException);
     }
 
     /** Logs a fault of the service under an id, and makes the problem that tells the id alone. */

@@ -2,11 +2,12 @@ package org.orbwright.api;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.orbwright.design.Violation;
 
 /** Reads query parameters; they are taken as text so that a wrong one can be named. */
 final class Query {
-    private static final int LONGEST_NUMBER = 24;
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,12}(\\.[0-9]{1,15})?([eE][+-]?[0-9]{1,2})?");
     private static final int NARROWEST = 100;
     private static final int WIDEST = 4000;
 
@@ -32,7 +33,7 @@ final class Query {
     /** A number between two bounds, or the default where there is none. */
     static double number(String name, String text, double least, double most, String otherwise) {
         String given = isEmpty(text) ? otherwise : text;
-        if (given.length() <= LONGEST_NUMBER && given.matches("-?[0-9]+(\\.[0-9]+)?")) {
+        if (NUMBER.matcher(given).matches()) {
             double value = Double.parseDouble(given);
             if (value >= least && value <= most) {
                 return value;

@@ -4,6 +4,7 @@ import io.quarkus.vertx.http.runtime.filters.Filters;
 import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
+import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -12,8 +13,9 @@ import java.util.Map;
 
 /**
  * Refuses what is too large before anything else looks at it: the HTTP server would refuse the same with a bare status
- * and nothing to go by. What goes even beyond the server's own limits, and an address that is no URI at all, still gets
- * that bare status, since nothing of the application is asked before it is sent.
+ * and nothing to go by. What goes even beyond the server's own limits, and an address that is no URI at all, such as
+ * one with a bare percent sign, still gets that bare status, since nothing of the application is asked before it is
+ * sent.
  */
 @ApplicationScoped
 public class RequestLimits {
@@ -65,10 +67,15 @@ public class RequestLimits {
 
     /** The rest of the request is not read, so the connection cannot be used again. */
     private static void refuse(HttpServerRequest request, Problem problem) {
-        request.response()
-                .setStatusCode(problem.status())
-                .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
-                .putHeader(HttpHeaders.CONNECTION, "close")
-                .end(Buffer.buffer(RecordWriter.toJson(problem)));
+        HttpServerResponse answer = request.response().putHeader(HttpHeaders.CONNECTION, "close");
+        CellErrors.told(problem, request.path(), request.query())
+                .ifPresentOrElse(
+                        told -> answer.setStatusCode(told.status())
+                                .putHeader(HttpHeaders.CONTENT_TYPE, told.type())
+                                .putHeader(HttpHeaders.CACHE_CONTROL, CellErrors.Told.CACHES)
+                                .end(told.text()),
+                        () -> answer.setStatusCode(problem.status())
+                                .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
+                                .end(Buffer.buffer(RecordWriter.toJson(problem))));
     }
 }

@@ -1,6 +1,8 @@
 package org.orbwright.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +25,8 @@ import org.orbwright.design.Violation;
 final class SheetPath {
     private static final Pattern STEP = Pattern.compile("(?<name>[A-Za-z0-9]+)(?:\\[(?<fields>[a-zA-Z,]+)])?");
     private static final String SET = "set";
+    private static final String FACE = "face";
+    private static final String NEIGHBOUR = "neighbour";
 
     private final Map<String, String> wanted;
 
@@ -72,22 +77,37 @@ final class SheetPath {
         return List.of(path.substring(1).replace("{" + SET + "}", set).split("/"));
     }
 
-    /** The first item whose fields are as wanted; without a wish any is. */
+    /** The first item whose fields are as wanted; each wish is for what fits those before it. */
     private JsonNode item(JsonNode list, List<String> fields) {
-        for (JsonNode item : list) {
-            if (fields.stream().allMatch(field -> fits(item, field))) {
-                return item;
+        List<JsonNode> fitting = ways(list, fields);
+        for (String field : fields) {
+            TreeSet<String> known = new TreeSet<>();
+            fitting.forEach(item -> known.add(text(item.path(field))));
+            fitting = fitting.stream().filter(item -> fits(item, field)).toList();
+            if (fitting.isEmpty() && wanted.containsKey(field)) {
+                throw unfitting(field, known);
             }
         }
-        String field = fields.stream()
-                .filter(wanted::containsKey)
-                .reduce((first, last) -> last)
-                .orElseThrow();
-        TreeSet<String> known = new TreeSet<>();
-        list.forEach(item -> known.add(text(item.path(field))));
+        return fitting.isEmpty() ? MissingNode.getInstance() : fitting.get(0);
+    }
+
+    /** The items of a list; an edge's two faces have no order, so that edges follow the other way round. */
+    private static List<JsonNode> ways(JsonNode list, List<String> fields) {
+        List<JsonNode> ways = new ArrayList<>();
+        list.forEach(ways::add);
+        if (fields.contains(NEIGHBOUR)) {
+            for (JsonNode edge : list) {
+                ObjectNode turned = edge.deepCopy();
+                ways.add(turned.setAll(Map.of(FACE, edge.path(NEIGHBOUR), NEIGHBOUR, edge.path(FACE))));
+            }
+        }
+        return ways;
+    }
+
+    private RequestException unfitting(String field, Set<String> known) {
         String allowed = known.isEmpty() ? "nothing here" : "one of " + String.join(", ", known);
         String given = Sentences.cut(wanted.get(field));
-        throw RequestException.invalid(List.of(new Violation(
+        return RequestException.invalid(List.of(new Violation(
                 field,
                 "UNKNOWN_VALUE",
                 field + " must be " + allowed + ", but is \"" + given + "\".",

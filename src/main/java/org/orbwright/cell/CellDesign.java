@@ -152,7 +152,11 @@ public final class CellDesign {
         if (!texts.containsKey(parameter)) {
             return needs.includes(parameter) ? null : otherwise;
         }
-        OptionalDouble length = WrittenLength.read(texts.get(parameter), unit);
+        String text = texts.get(parameter);
+        if (!needs.includes(Parameter.UNIT) && !texts.containsKey(Parameter.UNIT) && !WrittenLength.namesUnit(text)) {
+            missing(Parameter.UNIT);
+        }
+        OptionalDouble length = WrittenLength.read(text, unit);
         if (length.isEmpty()) {
             refuse(parameter, "NOT_A_LENGTH", WrittenLength.ALLOWED);
             return otherwise;
@@ -172,12 +176,19 @@ public final class CellDesign {
 
     private void require(Parameter parameter) {
         if (needs.includes(parameter) && !texts.containsKey(parameter) && parameter != Parameter.ACROSS_FLATS) {
-            broken.add(new Violation(
-                    parameter.text(),
-                    "MISSING",
-                    parameter + " is missing, for example " + parameter + "=" + parameter.example() + ".",
-                    null,
-                    parameter.words()));
+            missing(parameter);
+        }
+    }
+
+    private void missing(Parameter parameter) {
+        Violation missing = new Violation(
+                parameter.text(),
+                "MISSING",
+                parameter + " is missing, for example " + parameter + "=" + parameter.example() + ".",
+                null,
+                parameter.words());
+        if (!broken.contains(missing)) {
+            broken.add(missing);
         }
     }
 

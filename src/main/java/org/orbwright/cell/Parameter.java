@@ -29,7 +29,9 @@ public enum Parameter {
             "bands",
             "sugar maple 3/4; black cherry 1/4; black walnut 1/2; sugar maple rest",
             "The bands from the base to the tip, each a wood and a width, or rest for one of them; parted by ;."
-                    + " With several face kinds one list a kind, headed by its name and a colon, parted by |."),
+                    + " Names of woods have no comma and no number here. With several face kinds one list a kind,"
+                    + " headed by its name and a colon, parted by |; for every other segment of a panel two lists,"
+                    + " such as hexagon ODD: sugar maple rest | hexagon EVEN: black walnut rest."),
     /** Band angle. */
     BAND_ANGLE("bandAngle", "0", "How far the bands are turned from running parallel to the base, in degrees."),
     /** Kerf. */

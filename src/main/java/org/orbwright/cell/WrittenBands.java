@@ -1,24 +1,28 @@
 package org.orbwright.cell;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.design.Places;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 
 /**
  * Laminations written in one text: {@code sugar maple 3/4; black walnut rest}, with several face kinds {@code pentagon:
- * sugar maple 20; black walnut rest | hexagon: sugar maple rest}.
+ * sugar maple 20; black walnut rest | hexagon: sugar maple rest}, and for every other segment {@code hexagon ODD: sugar
+ * maple rest | hexagon EVEN: black walnut rest}.
  */
 final class WrittenBands {
     private static final String ALLOWED = "woods with widths, parted by ;, such as sugar maple 3/4; black walnut rest";
 
-    private static final Pattern FACE = Pattern.compile("\\s*(?:(?<face>[a-z][a-z -]*?)\\s*:)?(?<bands>[^:]*)");
+    /** Names have neither, so that a band that is not parted from the next by ; cannot hide in the name of a wood. */
+    private static final Pattern NO_NAME = Pattern.compile("[,\\p{N}]");
 
     private WrittenBands() {}
 
@@ -26,24 +30,44 @@ final class WrittenBands {
     static List<LaminationRequest> read(String text, LengthUnit unit, Double bandAngle, List<Violation> broken) {
         List<LaminationRequest> laminations = new ArrayList<>();
         for (String lamination : text.split("\\|", -1)) {
-            Matcher parts = FACE.matcher(lamination);
-            if (!parts.matches()) {
+            String[] parts = lamination.split(":", -1);
+            if (parts.length > 2) {
                 broken.add(refusal("has two colons in", lamination));
-                return laminations;
+            } else if (parts.length == 2 && parts[0].isBlank()) {
+                broken.add(refusal("has nothing before the colon in", lamination));
+            } else {
+                laminations.add(lamination(
+                        parts.length == 2 ? parts[0].strip() : "",
+                        bandAngle,
+                        bands(parts[parts.length - 1], unit, broken)));
             }
-            laminations.add(
-                    new LaminationRequest(parts.group("face"), bandAngle, bands(parts.group("bands"), unit, broken)));
         }
         return laminations;
     }
 
+    /** Spreadsheets make the first letter of a cell a capital, so that it does not matter here. */
+    private static LaminationRequest lamination(String heading, Double bandAngle, List<BandRequest> bands) {
+        String last = heading.substring(heading.lastIndexOf(' ') + 1).toUpperCase(Locale.ROOT);
+        Optional<Places> places = Arrays.stream(Places.values())
+                .filter(known -> known.name().equals(last))
+                .findFirst();
+        String face = places.isPresent()
+                ? heading.substring(0, heading.length() - last.length()).strip()
+                : heading;
+        return new LaminationRequest(
+                face.isEmpty() ? null : face.toLowerCase(Locale.ROOT), places.orElse(null), bandAngle, null, bands);
+    }
+
     private static List<BandRequest> bands(String text, LengthUnit unit, List<Violation> broken) {
         List<BandRequest> bands = new ArrayList<>();
-        for (String band : text.split(";", -1)) {
-            if (!band.isBlank()) {
-                band(band.strip(), unit)
-                        .ifPresentOrElse(bands::add, () -> broken.add(refusal("has no wood and width in", band)));
+        for (String written : text.split(";", -1)) {
+            Optional<BandRequest> band = written.isBlank() ? Optional.empty() : band(written.strip(), unit);
+            if (band.isEmpty() && !written.isBlank()) {
+                broken.add(refusal("has no wood and width in", written));
+            } else if (band.isPresent() && NO_NAME.matcher(band.get().species()).find()) {
+                broken.add(refusal("has a comma or a number within a wood's name in", written));
             }
+            band.ifPresent(bands::add);
         }
         if (bands.isEmpty() && broken.isEmpty()) {
             broken.add(refusal("names no wood in", text));

@@ -125,7 +125,12 @@ final class LaminationMatcher {
             } else if (solid.faceKinds().stream().noneMatch(kind -> kind.face().equals(face))) {
                 namesFit = false;
                 violations.add(
-                        path, "UNKNOWN_FACE", "This solid has no such face kind.", face, "one of " + names(solid));
+                        path,
+                        "UNKNOWN_FACE",
+                        "This solid has no face kind named \"" + face + "\"; those that it has are: " + names(solid)
+                                + ".",
+                        face,
+                        "one of " + names(solid));
             }
         }
     }

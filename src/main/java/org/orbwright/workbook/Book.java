@@ -89,7 +89,7 @@ public record Book(List<Page> sheets) {
         TITLE,
         /** Bold. */
         HEADING,
-        /** To be filled in: framed, on a light ground. */
+        /** To be filled in: framed, on a light ground, and a text, since a spreadsheet takes 1/8 for a date else. */
         INPUT,
         /** Grey. */
         NOTE

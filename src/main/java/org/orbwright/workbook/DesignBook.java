@@ -89,7 +89,7 @@ public final class DesignBook {
         List<List<Content>> rows = new ArrayList<>();
         rows.add(List.of(text("A sphere of laminated segments", Look.TITLE)));
         rows.add(List.of(text(
-                "Fill in the framed cells. The design is invented. Lengths may be numbers, or texts such as 3 1/8 or"
+                "Fill in the framed cells. The design is invented. Lengths may be written as 79.4, 3 1/8 or"
                         + " 79.4mm.",
                 Look.NOTE)));
         rows.add(List.of(
@@ -114,11 +114,11 @@ public final class DesignBook {
         rows.add(List.of(text("Wood", Look.HEADING), text("Width", Look.HEADING)));
         List<Content> strips = List.of(
                 text("sugar maple", Look.INPUT),
-                number(0.75, Look.INPUT),
+                text("3/4", Look.INPUT),
                 text("black cherry", Look.INPUT),
-                number(0.25, Look.INPUT),
+                text("1/4", Look.INPUT),
                 text("black walnut", Look.INPUT),
-                number(0.5, Look.INPUT),
+                text("1/2", Look.INPUT),
                 text("sugar maple", Look.INPUT),
                 text("rest", Look.INPUT));
         for (int strip = 0; strip < STRIPS; strip++) {
@@ -132,6 +132,7 @@ public final class DesignBook {
                 text("The query that the other sheets send", Look.NOTE),
                 formula(query(), Look.NOTE),
                 text("Made of the cells above.", Look.NOTE)));
+        rows.add(List.of(text("The number of strips", Look.NOTE), formula(count(), Look.NOTE)));
         return new Page(DESIGN, List.of(55, 60, 150), rows, null);
     }
 
@@ -139,13 +140,13 @@ public final class DesignBook {
         Map<Parameter, Content> given = new LinkedHashMap<>();
         given.put(Parameter.SOLID, text("dodecahedron", Look.INPUT));
         given.put(Parameter.UNIT, text("in", Look.INPUT));
-        given.put(Parameter.ACROSS_FLATS, number(7, Look.INPUT));
-        given.put(Parameter.THICKNESS, number(1.1, Look.INPUT));
+        given.put(Parameter.ACROSS_FLATS, text("7", Look.INPUT));
+        given.put(Parameter.THICKNESS, text("1.1", Look.INPUT));
         given.put(Parameter.KERF, text("1/8", Look.INPUT));
-        given.put(Parameter.BLANK_LENGTH, number(23, Look.INPUT));
-        given.put(Parameter.COPIES, number(2, Look.INPUT));
-        given.put(Parameter.TURNING_ALLOWANCE, number(0.08, Look.INPUT));
-        given.put(Parameter.MINIMUM_WALL, number(0.25, Look.INPUT));
+        given.put(Parameter.BLANK_LENGTH, text("23", Look.INPUT));
+        given.put(Parameter.COPIES, text("2", Look.INPUT));
+        given.put(Parameter.TURNING_ALLOWANCE, text("0.08", Look.INPUT));
+        given.put(Parameter.MINIMUM_WALL, text("0.25", Look.INPUT));
         return given;
     }
 
@@ -168,6 +169,8 @@ public final class DesignBook {
             query.append(strip == 0 ? "" : "&")
                     .append("IF(")
                     .append(wood)
+                    .append("&")
+                    .append(width)
                     .append("=\"\";\"\";")
                     .append(wood)
                     .append("&\" \"&")
@@ -175,6 +178,12 @@ public final class DesignBook {
                     .append("&\"; \")");
         }
         return query.append(")").toString();
+    }
+
+    /** The number of strips that are filled in: the service numbers bands without the empty rows between them. */
+    private static String count() {
+        String last = Integer.toString(FIRST_STRIP + STRIPS - 1);
+        return "SUMPRODUCT(1*({A" + FIRST_STRIP + ":A" + last + "}&{B" + FIRST_STRIP + ":B" + last + "}<>\"\"))";
     }
 
     private static String fetch(Cell cell, String choice) {
@@ -221,7 +230,7 @@ public final class DesignBook {
         headings.add(text("As they came", Look.HEADING));
         rows.add(headings);
         for (int band = 1; band <= STRIPS; band++) {
-            String used = "{" + DESIGN + "!A" + (FIRST_STRIP + band - 1) + "}=\"\"";
+            String beyond = "{" + DESIGN + "!B" + (FIRST_STRIP + STRIPS + 2) + "}<" + band;
             List<Content> row = new ArrayList<>();
             row.add(number(band, Look.PLAIN));
             for (int i = 0; i < OF_A_BAND.size(); i++) {
@@ -231,7 +240,7 @@ public final class DesignBook {
             row.add(none());
             for (Cell cell : OF_A_BAND) {
                 String answer = fetch(cell, "&\"&band=" + band + "\"");
-                row.add(formula("IF(" + used + ";\"\";" + answer + ")", Look.NOTE));
+                row.add(formula("IF(" + beyond + ";\"\";" + answer + ")", Look.NOTE));
             }
             rows.add(row);
         }

@@ -21,6 +21,9 @@ public final class OfficeOpenWriter {
     /** Widths are counted in digits of the default font, about two millimetres each. */
     private static final double DIGITS_PER_MILLIMETRE = 0.5;
 
+    /** Number of the built-in format for texts, which is {@code @} (ISO/IEC 29500-1, 18.8.30). */
+    private static final String TEXT_FORMAT = "49";
+
     private static final String GREY = "FF606060";
     private static final String BLACK = "FF000000";
 
@@ -144,7 +147,8 @@ public final class OfficeOpenWriter {
         boolean input = look == Look.INPUT;
         String border = input ? "1" : "0";
         String fill = input ? "2" : "0";
-        xml.empty("xf", "numFmtId", "0", "fontId", style(look), "fillId", fill, "borderId", border, "xfId", "0");
+        String numbers = input ? TEXT_FORMAT : "0";
+        xml.empty("xf", "numFmtId", numbers, "fontId", style(look), "fillId", fill, "borderId", border, "xfId", "0");
     }
 
     private static void sheet(Xml xml, Page page) {

@@ -14,6 +14,8 @@ public final class OpenDocumentWriter {
 
     private static final String CHART_TYPE = "application/vnd.oasis.opendocument.chart";
     private static final String CHART = "Chart";
+    private static final String STYLE = "style:style";
+    private static final String TEXTS = "texts";
     private static final String WIDTH = "170mm";
     private static final String HEIGHT = "90mm";
     private static final String[] NAMESPACES = {
@@ -22,6 +24,7 @@ public final class OpenDocumentWriter {
         "text", "urn:oasis:names:tc:opendocument:xmlns:text:1.0",
         "table", "urn:oasis:names:tc:opendocument:xmlns:table:1.0",
         "draw", "urn:oasis:names:tc:opendocument:xmlns:drawing:1.0",
+        "number", "urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0",
         "fo", "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0",
         "svg", "urn:oasis:names:tc:opendocument:xmlns:svg-compatible:1.0",
         "chart", "urn:oasis:names:tc:opendocument:xmlns:chart:1.0",
@@ -69,8 +72,11 @@ public final class OpenDocumentWriter {
         }
         xml.open("style:style", "style:name", "sheet", "style:family", "table", "style:master-page-name", "wide")
                 .close(1);
+        xml.open("number:text-style", "style:name", TEXTS)
+                .empty("number:text-content")
+                .close(1);
         for (Look look : Look.values()) {
-            style(xml, look.name(), "table-cell");
+            cellStyle(xml, look);
             look(xml, look);
             xml.close(1);
         }
@@ -80,7 +86,16 @@ public final class OpenDocumentWriter {
     }
 
     private static void style(Xml xml, String name, String family) {
-        xml.open("style:style", "style:name", name, "style:family", family);
+        xml.open(STYLE, "style:name", name, "style:family", family);
+    }
+
+    private static void cellStyle(Xml xml, Look look) {
+        if (look == Look.INPUT) {
+            String name = look.name();
+            xml.open(STYLE, "style:name", name, "style:family", "table-cell", "style:data-style-name", TEXTS);
+        } else {
+            style(xml, look.name(), "table-cell");
+        }
     }
 
     private static void look(Xml xml, Look look) {

@@ -11,21 +11,23 @@ Option Explicit
 ' Where the service answers.
 Private Const SERVICE As String = "http://localhost:8080"
 
-' One value of a design's sheet, by its JSON pointer.
+' One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.
 Public Function ORBWRIGHT(ByVal Design As String, ByVal Pointer As String) As Variant
-    Dim Row As Variant, Cells As Variant
-    For Each Row In Split(PostedTable(Design, "sheet"), vbCrLf)
-        Cells = CellsOf(CStr(Row))
+    Dim Text As String, Position As Long, Cells As Variant
+    Text = PostedTable(Design, "sheet")
+    Position = 1
+    Do While Position <= Len(Text)
+        Cells = NextRow(Text, Position)
         If UBound(Cells) > 0 Then
             If Cells(0) = Pointer Then
                 ORBWRIGHT = AsValue(CStr(Cells(1)))
                 Exit Function
             End If
-        ElseIf Left$(CStr(Row), 6) = "ERROR:" Then
-            ORBWRIGHT = CStr(Row)
+        ElseIf Left$(CStr(Cells(0)), 6) = "ERROR:" Then
+            ORBWRIGHT = CStr(Cells(0))
             Exit Function
         End If
-    Next
+    Loop
     ORBWRIGHT = "ERROR: there is no " & Pointer & " in the answer"
 End Function
 
@@ -36,16 +38,18 @@ End Sub
 
 ' Writes a table (angles, segments, cuts, bands, findings, sheet and so on) onto a new page.
 Public Sub WriteTable(ByVal Design As String, ByVal Table As String)
-    Dim Rows As Variant, Cells As Variant, Y As Long, X As Long, Page As Object
-    Rows = Split(PostedTable(Design, Table), vbCrLf)
+    Dim Text As String, Position As Long, Cells As Variant, Y As Long, X As Long, Page As Object
+    Text = PostedTable(Design, Table)
+    Position = 1
     Set Page = ActiveWorkbook.Worksheets.Add
-    For Y = 0 To UBound(Rows)
-        Cells = CellsOf(CStr(Rows(Y)))
+    Do While Position <= Len(Text)
+        Cells = NextRow(Text, Position)
         For X = 0 To UBound(Cells)
             If Not IsNumber(CStr(Cells(X))) Then Page.Cells(Y + 1, X + 1).NumberFormat = "@"
             Page.Cells(Y + 1, X + 1).Value = AsValue(CStr(Cells(X)))
         Next
-    Next
+        Y = Y + 1
+    Loop
 End Sub
 
 ' Posts a design and returns a table as comma separated values, or what is wrong in a line that begins with ERROR.
@@ -62,15 +66,16 @@ NoAnswer:
     PostedTable = "ERROR: no answer from " & SERVICE
 End Function
 
-' The cells of a row of comma separated values (RFC 4180).
-Private Function CellsOf(ByVal Row As String) As Variant
-    Dim Cells() As String, Cell As String, Quoted As Boolean, I As Long, C As String, Count As Long
-    For I = 1 To Len(Row)
-        C = Mid$(Row, I, 1)
+' The cells of the row of comma separated values (RFC 4180) at a position, which is moved to the next row.
+Private Function NextRow(ByRef Text As String, ByRef Position As Long) As Variant
+    Dim Cells() As String, Cell As String, Quoted As Boolean, C As String, Count As Long
+    Do While Position <= Len(Text)
+        C = Mid$(Text, Position, 1)
+        Position = Position + 1
         If C = """" Then
-            If Quoted And Mid$(Row, I + 1, 1) = """" Then
+            If Quoted And Mid$(Text, Position, 1) = """" Then
                 Cell = Cell & C
-                I = I + 1
+                Position = Position + 1
             Else
                 Quoted = Not Quoted
             End If
@@ -79,13 +84,15 @@ Private Function CellsOf(ByVal Row As String) As Variant
             Cells(Count) = Cell
             Count = Count + 1
             Cell = ""
-        Else
+        ElseIf C = Chr$(10) And Not Quoted Then
+            Exit Do
+        ElseIf Quoted Or C <> Chr$(13) Then
             Cell = Cell & C
         End If
-    Next
+    Loop
     ReDim Preserve Cells(Count)
     Cells(Count) = Cell
-    CellsOf = Cells
+    NextRow = Cells
 End Function
 
 ' A number whatever the spreadsheet's language is; a text as it is.
@@ -97,11 +104,18 @@ Private Function AsValue(ByVal Text As String) As Variant
     End If
 End Function
 
-' Whether a text is digits with a decimal point, as the service writes numbers.
+' Whether a text is a number as the service writes them: digits, with a decimal point among them, or a minus before.
 Private Function IsNumber(ByVal Text As String) As Boolean
-    Dim I As Long
-    IsNumber = Len(Text) > 0
+    Dim I As Long, C As String, Digits As Long, Points As Long
     For I = 1 To Len(Text)
-        If InStr("0123456789.-", Mid$(Text, I, 1)) = 0 Then IsNumber = False
+        C = Mid$(Text, I, 1)
+        If InStr("0123456789", C) > 0 Then
+            Digits = Digits + 1
+        ElseIf C = "." And Digits > 0 And Points = 0 Then
+            Points = 1
+        ElseIf C <> "-" Or I > 1 Then
+            Exit Function
+        End If
     Next
+    IsNumber = Digits > 0 And Right$(Text, 1) <> "."
 End Function

@@ -12,18 +12,23 @@ Option Explicit
 REM Where the service answers.
 Const Service = "http://localhost:8080"
 
-REM One value of a design's sheet, by its JSON pointer.
+REM One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.
 Function ORBWRIGHT(Design As String, Pointer As String)
-    Dim Row, Cells
-    For Each Row In Split(PostedTable(Design, "sheet"), Chr(13) & Chr(10))
-        Cells = CellsOf(Row)
+    Dim Text As String, Position As Long, Cells
+    Text = PostedTable(Design, "sheet")
+    Position = 1
+    Do While Position <= Len(Text)
+        Cells = NextRow(Text, Position)
         If UBound(Cells) > 0 Then
             If Cells(0) = Pointer Then
                 ORBWRIGHT = AsValue(Cells(1))
                 Exit Function
             End If
+        ElseIf Left(Cells(0), 6) = "ERROR:" Then
+            ORBWRIGHT = Cells(0)
+            Exit Function
         End If
-    Next
+    Loop
     ORBWRIGHT = "ERROR: there is no " & Pointer & " in the answer"
 End Function
 
@@ -34,8 +39,9 @@ End Sub
 
 REM Writes a table (angles, segments, cuts, bands, findings, sheet and so on) onto a new page of a document.
 Sub WriteTable(Document, Design As String, Table As String)
-    Dim Name As String, Number As Integer, Rows, Row, Cells, Y As Long, X As Long, Page
-    Rows = Split(PostedTable(Design, Table), Chr(13) & Chr(10))
+    Dim Name As String, Number As Integer, Text As String, Position As Long, Cells, Y As Long, X As Long, Page
+    Text = PostedTable(Design, Table)
+    Position = 1
     Number = 1
     Do While Document.Sheets.hasByName(Table & " " & Number)
         Number = Number + 1
@@ -43,8 +49,8 @@ Sub WriteTable(Document, Design As String, Table As String)
     Name = Table & " " & Number
     Document.Sheets.insertNewByName(Name, Document.Sheets.Count)
     Page = Document.Sheets.getByName(Name)
-    For Y = 0 To UBound(Rows)
-        Cells = CellsOf(Rows(Y))
+    Do While Position <= Len(Text)
+        Cells = NextRow(Text, Position)
         For X = 0 To UBound(Cells)
             If IsNumber(Cells(X)) Then
                 Page.getCellByPosition(X, Y).Value = Val(Cells(X))
@@ -52,13 +58,14 @@ Sub WriteTable(Document, Design As String, Table As String)
                 Page.getCellByPosition(X, Y).String = Cells(X)
             End If
         Next
-    Next
+        Y = Y + 1
+    Loop
 End Sub
 
 REM Posts a design and returns a table as comma separated values, or a text that begins with ERROR.
 Function PostedTable(Design As String, Table As String) As String
     Dim Content, Command, Argument As New com.sun.star.ucb.PostCommandArgument2
-    Dim Broker, Sink, Reader, Text As String
+    Dim Broker, Sink, Reader
     On Error Goto NoAnswer
     Broker = CreateUnoService("com.sun.star.ucb.UniversalContentBroker")
     Content = Broker.queryContent(Broker.createContentIdentifier(Service & "/v1/table/" & Table & "?errors=text"))
@@ -75,10 +82,7 @@ Function PostedTable(Design As String, Table As String) As String
     Reader = CreateUnoService("com.sun.star.io.TextInputStream")
     Reader.setInputStream(Sink)
     Reader.setEncoding("UTF-8")
-    Do While Not Reader.isEOF()
-        Text = Text & Reader.readLine() & Chr(13) & Chr(10)
-    Loop
-    PostedTable = Text
+    PostedTable = Reader.readString(Array(), False)
     Exit Function
 NoAnswer:
     PostedTable = "ERROR: no answer from " & Service
@@ -96,15 +100,16 @@ Function StreamOf(Text As String)
     StreamOf = Pipe
 End Function
 
-REM The cells of a row of comma separated values (RFC 4180).
-Function CellsOf(ByVal Row As String)
-    Dim Cells(), Cell As String, Quoted As Boolean, I As Long, C As String, Count As Integer
-    For I = 1 To Len(Row)
-        C = Mid(Row, I, 1)
+REM The cells of the row of comma separated values (RFC 4180) at a position, which is moved to the next row.
+Function NextRow(Text As String, Position As Long)
+    Dim Cells(), Cell As String, Quoted As Boolean, C As String, Count As Long
+    Do While Position <= Len(Text)
+        C = Mid(Text, Position, 1)
+        Position = Position + 1
         If C = """" Then
-            If Quoted And Mid(Row, I + 1, 1) = """" Then
+            If Quoted And Mid(Text, Position, 1) = """" Then
                 Cell = Cell & C
-                I = I + 1
+                Position = Position + 1
             Else
                 Quoted = Not Quoted
             End If
@@ -113,13 +118,15 @@ Function CellsOf(ByVal Row As String)
             Cells(Count) = Cell
             Count = Count + 1
             Cell = ""
-        Else
+        ElseIf C = Chr(10) And Not Quoted Then
+            Exit Do
+        ElseIf Quoted Or C <> Chr(13) Then
             Cell = Cell & C
         End If
-    Next
+    Loop
     ReDim Preserve Cells(Count)
     Cells(Count) = Cell
-    CellsOf = Cells
+    NextRow = Cells
 End Function
 
 REM A number in the spreadsheet's own form, whatever its language is; a text as it is.
@@ -131,11 +138,18 @@ Function AsValue(Text As String)
     End If
 End Function
 
-REM Whether a text is digits with a decimal point, as the service writes numbers.
+REM Whether a text is a number as the service writes them: digits, with a decimal point among them, or a minus before.
 Function IsNumber(ByVal Text As String) As Boolean
-    Dim I As Long
-    IsNumber = Len(Text) > 0
+    Dim I As Long, C As String, Digits As Long, Points As Long
     For I = 1 To Len(Text)
-        If InStr("0123456789.-", Mid(Text, I, 1)) = 0 Then IsNumber = False
+        C = Mid(Text, I, 1)
+        If InStr("0123456789", C) > 0 Then
+            Digits = Digits + 1
+        ElseIf C = "." And Digits > 0 And Points = 0 Then
+            Points = 1
+        ElseIf C <> "-" Or I > 1 Then
+            Exit Function
+        End If
     Next
+    IsNumber = Digits > 0 And Right(Text, 1) <> "."
 End Function

@@ -1,5 +1,6 @@
 #!/bin/sh
 # Posts designs to the service and writes a sheet beside each: sheet.sh design.json ... makes design.sheet.json.
+# Files that are named so are passed over, so that *.json can be given again.
 # The service's address stands in ORBWRIGHT_SERVICE, http://localhost:8080 if that is not set.
 # Exit codes: 0 every design was answered without a STOP; 1 a design was refused, or has a STOP; 2 the service did not
 # answer, or a file cannot be read. Needs curl and nothing else.
@@ -7,6 +8,7 @@ service=${ORBWRIGHT_SERVICE:-http://localhost:8080}
 code=0
 [ $# -gt 0 ] || { echo "usage: sheet.sh design.json ..." >&2; exit 2; }
 for design in "$@"; do
+  case $design in *.sheet.json) continue ;; esac
   [ -r "$design" ] || { echo "$design: cannot be read" >&2; exit 2; }
   sheet=${design%.json}.sheet.json
   status=$(curl -s -o "$sheet" -w '%{http_code}' -H 'Content-Type: application/json' --data-binary "@$design" \

@@ -21,8 +21,13 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.logging.Handler;
+import java.util.logging.Level;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
 
 /** Batches over HTTP: a line out for each line in, in their order, while lines still come in. */
@@ -166,6 +171,58 @@ class BatchHttpTest {
                 }
             }
             out.write("0\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+        }
+    }
+
+    /** Callers that hang up in the middle, with a reset as a killed program sends it: nobody has to look at the log. */
+    @Test
+    void aCallerThatLeavesIsNoFault() throws IOException, InterruptedException {
+        List<LogRecord> records = Collections.synchronizedList(new ArrayList<>());
+        Handler handler = new Handler() {
+            @Override
+            public void publish(LogRecord entry) {
+                if (entry.getLevel().intValue() >= Level.WARNING.intValue()) {
+                    records.add(entry);
+                }
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        Logger log = Logger.getLogger(ProblemMappers.class.getName());
+        log.addHandler(handler);
+        try {
+            for (int i = 0; i < 60; i++) {
+                leave(i);
+            }
+            // Work that was begun ends before the next answer of all threads, or soon after.
+            Thread.sleep(1000);
+        } finally {
+            log.removeHandler(handler);
+        }
+        assertEquals(List.of(), records.stream().map(LogRecord::getMessage).toList());
+    }
+
+    private void leave(int number) throws IOException, InterruptedException {
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.setSoLinger(true, 0);
+            OutputStream out = socket.getOutputStream();
+            String head = String.join(
+                    "\r\n",
+                    "POST /v1/batch HTTP/1.1",
+                    "Host: localhost",
+                    "Content-Type: application/x-ndjson",
+                    "Transfer-Encoding: chunked",
+                    "",
+                    "");
+            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            if (number % 3 > 0) {
+                chunk(out, (design(7) + "\n").repeat(number % 3 == 1 ? 1 : 50));
+            }
+            Thread.sleep(number % 2 == 0 ? 0 : 30);
         }
     }
 

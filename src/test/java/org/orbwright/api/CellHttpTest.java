@@ -18,10 +18,12 @@ import io.restassured.specification.RequestSpecification;
 import java.io.ByteArrayInputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.xpath.XPathFactory;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.cell.Cell;
+import org.orbwright.cell.Parameter;
 import org.w3c.dom.Document;
 
 /** Cells and tables over HTTP: the sheet's own digits, in forms that spreadsheets take. */
@@ -154,6 +157,13 @@ class CellHttpTest {
                         + " by ;, such as sugar maple 3/4; black walnut rest.",
                 "bands | a: maple 1: b | 400 | ERROR: bands has two colons in \"a: maple 1: b\"; it takes woods with"
                         + " widths, parted by ;, such as sugar maple 3/4; black walnut rest.",
+                "bands | maple 3/4, oak rest | 400 | ERROR: bands has a comma or a number within a wood's name in"
+                        + " \"maple 3/4, oak rest\"; it takes woods with widths, parted by ;, such as sugar maple 3/4;"
+                        + " black walnut rest.",
+                "bands | hexagon: maple rest | 422 | ERROR: This solid has no face kind named \"hexagon\"; those"
+                        + " that it has are: pentagon.",
+                "bands | ODD: maple rest | 422 | ERROR: The pentagon panels have 5 segments, an odd number, so that"
+                        + " two alike would lie side by side.",
                 "bands | ; | 400 | ERROR: bands names no wood in \";\"; it takes woods with widths, parted by"
                         + " ;, such as"
                         + " sugar maple 3/4; black walnut rest.",
@@ -214,10 +224,152 @@ class CellHttpTest {
         soccer.put("bands", "pentagon: maple 1/4; walnut rest | hexagon: walnut rest");
         soccer.put("face", "hexagon");
         assertEquals("walnut", cell("band-species", soccer).asString());
+        soccer.put("bands", "Pentagon: maple rest | Hexagon ODD: oak rest | hexagon even: walnut rest");
+        assertEquals("oak", cell("band-species", soccer).asString());
+        soccer.put("places", "EVEN");
+        assertEquals("walnut", cell("band-species", soccer).asString());
         assertEquals(
                 "30",
                 cell("mitre-gauge-left", Map.of("solid", "truncated-icosahedron", "face", "hexagon"))
                         .asString());
+    }
+
+    /**
+     * An edge's two faces have no order. Tables of the Archimedean solids have these angles to a hundredth of a degree
+     * (from memory); the cuboctahedron's is the arc cosine of -1 / sqrt 3.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "truncated-icosahedron, pentagon, hexagon, 142.6226",
+        "truncated-icosahedron, hexagon, pentagon, 142.6226",
+        "truncated-icosahedron, hexagon, hexagon, 138.1897",
+        "cuboctahedron, triangle, square, 125.2644",
+        "cuboctahedron, square, triangle, 125.2644",
+        "cuboctahedron, square, , 125.2644",
+        "cuboctahedron, , square, 125.2644",
+        "truncated-icosidodecahedron, decagon, , 142.6226",
+        "truncated-icosidodecahedron, decagon, square, 148.2825",
+        "truncated-icosidodecahedron, square, decagon, 148.2825",
+    })
+    void aDihedralIsFoundFromEitherFace(String solid, String face, String neighbour, String degrees) {
+        Map<String, String> query = new LinkedHashMap<>(Map.of("solid", solid));
+        if (face != null) {
+            query.put("face", face);
+        }
+        if (neighbour != null) {
+            query.put("neighbour", neighbour);
+        }
+        assertEquals(degrees, cell("dihedral", query).asString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "square | square | ERROR: neighbour must be one of triangle, but is \"square\".",
+                "square | hexagon | ERROR: neighbour must be one of triangle, but is \"hexagon\".",
+                "hexagon | square | ERROR: face must be one of square, triangle, but is \"hexagon\".",
+            })
+    void onlyFacesThatMeetAreListed(String face, String neighbour, String message) {
+        bad(Map.of("solid", "cuboctahedron", "face", face, "neighbour", neighbour))
+                .get("/v1/cell/dihedral")
+                .then()
+                .statusCode(400)
+                .body(equalTo(message));
+    }
+
+    @Test
+    void whatIsUselessIsRefused() {
+        bad(with("band", "1"))
+                .get("/v1/cell/edge")
+                .then()
+                .statusCode(400)
+                .body(equalTo("ERROR: band chooses nothing of edge, of which there is only one."));
+        bad(with("format", "csv"))
+                .get("/v1/cell/edge")
+                .then()
+                .statusCode(400)
+                .body(equalTo("ERROR: There is no parameter format; GET /v1/cell lists them."));
+        Contract.badRequest()
+                .contentType(ContentType.JSON)
+                .body(named(null).toString())
+                .queryParam("set", "INVERTED")
+                .post("/v1/table/angles")
+                .then()
+                .statusCode(400)
+                .body("detail", equalTo("set chooses nothing of angles, of which there is only one."));
+    }
+
+    /** An angle needs no size, but one that is stated has to have a meaning. */
+    @Test
+    void aSizeThatIsNotNeededIsReadAllTheSame() {
+        bad(Map.of("solid", "dodecahedron", "edge", "3"))
+                .get("/v1/cell/blade-tilt")
+                .then()
+                .statusCode(400)
+                .body(equalTo("ERROR: unit is missing, for example unit=in."));
+        bad(Map.of("solid", "dodecahedron", "edge", "3", "acrossFlats", "4", "unit", "in"))
+                .get("/v1/cell/blade-tilt")
+                .then()
+                .statusCode(400)
+                .body(startsWith("ERROR: The size is stated by acrossFlats and edge"));
+        assertEquals(
+                "31.7175",
+                cell("blade-tilt", Map.of("solid", "dodecahedron", "edge", "3in"))
+                        .asString());
+    }
+
+    @Test
+    void pastedTextsAreRead() {
+        Map<String, String> query = with("acrossFlats", "7\u00a0IN");
+        query.put("bands", "sugar\u00a0maple\u00a0\u00be; black walnut rest");
+        query.put("thickness", "1\u202f1/8");
+        assertEquals("sugar maple", cell("band-species", query).asString());
+        assertEquals("7", cell("across-flats", query).asString());
+    }
+
+    /** RFC 9110, 13.1.2: If-None-Match compares weakly, since what compresses an answer makes its tag weak. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%s", "W/%s", "\"other\", W/%s", "*"})
+    void aKnownAnswerIsNotSentAgain(String known) {
+        String tag = cell("base", design()).header("ETag");
+        Contract.request()
+                .queryParams(design())
+                .header("If-None-Match", String.format(known, tag))
+                .get("/v1/cell/base")
+                .then()
+                .statusCode(304)
+                .header("ETag", tag);
+    }
+
+    /** A cell shows texts only, whatever goes wrong. */
+    @Test
+    void aCellIsToldInTextWhateverIsWrong() {
+        Contract.badRequest()
+                .accept("application/json")
+                .get("/v1/cell/edge")
+                .then()
+                .statusCode(406)
+                .contentType("text/plain")
+                .body(equalTo("ERROR: /v1/cell/edge answers with text/plain, not application/json."));
+        RestAssured.given()
+                .delete("/v1/cell/edge")
+                .then()
+                .statusCode(405)
+                .contentType("text/plain")
+                .header("Allow", "GET, HEAD, OPTIONS")
+                .body(startsWith("ERROR: DELETE is not for "));
+        bad(with("species", "x".repeat(5000)))
+                .get("/v1/cell/edge")
+                .then()
+                .statusCode(414)
+                .contentType("text/plain")
+                .body(startsWith("ERROR: The address has "));
+        bad(Map.of("species", "x".repeat(5000), "errors", "text"))
+                .get("/v1/cell/edge")
+                .then()
+                .statusCode(200)
+                .body(startsWith("ERROR: The address has "));
     }
 
     /** Calc sends OPTIONS, HEAD and GET for each cell. */
@@ -420,7 +572,9 @@ class CellHttpTest {
                 "1/3",
                 "3-1/8in",
                 "90");
-        List<String> names = CellQuery.names();
+        List<String> names = Stream.concat(
+                        Arrays.stream(Parameter.values()).map(Parameter::text), CellQuery.OF_A_TABLE.stream())
+                .toList();
         for (int i = 0; i < 500; i++) {
             Map<String, String> query = design();
             for (int changes = random.nextInt(4); changes >= 0; changes--) {

@@ -11,8 +11,12 @@ import static org.hamcrest.Matchers.startsWith;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
+import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
+import io.restassured.specification.RequestSpecification;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
@@ -33,6 +37,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HttpProblemsTest {
     private static final String DESIGN =
             DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+
+    private static final RestAssuredConfig AS_TEXT = RestAssuredConfig.config()
+            .encoderConfig(
+                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
 
     @TestHTTPResource("/v1/sheet")
     URI sheet;
@@ -75,9 +83,77 @@ class HttpProblemsTest {
                 : path.getValue().has("post") ? "GET, HEAD, OPTIONS, POST" : "GET, HEAD, OPTIONS";
         String address = path.getKey().replaceAll("\\{.*}", "cube");
         given().options(address).then().statusCode(200).header("Allow", equalTo(allowed));
+        String detail = "DELETE is not for " + address + "; it takes " + allowed + ".";
+        if (address.startsWith("/v1/cell/")) {
+            given().delete(address)
+                    .then()
+                    .statusCode(405)
+                    .header("Allow", equalTo(allowed))
+                    .body(equalTo("ERROR: " + detail));
+            return;
+        }
         problem(Contract.badRequest().delete(address).then(), 405, "method-not-allowed")
                 .header("Allow", equalTo(allowed))
-                .body("detail", equalTo("DELETE is not for " + address + "; it takes " + allowed + "."));
+                .body("detail", equalTo(detail));
+    }
+
+    /** One that is misspelt would be a silent default. */
+    @TestFactory
+    Stream<DynamicTest> queryParametersThatAreNotDeclaredAreRefused() {
+        return Contract.document().path("paths").properties().stream()
+                .flatMap(path -> path.getValue().properties().stream()
+                        .map(operation -> DynamicTest.dynamicTest(
+                                operation.getKey() + " " + path.getKey(),
+                                () -> undeclared(path.getKey(), operation.getKey(), operation.getValue()))));
+    }
+
+    private static void undeclared(String path, String method, JsonNode operation) {
+        String address = path.replaceAll("\\{.*}", path.contains("cell") ? "edge" : "bands");
+        RequestSpecification request = Contract.badRequest().queryParam("fase", "pentagon");
+        if (operation.has("requestBody")) {
+            String type = operation.at("/requestBody/content").fieldNames().next();
+            request.config(AS_TEXT).contentType(type).body("{}");
+        }
+        Response answer = request.request(method, address);
+        Assertions.assertEquals(400, answer.statusCode(), answer::asString);
+        Assertions.assertTrue(
+                answer.asString().contains("There is no ") && answer.asString().contains("fase"), answer::asString);
+    }
+
+    @Test
+    void aQueryParameterIsStatedOnce() {
+        problem(
+                        Contract.badRequest()
+                                .contentType(ContentType.JSON)
+                                .body(DESIGN)
+                                .post("/v1/sheet?stations=5&stations=9")
+                                .then(),
+                        400,
+                        "invalid-request")
+                .body("violations[0].code", equalTo("REPEATED"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"sphere?width=300", "panel?width=300", "panel?width=300&format=dxf"})
+    void aWidthIsForAPng(String drawing) {
+        problem(
+                        Contract.badRequest()
+                                .contentType(ContentType.JSON)
+                                .body(DESIGN)
+                                .post("/v1/drawings/" + drawing)
+                                .then(),
+                        400,
+                        "invalid-request")
+                .body(
+                        "detail",
+                        equalTo("The query parameter width must be left out of what is not a PNG, but is \"300\"."));
+    }
+
+    /** Macros belong to the service that hands them out: an old one must not be used with a new service. */
+    @ParameterizedTest
+    @ValueSource(strings = {"orbwright.bas", "batch.py", "workbook.ods"})
+    void filesForClientsAreAskedForAgain(String file) {
+        given().get("/clients/" + file).then().statusCode(200).header("Cache-Control", equalTo("no-cache"));
     }
 
     @Test

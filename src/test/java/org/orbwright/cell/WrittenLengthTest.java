@@ -36,6 +36,16 @@ class WrittenLengthTest {
                 "-1/4      | IN | -0.25",
                 "1.5E-05   | MM | 0.000015",
                 "2E+02     | MM | 200",
+                "7\u00bd        | IN | 7.5",
+                "3 \u215bin     | MM | 79.375",
+                "3-\u215b       | IN | 3.125",
+                "\u2153         | IN | 0.333333333333333333",
+                "-\u00be        | IN | -0.75",
+                "7 1\u20442     | IN | 7.5",
+                "7 IN      | MM | 177.8",
+                "79.375 Mm | IN | 3.125",
+                "+7        | IN | 7",
+                "+3 1/8    | IN | 3.125",
             })
     void readsWhatPeopleWrite(String text, LengthUnit unit, double length) {
         assertEquals(length, WrittenLength.read(text, unit).orElseThrow(), EXACT);
@@ -60,6 +70,10 @@ class WrittenLengthTest {
                 "0x10",
                 "1_000",
                 "--3",
+                "+-3",
+                "3 +1/8",
+                "\u00bd\u00bd",
+                "1/\u00bd",
                 "12345678901",
                 "3 1.5/8",
                 "mm"

@@ -132,6 +132,31 @@ class WorkbookTest {
                 office.getElementsByTagName("f").item(0).getTextContent());
     }
 
+    /**
+     * Else a spreadsheet takes 1/8 for a day. Format 49 is that for texts (ISO/IEC 29500-1, 18.8.30); OpenDocument has
+     * a style for them (ISO/IEC 26300-1, number:text-style).
+     */
+    @Test
+    void whatIsFilledInIsAText() throws Exception {
+        Document formats = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/styles.xml"));
+        Element cells = (Element) formats.getElementsByTagName("cellXfs").item(0);
+        Document office = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/worksheets/sheet1.xml"));
+        Element input = (Element) office.getElementsByTagName("c").item(1);
+        Element format = (Element) cells.getElementsByTagName("xf").item(Integer.parseInt(input.getAttribute("s")));
+        assertEquals("49", format.getAttribute("numFmtId"));
+        Document open = xml(parts(OpenDocumentWriter.write(AWKWARD)).get("content.xml"));
+        String texts = ((Element) open.getElementsByTagName("number:text-style").item(0)).getAttribute("style:name");
+        String look =
+                ((Element) open.getElementsByTagName("table:table-cell").item(1)).getAttribute("table:style-name");
+        NodeList styles = open.getElementsByTagName("style:style");
+        for (int i = 0; i < styles.getLength(); i++) {
+            Element style = (Element) styles.item(i);
+            assertEquals(
+                    style.getAttribute("style:name").equals(look) ? texts : "",
+                    style.getAttribute("style:data-style-name"));
+        }
+    }
+
     @Test
     void theSameBookGivesTheSameBytes() {
         assertArrayEquals(
