@@ -1,7 +1,7 @@
 # Orbwright in a container: a trimmed Java 25 with the service and what the Java machine learned of it in a rehearsal.
 #
 #   docker build -t orbwright .
-#   docker run --rm --read-only -p 8080:8080 orbwright
+#   docker run --rm --read-only --tmpfs /tmp -p 8080:8080 orbwright
 #
 # BUILD_IMAGE holds a JDK 25 (JAVA_HOME set), Maven and a shell. Of BASE_IMAGE nothing is needed but the C library (glibc):
 # no shell, no fonts, no package manager.
@@ -17,7 +17,8 @@ COPY openapi openapi
 RUN --mount=type=cache,target=/root/.m2/repository \
     mvn -q -B package -Dmaven.test.skip=true -Dspotless.check.skip=true -Dquarkus.package.jar.type=aot-jar
 # The linked modules are what the service asks for by its libraries' manifests and services, not what jdeps finds alone.
-RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --add-modules \
+RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --compress=zip-6 \
+    --strip-java-debug-attributes --add-modules \
     java.base,java.compiler,java.desktop,java.instrument,java.logging,java.management,java.naming,java.net.http,\
 java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.transaction.xa,java.xml,\
 jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs
@@ -52,7 +53,7 @@ LABEL org.opencontainers.image.title="Orbwright" \
 COPY --from=build /opt/orbwright /opt/orbwright
 USER 65532:65532
 EXPOSE 8080
-# Files are neither written nor needed outside of this folder: the root file system may be read-only, without a /tmp.
+# Written is only what the service hands out as files, unpacked in /tmp: all else may be read-only.
 ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwright.aot", "-XX:+UseParallelGC", \
             "-XX:MaxRAMPercentage=60", "-XX:+ExitOnOutOfMemoryError", "-XX:-UsePerfData", \
             "-Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties", \

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds the image of the Dockerfile without a Docker daemon or a registry, and runs the very words of its ENTRYPOINT as
-# a container would: process 1 of its own, as the image's user, on a root file system that cannot be written to, with no
-# network but its own loopback. The base holds the C library alone, so nothing else can be needed.
+# a container would: process 1 of its own, as the image's user, on a root file system that cannot be written to but for a
+# small /tmp, with no network but its own loopback. The base holds the C library alone, so nothing else can be needed.
 # Checks the first sheet, pictures and paper, the health check, batches, the end on SIGTERM, size, labels and SBOM.
 # Needs root, Linux namespaces, Maven, curl, Python 3 and a JDK 25 (JAVA_25_HOME, or below /usr/lib/jvm); on Debian
 # installs buildah, debootstrap and iproute2 where they are missing.
@@ -92,23 +92,28 @@ make_base_image() {
   root=$(b mount "$container")
   dpkg -x "$work/packages"/libc6_*.deb "$root"
   rm -rf "$root/usr/share"
-  mkdir -p "$root/proc" "$root/dev"
+  mkdir -p "$root/proc" "$root/dev" "$root/tmp"
   b umount "$container" >/dev/null
   b commit -q --rm "$container" localhost/orbwright-base >/dev/null
 }
 
 build_image() {
+  local time
+  time=$(git log -1 --format=%ct "$revision")
   mkdir -p "$HOME/.m2/repository"
-  b build --layers --isolation chroot --format docker --pull-never --timestamp "$(git log -1 --format=%ct "$revision")" \
+  # What buildah keeps of the last stage does not mind changed arguments in its labels.
+  b rmi "$1" >/dev/null 2>&1 || true
+  b build --layers --isolation chroot --format docker --pull-never --timestamp "$time" \
     --volume "$HOME/.m2/repository:/root/.m2/repository" \
     --build-arg BUILD_IMAGE=localhost/orbwright-build --build-arg BASE_IMAGE=localhost/orbwright-base \
-    --build-arg REVISION="$revision" "${@:2}" -t "$1" . >"$work/build.log" 2>&1 ||
+    --build-arg REVISION="$revision" --build-arg SOURCE_DATE_EPOCH="$time" "${@:2}" -t "$1" . >"$work/build.log" 2>&1 ||
     { tail -30 "$work/build.log" >&2; fail "the image cannot be built"; }
 }
 
 mount_image() {
   container=$(b from --pull-never "$1")
   mounted=$(b mount "$container")
+  mkdir -p "$mounted/srv" "$mounted/tmp"
 }
 
 # Runs words in the image as a container would.
@@ -120,9 +125,10 @@ contain() {
     mount --bind "$root" "$root"
     mount -t proc proc "$root/proc"
     mount --rbind /dev "$root/dev"
+    mount -t tmpfs -o mode=1777,size=16m tmpfs "$root/tmp"
     if [ -n "$ANSWERS" ]; then mount --bind "$ANSWERS" "$root/srv"; fi
     mount -o remount,bind,ro "$root"
-    exec env -i $SETTINGS setpriv --no-new-privs chroot --userspec=65532:65532 --groups= "$root" "$@"
+    exec env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin $SETTINGS setpriv --no-new-privs chroot --userspec=65532:65532 --groups= "$root" "$@"
   ' sh "$mounted" "$@"
 }
 
@@ -155,8 +161,9 @@ start() {
   SETTINGS="$*" ANSWERS='' contain "${entrypoint[@]}" >"$work/service.log" 2>&1 &
   service=$!
   for _ in $(seq 200); do
-    init=$(pgrep -P "$service" || true)
-    [ -n "$init" ] && [ "$(cat "/proc/$init/comm" 2>/dev/null)" = java ] && break
+    init=$service
+    while [ "$(cat "/proc/$init/comm" 2>/dev/null)" != java ] && init=$(pgrep -P "$init"); do :; done
+    [ -n "$init" ] && break
     sleep 0.02
   done
   for _ in $(seq 1500); do
@@ -229,12 +236,13 @@ check_answers() {
   head -c 8 "$work/panel.png" | cmp -s - <(printf '\x89PNG\r\n\x1a\n') || fail "the picture is no PNG"
   post sheet.pdf application/pdf "$requests/writeShopSheet/lantern-for-the-bench.json" /v1/shop-sheet
   head -c 5 "$work/sheet.pdf" | grep -q '%PDF-' || fail "the sheet for the bench is no PDF"
-  nsenter --target "$init" --net --mount --pid setpriv --no-new-privs \
-    chroot --userspec=65532:65532 --groups= "$mounted" "${health[@]}" || fail "the health check finds the service ill"
+  inside curl -s -S -f http://127.0.0.1:8080/clients/batch.py | grep -q '^import' || fail "the scripts are not handed out"
+  nsenter --target "$init" --net --mount --pid --root --wd --setuid 65532 --setgid 65532 "${health[@]}" \
+    || fail "the health check finds the service ill"
 }
 
 check_batches() {
-  mkdir -p "$mounted/srv" "$work/answers"
+  mkdir -p "$work/answers"
   rm -f "$work/answers"/*
   chown 65532 "$work/answers"
   export ANSWERS=$work/answers
@@ -251,6 +259,7 @@ check_batches() {
 mkdir -p "$work"
 need_programs
 choose_driver
+b rm --all >/dev/null
 make_build_image
 make_base_image
 echo "container: building the image"

@@ -73,7 +73,7 @@ function checkPod(kind, pod, objects, fault) {
       demand(pod.volumes?.some((volume) => volume.name === mount.name), `mounts no volume ${mount.name}`);
     }
   }
-  for (const volume of pod.volumes ?? []) {
+  for (const volume of (pod.volumes ?? []).filter((other) => !other.emptyDir)) {
     const name = volume.configMap?.name ?? volume.persistentVolumeClaim?.claimName;
     const kindOfVolume = volume.configMap ? "ConfigMap" : "PersistentVolumeClaim";
     demand(objects.some((other) => other.kind === kindOfVolume && other.metadata.name === name), `there is no volume ${name}`);

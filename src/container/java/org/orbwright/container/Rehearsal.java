@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
  */
 final class Rehearsal {
     /** So often every design is answered, that what is called often shows. */
-    private static final int ROUNDS = 40;
+    private static final int ROUNDS = 20;
 
     private static final Path RESOURCES = Path.of("src/main/resources");
     private static final List<String> ANSWERS = List.of("sheet", "angles", "segments", "yield", "sphere", "bands");
