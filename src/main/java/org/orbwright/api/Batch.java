@@ -29,6 +29,7 @@ final class Batch {
 
     private long taken;
     private int number;
+    private long problems;
     private boolean ended;
 
     /**
@@ -75,6 +76,11 @@ final class Batch {
         body.flush();
     }
 
+    /** How many lines were answered with a problem so far. */
+    long problems() {
+        return problems;
+    }
+
     private record Line(String name, Record content) {}
 
     private Line answer(byte[] line) {
@@ -83,14 +89,19 @@ final class Batch {
         } catch (RequestException e) {
             return problem(e);
         } catch (ImpossibleDesignException e) {
-            return new Line("problem", Problem.of(e, instance()));
+            return problem(Problem.of(e, instance()));
         } catch (RuntimeException e) {
-            return new Line("problem", ProblemMappers.logged(e, instance()));
+            return problem(ProblemMappers.logged(e, instance()));
         }
     }
 
     private Line problem(RequestException e) {
-        return new Line("problem", Problem.of(e, instance()));
+        return problem(Problem.of(e, instance()));
+    }
+
+    private Line problem(Problem problem) {
+        problems++;
+        return new Line("problem", problem);
     }
 
     private String instance() {

@@ -30,7 +30,8 @@ public class BatchResource {
     static final String PATH = "/v1/batch";
 
     private static final int STATIONS = Integer.parseInt(Stations.DEFAULT);
-    private static final Map<String, Function<Design, ? extends Record>> PARTS = new LinkedHashMap<>();
+    /** What can be answered to a design, by name. */
+    static final Map<String, Function<Design, ? extends Record>> PARTS = new LinkedHashMap<>();
 
     static {
         PARTS.put("sheet", design -> SheetCalculator.sheet(design, STATIONS));

@@ -18,6 +18,9 @@ import javax.imageio.ImageIO;
 public final class PngRenderer {
     static {
         System.setProperty("java.awt.headless", "true");
+        // The cache is a file in the folder for temporary files, which is small in a container; a picture fits into
+        // memory.
+        ImageIO.setUseCache(false);
     }
 
     private PngRenderer() {}

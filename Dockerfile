@@ -1,0 +1,63 @@
+# Orbwright in a container: a trimmed Java 25 with the service and what the Java machine learned of it in a rehearsal.
+#
+#   docker build -t orbwright .
+#   docker run --rm --read-only --tmpfs /tmp -p 8080:8080 orbwright
+#
+# BUILD_IMAGE holds a JDK 25 (JAVA_HOME set), Maven and a shell. Of BASE_IMAGE nothing is needed but the C library (glibc):
+# no shell, no fonts, no package manager.
+ARG BUILD_IMAGE=maven:3.9-eclipse-temurin-25
+ARG BASE_IMAGE=gcr.io/distroless/base-debian12
+
+FROM ${BUILD_IMAGE} AS build
+WORKDIR /build
+COPY pom.xml LICENSE ./
+COPY src/main src/main
+COPY openapi openapi
+# One flat class path, which the cache below can hold; tests and format have their turn in CI.
+RUN --mount=type=cache,target=/root/.m2/repository \
+    mvn -q -B package -Dmaven.test.skip=true -Dspotless.check.skip=true -Dquarkus.package.jar.type=aot-jar
+# The linked modules are what the service asks for by its libraries' manifests and services, not what jdeps finds alone.
+RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --compress=zip-6 \
+    --strip-java-debug-attributes --add-modules \
+    java.base,java.compiler,java.desktop,java.instrument,java.logging,java.management,java.naming,java.net.http,\
+java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.transaction.xa,java.xml,\
+jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs
+COPY src/container src/container
+# Pictures write their text in the one font that comes with the PDF library, so that none has to be installed.
+RUN cp -r target/quarkus-app/. target/bom.json LICENSE /opt/orbwright/ && \
+    mkdir -p /opt/orbwright/java/lib/fonts && cd /opt/orbwright/java/lib/fonts && \
+    jar --extract --file "$(ls /opt/orbwright/lib/main/org.apache.pdfbox.pdfbox-[0-9]*.jar)" \
+      org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf && \
+    mv org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf . && rm -r org && \
+    cp /build/src/container/fontconfig.properties ..
+# The Java machine takes the cache only beside files of the same size and time: those are set before it is made, to a fixed
+# time, so that layers come out alike.
+ARG SOURCE_DATE_EPOCH=1767225600
+RUN find /opt/orbwright -exec touch --no-dereference --date=@${SOURCE_DATE_EPOCH} {} + && \
+    java src/container/java/org/orbwright/container/Rehearsal.java /opt/orbwright/java/bin/java \
+      -XX:AOTCacheOutput=/opt/orbwright/orbwright.aot -XX:+UseParallelGC \
+      -Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties \
+      -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar /opt/orbwright/quarkus-run.jar && \
+    touch --date=@${SOURCE_DATE_EPOCH} /opt/orbwright/orbwright.aot /opt/orbwright
+
+FROM ${BASE_IMAGE}
+ARG VERSION=1.0.0-SNAPSHOT
+ARG REVISION=unknown
+ARG BASE_IMAGE
+LABEL org.opencontainers.image.title="Orbwright" \
+      org.opencontainers.image.description="Answers what a woodturner has to settle before the first cut of a segmented sphere" \
+      org.opencontainers.image.version="${VERSION}" \
+      org.opencontainers.image.revision="${REVISION}" \
+      org.opencontainers.image.base.name="${BASE_IMAGE}" \
+      org.opencontainers.image.licenses="Apache-2.0"
+COPY --from=build /opt/orbwright /opt/orbwright
+USER 65532:65532
+EXPOSE 8080
+# Written is only what the service hands out as files, unpacked in /tmp: all else may be read-only.
+ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwright.aot", "-XX:+UseParallelGC", \
+            "-XX:MaxRAMPercentage=60", "-XX:+ExitOnOutOfMemoryError", "-XX:-UsePerfData", \
+            "-Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties", \
+            "-jar", "/opt/orbwright/quarkus-run.jar"]
+HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
+    CMD ["/opt/orbwright/java/bin/java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx16m", "-XX:-UsePerfData", \
+         "-cp", "/opt/orbwright/app/*", "org.orbwright.api.HealthCheck", "http://127.0.0.1:8080/q/health/live"]

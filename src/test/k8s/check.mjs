@@ -1,0 +1,97 @@
+// Checks rendered manifests against the JSON schemas of Kubernetes, and what no schema says: that names and labels meet,
+// that pods keep the "restricted" profile, and that every shard of the example is there.
+// Usage: node check.mjs FILE...
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+
+const require = createRequire(process.env.NODE_MODULES_FROM);
+const { parseAllDocuments } = require("yaml");
+const faults = [];
+
+function check(file) {
+  const objects = parseAllDocuments(readFileSync(file, "utf8")).map((document) => {
+    if (document.errors.length > 0) throw document.errors[0];
+    return document.toJS();
+  });
+  for (const object of objects) {
+    const fault = (text) => faults.push(`${file}: ${object.kind} ${object.metadata?.name}: ${text}`);
+    checkSchema(object, fault);
+    checkMeaning(object, objects, fault);
+  }
+}
+
+function checkSchema(object, fault) {
+  const Type = require(`kubernetes-models/${object.apiVersion}`)[object.kind];
+  if (!Type) return fault("there is no such kind");
+  try {
+    new Type(object).validate();
+  } catch (error) {
+    fault(error.message);
+  }
+}
+
+function checkMeaning(object, objects, fault) {
+  const pods = objects.filter((other) => other.spec?.template?.spec);
+  const matches = (labels) =>
+    pods.some((pod) => Object.entries(labels ?? {}).every(([key, value]) => pod.spec.template.metadata.labels[key] === value));
+  const spec = object.spec;
+  if (object.kind !== "Namespace" && object.metadata.namespace !== "orbwright") fault("is in no namespace, or another");
+  if (object.kind === "Service" && !matches(spec.selector)) fault("selects no pod");
+  if (["PodDisruptionBudget", "Deployment"].includes(object.kind) && !matches(spec.selector.matchLabels)) fault("selects no pod");
+  if (object.kind === "NetworkPolicy" && !matches(spec.podSelector.matchLabels)) fault("selects no pod");
+  if (object.kind === "HorizontalPodAutoscaler") {
+    const { kind, name } = spec.scaleTargetRef;
+    const target = objects.find((other) => other.kind === kind && other.metadata.name === name);
+    if (!target) fault("scales nothing");
+    if (target?.spec.replicas !== undefined) fault("its target has a number of replicas, which would be set back each time");
+  }
+  if (spec?.template?.spec) checkPod(object.kind, spec.template.spec, objects, fault);
+  if (object.kind === "Job") checkShards(spec, objects, fault);
+}
+
+function checkPod(kind, pod, objects, fault) {
+  const demand = (holds, text) => holds || fault(text);
+  demand(pod.securityContext?.runAsNonRoot === true, "may run as root");
+  demand(pod.securityContext?.seccompProfile?.type === "RuntimeDefault", "has no seccomp profile");
+  demand(pod.automountServiceAccountToken === false, "has a token of the cluster");
+  for (const container of pod.containers) {
+    const security = container.securityContext;
+    demand(security?.allowPrivilegeEscalation === false, "may gain rights");
+    demand(security?.readOnlyRootFilesystem === true, "may write to its root");
+    demand(security?.capabilities?.drop?.includes("ALL"), "keeps capabilities");
+    for (const what of ["cpu", "memory"]) {
+      demand(container.resources?.requests?.[what], `requests no ${what}`);
+      demand(container.resources?.limits?.[what], `has no limit of ${what}`);
+    }
+    if (kind === "Deployment") {
+      for (const probe of ["startupProbe", "readinessProbe", "livenessProbe"]) {
+        const port = container[probe]?.httpGet?.port;
+        demand(container.ports.some((other) => other.name === port), `has no ${probe} at a port of its own`);
+      }
+    }
+    for (const mount of container.volumeMounts ?? []) {
+      demand(pod.volumes?.some((volume) => volume.name === mount.name), `mounts no volume ${mount.name}`);
+    }
+  }
+  for (const volume of (pod.volumes ?? []).filter((other) => !other.emptyDir)) {
+    const name = volume.configMap?.name ?? volume.persistentVolumeClaim?.claimName;
+    const kindOfVolume = volume.configMap ? "ConfigMap" : "PersistentVolumeClaim";
+    demand(objects.some((other) => other.kind === kindOfVolume && other.metadata.name === name), `there is no volume ${name}`);
+  }
+}
+
+function checkShards(spec, objects, fault) {
+  const pod = spec.template.spec;
+  if (spec.completionMode !== "Indexed") fault("is not indexed");
+  if (!pod.containers[0].args.some((word) => word.includes("$(JOB_COMPLETION_INDEX)"))) fault("its pods all do the same");
+  const files = objects.find((other) => other.kind === "ConfigMap" && other.metadata.name === pod.volumes[0].configMap?.name)?.data;
+  for (let index = 0; files && index < spec.completions; index++) {
+    const lines = files[`${index}.ndjson`]?.trim().split("\n") ?? [];
+    if (lines.length === 0) fault(`there is no shard ${index}`);
+    lines.forEach((line) => JSON.parse(line));
+  }
+}
+
+process.argv.slice(2).forEach(check);
+faults.forEach((text) => console.error(text));
+process.exitCode = faults.length > 0 ? 1 : 0;
