@@ -44,9 +44,12 @@ class TemplateDrawingTest {
         List<List<Coordinate>> kerfs = lines(drawing, Pen.DASHED);
         assertEquals(segment.perBlank() + 1, edges.size());
         assertTrue(kerfs.size() >= segment.perBlank(), kerfs::toString);
-        for (int i = 0; i < kerfs.size(); i++) {
-            assertEquals(design.kerf(), apart(kerfs.get(i), edges.get(i)), WRITTEN);
-            boolean right = kerfs.get(i).get(0).x > edges.get(i).get(0).x;
+        // The kerf of the first edge lies outside a blank whose end is not trimmed.
+        int outside = edges.size() - kerfs.size();
+        for (int i = outside; i < edges.size(); i++) {
+            List<Coordinate> kerf = kerfs.get(i - outside);
+            assertEquals(design.kerf(), apart(kerf, edges.get(i)), WRITTEN);
+            boolean right = kerf.get(0).x > edges.get(i).get(0).x;
             assertEquals(i > 0, right, "edge " + i);
         }
     }

@@ -178,8 +178,10 @@ class PdfWriterTest {
                 new PDFTextStripper() {
                     @Override
                     protected void processTextPosition(TextPosition letter) {
-                        if (letter.getFontSizeInPt() < 7 && getCurrentPageNo() <= bevelPage(document)) {
-                            small.add(letter + " " + letter.getFontSizeInPt() + " on " + getCurrentPageNo());
+                        // The size as it is printed; PDFBox's own size in points leaves out how a drawing is scaled.
+                        float size = letter.getTextMatrix().getScalingFactorY();
+                        if (size < 7 && getCurrentPageNo() <= bevelPage(document)) {
+                            small.add(letter + " " + size + " on " + getCurrentPageNo());
                         }
                         super.processTextPosition(letter);
                     }

@@ -119,7 +119,8 @@ class ShopSheetCalculatorTest {
     /** 60 segments are wanted; a blank gives 12, six of each set, or all 12 where the sets are alike. */
     @Test
     void theSetThatIsCutIsNamedWhereBothComeOut() {
-        String one = texts(section(sheet(Designs.example("dodecahedron-with-land")), "Crosscutting the segments"));
+        String one =
+                texts(section(sheet(Designs.example("dodecahedron-with-land").copies(1)), "Crosscutting the segments"));
         assertTrue(one.contains("Cut 60 upright segments; "), one);
         String pair = texts(section(sheet(Designs.example("dodecahedron-two-spheres")), "Crosscutting the segments"));
         assertTrue(pair.contains("Cut 60 upright and 60 inverted segments; 0 upright and 0 inverted are left"), pair);
