@@ -1,0 +1,72 @@
+#!/usr/bin/env bash
+# Soak: how much of the mixed workload the packaged service with a heap of 128 MiB answers at most, then a long run at
+# about 80 % of that. Fails on any error, and where the heap that is in use after a collection, or the resident memory,
+# has grown by more than a share of itself. wrk waits for an answer before it asks again on a connection, so the
+# latencies are those that callers see who do the same. Installs Debian's wrk where it is missing.
+# Usage: src/load/soak.sh [seconds, 600] [largest growth in percent, 15]
+set -euo pipefail
+shopt -s inherit_errexit
+cd "$(dirname "$0")/../.."
+. src/test/service.sh soak
+. src/load/mix.sh
+
+seconds=${1:-600}
+growth=${2:-15}
+share=80
+callers=16
+work=target/soak
+rm -rf "$work"
+mkdir -p "$work"
+
+# The heap in use after a full collection, in KiB.
+heap() {
+  jcmd "$service" GC.run >/dev/null
+  sleep 1
+  jcmd "$service" GC.heap_info |
+    awk '/heap|generation/ && match($0, /used [0-9]+K/) { sum += substr($0, RSTART + 5, RLENGTH - 6) } END { print sum }'
+}
+
+resident() {
+  awk '/VmRSS/ { print $2 }' "/proc/$service/status"
+}
+
+need_program wrk
+start_service "$work/service.log" -Xmx128m
+throw "$url" "$callers" 15
+echo "soak: warmed up at $rate/s"
+throw "$url" "$callers" 15
+saturation=$rate
+echo "soak: saturation $saturation/s, p50 $p50 ms, p99 $p99 ms, $refused refused, $broken broken"
+most=$refused:$broken
+
+# A connection's time for one request is the pause and the latency. The latency at 80 % is not known before, so the pause
+# is found by two short runs, with enough connections that it is most of the time.
+connections=64
+pause=$(awk -v c="$connections" -v s="$saturation" -v p="$share" 'BEGIN { print c * 100000 / (s * p) }')
+for _ in 1 2; do
+  throw "$url" "$connections" 5 "$pause"
+  pause=$(awk -v c="$connections" -v s="$saturation" -v p="$share" -v m="$mean" \
+    'BEGIN { x = c * 100000 / (s * p) - m; print x > 1 ? x : 1 }')
+done
+
+heap_before=$(heap)
+resident_before=$(resident)
+throw "$url" "$connections" "$seconds" "$pause"
+heap_after=$(heap)
+resident_after=$(resident)
+
+echo "soak: $requests requests in $seconds s, $rate/s, p50 $p50 ms, p99 $p99 ms, $refused refused, $broken broken"
+awk -v r="$rate" -v s="$saturation" 'BEGIN { printf "soak: %.0f %% of saturation\n", 100 * r / s }'
+grown() {
+  awk -v n="$1" -v a="$2" -v b="$3" -v most="$growth" 'BEGIN {
+    printf "soak: %s %.1f MiB before, %.1f MiB after, %+.1f %%\n", n, a / 1024, b / 1024, 100 * (b - a) / a
+    exit b > a * (1 + most / 100) }'
+}
+grown "heap in use after a collection" "$heap_before" "$heap_after" || fail "the heap grew by more than $growth %"
+grown "resident memory" "$resident_before" "$resident_after" || fail "the memory grew by more than $growth %"
+[ "$most" = 0:0 ] || fail "there were errors at saturation"
+[ "$refused:$broken" = 0:0 ] || fail "there were errors"
+if grep -E ' (WARN|ERROR) ' "$work/service.log"; then
+  fail "the service complained"
+fi
+echo "soak: no errors, no growth"
