@@ -43,24 +43,27 @@ for _ in $(seq 12); do
 done
 most=$refused:$broken
 
-# A connection's time for one request is the pause and the latency. The latency at 80 % is not known before, so the pause
-# is found by two short runs, with enough connections that it is most of the time.
-connections=64
-pause=$(awk -v c="$connections" -v s="$saturation" -v p="$share" 'BEGIN { print c * 100000 / (s * p) }')
-for _ in 1 2; do
-  throw "$url" "$connections" 5 "$pause"
-  pause=$(awk -v c="$connections" -v s="$saturation" -v p="$share" -v m="$mean" \
-    'BEGIN { x = c * 100000 / (s * p) - m; print x > 1 ? x : 1 }')
-done
-
+# A connection's time for one request is the pause and the latency, which is not known before: the pause is mended after
+# each slice, by half of what is amiss, and never gets so short that the service would be thrown at with all it can take.
+connections=32
+slice=15
+cycle=$(awk -v c="$connections" -v s="$saturation" -v p="$share" 'BEGIN { print c * 100000 / (s * p) }')
+pause=$cycle
 heap_before=$(heap)
 resident_before=$(resident)
-throw "$url" "$connections" "$seconds" "$pause"
+all=0 refused_all=0 broken_all=0 slices=$(((seconds + slice - 1) / slice))
+for _ in $(seq "$slices"); do
+  throw "$url" "$connections" "$slice" "$pause"
+  echo "soak: $rate/s, p50 $p50 ms, p99 $p99 ms, $refused refused, $broken broken"
+  all=$((all + requests)) refused_all=$((refused_all + refused)) broken_all=$((broken_all + broken))
+  pause=$(awk -v c="$connections" -v r="$rate" -v cycle="$cycle" -v pause="$pause" \
+    'BEGIN { x = pause + (cycle - c * 1000 / (r + 1)) / 2; print x < 0.7 * cycle ? 0.7 * cycle : x }')
+done
 heap_after=$(heap)
 resident_after=$(resident)
 
-echo "soak: $requests requests in $seconds s, $rate/s, p50 $p50 ms, p99 $p99 ms, $refused refused, $broken broken"
-awk -v r="$rate" -v s="$saturation" 'BEGIN { printf "soak: %.0f %% of saturation\n", 100 * r / s }'
+awk -v n="$all" -v t="$((slices * slice))" -v s="$saturation" -v refused="$refused_all" -v broken="$broken_all" 'BEGIN {
+  printf "soak: %d requests in %d s, %.0f %% of saturation, %d refused, %d broken\n", n, t, 100 * n / t / s, refused, broken }'
 grown() {
   awk -v n="$1" -v a="$2" -v b="$3" -v most="$growth" 'BEGIN {
     printf "soak: %s %.1f MiB before, %.1f MiB after, %+.1f %%\n", n, a / 1024, b / 1024, 100 * (b - a) / a
@@ -69,7 +72,7 @@ grown() {
 grown "heap in use after a collection" "$heap_before" "$heap_after" || fail "the heap grew by more than $growth %"
 grown "resident memory" "$resident_before" "$resident_after" || fail "the memory grew by more than $growth %"
 [ "$most" = 0:0 ] || fail "there were errors at saturation"
-[ "$refused:$broken" = 0:0 ] || {
+[ "$refused_all:$broken_all" = 0:0 ] || {
   curl -s "$url/q/metrics" | grep -E '^http_server_requests_seconds_count.*status="[45]' >&2 || true
   fail "there were errors"
 }
