@@ -18,6 +18,7 @@ import java.util.Map;
 final class Methods {
     private static final String READ = "GET, HEAD, OPTIONS";
     private static final String POSTED = "OPTIONS, POST";
+    private static final String BOTH = "GET, HEAD, OPTIONS, POST";
     private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
     private static final Map<String, String> PRODUCED = new LinkedHashMap<>();
     private static final Map<String, String> CONSUMED = new LinkedHashMap<>();
@@ -43,7 +44,9 @@ final class Methods {
                 ClientsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
-                    BY_ADDRESS.put(pattern(resource, method), method.isAnnotationPresent(GET.class) ? READ : POSTED);
+                    // Reflection lists methods in no fixed order.
+                    String taken = method.isAnnotationPresent(GET.class) ? READ : POSTED;
+                    BY_ADDRESS.merge(pattern(resource, method), taken, (one, other) -> one.equals(other) ? one : BOTH);
                     PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
                     CONSUMED.put(pattern(resource, method), consumed(resource));
                 }
