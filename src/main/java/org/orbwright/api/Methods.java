@@ -44,10 +44,9 @@ final class Methods {
                 ClientsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
-                    BY_ADDRESS.merge(
-                            pattern(resource, method),
-                            method.isAnnotationPresent(GET.class) ? READ : POSTED,
-                            (one, other) -> one.equals(other) ? one : BOTH);
+                    // Reflection lists methods in no fixed order.
+                    String taken = method.isAnnotationPresent(GET.class) ? READ : POSTED;
+                    BY_ADDRESS.merge(pattern(resource, method), taken, (one, other) -> one.equals(other) ? one : BOTH);
                     PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
                     CONSUMED.put(pattern(resource, method), consumed(resource));
                 }

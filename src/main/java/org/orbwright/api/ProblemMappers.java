@@ -1,6 +1,7 @@
 package org.orbwright.api;
 
 import io.quarkus.logging.Log;
+import io.vertx.core.http.HttpClosedException;
 import jakarta.ws.rs.NotSupportedException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerRequestContext;
@@ -10,9 +11,7 @@ import jakarta.ws.rs.core.Response;
 import java.net.SocketException;
 import java.nio.channels.ClosedChannelException;
 import java.util.List;
-import java.util.Objects;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -70,17 +69,12 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response fault(Throwable fault, ContainerRequestContext request) {
-        if (hasLeft(fault)) {
-            Log.debugf(fault, "the caller of %s has left", path(request));
-            return answer(Problem.of(ProblemKind.REFUSED, "The request was not sent whole.", path(request), List.of()));
+        if (isCallerGone(fault)) {
+            // Nobody is there to be answered, and callers must not be able to fill the log.
+            Log.debugf(fault, "%s was given up by its caller", path(request));
+            return answer(Problem.of(ProblemKind.REFUSED, "The caller is gone.", path(request), List.of()));
         }
         return answer(logged(fault, request.getMethod() + " " + path(request)));
-    }
-
-    /** Whether the connection broke: the caller's is the only one, so that this is no fault of the service. */
-    private static boolean hasLeft(Throwable fault) {
-        return Stream.iterate(fault, Objects::nonNull, Throwable::getCause)
-                .anyMatch(cause -> cause instanceof SocketException || cause instanceof ClosedChannelException);
     }
 
     /** Logs a fault of the service under an id, and makes the problem that tells the id alone. */
@@ -90,6 +84,18 @@ public class ProblemMappers {
         String detail =
                 "The request was not at fault. Please report the id " + id + ", under which this is in the log.";
         return Problem.of(ProblemKind.INTERNAL_ERROR, detail, "urn:uuid:" + id, List.of());
+    }
+
+    /** Whether the connection broke; the service has no others than those of its callers when it works on a request. */
+    private static boolean isCallerGone(Throwable fault) {
+        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+            if (cause instanceof ClosedChannelException
+                    || cause instanceof HttpClosedException
+                    || cause instanceof SocketException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static ProblemKind kind(int status) {

@@ -63,8 +63,7 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
     }
 
     @Override
-    public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context)
-            throws IOException {
+    public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context) {
         return read(type, context.getInputStream());
     }
 
@@ -75,12 +74,11 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
             Annotation[] annotations,
             MediaType media,
             MultivaluedMap<String, String> headers,
-            InputStream body)
-            throws IOException {
+            InputStream body) {
         return read(type, body);
     }
 
-    private <T> T read(Class<T> type, InputStream stream) throws IOException {
+    private <T> T read(Class<T> type, InputStream stream) {
         byte[] body = readInTime(stream);
         if (body.length > limits.body()) {
             throw tooLarge("The body", limits.body());
@@ -89,11 +87,11 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
     }
 
     /** At most one byte more than is accepted; callers that send a little now and then would hold a worker for ever. */
-    private byte[] readInTime(InputStream stream) throws IOException {
+    private byte[] readInTime(InputStream stream) {
         long end = System.nanoTime() + limits.bodyTime().toNanos();
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         byte[] part = new byte[PART];
-        int read = stream.read(part);
+        int read = readPart(stream, part);
         while (read >= 0 && body.size() <= limits.body()) {
             body.write(part, 0, Math.min(read, limits.body() + 1 - body.size()));
             if (System.nanoTime() > end) {
@@ -101,9 +99,19 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
                         "The body was not complete after " + limits.bodyTime().toSeconds() + " s.";
                 throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
             }
-            read = stream.read(part);
+            read = readPart(stream, part);
         }
         return body.toByteArray();
+    }
+
+    /** What comes in next. That nothing comes, or that the caller is gone, is no fault of the service. */
+    private static int readPart(InputStream stream, byte[] part) {
+        try {
+            return stream.read(part);
+        } catch (IOException e) {
+            String detail = "The rest of the body did not come in.";
+            throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
+        }
     }
 
     /** The refusal of a body, or a line of a batch, that is too long. */

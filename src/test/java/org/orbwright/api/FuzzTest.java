@@ -18,6 +18,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -26,13 +27,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * Throws made-up designs at the service, every second of them damaged at one place. The contract is the judge, read by
- * a library that knows nothing of the service: a body that fits it is answered or is an impossible design, any other is
- * a bad request, and every answer fits it too.
+ * Throws made-up designs at the service, every second of them damaged at one place, and requests of every operation
+ * with odd bytes, headers and parameters. The contract is the judge, read by a library that knows nothing of the
+ * service: a body that fits it is answered or is an impossible design, any other is a bad request, every answer fits it
+ * too, and nothing is the service's own fault. {@code -Dfuzz.cases} says how many requests there are, half of each
+ * kind.
  */
 @QuarkusTest
 class FuzzTest {
-    private static final int CASES = 3000;
+    private static final int CASES = Integer.getInteger("fuzz.cases", 1500) / 2;
     private static final long SEED = 20260101;
     /** The operations by the schema of their request; those that take a design are thrown at most often. */
     private static final Map<String, List<String>> OPERATIONS = new TreeMap<>(Map.ofEntries(
@@ -80,7 +83,7 @@ class FuzzTest {
             Map.entry("PathRequest", List.of("turning/path", "turning/program")),
             Map.entry("ShopSheetRequest", List.of("shop-sheet"))));
 
-    @TestHTTPResource("/v1/")
+    @TestHTTPResource("/")
     URI base;
 
     private final Random random = new Random(SEED);
@@ -88,6 +91,7 @@ class FuzzTest {
     private final Map<Integer, Integer> statuses = new TreeMap<>();
     private OpenApiInteractionValidator contract;
     private DesignMaker designs;
+    private OddRequestMaker odd;
 
     @BeforeEach
     void readContract() {
@@ -95,6 +99,7 @@ class FuzzTest {
         contract = OpenApiInteractionValidator.createForInlineApiSpecification(text)
                 .build();
         designs = new DesignMaker(Contract.json(text), random);
+        odd = new OddRequestMaker(Contract.json(text), random, designs);
     }
 
     @Test
@@ -114,6 +119,46 @@ class FuzzTest {
         assertTrue(statuses.get(422) > CASES / 10, statuses::toString);
     }
 
+    @Test
+    void everyOddRequestIsAnsweredAsTheContractSays() throws IOException, InterruptedException {
+        for (int i = 0; i < CASES; i++) {
+            OddRequest request = odd.make(i);
+            HttpResponse<byte[]> answer = send(request);
+            int status = answer.statusCode();
+            statuses.merge(status, 1, Integer::sum);
+            assertTrue(status < 500 || status == 503, () -> status + " for " + request + "\n" + text(answer));
+            assertFits(request.anyPath(), Request.Method.valueOf(request.method()), answer, request);
+        }
+        for (int expected : List.of(200, 400, 404, 406, 415, 422)) {
+            assertTrue(statuses.getOrDefault(expected, 0) > CASES / 200, statuses::toString);
+        }
+    }
+
+    private HttpResponse<byte[]> send(OddRequest request) throws IOException, InterruptedException {
+        HttpRequest.Builder builder = HttpRequest.newBuilder(base.resolve(request.address()))
+                .method(
+                        request.method(),
+                        request.method().equals("GET")
+                                ? HttpRequest.BodyPublishers.noBody()
+                                : HttpRequest.BodyPublishers.ofByteArray(request.body()));
+        request.headers().forEach(builder::header);
+        return client.send(builder.build(), HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    private static String text(HttpResponse<byte[]> answer) {
+        return new String(answer.body(), StandardCharsets.UTF_8);
+    }
+
+    private void assertFits(String path, Request.Method method, HttpResponse<byte[]> answer, Object request) {
+        SimpleResponse.Builder response = SimpleResponse.Builder.status(answer.statusCode());
+        answer.headers().firstValue("Content-Type").ifPresent(response::withContentType);
+        ValidationReport report = contract.validateResponse(
+                path, method, response.withBody(text(answer)).build());
+        assertFalse(
+                report.hasErrors(),
+                () -> answer.statusCode() + " " + report.getMessages() + " in the answer for " + request);
+    }
+
     private void check(String operation, String body) throws IOException, InterruptedException {
         String path = "/v1/" + operation.replaceFirst("\\?.*", "");
         boolean fits = !contract.validateRequest(SimpleRequest.Builder.post(path)
@@ -121,23 +166,15 @@ class FuzzTest {
                         .withBody(body)
                         .build())
                 .hasErrors();
-        HttpResponse<String> answer = client.send(
-                HttpRequest.newBuilder(base.resolve(operation))
-                        .header("Content-Type", "application/json")
-                        .POST(HttpRequest.BodyPublishers.ofString(body))
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+        HttpResponse<byte[]> answer = send(new OddRequest(
+                "POST",
+                path,
+                "/v1/" + operation,
+                Map.of("Content-Type", "application/json"),
+                body.getBytes(StandardCharsets.UTF_8)));
         int status = answer.statusCode();
         statuses.merge(status, 1, Integer::sum);
-        assertEquals(fits, status == 200 || status == 422, () -> status + " for " + body + "\n" + answer.body());
-        ValidationReport report = contract.validateResponse(
-                path,
-                Request.Method.POST,
-                SimpleResponse.Builder.status(status)
-                        .withContentType(
-                                answer.headers().firstValue("Content-Type").orElse(""))
-                        .withBody(answer.body())
-                        .build());
-        assertFalse(report.hasErrors(), () -> report.getMessages() + " in the answer for " + body);
+        assertEquals(fits, status == 200 || status == 422, () -> status + " for " + body + "\n" + text(answer));
+        assertFits(path, Request.Method.POST, answer, body);
     }
 }

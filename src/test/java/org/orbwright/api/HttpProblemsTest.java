@@ -161,6 +161,20 @@ class HttpProblemsTest {
         given().head("/v1/solids").then().statusCode(200).contentType(ContentType.JSON);
     }
 
+    /** RFC 4647, 2.1: a language range begins with a letter or is an asterisk, so a lone hyphen is none. */
+    @Test
+    void languageThatIsNoneIsPassedOver() {
+        problem(
+                Contract.badRequest()
+                        .contentType(ContentType.JSON)
+                        .header("Accept-Language", "-")
+                        .body("{}")
+                        .post("/v1/sheet")
+                        .then(),
+                400,
+                "invalid-request");
+    }
+
     @Test
     void answersInNoOtherForm() {
         problem(
