@@ -57,7 +57,7 @@ for _ in $(seq "$slices"); do
   echo "soak: $rate/s, p50 $p50 ms, p99 $p99 ms, $refused refused, $broken broken"
   all=$((all + requests)) refused_all=$((refused_all + refused)) broken_all=$((broken_all + broken))
   pause=$(awk -v c="$connections" -v r="$rate" -v cycle="$cycle" -v pause="$pause" \
-    'BEGIN { x = pause + (cycle - c * 1000 / (r + 1)) / 2; print x < 0.7 * cycle ? 0.7 * cycle : x }')
+    'BEGIN { x = pause + (cycle - c * 1000 / (r + 1)) / 2; print (x < 0.7 * cycle ? 0.7 * cycle : x) }')
 done
 heap_after=$(heap)
 resident_after=$(resident)
