@@ -89,7 +89,7 @@ final class WoodCutter {
             BandLine nowhere = BandLine.of(0, 0);
             return List.of(new Layer(0, new Band("", 0), nowhere, nowhere, true, true));
         }
-        BandSet set = place.panel().lamination().sets() == 2 ? work.set : BandSet.UPRIGHT;
+        BandSet set = place.panel().lamination().used(work.set);
         return BandStack.of(place.panel().lamination(), place.piece(), set).layers();
     }
 

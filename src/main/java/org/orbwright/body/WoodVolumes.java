@@ -30,7 +30,7 @@ final class WoodVolumes {
         Map<String, Double> volumes = new HashMap<>();
         for (SegmentPlace place : places) {
             Panel panel = place.panel();
-            BandSet used = panel.lamination().sets() == 2 ? set : BandSet.UPRIGHT;
+            BandSet used = panel.lamination().used(set);
             double below = whole(panel, place.piece());
             for (Layer layer :
                     BandStack.of(panel.lamination(), place.piece(), used).layers()) {

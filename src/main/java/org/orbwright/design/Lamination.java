@@ -57,6 +57,11 @@ public record Lamination(int index, Places places, double bandAngle, boolean che
         return straight() && !palindromic() ? 2 : 1;
     }
 
+    /** The set that panels are made from where a set is asked for: that one of two, or the only one that there is. */
+    public BandSet used(BandSet asked) {
+        return sets() == 2 ? asked : BandSet.UPRIGHT;
+    }
+
     /** JSON pointer to this lamination in the request. */
     public String pointer() {
         return "/laminations/" + index;

@@ -1,7 +1,6 @@
 package org.orbwright.drawing;
 
 import java.util.List;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
@@ -34,10 +33,5 @@ final class DrawnFace {
     static Panel of(Design design, String face, Places places) {
         Panel first = of(design, face);
         return places == Places.EVEN ? design.panelAt(first.face(), 1) : first;
-    }
-
-    /** The set that a panel is made from: one lamination in two sets, or the only one that there is. */
-    static BandSet set(Panel panel, BandSet asked) {
-        return panel.lamination().sets() == 2 ? asked : BandSet.UPRIGHT;
     }
 }

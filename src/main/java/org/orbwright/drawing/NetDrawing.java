@@ -220,7 +220,11 @@ public final class NetDrawing {
      */
     private record SegmentPlace(SegmentFrame frame, Point left, Point right) {
         List<Patch> patches(BandSet set) {
-            return new SegmentPatches(frame.panel(), frame.piece(), DrawnFace.set(frame.panel(), set)).flat();
+            return new SegmentPatches(
+                            frame.panel(),
+                            frame.piece(),
+                            frame.panel().lamination().used(set))
+                    .flat();
         }
 
         Point centre() {

@@ -99,7 +99,8 @@ public final class PanelDrawing {
     }
 
     private SegmentPatches patches(Place place) {
-        return new SegmentPatches(place.panel(), place.piece(), DrawnFace.set(place.panel(), set));
+        return new SegmentPatches(
+                place.panel(), place.piece(), place.panel().lamination().used(set));
     }
 
     private double flatRadius() {

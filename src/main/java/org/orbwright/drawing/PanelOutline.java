@@ -118,7 +118,8 @@ public final class PanelOutline {
     }
 
     private void bands(Place place) {
-        SegmentPatches patches = new SegmentPatches(place.panel(), place.piece(), DrawnFace.set(place.panel(), set));
+        SegmentPatches patches = new SegmentPatches(
+                place.panel(), place.piece(), place.panel().lamination().used(set));
         for (Patch patch : patches.flat()) {
             List<At> points = patch.polygon().points().stream()
                     .map(place::at)

@@ -90,7 +90,7 @@ public final class SphereDrawing {
     }
 
     private void segment(SegmentFrame frame) {
-        BandSet used = frame.panel().lamination().sets() == 2 ? set : BandSet.UPRIGHT;
+        BandSet used = frame.panel().lamination().used(set);
         SegmentPatches segment = new SegmentPatches(frame.panel(), frame.piece(), used);
         List<Patch> bands = patches.computeIfAbsent(segment, each -> each.onSphere(radius, Flattening.TOLERANCE));
         for (Patch patch : bands) {

@@ -72,7 +72,7 @@ public final class SurvivalDrawing {
      */
     public static Drawing draw(Design design, String face, Places places, BandSet set, int stations) {
         Panel panel = DrawnFace.of(design, face, places);
-        return new SurvivalDrawing(design, panel, DrawnFace.set(panel, set), stations).drawing();
+        return new SurvivalDrawing(design, panel, panel.lamination().used(set), stations).drawing();
     }
 
     /** The highest point of the plot: of the stack, or of any line. */

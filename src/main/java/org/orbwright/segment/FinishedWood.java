@@ -46,8 +46,7 @@ final class FinishedWood {
     SphereYield sphere(BandSet set, int count) {
         Map<String, Volumes> volumes = new LinkedHashMap<>();
         for (Body body : bodies) {
-            BandSet used = body.panel.lamination().sets() == 2 ? set : BandSet.UPRIGHT;
-            add(volumes, body, used);
+            add(volumes, body, body.panel.lamination().used(set));
         }
         List<SpeciesInSphere> species = new ArrayList<>();
         Double volume = whole ? 0.0 : null;

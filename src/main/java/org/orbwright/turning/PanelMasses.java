@@ -75,7 +75,7 @@ final class PanelMasses {
     private Layers layers(Face face, int place, BandSet wanted) {
         Panel panel = design.panelAt(face.kind(), place);
         Piece piece = panel.pieceOf(face.segments().get(place), place);
-        BandSet set = panel.lamination().sets() == 2 ? wanted : BandSet.UPRIGHT;
+        BandSet set = panel.lamination().used(wanted);
         return layers.computeIfAbsent(List.of(panel, piece, set), key -> layers(panel, piece, set));
     }
 

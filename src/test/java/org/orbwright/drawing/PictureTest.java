@@ -36,7 +36,7 @@ class PictureTest {
             double x = corner.x - plan.corners().get(0).x();
             double y = corner.y - plan.corners().get(0).y();
             Place place = plan.places().get(1);
-            BandSet set = DrawnFace.set(panel, BandSet.INVERTED);
+            BandSet set = panel.lamination().used(BandSet.INVERTED);
             SegmentPatches patches = new SegmentPatches(panel, place.piece(), set);
             for (Patch patch : patches.onSphere(design.sphereRadius(), Flattening.TOLERANCE)) {
                 Point middle = patch.polygon().roomiest();
