@@ -106,15 +106,14 @@ public final class NetDrawing {
             SegmentPlace place = places.get(i);
             for (Patch patch : place.patches(set)) {
                 int wood = legend.species().indexOf(patch.layer().band().species());
-                line(
-                        woods[wood],
-                        patch.polygon().points().stream().map(place::at).toList());
-                woods[wood].close();
+                woods[wood]
+                        .lines(patch.polygon().points().stream().map(place::at).toList())
+                        .close();
             }
-            line(joints, List.of(place.centre(), place.left()));
+            joints.lines(List.of(place.centre(), place.left()));
             NetEdge edge = panel.edges().get(i);
             if (!edge.hinge()) {
-                line(free, List.of(place.left(), place.right()));
+                free.lines(List.of(place.left(), place.right()));
                 partner(place, edge.partner());
             }
         }
@@ -128,7 +127,7 @@ public final class NetDrawing {
     private void hinge(Hinge hinge) {
         List<Point> one = rim(hinge.panel(), hinge.seam());
         List<Point> other = rim(hinge.neighbour(), hinge.seam());
-        line(hinges, List.of(midway(one.get(0), other.get(1)), midway(one.get(1), other.get(0))));
+        hinges.lines(List.of(midway(one.get(0), other.get(1)), midway(one.get(1), other.get(0))));
     }
 
     private List<Point> rim(int number, int seam) {
@@ -167,16 +166,6 @@ public final class NetDrawing {
         Point at = place.at(new Point(base - 1.25 * radius, 0));
         double size = radius * (text.length() > 2 ? 0.95 : 1.25);
         numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text, Letters.CASED));
-    }
-
-    private static void line(PathData path, List<Point> points) {
-        for (int i = 0; i < points.size(); i++) {
-            if (i == 0) {
-                path.moveTo(points.get(i).x(), points.get(i).y());
-            } else {
-                path.lineTo(points.get(i).x(), points.get(i).y());
-            }
-        }
     }
 
     private String caption() {

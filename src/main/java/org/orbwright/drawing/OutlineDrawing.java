@@ -17,6 +17,7 @@ import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Note;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
+import org.orbwright.drawing.PlanPolygon.Point;
 
 /** The picture of outlines at true size, with the measures that they are made by. */
 public final class OutlineDrawing {
@@ -106,9 +107,8 @@ public final class OutlineDrawing {
         }
         PathData path = new PathData();
         if (shape instanceof Chain chain) {
-            At first = chain.points().get(0);
-            path.moveTo(x(first), y(first));
-            chain.points().stream().skip(1).forEach(at -> path.lineTo(x(at), y(at)));
+            path.lines(
+                    chain.points().stream().map(at -> new Point(x(at), y(at))).toList());
             return chain.closed() ? path.close() : path;
         }
         return path;

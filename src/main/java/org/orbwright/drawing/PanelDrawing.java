@@ -157,14 +157,7 @@ public final class PanelDrawing {
     }
 
     private PathData append(PathData path, List<Point> points, boolean closed) {
-        for (int i = 0; i < points.size(); i++) {
-            Point point = onSheet(points.get(i));
-            if (i == 0) {
-                path.moveTo(point.x(), point.y());
-            } else {
-                path.lineTo(point.x(), point.y());
-            }
-        }
+        path.lines(points.stream().map(this::onSheet).toList());
         return closed ? path.close() : path;
     }
 

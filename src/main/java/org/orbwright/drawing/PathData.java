@@ -3,6 +3,7 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.quantity.Rounding;
 
 /**
@@ -79,6 +80,15 @@ public final class PathData {
                 .arcTo(radius, radius, true, true, x + radius, y)
                 .arcTo(radius, radius, true, true, x - radius, y)
                 .close();
+    }
+
+    /** Draws straight lines through points, as a part of its own. */
+    PathData lines(List<Point> points) {
+        for (int i = 0; i < points.size(); i++) {
+            Point point = points.get(i);
+            add(i == 0 ? new Move(point.x(), point.y()) : new Straight(point.x(), point.y()));
+        }
+        return this;
     }
 
     /** Closes the part. */

@@ -35,15 +35,6 @@ record SectionFrame(double x, double y, double scale, double turn, boolean mirro
 
     /** A line of the section on the sheet. */
     PathData path(List<Point> points) {
-        PathData path = new PathData();
-        for (int i = 0; i < points.size(); i++) {
-            Point point = at(points.get(i));
-            if (i == 0) {
-                path.moveTo(point.x(), point.y());
-            } else {
-                path.lineTo(point.x(), point.y());
-            }
-        }
-        return path;
+        return new PathData().lines(points.stream().map(this::at).toList());
     }
 }

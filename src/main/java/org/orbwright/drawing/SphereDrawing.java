@@ -143,15 +143,9 @@ public final class SphereDrawing {
         if (points.size() < (closed ? 3 : 2)) {
             return;
         }
-        for (int i = 0; i < points.size(); i++) {
-            double x = middle + points.get(i).getX();
-            double y = middle - points.get(i).getY();
-            if (i == 0) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
-        }
+        path.lines(points.stream()
+                .map(point -> new Point(middle + point.getX(), middle - point.getY()))
+                .toList());
         if (closed) {
             path.close();
         }

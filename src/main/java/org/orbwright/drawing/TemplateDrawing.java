@@ -224,16 +224,7 @@ public final class TemplateDrawing {
     }
 
     private void outline(List<Point> corners) {
-        PathData path = new PathData();
-        for (int i = 0; i < corners.size(); i++) {
-            Point corner = corners.get(i);
-            if (i == 0) {
-                path.moveTo(corner.x(), corner.y());
-            } else {
-                path.lineTo(corner.x(), corner.y());
-            }
-        }
-        line(path.close(), Pen.MEDIUM);
+        line(new PathData().lines(corners).close(), Pen.MEDIUM);
     }
 
     private void line(PathData path, Pen pen) {
