@@ -16,7 +16,6 @@ import io.restassured.response.Response;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.OutputStream;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -151,26 +150,18 @@ class BatchHttpTest {
     void linesAreAnsweredAsTheyCome() throws IOException {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(20_000);
-            OutputStream out = socket.getOutputStream();
-            String head = String.join(
-                    "\r\n",
-                    "POST /v1/batch?answer=bands HTTP/1.1",
-                    "Host: localhost",
-                    "Content-Type: application/x-ndjson",
-                    "Transfer-Encoding: chunked",
-                    "",
-                    "");
-            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            Chunked request =
+                    new Chunked(socket.getOutputStream(), "/v1/batch?answer=bands", BandDesignResource.NDJSON);
             BufferedReader in =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             for (int line = 1; line <= 3; line++) {
-                chunk(out, design(6 + line) + "\n");
+                request.send(design(6 + line) + "\n");
                 String answer = in.readLine();
                 while (!answer.startsWith("{\"line\":" + line)) {
                     answer = in.readLine();
                 }
             }
-            out.write("0\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+            request.end();
         }
     }
 
@@ -209,28 +200,11 @@ class BatchHttpTest {
     private void leave(int number) throws IOException, InterruptedException {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoLinger(true, 0);
-            OutputStream out = socket.getOutputStream();
-            String head = String.join(
-                    "\r\n",
-                    "POST /v1/batch HTTP/1.1",
-                    "Host: localhost",
-                    "Content-Type: application/x-ndjson",
-                    "Transfer-Encoding: chunked",
-                    "",
-                    "");
-            out.write(head.getBytes(StandardCharsets.US_ASCII));
+            Chunked request = new Chunked(socket.getOutputStream(), "/v1/batch", BandDesignResource.NDJSON);
             if (number % 3 > 0) {
-                chunk(out, (design(7) + "\n").repeat(number % 3 == 1 ? 1 : 50));
+                request.send((design(7) + "\n").repeat(number % 3 == 1 ? 1 : 50));
             }
             Thread.sleep(number % 2 == 0 ? 0 : 30);
         }
-    }
-
-    private static void chunk(OutputStream out, String text) throws IOException {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        out.write((Integer.toHexString(bytes.length) + "\r\n").getBytes(StandardCharsets.US_ASCII));
-        out.write(bytes);
-        out.write("\r\n".getBytes(StandardCharsets.US_ASCII));
-        out.flush();
     }
 }

@@ -17,7 +17,6 @@ import io.restassured.response.ValidatableResponse;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.OutputStream;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -174,9 +173,8 @@ class GuardedTest {
     @Test
     void longWorkWaitsAndIsSentAway() throws Exception {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
-            OutputStream out = socket.getOutputStream();
-            out.write(head("/v1/batch", "application/x-ndjson").getBytes(StandardCharsets.US_ASCII));
-            chunk(out, "\n" + DESIGN.replace("\n", " ") + "\n");
+            Chunked request = keyed(socket, "/v1/batch", "application/x-ndjson");
+            request.send("\n" + DESIGN.replace("\n", " ") + "\n");
             socket.setSoTimeout(20_000);
             BufferedReader in =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
@@ -195,7 +193,7 @@ class GuardedTest {
                     .statusCode(503)
                     .header("Retry-After", "1")
                     .body("detail", equalTo("All 1 places for long work are taken; ask again in a second."));
-            out.write("0\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+            request.end();
             while (!in.readLine().equals("0")) {
                 // To the last chunk.
             }
@@ -213,12 +211,11 @@ class GuardedTest {
     void aBodyThatDripsIsRefused() throws Exception {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(20_000);
-            OutputStream out = socket.getOutputStream();
-            out.write(head("/v1/sheet", "application/json").getBytes(StandardCharsets.US_ASCII));
+            Chunked request = keyed(socket, "/v1/sheet", "application/json");
             BufferedReader in =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             for (int i = 0; i < 60 && !in.ready(); i++) {
-                chunk(out, "{\"name\": \"" + " ".repeat(i));
+                request.send("{\"name\": \"" + " ".repeat(i));
                 Thread.sleep(100);
             }
             assertEquals("HTTP/1.1 408 Request Timeout", in.readLine());
@@ -246,23 +243,7 @@ class GuardedTest {
         assertTrue(metrics.contains("orbwright_heavy_places_free 1.0"));
     }
 
-    private static String head(String path, String type) {
-        return String.join(
-                "\r\n",
-                "POST " + path + " HTTP/1.1",
-                "Host: localhost",
-                "X-API-Key: " + KEY,
-                "Content-Type: " + type,
-                "Transfer-Encoding: chunked",
-                "",
-                "");
-    }
-
-    private static void chunk(OutputStream out, String text) throws IOException {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        out.write((Integer.toHexString(bytes.length) + "\r\n").getBytes(StandardCharsets.US_ASCII));
-        out.write(bytes);
-        out.write("\r\n".getBytes(StandardCharsets.US_ASCII));
-        out.flush();
+    private static Chunked keyed(Socket socket, String path, String type) throws IOException {
+        return new Chunked(socket.getOutputStream(), path, type, "X-API-Key: " + KEY);
     }
 }

@@ -117,18 +117,7 @@ class HtmlWriterTest {
                 "\u05db\u05d3\u05d5\u05e8 \ud83e\udeb5"
             })
     void oddNamesAreText(String name) throws Exception {
-        DesignRequest r = Designs.of("cube").request();
-        DesignRequest design = new DesignRequest(
-                name,
-                r.unit(),
-                r.solid(),
-                r.copies(),
-                r.size(),
-                r.panel(),
-                r.laminations(),
-                r.saw(),
-                r.blank(),
-                r.sphere());
+        DesignRequest design = Designs.named(name, Designs.of("cube").request());
         Document page = parse(HtmlWriter.write(sheet(design)));
         assertTrue(elements(page, "script").isEmpty());
         String shown = name.replaceAll("[\u0001\u009b\ud800\ufffe]", "\ufffd");

@@ -56,18 +56,7 @@ class PdfWriterTest {
     }
 
     private static DesignRequest named(String name) {
-        DesignRequest r = example("dodecahedron-with-land");
-        return new DesignRequest(
-                name,
-                r.unit(),
-                r.solid(),
-                r.copies(),
-                r.size(),
-                r.panel(),
-                r.laminations(),
-                r.saw(),
-                r.blank(),
-                r.sphere());
+        return Designs.named(name, example("dodecahedron-with-land"));
     }
 
     /** The pages with a title at their head. */
