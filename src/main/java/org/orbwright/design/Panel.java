@@ -86,6 +86,12 @@ public record Panel(
         return sawn;
     }
 
+    /** From the solid's centre to the panel's outermost corner, at the outer rim of its land. */
+    public double outerCornerRadius() {
+        double acrossSquared = (cornerRadius - jointDistance) * (cornerRadius + jointDistance);
+        return Math.sqrt(faceDistance() * faceDistance() + acrossSquared);
+    }
+
     /** Bevel in radians: the angle between the panel's face and its seam. */
     public double bevel() {
         return Math.atan2(jointDistance, baseDistance);

@@ -78,12 +78,6 @@ public final class BoardDrawing {
         return new BoardDrawing(design, plan, plan.boards().get(number - 1)).drawing();
     }
 
-    /** A length without its unit, as sentences write it. */
-    static String number(LengthUnit unit, double millimetres) {
-        String said = unit.say(millimetres);
-        return said.substring(0, said.length() - unit.symbol().length() - 1);
-    }
-
     private Drawing drawing() {
         marks.add(Callout.heading(title(), WIDTH, 1.2 * LETTERS));
         double jointing = unit.toMillimetres(plan.allowances().jointing());
@@ -144,7 +138,7 @@ public final class BoardDrawing {
         String name = board.name() == null || board.name().isBlank() ? "" : board.name() + ", ";
         return "Board " + board.number() + " of " + plan.boards().size()
                 + (board.offer() == null ? "" : ", to be bought") + ": " + name + board.species() + ", "
-                + number(unit, board.length()) + " x " + number(unit, board.width()) + " x "
+                + unit.sayNumber(board.length()) + " x " + unit.sayNumber(board.width()) + " x "
                 + unit.say(board.thickness());
     }
 
@@ -180,7 +174,7 @@ public final class BoardDrawing {
                 .append(" long without its ends. ");
         for (int kind = 0; kind < kinds.firsts().size(); kind++) {
             String where = kinds.sections(kind).stream()
-                    .map(section -> "from " + number(unit, section.from()) + " to " + unit.say(section.to()))
+                    .map(section -> "from " + unit.sayNumber(section.from()) + " to " + unit.say(section.to()))
                     .collect(Collectors.joining(", "));
             words.append("Section ")
                     .append(SectionKinds.letter(kind))
@@ -198,7 +192,7 @@ public final class BoardDrawing {
             return "stays whole";
         }
         return section.lanes().stream()
-                .map(lane -> number(unit, lane.from()) + " to " + unit.say(lane.to()) + " from the jointed edge "
+                .map(lane -> unit.sayNumber(lane.from()) + " to " + unit.say(lane.to()) + " from the jointed edge "
                         + lane.strips().stream()
                                 .map(strip -> key.labels(strip).get(0))
                                 .collect(Collectors.joining(" and "))

@@ -91,7 +91,7 @@ final class BoardEnd {
         marks.add(new Line(Callout.line(x(0), y(0), x(0), y(thickness)), Pen.THICK));
         double side = x(0) - 0.9 * letters;
         marks.add(Callout.dimension(side, y(0), side, y(thickness), letters / 3));
-        String thick = BoardDrawing.number(unit, thickness);
+        String thick = unit.sayNumber(thickness);
         double size = Lettering.size(thick, BoardDrawing.LEFT - 2.4 * letters, 0.9 * letters);
         marks.add(new Label(side - 0.6 * letters, y(thickness / 2) + 0.36 * size, size, Anchor.END, thick));
         dimensions(marks);
@@ -118,16 +118,16 @@ final class BoardEnd {
         rips.add(new RowLabels.Target(x(0), "0"));
         for (LaneCut lane : section.lanes()) {
             marks.add(Callout.dimension(x(lane.from()), y, x(lane.to()), y, letters / 3));
-            String width = BoardDrawing.number(unit, lane.to() - lane.from());
+            String width = unit.sayNumber(lane.to() - lane.from());
             double size = Lettering.size(width, 0.9 * (x(lane.to()) - x(lane.from())), 0.9 * letters);
             if (size >= BoardDrawing.SMALLEST) {
                 double middle = (x(lane.from()) + x(lane.to())) / 2;
                 marks.add(new Label(middle, y + 1.2 * size, size, Anchor.MIDDLE, width));
             }
-            rips.add(new RowLabels.Target(x(lane.to()), BoardDrawing.number(unit, lane.to())));
+            rips.add(new RowLabels.Target(x(lane.to()), unit.sayNumber(lane.to())));
         }
         if (section.widthLeft() > 0) {
-            rips.add(new RowLabels.Target(x(board.clearWidth()), BoardDrawing.number(unit, board.clearWidth())));
+            rips.add(new RowLabels.Target(x(board.clearWidth()), unit.sayNumber(board.clearWidth())));
         }
         marks.addAll(
                 RowLabels.marks(rips, y + 0.6 * letters, sheet.left() - 2 * letters, sheet.right() + letters, letters));

@@ -164,7 +164,7 @@ final class BoardView {
     private void rest(List<Mark> marks) {
         Box rest = box(board.clearLength() - board.lengthLeft(), board.clearLength(), 0, board.clearWidth());
         if (board.lengthLeft() > 0) {
-            String length = BoardDrawing.number(unit, board.lengthLeft());
+            String length = unit.sayNumber(board.lengthLeft());
             marks.add(new Line(rest.path(), Pen.THIN));
             marks.addAll(rest.label(List.of("left over " + length, length, "rest"), letters, BoardDrawing.SMALLEST));
         }
@@ -178,15 +178,15 @@ final class BoardView {
         for (Section section : board.sections()) {
             Box below = new Box(x(section.from()), y, x(section.to()), y + 1.6 * letters);
             marks.add(Callout.dimension(below.left(), y, below.right(), y, letters / 3));
-            String length = BoardDrawing.number(unit, section.to() - section.from());
+            String length = unit.sayNumber(section.to() - section.from());
             double size = Lettering.size(length, 0.9 * below.width(), 0.9 * letters);
             if (size >= BoardDrawing.SMALLEST) {
                 marks.add(new Label(below.middle(), y + 1.2 * size, size, Anchor.MIDDLE, length));
             }
-            cuts.add(new RowLabels.Target(x(section.to()), BoardDrawing.number(unit, section.to())));
+            cuts.add(new RowLabels.Target(x(section.to()), unit.sayNumber(section.to())));
         }
         if (board.lengthLeft() > 0) {
-            cuts.add(new RowLabels.Target(x(board.clearLength()), BoardDrawing.number(unit, board.clearLength())));
+            cuts.add(new RowLabels.Target(x(board.clearLength()), unit.sayNumber(board.clearLength())));
         }
         marks.addAll(RowLabels.marks(cuts, y + 0.6 * letters, left - 3 * letters, right + letters, letters));
     }

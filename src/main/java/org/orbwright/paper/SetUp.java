@@ -79,7 +79,7 @@ final class SetUp {
     }
 
     private SetUp length(String label, double millimetres, boolean measured) {
-        return add(new Value(label, number(millimetres), unit.symbol(), fraction(millimetres), measured));
+        return add(new Value(label, unit.sayNumber(millimetres), unit.symbol(), fraction(millimetres), measured));
     }
 
     /** An angle to be known. */
@@ -108,7 +108,7 @@ final class SetUp {
     /** A length for a table: the number, in inches with its fraction. */
     String cell(double millimetres) {
         String fraction = fraction(millimetres);
-        String number = number(millimetres);
+        String number = unit.sayNumber(millimetres);
         return fraction.isEmpty() || fraction.equals(number) ? number : number + " (" + fraction + ")";
     }
 
@@ -129,11 +129,6 @@ final class SetUp {
 
     Section build() {
         return new Section(title, steps);
-    }
-
-    private String number(double millimetres) {
-        String said = unit.say(millimetres);
-        return said.substring(0, said.length() - unit.symbol().length() - 1);
     }
 
     private String fraction(double millimetres) {

@@ -49,9 +49,14 @@ public enum LengthUnit {
      * @return for example {@code 12.5 mm}
      */
     public String say(double lengthInMillimetres) {
+        return sayNumber(lengthInMillimetres) + " " + symbol;
+    }
+
+    /** Writes a length as {@link #say} does, where its unit is said elsewhere. */
+    public String sayNumber(double lengthInMillimetres) {
         double length = fromMillimetres(lengthInMillimetres);
         String text = Rounding.plain(length, sentenceDecimals);
-        return (text.equals("0") && length != 0 ? Rounding.plain(length, FINEST_DECIMALS) : text) + " " + symbol;
+        return text.equals("0") && length != 0 ? Rounding.plain(length, FINEST_DECIMALS) : text;
     }
 
     /** Writes a length beside another one, as finely as it takes to tell them apart. */

@@ -44,7 +44,7 @@ public final class SphereCalculator {
             wall = Math.min(
                     wall, Math.min(sizing.wall().faceCentre(), sizing.wall().corner()));
             thickness = Math.max(thickness, sizing.smallestThickness());
-            swing = Math.max(swing, outerCorner(panel));
+            swing = Math.max(swing, panel.outerCornerRadius());
         }
         return new SphereSizing(
                 2 * face,
@@ -71,7 +71,8 @@ public final class SphereCalculator {
                 g,
                 panel.seamRadius(),
                 panel.cornerRadius(),
-                new Removal(h - radius, Math.hypot(h, panel.baseDistance()) - radius, outerCorner(panel) - radius),
+                new Removal(
+                        h - radius, Math.hypot(h, panel.baseDistance()) - radius, panel.outerCornerRadius() - radius),
                 new Wall(
                         Math.min(radius, h) - inner,
                         radius - inner * panel.seamRadius() / g,
@@ -89,13 +90,6 @@ public final class SphereCalculator {
         double atCorner = panel.faceDistance() - (radius - wall) * panel.jointDistance() / panel.cornerRadius();
         double atFlat = radius > panel.faceDistance() ? wall : 0;
         return Math.max(0, Math.max(atCorner, atFlat));
-    }
-
-    /** The outermost corner of the panel, at the outer rim of its land. */
-    private static double outerCorner(Panel panel) {
-        double g = panel.jointDistance();
-        double acrossSquared = (panel.cornerRadius() - g) * (panel.cornerRadius() + g);
-        return Math.sqrt(panel.faceDistance() * panel.faceDistance() + acrossSquared);
     }
 
     private LandLimits land(double face, double seam) {

@@ -75,13 +75,10 @@ record Milling(
 
     /** From the centre to a solid's farthest corner. */
     static double corners(Design design) {
-        double farthest = 0;
-        for (Panel panel : design.panels()) {
-            double rim = Math.sqrt(
-                    (panel.cornerRadius() - panel.jointDistance()) * (panel.cornerRadius() + panel.jointDistance()));
-            farthest = Math.max(farthest, Math.hypot(panel.faceDistance(), rim));
-        }
-        return farthest;
+        return design.panels().stream()
+                .mapToDouble(Panel::outerCornerRadius)
+                .max()
+                .orElseThrow();
     }
 
     boolean rotary() {
