@@ -29,7 +29,7 @@ import org.orbwright.sheet.SheetCalculator;
 public class BatchResource {
     static final String PATH = "/v1/batch";
 
-    private static final int STATIONS = Integer.parseInt(Stations.DEFAULT);
+    private static final int STATIONS = Stations.parse(null);
     /** What can be answered to a design, by name. */
     static final Map<String, Function<Design, ? extends Record>> PARTS = new LinkedHashMap<>();
 

@@ -127,7 +127,7 @@ public class BodiesResource {
         Design checked = Design.of(turning.design(), DesignQuery.POINTER);
         Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
         double thick = DesignQuery.thickness(seat, thickness, checked);
-        double hole = DesignQuery.centreHole(turning, seat, checked);
+        double hole = DesignQuery.centreHole(turning, checked);
         return query.answerOne(
                 checked, "disc", () -> WorkBodies.disc(checked, seat, hole, thick, deviation.millimetres(checked)));
     }

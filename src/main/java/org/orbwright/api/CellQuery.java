@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import org.orbwright.cell.CellDesign;
 import org.orbwright.cell.Needs;
 import org.orbwright.cell.Parameter;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
@@ -98,7 +97,7 @@ final class CellQuery {
      * @param of what is asked for
      */
     Map<String, String> choices(List<String> choices, String of) {
-        Query.constant(Parameter.SET.text(), texts.get(Parameter.SET.text()), BandSet.class, BandSet.UPRIGHT);
+        SetQuery.asked(texts.get(Parameter.SET.text()));
         Map<String, String> given = new TreeMap<>();
         for (Parameter parameter : Parameter.values()) {
             if (parameter.selects() && texts.containsKey(parameter.text())) {

@@ -148,7 +148,7 @@ public class CellResource {
                     List.of(CellQuery.choosesNothing(org.orbwright.cell.Parameter.SET, set, choices, table)));
         }
         Query.name(CellQuery.ERRORS, errors, List.of(CellQuery.BY_STATUS, CellQuery.AS_TEXT));
-        BandSet wanted = Query.constant("set", set, BandSet.class, BandSet.UPRIGHT);
+        BandSet wanted = SetQuery.asked(set);
         String type = CellTableWriter.type(format, request);
         SheetPath path = new SheetPath(Map.of("set", wanted.name()));
         return Response.ok(CellTableWriter.write(known, path, Design.of(design), type), type + ";charset=UTF-8")

@@ -13,10 +13,6 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** Reads query parameters that name a part of a design. */
 final class DesignQuery {
-    static final String FACE = "Name of the face kind; the first of the solid if left out.";
-    static final String SEGMENT = "Letter of the kind of segment; the first of the face kind if left out.";
-    static final String SET = "The set of segments; UPRIGHT if left out.";
-
     /** JSON pointer to the design within a larger request. */
     static final String POINTER = "/design";
 
@@ -49,7 +45,7 @@ final class DesignQuery {
 
     /** Thickness of a disc in millimetres: what is stated, or what its screws ask for. */
     static double thickness(Seat seat, String thickness, Design design) {
-        if (thickness != null && !thickness.isEmpty()) {
+        if (!Query.isEmpty(thickness)) {
             return design.unit().toMillimetres(Query.number("thickness", thickness, 0.001, 1000, thickness));
         }
         if (seat.discThickness() == null) {
@@ -59,19 +55,9 @@ final class DesignQuery {
     }
 
     /** Diameter of the hole through a disc in millimetres; 0 for none. */
-    static double centreHole(TurningRequest turning, Seat seat, Design design) {
+    static double centreHole(TurningRequest turning, Design design) {
         DiscsRequest discs = turning.discs();
-        double hole =
-                discs == null || discs.centreHole() == null ? 0 : design.unit().toMillimetres(discs.centreHole());
-        if (hole >= seat.disc()) {
-            throw new ImpossibleDesignException(List.of(new Violation(
-                    "/discs/centreHole",
-                    "HOLE_TOO_WIDE",
-                    "A hole of " + design.say(hole) + " leaves nothing of a disc of " + design.say(seat.disc()) + ".",
-                    String.valueOf(discs.centreHole()),
-                    "less than " + design.sayAtMost(seat.disc()))));
-        }
-        return hole;
+        return discs == null || discs.centreHole() == null ? 0 : design.unit().toMillimetres(discs.centreHole());
     }
 
     /** The panel of a face kind, the first where none is named. */

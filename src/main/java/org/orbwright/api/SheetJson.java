@@ -21,8 +21,7 @@ final class SheetJson {
 
     static JsonNode of(Design design) {
         try {
-            return JSON.readTree(
-                    RecordWriter.toJson(SheetCalculator.sheet(design, Integer.parseInt(Stations.DEFAULT))));
+            return JSON.readTree(RecordWriter.toJson(SheetCalculator.sheet(design, Stations.parse(null))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

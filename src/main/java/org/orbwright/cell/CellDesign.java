@@ -26,6 +26,7 @@ import org.orbwright.solid.SolidCatalogue;
  * filled in with something that fits any design, and no part of an answer shows it.
  */
 public final class CellDesign {
+    private static final int LONGEST_SHOWN = 40;
     private static final String SIZES = "one of acrossFlats, edge and sphereDiameter";
     private static final String NUMBER = "a number such as 12.5";
     /** Some wood, for numbers that do not depend on it. */
@@ -192,9 +193,14 @@ public final class CellDesign {
         }
     }
 
+    /** A text as a refusal repeats it: a cell has little room. */
+    static String shown(String text) {
+        String whole = text.strip();
+        return whole.length() > LONGEST_SHOWN ? whole.substring(0, LONGEST_SHOWN) : whole;
+    }
+
     private void refuse(Parameter parameter, String code, String allowed) {
-        String given = texts.get(parameter).strip();
-        String shown = given.length() > 40 ? given.substring(0, 40) : given;
+        String shown = shown(texts.get(parameter));
         broken.add(new Violation(
                 parameter.text(),
                 code,

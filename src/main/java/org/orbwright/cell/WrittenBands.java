@@ -92,7 +92,7 @@ final class WrittenBands {
     }
 
     private static Violation refusal(String fault, String text) {
-        String shown = text.strip().length() > 40 ? text.strip().substring(0, 40) : text.strip();
+        String shown = CellDesign.shown(text);
         return new Violation(
                 Parameter.BANDS.text(),
                 "UNREADABLE_BANDS",
