@@ -6,8 +6,8 @@ import jakarta.ws.rs.core.Variant;
 import java.util.List;
 
 /**
- * The forms in which bodies and drawings can be had, by the header Accept or, for tools that cannot set it, by the
- * query parameter {@code format}.
+ * The forms in which answers can be had, by the header Accept or, for tools that cannot set it, by the query parameter
+ * {@code format}.
  */
 enum Form {
     /** Binary STL. */
@@ -23,7 +23,15 @@ enum Form {
     /** Portable network graphics. */
     PNG("png", Form.PNG_TYPE),
     /** Drawing interchange. */
-    DXF("dxf", Form.DXF_TYPE);
+    DXF("dxf", Form.DXF_TYPE),
+    /** Comma separated values. */
+    CSV("csv", Csv.MEDIA_TYPE),
+    /** Rows in XML. */
+    XML("xml", MediaType.APPLICATION_XML),
+    /** Pages. */
+    PDF("pdf", Form.PDF_TYPE),
+    /** A page for a screen. */
+    HTML("html", MediaType.TEXT_HTML);
 
     static final String STL_TYPE = "model/stl";
     static final String OBJ_TYPE = "model/obj";
@@ -31,6 +39,7 @@ enum Form {
     static final String SVG_TYPE = "image/svg+xml";
     static final String PNG_TYPE = "image/png";
     static final String DXF_TYPE = "image/vnd.dxf";
+    static final String PDF_TYPE = "application/pdf";
     static final String PARAMETER = "format";
     static final String DESCRIPTION =
             "The form of the answer, for tools that cannot set the header Accept; it goes before that header.";
@@ -55,7 +64,7 @@ enum Form {
      * @param offered the forms that there are, the usual one first
      */
     static Form wanted(String parameter, Request request, List<Form> offered) {
-        if (parameter != null && !parameter.isEmpty()) {
+        if (!Query.isEmpty(parameter)) {
             String word = Query.name(
                     PARAMETER,
                     parameter,

@@ -9,7 +9,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.Variant;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -27,17 +26,11 @@ import org.orbwright.paper.ShopSheetRequest;
 /** What goes to the bench on paper. */
 @Path("/v1/shop-sheet")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({PaperResource.PDF, MediaType.TEXT_HTML})
+@Produces({Form.PDF_TYPE, MediaType.TEXT_HTML})
 @Tag(name = "Paper", description = "What goes to the bench on paper.")
 @Heavy
 public class PaperResource {
-    static final String PDF = "application/pdf";
-
-    private static final List<Variant> VARIANTS =
-            Variant.mediaTypes(MediaType.valueOf(PDF), MediaType.TEXT_HTML_TYPE).build();
-
-    private static final String AS_PDF = "pdf";
-    private static final String AS_HTML = "html";
+    private static final List<Form> FORMS = List.of(Form.PDF, Form.HTML);
 
     @POST
     @Operation(
@@ -54,7 +47,7 @@ public class PaperResource {
             responseCode = "200",
             description = "The sheet.",
             content = {
-                @Content(mediaType = PDF, schema = @Schema(type = SchemaType.STRING, format = "binary")),
+                @Content(mediaType = Form.PDF_TYPE, schema = @Schema(type = SchemaType.STRING, format = "binary")),
                 @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING))
             })
     public Response sheet(
@@ -66,18 +59,11 @@ public class PaperResource {
                     @QueryParam("format")
                     String format,
             @Context Request http) {
-        List<String> formats =
-                accepted(http).equals(MediaType.TEXT_HTML_TYPE) ? List.of(AS_HTML, AS_PDF) : List.of(AS_PDF, AS_HTML);
-        String written = Query.name("format", format, formats);
+        Form form = Form.wanted(format, http, FORMS);
         ShopSheet sheet = ShopSheetCalculator.sheet(request);
-        return written.equals(AS_HTML)
+        return form == Form.HTML
                 ? Response.ok(HtmlWriter.write(sheet), MediaType.TEXT_HTML + ";charset=UTF-8")
                         .build()
-                : Response.ok(PdfWriter.write(sheet), PDF).build();
-    }
-
-    private static MediaType accepted(Request http) {
-        Variant wanted = http.selectVariant(VARIANTS);
-        return wanted == null ? MediaType.valueOf(PDF) : wanted.getMediaType();
+                : Response.ok(PdfWriter.write(sheet), Form.PDF_TYPE).build();
     }
 }

@@ -1,16 +1,11 @@
 package org.orbwright.body;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.body.Body.Part;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.xml.Archive;
 
 /**
  * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): one object for each part with its wood as
@@ -30,8 +25,6 @@ public final class ThreeMfWriter {
             + "<Relationship Target=\"/3D/3dmodel.model\" Id=\"model\""
             + " Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>"
             + "</Relationships>\n";
-    /** The time in every entry, so that one body is always the same file: the earliest that ZIP knows. */
-    private static final long EARLIEST = 315_532_800_000L;
 
     private ThreeMfWriter() {}
 
@@ -43,23 +36,11 @@ public final class ThreeMfWriter {
      * @param unit the unit of its coordinates
      */
     public static byte[] write(Body body, List<String> colours, LengthUnit unit) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            put(zip, "[Content_Types].xml", TYPES);
-            put(zip, "_rels/.rels", RELATIONS);
-            put(zip, "3D/3dmodel.model", model(body, colours, unit));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return bytes.toByteArray();
-    }
-
-    private static void put(ZipOutputStream zip, String name, String text) throws IOException {
-        ZipEntry entry = new ZipEntry(name);
-        entry.setTime(EARLIEST);
-        zip.putNextEntry(entry);
-        zip.write(text.getBytes(StandardCharsets.UTF_8));
-        zip.closeEntry();
+        Archive archive = new Archive();
+        archive.addText("[Content_Types].xml", TYPES);
+        archive.addText("_rels/.rels", RELATIONS);
+        archive.addText("3D/3dmodel.model", model(body, colours, unit));
+        return archive.toBytes();
     }
 
     private static String model(Body body, List<String> colours, LengthUnit unit) {

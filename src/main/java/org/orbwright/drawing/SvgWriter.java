@@ -12,6 +12,7 @@ import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Paper;
 import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.xml.XmlText;
 
 /** Writes a drawing as SVG 1.1, one user unit a millimetre, with a title and a description for readers of screens. */
 public final class SvgWriter {

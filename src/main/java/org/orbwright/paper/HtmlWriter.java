@@ -6,7 +6,6 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.orbwright.drawing.SvgWriter;
-import org.orbwright.drawing.XmlText;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
 import org.orbwright.paper.ShopSheet.Heading;
@@ -17,6 +16,7 @@ import org.orbwright.paper.ShopSheet.Table;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
 import org.orbwright.sheet.Finding;
+import org.orbwright.xml.XmlText;
 
 /** Writes a sheet as a page of HTML 5 that is also well-formed XML: drawings within it, no script, nothing to load. */
 public final class HtmlWriter {

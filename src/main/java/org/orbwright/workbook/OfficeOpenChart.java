@@ -2,6 +2,7 @@ package org.orbwright.workbook;
 
 import org.orbwright.workbook.Book.Chart;
 import org.orbwright.workbook.Book.Page;
+import org.orbwright.xml.Xml;
 
 /** Writes a sheet's chart as Office Open XML has it: its place on the sheet, and what it draws. */
 final class OfficeOpenChart {

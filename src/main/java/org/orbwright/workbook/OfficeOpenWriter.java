@@ -5,6 +5,8 @@ import java.util.List;
 import org.orbwright.workbook.Book.Content;
 import org.orbwright.workbook.Book.Look;
 import org.orbwright.workbook.Book.Page;
+import org.orbwright.xml.Archive;
+import org.orbwright.xml.Xml;
 
 /** Writes a workbook as Office Open XML (ISO/IEC 29500, transitional). */
 public final class OfficeOpenWriter {

@@ -6,6 +6,8 @@ import org.orbwright.workbook.Book.Chart;
 import org.orbwright.workbook.Book.Content;
 import org.orbwright.workbook.Book.Look;
 import org.orbwright.workbook.Book.Page;
+import org.orbwright.xml.Archive;
+import org.orbwright.xml.Xml;
 
 /** Writes a workbook as an OpenDocument spreadsheet (ISO/IEC 26300, version 1.2). */
 public final class OpenDocumentWriter {

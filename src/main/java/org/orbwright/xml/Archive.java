@@ -1,4 +1,4 @@
-package org.orbwright.workbook;
+package org.orbwright.xml;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -13,7 +13,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
 /** A ZIP archive of XML parts; the same parts give the same bytes. */
-final class Archive {
+public final class Archive {
     /**
      * No clock shows in the bytes; entries of the first day of 1980 would get an extra field, which a first entry may
      * not have.
@@ -24,7 +24,7 @@ final class Archive {
     private final ZipOutputStream zip = new ZipOutputStream(bytes);
 
     /** Adds a text that is not compressed, so that programs find it at a fixed place in the file. */
-    void addStored(String name, String text) {
+    public void addStored(String name, String text) {
         byte[] content = text.getBytes(StandardCharsets.US_ASCII);
         CRC32 sum = new CRC32();
         sum.update(content);
@@ -42,7 +42,7 @@ final class Archive {
     }
 
     /** Adds an XML document. */
-    void add(String name, Consumer<Xml> part) {
+    public void add(String name, Consumer<Xml> part) {
         try {
             open(new ZipEntry(name));
             Writer text = new OutputStreamWriter(zip, StandardCharsets.UTF_8);
@@ -56,13 +56,24 @@ final class Archive {
         }
     }
 
+    /** Adds a text as it is. */
+    public void addText(String name, String text) {
+        try {
+            open(new ZipEntry(name));
+            zip.write(text.getBytes(StandardCharsets.UTF_8));
+            zip.closeEntry();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private void open(ZipEntry entry) throws IOException {
         entry.setTimeLocal(NO_TIME);
         zip.putNextEntry(entry);
     }
 
     /** The finished archive. */
-    byte[] toBytes() {
+    public byte[] toBytes() {
         try {
             zip.close();
         } catch (IOException e) {

@@ -1,15 +1,23 @@
-package org.orbwright.workbook;
+package org.orbwright.xml;
 
 import java.io.Writer;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes one XML document; attributes are given as names and values in turn. */
-final class Xml {
+/**
+ * Writes one XML document. Attributes are given as names and values in turn, and hold what XML may hold; texts may be
+ * anybody's.
+ */
+public final class Xml {
     private final XMLStreamWriter xml;
 
-    Xml(Writer text) {
+    /**
+     * Starts a document.
+     *
+     * @param text where it is written
+     */
+    public Xml(Writer text) {
         try {
             xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
             xml.writeStartDocument("UTF-8", "1.0");
@@ -19,7 +27,7 @@ final class Xml {
     }
 
     /** Starts elements inside each other; the attributes are the innermost one's. */
-    Xml open(String path, String... attributes) {
+    public Xml open(String path, String... attributes) {
         try {
             for (String name : path.split(" ", -1)) {
                 xml.writeStartElement(name);
@@ -34,7 +42,7 @@ final class Xml {
     }
 
     /** Ends as many elements. */
-    Xml close(int elements) {
+    public Xml close(int elements) {
         try {
             for (int i = 0; i < elements; i++) {
                 xml.writeEndElement();
@@ -46,15 +54,15 @@ final class Xml {
     }
 
     /** An element without content. */
-    Xml empty(String name, String... attributes) {
+    public Xml empty(String name, String... attributes) {
         return open(name, attributes).close(1);
     }
 
     /** An element with a text. */
-    Xml text(String name, String text, String... attributes) {
+    public Xml text(String name, String text, String... attributes) {
         open(name, attributes);
         try {
-            xml.writeCharacters(text);
+            xml.writeCharacters(XmlText.legal(text));
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
         }
@@ -62,7 +70,7 @@ final class Xml {
     }
 
     /** Ends the document. */
-    void end() {
+    public void end() {
         try {
             xml.writeEndDocument();
             xml.flush();

@@ -1,4 +1,4 @@
-package org.orbwright.drawing;
+package org.orbwright.xml;
 
 /** Texts of callers in XML documents. */
 public final class XmlText {

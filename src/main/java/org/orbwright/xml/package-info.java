@@ -1,0 +1,5 @@
+/**
+ * XML documents, the texts that they may hold, and archives of them: what every file format that is made of XML needs.
+ * Start with {@link org.orbwright.xml.Xml}.
+ */
+package org.orbwright.xml;
