@@ -24,7 +24,7 @@ java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.tran
 jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs
 COPY src/container src/container
 # Pictures write their text in the one font that comes with the PDF library, so that none has to be installed.
-RUN cp -r target/quarkus-app/. target/bom.json LICENSE /opt/orbwright/ && \
+RUN cp -r target/quarkus-app/. target/bom.json target/licences.txt LICENSE /opt/orbwright/ && \
     mkdir -p /opt/orbwright/java/lib/fonts && cd /opt/orbwright/java/lib/fonts && \
     jar --extract --file "$(ls /opt/orbwright/lib/main/org.apache.pdfbox.pdfbox-[0-9]*.jar)" \
       org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf && \

@@ -223,6 +223,7 @@ names = {component["name"] for component in bom["components"]}
 assert {"quarkus-rest", "pdfbox", "ojalgo", "jsvg"} <= names and "junit-jupiter" not in names, sorted(names)
 print(f"container: user {config['User']}, {len(labels)} labels, SBOM with {len(names)} components")
 PYTHON
+  [ -s "$mounted/opt/orbwright/licences.txt" ] || fail "the image does not say under which licences it is"
   [ ! -e "$mounted/bin/sh" ] && [ ! -e "$mounted/usr/bin/sh" ] || fail "the image has a shell"
   base=$(du -sm "$mounted/opt/orbwright" | cut -f1)
   [ "$base" -lt "$most" ] || fail "the image has $base MB beyond its base, which is not below $most"

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.notNullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -29,7 +30,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
- * The service with everything on that is off by default: keys, tokens, one place for long work, little time for bodies.
+ * The service with everything on that is off by default: keys, tokens, traces, one place for long work, little time for
+ * bodies.
  */
 @QuarkusTest
 @TestProfile(GuardedTest.Guarded.class)
@@ -55,10 +57,15 @@ class GuardedTest {
                 System.setProperty("test.token", issuer.token(600));
                 System.setProperty("test.expired", issuer.token(-600));
                 System.setProperty("test.forged", issuer.forged());
+                TraceCollector collector = new TraceCollector();
+                System.setProperty("test.traces", collector.address() + "/received");
                 return Map.of(
                         "orbwright.access.keys", keys.toString(),
                         "orbwright.access.tokens", "true",
                         "quarkus.oidc.auth-server-url", issuer.address(),
+                        "quarkus.otel.sdk.disabled", "false",
+                        "quarkus.otel.exporter.otlp.endpoint", collector.address(),
+                        "quarkus.otel.bsp.schedule.delay", "100ms",
                         "orbwright.limits.heavy", "1",
                         "orbwright.limits.body-time", "2s");
             } catch (Exception e) {
@@ -241,6 +248,28 @@ class GuardedTest {
         assertTrue(metrics.contains("orbwright_request_size_bytes_count"));
         assertTrue(metrics.contains("http_server_requests_seconds_bucket{method=\"POST\""));
         assertTrue(metrics.contains("orbwright_heavy_places_free 1.0"));
+    }
+
+    /** The caller's trace goes on (W3C Trace Context), under the address's pattern, and tells nothing of the design. */
+    @Test
+    void tracesGoOnAndTellNothingOfADesign() throws Exception {
+        String trace = "4bf92f3577b34da6a3ce929d0e0e4736";
+        given().header("X-API-Key", KEY)
+                .header("traceparent", "00-" + trace + "-00f067aa0ba902b7-01")
+                .get("/v1/cell/blade-tilt?solid=icosahedron")
+                .then()
+                .statusCode(200);
+        String id = new String(HexFormat.of().parseHex(trace), StandardCharsets.ISO_8859_1);
+        String received = "";
+        for (int i = 0; i < 100 && !received.contains(id); i++) {
+            Thread.sleep(100);
+            received = new String(
+                    given().get(System.getProperty("test.traces")).asByteArray(), StandardCharsets.ISO_8859_1);
+        }
+        assertTrue(received.contains(id), "the trace has not arrived");
+        assertTrue(received.contains("GET /v1/cell/{cell}"), received);
+        assertTrue(received.contains(QueryFreeSpans.LEFT_OUT), received);
+        assertFalse(received.contains("icosahedron"), received);
     }
 
     private static Chunked keyed(Socket socket, String path, String type) throws IOException {
