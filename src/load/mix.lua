@@ -61,9 +61,4 @@ function delay()
   return math.floor(2 * pause * math.random() + 0.5)
 end
 
-function done(summary, latency)
-  local errors = summary.errors
-  io.write(string.format("result %d %d %d %d %.3f %.3f %.3f\n", summary.requests, summary.duration, errors.status,
-    errors.connect + errors.read + errors.write + errors.timeout, latency.mean / 1000, latency:percentile(50) / 1000,
-    latency:percentile(99) / 1000))
-end
+done = dofile("src/load/result.lua")
