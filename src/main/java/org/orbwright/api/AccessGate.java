@@ -1,9 +1,11 @@
 package org.orbwright.api;
 
+import io.quarkus.logging.Log;
 import io.quarkus.oidc.AccessTokenCredential;
 import io.quarkus.oidc.TenantIdentityProvider;
+import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.vertx.http.runtime.filters.Filters;
-import io.vertx.core.buffer.Buffer;
+import io.quarkus.vertx.http.runtime.security.SecurityHandlerPriorities;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.RoutingContext;
@@ -14,18 +16,22 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
+import org.jboss.logging.MDC;
 
 /**
  * Lets in whoever has a key or a token, once keys or tokens are asked for at all. A key comes as {@code X-API-Key}, as
  * a bearer token, or as the password of basic authentication, since some programs of a shop can send nothing else.
- * Health is open to everybody, and so is what browsers ask before a request of another origin.
+ * Health is open to everybody. What browsers ask before a request of another origin is answered before the gate, if
+ * other origins are allowed at all. Who was let in stands in the log beside whatever is logged of the request.
  */
 @ApplicationScoped
 public class AccessGate {
-    /** After the limits of sizes, before everything that does work. */
-    private static final int AFTER_LIMITS = 900;
+    /** After the limits of sizes and the answers to other origins (CORS), before everything that does work. */
+    private static final int BEFORE_WORK = SecurityHandlerPriorities.CORS - 1;
 
-    private static final String KEY = "X-API-Key";
+    private static final String CALLER = "caller";
+
+    static final String KEY = "X-API-Key";
     private static final String BEARER = "Bearer ";
     private static final String BASIC = "Basic ";
     private static final String HEALTH = "/q/health";
@@ -42,33 +48,48 @@ public class AccessGate {
 
     void register(@Observes Filters filters) {
         if (keys.isPresent() || tokens) {
-            filters.register(this::check, AFTER_LIMITS);
+            filters.register(this::check, BEFORE_WORK);
         }
     }
 
     private void check(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String path = exchange.normalizedPath();
-        if (path.equals(HEALTH) || path.startsWith(HEALTH + "/") || isPreflight(request)) {
+        if (path.equals(HEALTH) || path.startsWith(HEALTH + "/")) {
             exchange.next();
             return;
         }
         String given = credential(request);
-        if (given != null && keys.flatMap(known -> known.nameOf(given)).isPresent()) {
-            exchange.next();
+        Optional<String> name = given == null ? Optional.empty() : keys.flatMap(known -> known.nameOf(given));
+        if (name.isPresent()) {
+            let(exchange, name.get());
         } else if (given != null && tokens) {
             provider.get()
                     .authenticate(new AccessTokenCredential(given))
                     .subscribe()
-                    .with(identity -> exchange.next(), fault -> refuse(request, true));
+                    .with(
+                            identity -> let(exchange, identity.getPrincipal().getName()),
+                            fault -> refuseToken(request, fault));
         } else {
             refuse(request, given != null);
         }
     }
 
-    private static boolean isPreflight(HttpServerRequest request) {
-        return request.method().name().equals("OPTIONS")
-                && request.headers().contains(HttpHeaders.ACCESS_CONTROL_REQUEST_METHOD);
+    private static void let(RoutingContext exchange, String name) {
+        MDC.put(CALLER, name);
+        exchange.put(CALLER, name);
+        exchange.next();
+    }
+
+    /** A provider that cannot be asked is no fault of the token. */
+    private static void refuseToken(HttpServerRequest request, Throwable fault) {
+        if (fault instanceof AuthenticationFailedException) {
+            refuse(request, true);
+            return;
+        }
+        Log.errorf("A token cannot be checked: %s", fault);
+        String detail = "Tokens cannot be checked at the moment; ask again in a second.";
+        EarlyRefusal.send(request, Problem.of(ProblemKind.BUSY, detail, request.path(), List.of()));
     }
 
     private static String credential(HttpServerRequest request) {
@@ -94,17 +115,11 @@ public class AccessGate {
         }
     }
 
-    /** The rest of the request is not read, so the connection cannot be used again. */
     private static void refuse(HttpServerRequest request, boolean given) {
         String detail = given
                 ? "The key or token is not known, or no longer."
                 : "A key is needed, in the header X-API-Key, or a bearer token in the header Authorization.";
-        Problem problem = Problem.of(ProblemKind.UNAUTHENTICATED, detail, request.path(), List.of());
-        request.response()
-                .setStatusCode(problem.status())
-                .putHeader("WWW-Authenticate", "Bearer, Basic realm=\"orbwright\"")
-                .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
-                .putHeader(HttpHeaders.CONNECTION, "close")
-                .end(Buffer.buffer(RecordWriter.toJson(problem)));
+        request.response().putHeader("WWW-Authenticate", "Bearer, Basic realm=\"orbwright\"");
+        EarlyRefusal.send(request, Problem.of(ProblemKind.UNAUTHENTICATED, detail, request.path(), List.of()));
     }
 }

@@ -60,7 +60,6 @@ public class BandDesignResource {
                 @Content(mediaType = NDJSON, schema = @Schema(type = SchemaType.STRING)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
-    @Heavy
     public Sweep explore(SweepRequest request) {
         return Sweep.of(request);
     }

@@ -24,6 +24,7 @@ final class Batch {
     private final InputStream lines;
     private final RequestReader reader;
     private final Limits limits;
+    private final long most;
     private final String part;
     private final Function<Design, ? extends Record> answer;
 
@@ -36,6 +37,7 @@ final class Batch {
      * A batch.
      *
      * @param lines a design a line
+     * @param most bytes of all lines together
      * @param part the name of the answers
      * @param answer what is answered to a design
      */
@@ -43,11 +45,13 @@ final class Batch {
             InputStream lines,
             RequestReader reader,
             Limits limits,
+            long most,
             String part,
             Function<Design, ? extends Record> answer) {
         this.lines = new BufferedInputStream(lines, BUFFER);
         this.reader = reader;
         this.limits = limits;
+        this.most = most;
         this.part = part;
         this.answer = answer;
     }
@@ -56,21 +60,22 @@ final class Batch {
     void answer(OutputStream body, BooleanSupplier left) throws IOException {
         while (!ended && !left.getAsBoolean()) {
             ByteArrayOutputStream line = new ByteArrayOutputStream();
-            boolean whole = readLine(line);
-            if (taken > limits.batch()) {
-                write(
-                        body,
-                        problem(new RequestException(
-                                ProblemKind.BODY_TOO_LARGE,
-                                "The batch has more than " + limits.batch()
-                                        + " bytes, which is the most that is accepted; it" + " ends with this line.",
-                                List.of())));
-                return;
+            boolean whole;
+            try {
+                whole = readLine(line);
+            } catch (RequestException e) {
+                write(body, problem(e));
+                ended = true;
+                break;
             }
             if (!whole) {
                 write(body, problem(RequestReader.tooLarge("The line", limits.body())));
             } else if (!line.toString(StandardCharsets.ISO_8859_1).isBlank()) {
                 write(body, answer(line.toByteArray()));
+            }
+            if (lines.available() == 0) {
+                // Nothing waits to be read: the caller may wait for this line before sending the next.
+                body.flush();
             }
         }
         body.flush();
@@ -85,7 +90,7 @@ final class Batch {
 
     private Line answer(byte[] line) {
         try {
-            return new Line(part, answer.apply(Design.of(reader.read(DesignRequest.class, line))));
+            return new Line(part, answer.apply(Design.of(reader.readCounted(DesignRequest.class, line))));
         } catch (RequestException e) {
             return problem(e);
         } catch (ImpossibleDesignException e) {
@@ -112,10 +117,6 @@ final class Batch {
         body.write(("{\"line\":" + number + ",\"" + line.name() + "\":").getBytes(StandardCharsets.UTF_8));
         body.write(RecordWriter.toJson(line.content()));
         body.write("}\n".getBytes(StandardCharsets.UTF_8));
-        if (lines.available() == 0) {
-            // Nothing waits to be read: the caller may wait for this line before sending the next.
-            body.flush();
-        }
     }
 
     /** Reads to the end of the line; false if it is longer than a body may be, of which the rest is passed over. */
@@ -127,8 +128,10 @@ final class Batch {
             if (line.size() <= limits.body()) {
                 line.write(next);
             }
-            if (taken > limits.batch()) {
-                return true;
+            if (taken > most) {
+                String detail = "The batch has more than " + most
+                        + " bytes, which is the most that is accepted; it ends with this line.";
+                throw new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
             }
             next = lines.read();
         }

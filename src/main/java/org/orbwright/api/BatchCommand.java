@@ -18,15 +18,16 @@ import java.util.Optional;
  * go to the file ANSWERS, or to standard output. The file of answers gets its name when it is whole, so that a run that
  * was cut short leaves none, and can be done again.
  *
- * <p>The exit code is 0 if every design was answered, 1 if at least one line was answered with a problem, and 2 if the
- * arguments are wrong, or if designs cannot be read or answers not be written to their end.
+ * <p>The exit code is 0 if every design was answered, 10 if at least one line was answered with a problem, and 11 if
+ * the arguments are wrong, or if designs cannot be read or answers not be written to their end. Lower ones are the Java
+ * machine's own, such as 1 where it cannot start.
  */
 public final class BatchCommand implements QuarkusApplication {
     static final String NAME = "batch";
 
     private static final int ANSWERED = 0;
-    private static final int PROBLEMS = 1;
-    private static final int FAILED = 2;
+    private static final int PROBLEMS = 10;
+    private static final int FAILED = 11;
     private static final String OPTION = "--answer=";
 
     private final RequestReader reader;
@@ -42,6 +43,7 @@ public final class BatchCommand implements QuarkusApplication {
         System.setProperty("quarkus.http.host-enabled", "false");
         System.setProperty("quarkus.log.level", "WARN");
         System.setProperty("quarkus.log.console.stderr", "true");
+        Main.endAtOnce();
     }
 
     @Override
@@ -108,7 +110,7 @@ public final class BatchCommand implements QuarkusApplication {
     }
 
     private int answer(String part, InputStream lines, OutputStream answers) throws IOException {
-        Batch batch = new Batch(lines, reader, limits, part, BatchResource.PARTS.get(part));
+        Batch batch = new Batch(lines, reader, limits, Long.MAX_VALUE, part, BatchResource.PARTS.get(part));
         OutputStream buffered = new BufferedOutputStream(answers);
         batch.answer(buffered, () -> false);
         buffered.flush();

@@ -69,7 +69,6 @@ public class BatchResource {
             responseCode = "200",
             description = "The answers.",
             content = @Content(mediaType = BandDesignResource.NDJSON, schema = @Schema(type = SchemaType.STRING)))
-    @Heavy
     public Batch batch(
             InputStream lines,
             @Parameter(
@@ -79,7 +78,7 @@ public class BatchResource {
                     @QueryParam("answer")
                     String answer) {
         String part = Query.name("answer", answer, List.copyOf(PARTS.keySet()));
-        return new Batch(lines, reader, limits, part, PARTS.get(part));
+        return new Batch(new CallerInput(lines), reader, limits, limits.batch(), part, PARTS.get(part));
     }
 
     private static final String EXAMPLE = "{\"unit\":\"mm\",\"solid\":\"cube\",\"size\":{\"by\":\"EDGE\",\"value\":90},"

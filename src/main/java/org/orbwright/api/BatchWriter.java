@@ -12,8 +12,8 @@ import java.util.function.BooleanSupplier;
 @Provider
 @Produces(BandDesignResource.NDJSON)
 public class BatchWriter extends StreamWriter<Batch> {
-    BatchWriter(Instance<Limits> limits) {
-        super(Batch.class, limits);
+    BatchWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
+        super(Batch.class, limits, places);
     }
 
     @Override

@@ -101,6 +101,7 @@ public class ContractFilter implements OASFilter {
         contract.getComponents().setSchemas(ContractSchemas.of(ROOTS));
         ProblemAnswers.addTo(contract.getComponents());
         Examples.addTo(contract.getComponents());
+        AccessContract.addTo(contract);
         contract.getPaths()
                 .getPathItems()
                 .forEach((path, item) -> item.getOperations().values().forEach(operation -> complete(path, operation)));

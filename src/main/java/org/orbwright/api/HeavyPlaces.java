@@ -3,48 +3,36 @@ package org.orbwright.api;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.quarkus.runtime.Startup;
 import jakarta.inject.Singleton;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 
-/** The places for long work, the same for all addresses, and a short queue before them. */
+/**
+ * The places for long work, the same for all addresses, and those for answers of many lines. The latter may wait for
+ * their callers most of the time, so that they have places of their own, and more of them.
+ */
 @Singleton
 @Startup
 public class HeavyPlaces {
     private static final int FEWEST = 4;
-    private static final int WAITING_PER_PLACE = 4;
-    private static final int WAIT_SECONDS = 5;
+    private static final int STREAMS_PER_PLACE = 4;
 
-    private final Semaphore places;
-    private final Semaphore queue;
-    private final int most;
+    private final Places work;
+    private final Places streams;
 
     HeavyPlaces(Limits limits, MeterRegistry meters) {
         int processors = Runtime.getRuntime().availableProcessors();
-        most = limits.heavy() > 0 ? limits.heavy() : Math.max(FEWEST, 2 * processors);
-        places = new Semaphore(most, true);
-        queue = new Semaphore(most * WAITING_PER_PLACE);
-        meters.gauge("orbwright.heavy.places.free", places, Semaphore::availablePermits);
+        int most = limits.heavy() > 0 ? limits.heavy() : Math.max(FEWEST, 2 * processors);
+        work = new Places("long work", most);
+        streams = new Places("answers of many lines", most * STREAMS_PER_PLACE);
+        meters.gauge("orbwright.heavy.places.free", work, Places::free);
+        meters.gauge("orbwright.stream.places.free", streams, Places::free);
     }
 
-    /** How many places there are. */
-    int most() {
-        return most;
+    /** Places for one long piece of work each. */
+    Places work() {
+        return work;
     }
 
-    /** Waits a little, as one of a few: the many that would wait behind them are better sent away at once. */
-    boolean take() throws InterruptedException {
-        if (!queue.tryAcquire()) {
-            return false;
-        }
-        try {
-            return places.tryAcquire(WAIT_SECONDS, TimeUnit.SECONDS);
-        } finally {
-            queue.release();
-        }
-    }
-
-    /** Gives a place back. */
-    void release() {
-        places.release();
+    /** Places for an answer of many lines each. */
+    Places streams() {
+        return streams;
     }
 }

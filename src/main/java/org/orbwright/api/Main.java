@@ -23,4 +23,9 @@ public final class Main {
             Quarkus.run(arguments);
         }
     }
+
+    /** For commands, which no one shares out requests to: the end needs no warning. */
+    static void endAtOnce() {
+        System.setProperty("quarkus.shutdown.delay", "0s");
+    }
 }

@@ -22,6 +22,7 @@ final class Methods {
     private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
     private static final Map<String, String> PRODUCED = new LinkedHashMap<>();
     private static final Map<String, String> CONSUMED = new LinkedHashMap<>();
+    private static final Map<String, String> TEMPLATES = new LinkedHashMap<>();
 
     static {
         for (Class<?> resource : List.of(
@@ -49,6 +50,7 @@ final class Methods {
                     BY_ADDRESS.merge(pattern(resource, method), taken, (one, other) -> one.equals(other) ? one : BOTH);
                     PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
                     CONSUMED.put(pattern(resource, method), consumed(resource));
+                    TEMPLATES.put(pattern(resource, method), template(resource, method));
                 }
             }
         }
@@ -71,6 +73,11 @@ final class Methods {
         return at(path, CONSUMED, MediaType.APPLICATION_JSON);
     }
 
+    /** The address with names in braces for what differs from request to request, or what is given if none is known. */
+    static String templateAt(String path, String otherwise) {
+        return at(path, TEMPLATES, otherwise);
+    }
+
     private static String at(String path, Map<String, String> byAddress, String otherwise) {
         return byAddress.entrySet().stream()
                 .filter(entry -> path.matches(entry.getKey()))
@@ -91,9 +98,12 @@ final class Methods {
         return own == null ? MediaType.APPLICATION_JSON : own.value()[0];
     }
 
-    private static String pattern(Class<?> resource, Method method) {
+    private static String template(Class<?> resource, Method method) {
         Path below = method.getAnnotation(Path.class);
-        String path = resource.getAnnotation(Path.class).value() + (below == null ? "" : below.value());
-        return path.replaceAll("\\{[^}]*}", "[^/]+") + "/?";
+        return resource.getAnnotation(Path.class).value() + (below == null ? "" : below.value());
+    }
+
+    private static String pattern(Class<?> resource, Method method) {
+        return template(resource, method).replaceAll("\\{[^}]*}", "[^/]+") + "/?";
     }
 }

@@ -33,6 +33,7 @@ import org.orbwright.turning.TurningRequest;
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces({Form.SVG_TYPE, Form.PNG_TYPE, Form.DXF_TYPE})
 @Tag(name = "Drawings")
+@Heavy
 public class OutlinesResource {
     @POST
     @Path("/panel")

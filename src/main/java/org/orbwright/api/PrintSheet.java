@@ -33,6 +33,7 @@ public final class PrintSheet implements QuarkusApplication {
         System.setProperty("quarkus.http.host", "127.0.0.1");
         System.setProperty("quarkus.http.port", "0");
         System.setProperty("quarkus.log.level", "WARN");
+        Main.endAtOnce();
     }
 
     @Override

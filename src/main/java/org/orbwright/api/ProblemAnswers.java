@@ -1,9 +1,11 @@
 package org.orbwright.api;
 
+import jakarta.ws.rs.core.HttpHeaders;
 import java.util.List;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.Components;
 import org.eclipse.microprofile.openapi.models.media.MediaType;
+import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 
@@ -20,7 +22,7 @@ enum ProblemAnswers {
     IMPOSSIBLE_DESIGN("422", When.BODY, "The design is well written but cannot exist; every reason is listed."),
     HEADERS_TOO_LARGE("431", When.ALWAYS, "The headers are larger than is accepted."),
     INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given."),
-    BUSY("503", When.BODY, "All places for long work are taken; the header Retry-After says when to ask again.");
+    BUSY("503", When.ALWAYS, "All places for such work are taken, or tokens cannot be checked at the moment.");
 
     private enum When {
         ALWAYS,
@@ -69,8 +71,16 @@ enum ProblemAnswers {
         MediaType problem =
                 OASFactory.createMediaType().schema(OASFactory.createSchema().ref("#/components/schemas/Problem"));
         Examples.addAnswers(name(), problem);
-        return OASFactory.createAPIResponse()
-                .description(description)
+        APIResponse response = OASFactory.createAPIResponse();
+        if (this == BUSY) {
+            response.addHeader(
+                    HttpHeaders.RETRY_AFTER,
+                    OASFactory.createHeader()
+                            .description("Seconds after which to ask again.")
+                            .required(true)
+                            .schema(OASFactory.createSchema().addType(Schema.SchemaType.INTEGER)));
+        }
+        return response.description(description)
                 .content(OASFactory.createContent().addMediaType(Problem.MEDIA_TYPE, problem));
     }
 }

@@ -22,6 +22,8 @@ import org.orbwright.design.ImpossibleDesignException;
  * none of the named ones is a fault of the service, whatever its name.
  */
 public class ProblemMappers {
+    /** When a caller that was sent away may come again. */
+    static final String RETRY_SECONDS = "1";
 
     /** A body is taken for what it is declared to be; without a declaration it is not read. */
     @ServerRequestFilter
@@ -143,7 +145,7 @@ public class ProblemMappers {
         Response.ResponseBuilder answer =
                 Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(problem);
         if (problem.status() == ProblemKind.BUSY.status()) {
-            answer.header(HttpHeaders.RETRY_AFTER, "1");
+            answer.header(HttpHeaders.RETRY_AFTER, RETRY_SECONDS);
         }
         return answer.build();
     }

@@ -1,10 +1,8 @@
 package org.orbwright.api;
 
 import io.quarkus.vertx.http.runtime.filters.Filters;
-import io.vertx.core.buffer.Buffer;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
-import io.vertx.core.http.HttpServerResponse;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
@@ -35,14 +33,14 @@ public class RequestLimits {
         if (request.uri().length() > limits.address()) {
             String detail = "The address has " + request.uri().length() + " characters; at most " + limits.address()
                     + " are accepted.";
-            refuse(request, Problem.of(ProblemKind.ADDRESS_TOO_LONG, detail, "", List.of()));
+            EarlyRefusal.send(request, Problem.of(ProblemKind.ADDRESS_TOO_LONG, detail, "", List.of()));
         } else if (headerSize(request) > limits.headers()) {
             String detail = "The headers have more than " + limits.headers() + " characters together.";
-            refuse(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
+            EarlyRefusal.send(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
         } else if (bodySize(request) > mostOf(request)) {
             String detail =
                     "The body has " + bodySize(request) + " bytes; at most " + mostOf(request) + " are accepted.";
-            refuse(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));
+            EarlyRefusal.send(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));
         } else {
             exchange.next();
         }
@@ -57,25 +55,14 @@ public class RequestLimits {
     }
 
     private long mostOf(HttpServerRequest request) {
-        return BatchResource.PATH.equals(request.path()) ? limits.batch() : limits.body();
+        String path = request.path();
+        return path.equals(BatchResource.PATH) || path.equals(BatchResource.PATH + "/")
+                ? limits.batch()
+                : limits.body();
     }
 
     private static long bodySize(HttpServerRequest request) {
         String length = request.getHeader(HttpHeaders.CONTENT_LENGTH);
         return length == null ? 0 : Long.parseLong(length);
-    }
-
-    /** The rest of the request is not read, so the connection cannot be used again. */
-    private static void refuse(HttpServerRequest request, Problem problem) {
-        HttpServerResponse answer = request.response().putHeader(HttpHeaders.CONNECTION, "close");
-        CellErrors.told(problem, request.path(), request.query())
-                .ifPresentOrElse(
-                        told -> answer.setStatusCode(told.status())
-                                .putHeader(HttpHeaders.CONTENT_TYPE, told.type())
-                                .putHeader(HttpHeaders.CACHE_CONTROL, CellErrors.Told.CACHES)
-                                .end(told.text()),
-                        () -> answer.setStatusCode(problem.status())
-                                .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
-                                .end(Buffer.buffer(RecordWriter.toJson(problem))));
     }
 }

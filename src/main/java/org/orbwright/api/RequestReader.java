@@ -64,7 +64,7 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
 
     @Override
     public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context) {
-        return read(type, context.getInputStream());
+        return readBody(type, context.getInputStream());
     }
 
     @Override
@@ -75,15 +75,15 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
             MediaType media,
             MultivaluedMap<String, String> headers,
             InputStream body) {
-        return read(type, body);
+        return readBody(type, body);
     }
 
-    private <T> T read(Class<T> type, InputStream stream) {
+    private <T> T readBody(Class<T> type, InputStream stream) {
         byte[] body = readInTime(stream);
         if (body.length > limits.body()) {
             throw tooLarge("The body", limits.body());
         }
-        return read(type, body);
+        return readCounted(type, body);
     }
 
     /** At most one byte more than is accepted; callers that send a little now and then would hold a worker for ever. */
@@ -91,7 +91,8 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
         long end = System.nanoTime() + limits.bodyTime().toNanos();
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         byte[] part = new byte[PART];
-        int read = readPart(stream, part);
+        CallerInput in = new CallerInput(stream);
+        int read = in.read(part, 0, PART);
         while (read >= 0 && body.size() <= limits.body()) {
             body.write(part, 0, Math.min(read, limits.body() + 1 - body.size()));
             if (System.nanoTime() > end) {
@@ -99,25 +100,22 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
                         "The body was not complete after " + limits.bodyTime().toSeconds() + " s.";
                 throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
             }
-            read = readPart(stream, part);
+            read = in.read(part, 0, PART);
         }
         return body.toByteArray();
-    }
-
-    /** What comes in next. That nothing comes, or that the caller is gone, is no fault of the service. */
-    private static int readPart(InputStream stream, byte[] part) {
-        try {
-            return stream.read(part);
-        } catch (IOException e) {
-            String detail = "The rest of the body did not come in.";
-            throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
-        }
     }
 
     /** The refusal of a body, or a line of a batch, that is too long. */
     static RequestException tooLarge(String what, int most) {
         String detail = what + " has more than " + most + " bytes, which is the most that is accepted.";
         return new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
+    }
+
+    /** The request of a caller, which is measured. */
+    <T> T readCounted(Class<T> type, byte[] body) {
+        T request = read(type, body);
+        meters.count(body.length, request);
+        return request;
     }
 
     /** The request that the bytes hold, which keeps every rule of the contract. */
@@ -130,7 +128,6 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
         if (!broken.isEmpty()) {
             throw RequestException.invalid(BeanRules.inOrder(broken));
         }
-        meters.count(body.length, request);
         return request;
     }
 

@@ -15,7 +15,7 @@ import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 
 /**
  * Writes an answer line by line as it is computed. The stream blocks while the caller does not read, so that memory
- * stays bounded, and fails when the caller is gone, which ends the work.
+ * stays bounded, and fails when the caller is gone, which ends the work. Only so many are written at once.
  */
 abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
     private final Class<T> written;
@@ -23,9 +23,12 @@ abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
     /** Asked for when it is needed: writers are made before the configuration can be read. */
     private final Instance<Limits> limits;
 
-    StreamWriter(Class<T> written, Instance<Limits> limits) {
+    private final Instance<HeavyPlaces> places;
+
+    StreamWriter(Class<T> written, Instance<Limits> limits, Instance<HeavyPlaces> places) {
         this.written = written;
         this.limits = limits;
+        this.places = places;
     }
 
     /**
@@ -47,6 +50,15 @@ abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
 
     @Override
     public void writeResponse(T answer, Type genericType, ServerRequestContext context) throws IOException {
+        Places.Place place = places.get().streams().take();
+        try {
+            stream(answer, context);
+        } finally {
+            place.close();
+        }
+    }
+
+    private void stream(T answer, ServerRequestContext context) throws IOException {
         OutputStream body = context.getOrCreateOutputStream();
         ServerHttpResponse response = context.serverResponse();
         long end = System.nanoTime() + limits.get().streamTime().toNanos();

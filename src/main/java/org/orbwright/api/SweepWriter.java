@@ -25,8 +25,8 @@ public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
     private static final String PROBLEM = "problem";
 
-    SweepWriter(Instance<Limits> limits) {
-        super(Sweep.class, limits);
+    SweepWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
+        super(Sweep.class, limits, places);
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Semaphore;
 import javax.imageio.ImageIO;
 
 /** Renders a drawing as a picture of dots, in process and without a screen. */
@@ -23,17 +24,37 @@ public final class PngRenderer {
         ImageIO.setUseCache(false);
     }
 
+    private static final int BYTES_PER_DOT = 4;
+    private static final int KIBIBYTE = 1024;
+
+    /** The memory that all pictures may take together, a quarter of all, in KiB. */
+    private static final int MOST =
+            (int) Math.min(Integer.MAX_VALUE, Runtime.getRuntime().maxMemory() / 4 / KIBIBYTE);
+
+    private static final Semaphore MEMORY = new Semaphore(MOST, true);
+
     private PngRenderer() {}
 
     /**
-     * The drawing as a PNG file.
+     * The drawing as a PNG file. Large pictures wait for each other: a few of the largest at once would take all
+     * memory.
      *
      * @param drawing the drawing
      * @param width width in dots; the height follows from the sheet
      */
     public static byte[] render(Drawing drawing, int width) {
+        int height = (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));
+        int memory = (int) Math.min(MOST, (long) width * height * BYTES_PER_DOT / KIBIBYTE);
+        MEMORY.acquireUninterruptibly(memory);
         try {
-            int height = (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));
+            return render(drawing, width, height);
+        } finally {
+            MEMORY.release(memory);
+        }
+    }
+
+    private static byte[] render(Drawing drawing, int width, int height) {
+        try {
             BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
             Graphics2D graphics = image.createGraphics();
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

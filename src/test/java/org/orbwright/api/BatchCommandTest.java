@@ -24,7 +24,11 @@ class BatchCommandTest {
     /** The command shuts the port for the whole process, which here is that of other tests too. */
     @AfterAll
     static void openThePortAgain() {
-        List.of("quarkus.http.host-enabled", "quarkus.log.level", "quarkus.log.console.stderr")
+        List.of(
+                        "quarkus.http.host-enabled",
+                        "quarkus.log.level",
+                        "quarkus.log.console.stderr",
+                        "quarkus.shutdown.delay")
                 .forEach(System::clearProperty);
     }
 
@@ -50,7 +54,7 @@ class BatchCommandTest {
         Path designs = Files.writeString(folder.resolve("designs.ndjson"), line() + "{}\n" + line());
         Path answers = folder.resolve("answers.ndjson");
         LaunchResult result = launcher.launch("batch", "--answer=sphere", designs.toString(), answers.toString());
-        assertEquals(1, result.exitCode(), result.getErrorOutput());
+        assertEquals(10, result.exitCode(), result.getErrorOutput());
         assertEquals("", result.getOutput());
         List<String> lines = Files.readAllLines(answers);
         assertEquals(3, lines.size());
@@ -64,7 +68,7 @@ class BatchCommandTest {
     @Test
     @Launch(
             value = {"batch", "no-such-file.ndjson"},
-            exitCode = 2)
+            exitCode = 11)
     void saysThatAFileCannotBeRead(LaunchResult result) {
         assertTrue(result.getErrorOutput().contains("The batch ended early: "), result.getErrorOutput());
         assertTrue(result.getErrorOutput().contains("no-such-file.ndjson"), result.getErrorOutput());
@@ -78,14 +82,14 @@ class BatchCommandTest {
                 "batch",
                 designs.toString(),
                 folder.resolve("nowhere/answers.ndjson").toString());
-        assertEquals(2, result.exitCode());
+        assertEquals(11, result.exitCode());
         assertTrue(result.getErrorOutput().contains("nowhere"), result.getErrorOutput());
     }
 
     @Test
     @Launch(
             value = {"batch", "--answer=weight"},
-            exitCode = 2)
+            exitCode = 11)
     void saysHowItIsUsed(LaunchResult result) {
         assertTrue(
                 result.getErrorOutput()

@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,6 +21,9 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.Socket;
 import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,7 +40,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 @TestProfile(GuardedTest.Guarded.class)
 class GuardedTest {
-    private static final String KEY = "0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f";
+    static final String KEY = "0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f";
     private static final String SECOND = "second-" + KEY;
     private static final String DESIGN =
             DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
@@ -59,15 +63,22 @@ class GuardedTest {
                 System.setProperty("test.forged", issuer.forged());
                 TraceCollector collector = new TraceCollector();
                 System.setProperty("test.traces", collector.address() + "/received");
-                return Map.of(
-                        "orbwright.access.keys", keys.toString(),
-                        "orbwright.access.tokens", "true",
-                        "quarkus.oidc.auth-server-url", issuer.address(),
-                        "quarkus.otel.sdk.disabled", "false",
-                        "quarkus.otel.exporter.otlp.endpoint", collector.address(),
-                        "quarkus.otel.bsp.schedule.delay", "100ms",
-                        "orbwright.limits.heavy", "1",
-                        "orbwright.limits.body-time", "2s");
+                Path log = Files.createTempDirectory("log");
+                System.setProperty("test.log", log.toString());
+                return Map.ofEntries(
+                        Map.entry("orbwright.access.keys", keys.toString()),
+                        Map.entry("orbwright.access.tokens", "true"),
+                        Map.entry("quarkus.oidc.auth-server-url", issuer.address()),
+                        Map.entry("quarkus.otel.sdk.disabled", "false"),
+                        Map.entry("quarkus.otel.exporter.otlp.endpoint", collector.address()),
+                        Map.entry("quarkus.otel.bsp.schedule.delay", "100ms"),
+                        Map.entry("quarkus.http.access-log.enabled", "true"),
+                        Map.entry("quarkus.http.access-log.log-to-file", "true"),
+                        Map.entry("quarkus.http.access-log.log-directory", log.toString()),
+                        Map.entry("quarkus.http.access-log.base-file-name", "access"),
+                        Map.entry("quarkus.http.read-timeout", "8s"),
+                        Map.entry("orbwright.limits.heavy", "1"),
+                        Map.entry("orbwright.limits.body-time", "2s"));
             } catch (Exception e) {
                 throw new IllegalStateException(e);
             }
@@ -91,7 +102,6 @@ class GuardedTest {
     void withoutAKeyNothingIsToldButHealth() {
         for (String path : new String[] {
             "/v1/solids",
-            "/v1/cell/blade-tilt?solid=cube",
             "/q/metrics",
             "/q/openapi",
             "/nix",
@@ -133,8 +143,10 @@ class GuardedTest {
     void keysComeAndGoWhileTheServiceRuns() throws Exception {
         Path keys = Path.of(System.getProperty("test.keys"));
         solids("X-API-Key", SECOND).statusCode(401);
-        change(keys, "bench " + sha256(KEY) + "\nsecond " + sha256(SECOND) + "\n", 1);
+        // A new key under the old one's name, in a file as some editors write it.
+        change(keys, "\uFEFFbench " + sha256(KEY) + "\r\nbench " + sha256(SECOND) + "\r\n", 1);
         solids("X-API-Key", SECOND).statusCode(200);
+        solids("X-API-Key", KEY).statusCode(200);
         change(keys, "a line that is none\n", 2);
         solids("X-API-Key", SECOND).statusCode(200);
         change(keys, "bench " + sha256(KEY) + "\n", 3);
@@ -176,41 +188,67 @@ class GuardedTest {
         solids("X-API-Key", KEY).header("Access-Control-Allow-Origin", org.hamcrest.Matchers.nullValue());
     }
 
-    /** A batch that is not at its end holds the only place: small requests go on, another long one is sent away. */
+    /** A connection header is forbidden in HTTP/2 (RFC 9113, 8.2.2); clients take such an answer for broken. */
     @Test
-    void longWorkWaitsAndIsSentAway() throws Exception {
-        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
-            Chunked request = keyed(socket, "/v1/batch", "application/x-ndjson");
-            request.send("\n" + DESIGN.replace("\n", " ") + "\n");
-            socket.setSoTimeout(20_000);
-            BufferedReader in =
-                    new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
-            assertTrue(in.readLine().contains("200"));
-            given().header("X-API-Key", KEY)
-                    .contentType(ContentType.JSON)
-                    .body(DESIGN)
-                    .post("/v1/sheet")
-                    .then()
-                    .statusCode(200);
-            given().header("X-API-Key", KEY)
-                    .contentType(ContentType.JSON)
-                    .body(DESIGN)
-                    .post("/v1/drawings/sphere")
-                    .then()
-                    .statusCode(503)
-                    .header("Retry-After", "1")
-                    .body("detail", equalTo("All 1 places for long work are taken; ask again in a second."));
-            request.end();
-            while (!in.readLine().equals("0")) {
-                // To the last chunk.
-            }
-        }
+    void refusalsKeepTheRulesOfHttp2() throws Exception {
+        HttpResponse<String> answer = HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(address.resolve("/v1/solids"))
+                                .version(HttpClient.Version.HTTP_2)
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString());
+        assertEquals(HttpClient.Version.HTTP_2, answer.version());
+        assertEquals(401, answer.statusCode());
+        assertTrue(answer.body().contains("unauthenticated"), answer.body());
+    }
+
+    @Test
+    void aCellWithoutAKeySaysSo() {
+        given().get("/v1/cell/blade-tilt?solid=cube&errors=text")
+                .then()
+                .statusCode(200)
+                .body(startsWith("ERROR: A key is needed"));
+    }
+
+    /** Names that a caller makes up would else fill the memory, before any key is looked at. */
+    @Test
+    void whatACallerMakesUpIsMeasuredUnderOneName() {
+        given().get("/v1/solids/made-up").then().statusCode(401);
+        given().get("/made-up").then().statusCode(401);
+        given().request("MADEUP", "/v1/solids").then().statusCode(401);
+        String metrics = metrics();
+        assertFalse(metrics.contains("made-up"));
+        assertFalse(metrics.contains("MADEUP"));
+        assertTrue(metrics.contains("status=\"401\",uri=\"/v1/solids/{solid}\""));
+        assertTrue(metrics.contains("status=\"401\",uri=\"OTHER\""));
+        assertTrue(metrics.contains("method=\"OTHER\",outcome=\"CLIENT_ERROR\",status=\"401\""));
+    }
+
+    static String metrics() {
+        return given().header("X-API-Key", KEY)
+                .get("/q/metrics")
+                .then()
+                .statusCode(200)
+                .body(notNullValue())
+                .extract()
+                .asString();
+    }
+
+    @Test
+    void theLogNamesTheCallerAndTellsNothingOfADesign() throws Exception {
         given().header("X-API-Key", KEY)
-                .contentType(ContentType.JSON)
-                .body(DESIGN)
-                .post("/v1/drawings/sphere")
+                .get("/v1/cell/blade-tilt?solid=tetrahedron")
                 .then()
                 .statusCode(200);
+        Path log = Path.of(System.getProperty("test.log"), "access.log");
+        String written = "";
+        for (int i = 0; i < 100 && !written.contains("GET /v1/cell/blade-tilt 200"); i++) {
+            Thread.sleep(100);
+            written = Files.exists(log) ? Files.readString(log) : "";
+        }
+        assertTrue(written.contains("GET /v1/cell/blade-tilt 200"), written);
+        assertFalse(written.contains("tetrahedron"), written);
+        assertTrue(written.contains(" by bench"), written);
     }
 
     /** A little now and then must not hold a worker for ever. */
@@ -237,13 +275,7 @@ class GuardedTest {
                 .post("/v1/sheet")
                 .then()
                 .statusCode(200);
-        String metrics = given().header("X-API-Key", KEY)
-                .get("/q/metrics")
-                .then()
-                .statusCode(200)
-                .body(notNullValue())
-                .extract()
-                .asString();
+        String metrics = metrics();
         assertTrue(metrics.contains("orbwright_design_bands_bucket{le=\"5.0\"}"), metrics);
         assertTrue(metrics.contains("orbwright_request_size_bytes_count"));
         assertTrue(metrics.contains("http_server_requests_seconds_bucket{method=\"POST\""));
@@ -272,7 +304,7 @@ class GuardedTest {
         assertFalse(received.contains("icosahedron"), received);
     }
 
-    private static Chunked keyed(Socket socket, String path, String type) throws IOException {
+    static Chunked keyed(Socket socket, String path, String type) throws IOException {
         return new Chunked(socket.getOutputStream(), path, type, "X-API-Key: " + KEY);
     }
 }
