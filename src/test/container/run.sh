@@ -9,6 +9,7 @@
 set -euo pipefail
 shopt -s inherit_errexit
 cd "$(dirname "$0")/../../.."
+. src/test/jdk.sh
 
 work=$PWD/target/container
 most=200
@@ -52,14 +53,6 @@ need_programs() {
   { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends \
     -o DPkg::Lock::Timeout=300 buildah debootstrap iproute2; } >"$work/install.log" 2>&1 ||
     fail "buildah, debootstrap and iproute2 are needed, and cannot be installed"
-}
-
-find_jdk() {
-  local home
-  for home in ${JAVA_25_HOME:+"$JAVA_25_HOME"} /usr/lib/jvm/*25*; do
-    [ -x "$home/bin/jlink" ] && grep -q '^JAVA_VERSION="25' "$home/release" && { echo "$home"; return; }
-  done
-  fail "there is no JDK 25; set JAVA_25_HOME"
 }
 
 make_build_image() {
