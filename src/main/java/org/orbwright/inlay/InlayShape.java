@@ -18,11 +18,6 @@ record InlayShape(double radius, int sides) {
         return sides == 0;
     }
 
-    /** The same shape at another size. */
-    InlayShape resized(double other) {
-        return new InlayShape(other, sides);
-    }
-
     /** Radius of the largest circle around the centre inside the shape. */
     double innerRadius() {
         return disc() ? radius : radius * Math.cos(Math.PI / sides);

@@ -49,7 +49,7 @@ record FaceOutline(double distance, double baseDistance, List<Double> left, List
 
     /** Whether the two faces are congruent without turning one over. */
     boolean sameAs(FaceOutline other) {
-        return sides() == other.sides() && Math.abs(distance - other.distance) < SAME && turnsInto(other);
+        return sides() == other.sides() && Math.abs(distance - other.distance) < SAME && firstIn(other) >= 0;
     }
 
     /** This face seen from inside. */
@@ -61,7 +61,8 @@ record FaceOutline(double distance, double baseDistance, List<Double> left, List
         return new FaceOutline(distance, baseDistance, newLeft, newRight);
     }
 
-    private boolean turnsInto(FaceOutline other) {
+    /** The edge of a congruent face that corresponds to this face's first one, or -1 if the other has other edges. */
+    private int firstIn(FaceOutline other) {
         for (int shift = 0; shift < sides(); shift++) {
             boolean same = true;
             for (int i = 0; i < sides() && same; i++) {
@@ -70,10 +71,28 @@ record FaceOutline(double distance, double baseDistance, List<Double> left, List
                         && Math.abs(right.get(i) - other.right.get(j)) < SAME;
             }
             if (same) {
-                return true;
+                return shift;
             }
         }
-        return false;
+        return -1;
+    }
+
+    /**
+     * The edge of a face of the same kind with which its list has to begin so that its edges, or their mirror images,
+     * come in this face's order.
+     */
+    int startOf(FaceOutline other) {
+        int start = firstIn(other);
+        return start < 0 ? mirrored().firstIn(other) : start;
+    }
+
+    /** The same face, its edges listed from another one on. */
+    FaceOutline startingAt(int edge) {
+        List<Double> newLeft = new ArrayList<>(left);
+        List<Double> newRight = new ArrayList<>(right);
+        Collections.rotate(newLeft, -edge);
+        Collections.rotate(newRight, -edge);
+        return new FaceOutline(distance, baseDistance, newLeft, newRight);
     }
 
     /** The name of the face by its sides, and for four sides by whether they are equal and square. */

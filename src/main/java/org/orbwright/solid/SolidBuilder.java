@@ -1,6 +1,7 @@
 package org.orbwright.solid;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -55,6 +56,7 @@ final class SolidBuilder {
                 edges);
     }
 
+    /** Lists the faces of each kind from the same segment on, so that places in their lists mean the same. */
     private void sortFaces() {
         for (int f = 0; f < outlines.size(); f++) {
             FaceOutline outline = outlines.get(f);
@@ -62,7 +64,10 @@ final class SolidBuilder {
                     .filter(d -> d.first.sameAs(outline) || d.first.mirrored().sameAs(outline))
                     .findFirst()
                     .orElseGet(() -> newDraft(outline));
-            faces.add(draft.add(outline, polyhedron.faces().get(f), hasOpposite(f)));
+            int start = draft.first.startOf(outline);
+            List<Integer> corners = new ArrayList<>(polyhedron.faces().get(f));
+            Collections.rotate(corners, -start);
+            faces.add(draft.add(outline.startingAt(start), corners, hasOpposite(f)));
         }
     }
 

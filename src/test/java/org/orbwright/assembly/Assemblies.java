@@ -8,15 +8,14 @@ import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyRequest.GlueRequest;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
-import org.orbwright.solid.Solid;
-import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.fixture.SolidNames;
 
 /** Plans of assembly for tests. */
 public final class Assemblies {
     private Assemblies() {}
 
     static Stream<String> solids() {
-        return SolidCatalogue.all().stream().map(Solid::name);
+        return SolidNames.each();
     }
 
     /** A small design of a solid: a shortest edge of 10 mm, panels 1 mm thick with a land of 0.2 mm. */

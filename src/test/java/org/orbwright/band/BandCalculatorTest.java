@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -255,5 +257,49 @@ class BandCalculatorTest {
         SegmentBands segment =
                 BandCalculator.calculate(design, 9).faces().get(0).segments().get(0);
         assertEquals(surface / 24, segment.sphereArea(), 1e-9);
+    }
+
+    /** A cube of 200 mm and a sphere of 98 mm in it; around each face's middle a band of width w makes a square. */
+    private static final Designs SQUARES = Designs.of("cube").bands(Designs.widths(55.0, null));
+
+    /** The sphere over the squares of a half width on all six faces. */
+    private static double squares(double half) {
+        GaussIntegrator quadrature = new GaussIntegratorFactory().legendre(60, -half, half);
+        return 6 * quadrature.integrate(x -> quadrature.integrate(y -> 98 / Math.sqrt(98 * 98 - x * x - y * y)));
+    }
+
+    @Test
+    @DisplayName("hand calculation: seen square to the panel the sphere of a segment is R^2 atan(1 / sqrt 2) / sqrt 2")
+    void survivalOfTheBandsOfACube() {
+        // It ends at the seam, z = x, so that x^2 + y^2 + z^2 = R^2 is r^2 = R^2 / (1 + cos^2) in the panel's plane.
+        double plan = 98 * 98 * Math.atan(1 / Math.sqrt(2)) / Math.sqrt(2);
+        List<BandView> upright = first(SQUARES).upright();
+        assertEquals(100 * 100 - 45 * 45, upright.get(0).flatArea(), 1e-9);
+        assertEquals((plan - 45 * 45) / (100 * 100 - 45 * 45), upright.get(0).survival(), 1e-12);
+        assertEquals(45 * 45, upright.get(1).flatArea(), 1e-9);
+        assertEquals(1, upright.get(1).survival(), 1e-12);
+    }
+
+    @Test
+    void theTipsOfBothSetsAreSquaresOnTheSphere() {
+        double sphere = 4 * Math.PI * 98 * 98;
+        List<SphereShares> spheres = bands(SQUARES.copies(2)).spheres();
+        List<SpeciesShare> upright = spheres.get(0).species();
+        assertEquals("sugar maple", upright.get(1).species());
+        assertEquals(squares(45), upright.get(1).area(), 1e-11 * sphere);
+        assertEquals(1 - squares(45) / sphere, upright.get(0).share(), 1e-11);
+        List<SpeciesShare> inverted = spheres.get(1).species();
+        assertEquals("black walnut", inverted.get(1).species());
+        assertEquals(squares(55), inverted.get(1).area(), 1e-11 * sphere);
+        assertEquals(1 - squares(55) / sphere, inverted.get(0).share(), 1e-11);
+    }
+
+    @Test
+    void bandsKeepTheirNumbersInBothSets() {
+        SegmentBands segment = first(SQUARES);
+        assertEquals(
+                List.of(1, 2), segment.upright().stream().map(BandView::band).toList());
+        assertEquals(
+                List.of(2, 1), segment.inverted().stream().map(BandView::band).toList());
     }
 }

@@ -159,6 +159,24 @@ class DesignTest {
         }
 
         @Test
+        void anotherSphereIsTurnedFromTheSameSolid() {
+            Design design = sketch().unit(LengthUnit.IN)
+                    .size(SizeBy.ACROSS_FLATS, 7)
+                    .panel(1, null)
+                    .allowance(0.1)
+                    .wall(0.25)
+                    .laminations(lamination(null, null, (Double) null))
+                    .copies(3)
+                    .design();
+            Design smaller = design.withSphereRadius(80);
+            assertEquals(80, smaller.sphereRadius());
+            assertEquals(design, smaller.withSphereRadius(design.sphereRadius()));
+            assertEquals(3, smaller.copies());
+            assertEquals(LengthUnit.IN, smaller.unit());
+            assertEquals("1 in", smaller.say(25.4));
+        }
+
+        @Test
         void diameterThatRepeatsTheSizeIsAccepted() {
             assertEquals(
                     85,
@@ -281,6 +299,19 @@ class DesignTest {
             assertTrue(hexagon.jointDistance() < pentagon.jointDistance());
             assertClose(hexagon.seamRadius(), pentagon.seamRadius());
             assertClose(hexagon.faceDistance(), design.smallestFaceDistance());
+        }
+
+        /** Midradius and circumradius of a dodecahedron over its edge: phi^2 / 2 and phi sqrt(3) / 2. */
+        @Test
+        void seamsAndCornersOfADodecahedron() {
+            double phi = (1 + Math.sqrt(5)) / 2;
+            Design design = sketch().size(SizeBy.EDGE, 80).panel(28, 5.0).design();
+            Panel panel = design.panels().get(0);
+            assertClose(80 * phi * phi / 2, design.seamRadius());
+            assertClose(80 * phi * phi / 2, panel.seamRadius());
+            assertClose(80 * phi * Math.sqrt(3) / 2, panel.cornerRadius());
+            // The rim of the land is as wide as a pentagon's corners are from its middle, 40 / sin(36 deg).
+            assertClose(Math.hypot(80 * INRADIUS + 5, 40 / Math.sin(Math.PI / 5)), panel.outerCornerRadius());
         }
 
         @Test

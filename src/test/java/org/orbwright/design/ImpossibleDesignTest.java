@@ -10,6 +10,7 @@ import static org.orbwright.design.RequestSketch.sketch;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.orbwright.quantity.LengthUnit;
@@ -34,6 +35,22 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().size(SizeBy.ACROSS_FLATS, 20).panel(28, 10.0));
             assertViolation("/size/value", "TOO_SMALL_FOR_LAND", "20", violation);
             assertSays(violation, "10 mm");
+        }
+
+        @Test
+        @DisplayName("a base distance of 0.688 edges: 0.00688 mm is below a hundredth, 0.0138 mm is not")
+        void segmentsOfLessThanAHundredthOfAMillimetreAreTooSmall() {
+            Violation violation = only(tiny(0.01));
+            assertViolation("/size/value", "SEGMENTS_TOO_SMALL", "0.01", violation);
+            assertEquals(0.02, tiny(0.02).design().edge(), 1e-15);
+        }
+
+        private RequestSketch tiny(double edge) {
+            return sketch().size(SizeBy.EDGE, edge)
+                    .panel(0.001, null)
+                    .allowance(0)
+                    .wall(0.001)
+                    .laminations(lamination(null, null, (Double) null));
         }
 
         @Test
@@ -79,6 +96,7 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().diameter(212.0));
             assertViolation("/sphere/diameter", "SPHERE_TOO_LARGE", "212", violation);
             // Twice the midradius of a dodecahedron of inradius 90: 180 * 1.3090169944 / 1.1135163644.
+            assertSays(violation, "A sphere of 212 mm in diameter");
             assertSays(violation, "211.6 mm");
             assertTrue(violation.allowed().contains("211.6 mm"));
         }
@@ -158,7 +176,8 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().laminations(lamination(null, null, 30.0, 25.65)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_WIDE", "55.65", violation);
             assertSays(violation, "55.65 mm");
-            assertSays(violation, "55.6231 mm");
+            assertSays(violation, "the base distance is 55.6231 mm");
+            assertTrue(violation.allowed().startsWith("bands that add up to 55.6231 mm"));
         }
 
         @Test
@@ -173,12 +192,80 @@ class ImpossibleDesignTest {
             Violation violation = only(sketch().laminations(lamination(null, 90.0, 40.0, 40.0)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_NARROW", "80", violation);
             // Edge of a dodecahedron of inradius 90: 90 / 1.1135163644.
-            assertSays(violation, "80.825 mm");
+            assertSays(violation, "the segment's extent square to the bands is 80.825 mm");
+            assertTrue(violation.allowed().startsWith("bands that add up to at least 80.825 mm"));
         }
 
         private RequestSketch truncatedIcosahedron() {
             return sketch().solid("truncated-icosahedron");
         }
+    }
+
+    /** What is filled in has the bounds of what may be written: widths of 0.001 to 10,000 and spheres to 100,000. */
+    @Nested
+    class FilledIn {
+        private static final String CODE = "FILLED_IN_OUT_OF_RANGE";
+        /** Base distance and inradius of a dodecahedron over its edge. */
+        private static final double BASE_DISTANCE = 0.6881909602355868;
+
+        private static final double INRADIUS = 1.1135163644116068;
+
+        private RequestSketch huge(double edge, Double... widths) {
+            return sketch().size(SizeBy.EDGE, edge).laminations(lamination(null, null, widths));
+        }
+
+        @Test
+        void bandThatTakesAlmostNothing() {
+            double edge = 80;
+            double base = edge * BASE_DISTANCE;
+            assertViolation("/laminations/0/bands/1/width", CODE, "null", only(huge(edge, base - 0.0005, null)));
+            Design design = huge(edge, base - 0.002, null).design();
+            assertEquals(
+                    0.002, design.panels().get(0).lamination().bands().get(1).width(), 1e-9);
+        }
+
+        @Test
+        void bandThatTakesMoreThanTenMetres() {
+            double edge = 10_100 / BASE_DISTANCE;
+            Violation violation = only(huge(edge, 5.0, null));
+            assertViolation("/laminations/0/bands/1/width", CODE, "null", violation);
+            assertSays(violation, "10095 mm");
+            assertEquals("0.001 to 10000 mm", violation.allowed());
+            assertEquals(1, huge(edge, 200.0, null).design().panels().size());
+        }
+
+        @Test
+        void sphereOfMoreThanAHundredMetres() {
+            double edge = 50_010 / INRADIUS;
+            Double[] widths = {10_000.0, 10_000.0, 10_000.0, null};
+            Violation violation = only(huge(edge, widths));
+            assertViolation("/sphere/diameter", CODE, "null", violation);
+            assertSays(violation, "100016 mm");
+            assertEquals(49_998, huge(edge, widths).allowance(12).design().sphereRadius(), 1e-6);
+        }
+
+        @Test
+        void whatWasWrittenIsNotJudgedAgain() {
+            assertEquals(
+                    60_000,
+                    huge(60_000 / INRADIUS, 10_000.0, 10_000.0, 10_000.0, null)
+                            .diameter(120_000.0)
+                            .design()
+                            .sphereRadius());
+        }
+    }
+
+    @Test
+    void aDesignInsideALargerRequestPointsThere() {
+        DesignRequest request = sketch().panel(90, null).request();
+        ImpossibleDesignException e =
+                assertThrows(ImpossibleDesignException.class, () -> Design.of(request, "/rows/3"));
+        assertViolation(
+                "/rows/3/panel/thickness",
+                "PANEL_TOO_THICK",
+                "90",
+                e.violations().get(0));
+        assertEquals(90, Design.of(sketch().request(), "/rows/3").smallestFaceDistance(), 1e-12);
     }
 
     @Test

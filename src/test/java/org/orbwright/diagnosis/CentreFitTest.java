@@ -2,6 +2,7 @@ package org.orbwright.diagnosis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Face;
@@ -129,6 +131,7 @@ class CentreFitTest {
                 assertEquals(0.3, fit.discs().shift().value(), 1e-9);
                 assertEquals(-0.2, fit.discs().along().value(), 1e-9);
                 double direction = Math.toDegrees(fit.discs().direction());
+                assertTrue(direction >= 0 && direction <= 360);
                 assertEquals(0, Math.sin(Math.toRadians(direction - 72 * corner)), 1e-9);
                 assertEquals(1, Math.cos(Math.toRadians(direction - 72 * corner)), 1e-9);
             }
@@ -147,6 +150,70 @@ class CentreFitTest {
         // Its five neighbours, whose normals are at cosine 1 / sqrt(5) to its own, are the nearest to the new centre.
         assertEquals(2 * (88.9 - 0.15 / Math.sqrt(5)), fit.largestDiameter().value(), 1e-6);
         assertEquals(2 * 88.9, fit.largestDiameterNow().value(), 1e-6);
+        // They lie lowest by what the fit has grown and by their part of the shift.
+        double lowest = -0.05 - 0.15 / Math.sqrt(5);
+        assertEquals(0.6 * (1 - 1.0 / 12 - 0.25) - lowest, fit.outOfRound().value(), 1e-9);
+    }
+
+    /**
+     * With H = 1/12 + n n' / 4 for the part of reading j in the fitted distance i, what two faces deviate from each
+     * other has the variance (1 - H)ii + (1 - H)jj - 2 (1 - H)ij, and the distance from the centre 1 - 1/4.
+     */
+    @Test
+    @DisplayName("hand calculation: u(out of round) by the projection, u(nearest face) = u sqrt(3) / 2")
+    void uncertaintiesOfAProudFace() {
+        double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
+        distances[4] += 0.6;
+        CentreDiagnosis fit = fit(LANTERN, null, distances);
+        double own = 1 - 1.0 / 12 - 0.25;
+        double neighbour = -1.0 / 12 - 0.25 / Math.sqrt(5);
+        assertEquals(STEP * Math.sqrt(2 * own - 2 * neighbour), fit.outOfRound().uncertainty(), 1e-9);
+        assertEquals(2 * STEP * Math.sqrt(0.75), fit.largestDiameter().uncertainty(), 1e-9);
+    }
+
+    @Test
+    @DisplayName("between two faces that are too near the largest sphere is as uncertain as the sum of both")
+    void uncertaintyOfTheRoomiestCentre() {
+        double[] distances = distances(LANTERN, Vector3D.ZERO, 0.5);
+        Design design = LANTERN.build();
+        Vector3D first = design.solid().normal(design.solid().faces().get(0));
+        for (int i = 0; i < 12; i++) {
+            distances[i] -= Math.abs(design.solid()
+                                    .normal(design.solid().faces().get(i))
+                                    .dot(first))
+                            > 0.9
+                    ? 0.5
+                    : 0;
+        }
+        CentreDiagnosis fit = fit(LANTERN, null, distances);
+        assertEquals(2 * 88.9, fit.roomiest().largestDiameter().value(), 1e-9);
+        assertEquals(STEP * Math.sqrt(2), fit.roomiest().largestDiameter().uncertainty(), 1e-9);
+    }
+
+    @Test
+    void aFaceThatTheSolidDoesNotHaveIsNamed() {
+        List<FaceReadingRequest> faces = new ArrayList<>();
+        for (int face : new int[] {0, 1, 2, 3, 12}) {
+            faces.add(new FaceReadingRequest(face, 88.9, 0.05));
+        }
+        Diagnoses unknown = Diagnoses.of(LANTERN).distances(null, faces);
+        unknown.assertRefused("/faceDistances/faces/4/face", "UNKNOWN_FACE", "12");
+        String allowed = assertThrows(ImpossibleDesignException.class, unknown::diagnose)
+                .violations()
+                .get(0)
+                .allowed();
+        assertTrue(allowed.startsWith("0 to 11,"), allowed);
+    }
+
+    @Test
+    void aScaleThatIsTooCoarseForADistanceIsRefused() {
+        List<FaceReadingRequest> faces = new ArrayList<>();
+        for (int face = 0; face < 12; face++) {
+            faces.add(new FaceReadingRequest(face, 88.9, face == 7 ? 23 : 0.05));
+        }
+        Diagnoses.of(LANTERN)
+                .distances(null, faces)
+                .assertRefused("/faceDistances/faces/7/resolution", "RESOLUTION_TOO_COARSE", "23");
     }
 
     @Test

@@ -55,6 +55,23 @@ class ChecksTest {
     }
 
     @Test
+    @DisplayName("legs of 64.86 mm on a rule with steps of 1 mm may read 65.8, and not 66")
+    void aDistanceMayBeReadAStepTooLong() {
+        assertEquals(
+                0,
+                lantern()
+                        .panel(null, read(0, 0.1), PanelSide.RIM, read(65.8, 1))
+                        .diagnose()
+                        .panel()
+                        .angleSum()
+                        .value(),
+                1e-12);
+        lantern()
+                .panel(null, read(0, 0.1), PanelSide.RIM, read(66, 1))
+                .assertRefused("/panel/distance/value", "DISTANCE_TOO_LARGE", "66");
+    }
+
+    @Test
     void scalesThatAreAsCoarseAsWhatTheyReadAreRefused() {
         lantern().tilt(null, 32, 8.01).assertRefused("/tilt/resolution", "RESOLUTION_TOO_COARSE", "8.01");
         lantern().flats(null, 178, 170).assertRefused("/acrossFlats/0/resolution", "RESOLUTION_TOO_COARSE", "178");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -282,6 +285,29 @@ class JigCalculatorTest {
                 LegCut right = segment.right();
                 assertEquals(segment.stopDistance(), left.holdDownFromStop() + right.holdDownFromStop(), EXACT);
                 assertTrue(left.faceUp() == WoodFace.OUTER && right.faceUp() == WoodFace.INNER);
+            }
+        }
+    }
+
+    /** From the stop, where one corner lies: the mean of three corners along the base, and over it. */
+    @ParameterizedTest
+    @MethodSource("solids")
+    void holdDownsAreTheMeanOfTheThreeCorners(String solid) {
+        Designs designs = Designs.of(solid);
+        List<JigFace> faces = plan(designs).faces();
+        List<Panel> panels = designs.build().panels();
+        for (int i = 0; i < faces.size(); i++) {
+            for (JigSegment segment : faces.get(i).segments()) {
+                Piece piece = panels.get(i).pieces().stream()
+                        .filter(each -> each.segment().equals(segment.segment()))
+                        .findFirst()
+                        .orElseThrow();
+                double base = piece.left() + piece.right();
+                assertEquals(base, segment.stopDistance(), EXACT);
+                assertEquals((0 + piece.right() + base) / 3, segment.left().holdDownFromStop(), EXACT);
+                assertEquals((0 + piece.left() + base) / 3, segment.right().holdDownFromStop(), EXACT);
+                assertEquals(piece.base() / 3, segment.left().holdDownFromBase(), EXACT);
+                assertEquals(piece.base() / 3, segment.right().holdDownFromBase(), EXACT);
             }
         }
     }

@@ -9,6 +9,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EquilibriumMoistureTest {
     @ParameterizedTest(name = "21.1 C and {0} %: {1} % (Wood Handbook, Table 4-2; Simpson 1998, from memory)")
@@ -20,6 +21,25 @@ class EquilibriumMoistureTest {
     @Test
     void dryAirLeavesNothing() {
         assertEquals(0, EquilibriumMoisture.of(20, 0));
+    }
+
+    /** The same model with the coefficients for degrees Fahrenheit (Wood Handbook, chapter 4, from memory). */
+    private static double fahrenheit(double degrees, double relativeHumidity) {
+        double square = degrees * degrees;
+        double k = 0.791 + 0.000463 * degrees - 0.000000844 * square;
+        double k1 = 6.34 + 0.000775 * degrees - 0.0000935 * square;
+        double k2 = 1.09 + 0.0284 * degrees - 0.0000904 * square;
+        double h = k * relativeHumidity / 100;
+        double sum = h / (1 - h) + (k1 * h + 2 * k1 * k2 * h * h) / (1 + k1 * h + k1 * k2 * h * h);
+        return 1800 / (330 + 0.452 * degrees + 0.00415 * square) * sum;
+    }
+
+    @ParameterizedTest(name = "{0} C")
+    @ValueSource(doubles = {-1, 10, 21.1, 40, 60, 80, 100})
+    void bothPublishedScalesOfTemperatureAgree(double celsius) {
+        for (double humidity : new double[] {20, 50, 80, 95}) {
+            assertEquals(fahrenheit(1.8 * celsius + 32, humidity), EquilibriumMoisture.of(celsius, humidity), 0.02);
+        }
     }
 
     @Property(tries = 300)

@@ -43,6 +43,19 @@ class MovementCalculatorTest {
     }
 
     @Test
+    @DisplayName(
+            "hand calculation: 8 % stock in a home of 6 % to 12 %: -0.706 and 1.412 mm, 2.118 mm from one to the other")
+    void fromTheDriestSeasonToTheDampest() {
+        Movement movement = Movements.of(MAPLE).moisture(8, 6, 12).move();
+        LengthChange width = band(movement, 1).widthChange();
+        assertEquals(-0.706, width.toDriest(), 1e-12);
+        assertEquals(2.118, width.betweenSeasons(), 1e-12);
+        AngleChange tip = movement.laminations().get(0).segments().get(0).tipAngleChange();
+        double between = 2 * Math.atan(100 / 101.412) - 2 * Math.atan(100 / 99.294);
+        assertEquals(between, tip.betweenSeasons(), 1e-12);
+    }
+
+    @Test
     @DisplayName("hand calculation: quarter-sawn it moves 100 x 0.00165 x 4 = 0.66 mm, rift-sawn 1.036 mm")
     void turnedStrips() {
         Movement quarter = Movements.of(MAPLE)

@@ -58,4 +58,13 @@ class LengthUnitTest {
         assertEquals("0.125 in", LengthUnit.IN.say(3.175));
         assertEquals("0.039 in", LengthUnit.IN.say(1));
     }
+
+    @Test
+    void lengthsBesideEachOtherAreWrittenApart() {
+        assertEquals("12 mm", LengthUnit.MM.sayApart(12, 13));
+        assertEquals("12.341 mm", LengthUnit.MM.sayApart(12.341, 12.342));
+        assertEquals("1.0001 in", LengthUnit.IN.sayApart(25.40254, 25.4));
+        assertEquals("1 in", LengthUnit.IN.sayApart(25.4, 25.40254));
+        assertEquals("0.0004 mm", LengthUnit.MM.sayApart(0.0004, 0.0004));
+    }
 }

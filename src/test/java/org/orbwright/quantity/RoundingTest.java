@@ -68,6 +68,8 @@ class RoundingTest {
         "-3.14159, 3, -3.142",
         "1200.0, 2, 1200",
         "1e15, 2, 1000000000000000",
+        "1e20, 2, 100000000000000000000",
+        "-1e20, 2, -100000000000000000000",
         "1e-7, 7, 0.0000001",
         "100, 0, 100"
     })
@@ -89,5 +91,26 @@ class RoundingTest {
         // 0.29 times a hundred is 28.999999999999996.
         assertEquals(0.29, Rounding.down(0.29, 2));
         assertEquals(0.0088, Rounding.down(0.0176 / 2, 4));
+    }
+
+    @ParameterizedTest(name = "{0} and {1}: {2} decimals")
+    @CsvSource({
+        "12, 13, 2",
+        "12.34, 12.35, 2",
+        "12.341, 12.342, 3",
+        "0.1, 0.10001, 5",
+        "0.000000001, 0.000000002, 9",
+        "1, 1.00000000001, 2",
+        "7.5, 7.5, 2"
+    })
+    void asManyDecimalsAsItTakesToTellNumbersApart(double one, double other, int decimals) {
+        assertEquals(decimals, Rounding.decimalsApart(one, other, 2));
+        assertEquals(decimals, Rounding.decimalsApart(other, one, 2));
+    }
+
+    @Test
+    void unitsOfTheLastDecimal() {
+        assertEquals(125, Rounding.scaled(1.25, 2));
+        assertEquals(-3, Rounding.scaled(-3, 0));
     }
 }

@@ -62,6 +62,12 @@ class StickLayoutTest {
         assertCut(2, TRIM + width + 145.6639969244288, TRIM + 145.6639969244288, cuts.get(2));
     }
 
+    @Test
+    void onlyAsManyCutsAsACallerReadsAreListed() {
+        assertEquals(1886, layout(90, 100_000).perBlank());
+        assertEquals(BlankLayout.MOST_CUTS, layout(90, 100_000).cuts().size());
+    }
+
     @ParameterizedTest(name = "{0} degrees")
     @ValueSource(doubles = {5, 30, 45, 60, 89, 90, -5, -30, -45, -60, -89, -90})
     void everyStickHoldsAWholeSegmentInsideTheBlank(double degrees) {

@@ -67,6 +67,7 @@ class TradeValuesTest {
         assertEquals(120, plan.total());
         assertEquals(12, plan.faces().get(0).panelsPerSphere());
         assertEquals(24, plan.faces().get(0).panels());
+        assertEquals(120, plan.faces().get(0).segments().get(0).total());
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.orbwright.fixture.Designs;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
 import org.orbwright.segment.Yield.SphereYield;
+import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 
@@ -142,5 +143,7 @@ class YieldCalculatorTest {
         LaminationYield tilted = first(Designs.of("cube").bands(45, Designs.widths(60.0, 10.0, null)));
         assertEquals(141.4213562373095, tilted.blankWidth(), 1e-9);
         assertEquals(71.4213562373095, tilted.strips().get(2).width(), 1e-9);
+        assertEquals(
+                List.of(1, 2, 3), tilted.strips().stream().map(StripYield::band).toList());
     }
 }

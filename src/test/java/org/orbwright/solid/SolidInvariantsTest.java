@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.solid.Approximately.assertClose;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -54,6 +55,26 @@ class SolidInvariantsTest {
             assertTrue(seen.add(List.of(edge.from(), edge.to())), "edge listed twice: " + edge);
             assertTrue(follows(solid.faces().get(edge.face()), edge.from(), edge.to()), edge.toString());
             assertTrue(follows(solid.faces().get(edge.neighbour()), edge.to(), edge.from()), edge.toString());
+        }
+    }
+
+    /** So a place in the list, or every other one, means the same segment in every panel. */
+    @ParameterizedTest
+    @MethodSource(ALL)
+    void facesOfAKindListTheirSegmentsFromTheSameOneOn(String name) {
+        Solid solid = Solids.solid(name);
+        for (FaceKind kind : solid.faceKinds()) {
+            List<Face> faces = solid.faces().stream()
+                    .filter(face -> face.kind().equals(kind.face()))
+                    .toList();
+            List<Face.Part> first = faces.get(0).segments();
+            List<Face.Part> otherHand = new ArrayList<>();
+            for (Face.Part part : first) {
+                otherHand.add(0, new Face.Part(part.segment(), !part.mirrored()));
+            }
+            for (Face face : faces) {
+                assertEquals(face.mirrored() ? otherHand : first, face.segments());
+            }
         }
     }
 

@@ -3,23 +3,36 @@ package org.orbwright.solid;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.fixture.SolidNames;
 
 /** Solids for parameterised tests, and their corners as vectors. */
 final class Solids {
     private Solids() {}
 
     static Stream<String> names() {
-        return SolidCatalogue.all().stream().map(Solid::name);
+        return SolidNames.each();
     }
 
     static Stream<String> regularFaced() {
-        return SolidCatalogue.all().stream()
-                .filter(solid -> solid.family() != SolidFamily.CATALAN)
-                .map(Solid::name);
+        return names().filter(name -> listed(name).family() != SolidFamily.CATALAN);
     }
 
-    static Solid solid(String name) {
+    static Solid listed(String name) {
         return SolidCatalogue.find(name).orElseThrow(() -> new AssertionError("no solid named " + name));
+    }
+
+    /** The solid, built anew: the catalogue's was built before a test, or a mutant, could change anything. */
+    static Solid solid(String name) {
+        Solid listed = listed(name);
+        if (listed.family() != SolidFamily.CATALAN) {
+            return built(listed, Polyhedron.uniform(ExactCoordinates.of(name)));
+        }
+        Polyhedron dual = Polyhedron.uniform(ExactCoordinates.of(listed.dual()));
+        return built(listed, dual.dual(built(listed(listed.dual()), dual).midradius()));
+    }
+
+    private static Solid built(Solid listed, Polyhedron polyhedron) {
+        return SolidBuilder.build(listed.name(), listed.family(), listed.dual(), listed.chiral(), polyhedron);
     }
 
     static FaceKind kind(Solid solid, String face) {

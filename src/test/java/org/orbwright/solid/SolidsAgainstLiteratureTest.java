@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The solids against the literature. Closed forms from memory: H. S. M. Coxeter, Regular Polytopes, Table I; H. M.
@@ -226,6 +227,12 @@ class SolidsAgainstLiteratureTest {
         for (SolidSummary summary : SolidCatalogue.summaries()) {
             assertCounts(Solids.solid(summary.name()), summary.faces(), summary.edges(), summary.vertices());
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.orbwright.solid.Solids#names")
+    void catalogueListsWhatIsBuilt(String name) {
+        assertEquals(Solids.solid(name), Solids.listed(name));
     }
 
     @Test
