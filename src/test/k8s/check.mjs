@@ -23,11 +23,17 @@ function check(file) {
 function checkSchema(object, fault) {
   const Type = require(`kubernetes-models/${object.apiVersion}`)[object.kind];
   if (!Type) return fault("there is no such kind");
+  // Kustomize breaks lines of base64, which Kubernetes takes and the schema's format does not.
+  const whole = object.kind === "Secret" ? { ...object, data: withoutBreaks(object.data) } : object;
   try {
-    new Type(object).validate();
+    new Type(whole).validate();
   } catch (error) {
     fault(error.message);
   }
+}
+
+function withoutBreaks(data) {
+  return Object.fromEntries(Object.entries(data).map(([name, text]) => [name, text.replace(/\n/g, "")]));
 }
 
 function checkMeaning(object, objects, fault) {
@@ -54,6 +60,7 @@ function checkPod(kind, pod, objects, fault) {
   demand(pod.securityContext?.runAsNonRoot === true, "may run as root");
   demand(pod.securityContext?.seccompProfile?.type === "RuntimeDefault", "has no seccomp profile");
   demand(pod.automountServiceAccountToken === false, "has a token of the cluster");
+  checkSpread(pod, fault);
   for (const container of pod.containers) {
     const security = container.securityContext;
     demand(security?.allowPrivilegeEscalation === false, "may gain rights");
@@ -63,6 +70,7 @@ function checkPod(kind, pod, objects, fault) {
       demand(container.resources?.requests?.[what], `requests no ${what}`);
       demand(container.resources?.limits?.[what], `has no limit of ${what}`);
     }
+    checkKeys(container, pod, objects, demand);
     if (kind === "Deployment") {
       for (const probe of ["startupProbe", "readinessProbe", "livenessProbe"]) {
         const port = container[probe]?.httpGet?.port;
@@ -71,13 +79,33 @@ function checkPod(kind, pod, objects, fault) {
     }
     for (const mount of container.volumeMounts ?? []) {
       demand(pod.volumes?.some((volume) => volume.name === mount.name), `mounts no volume ${mount.name}`);
+      demand(!mount.subPath, `mounts ${mount.name} by subPath, where changes of it do not come`);
     }
   }
   for (const volume of (pod.volumes ?? []).filter((other) => !other.emptyDir)) {
-    const name = volume.configMap?.name ?? volume.persistentVolumeClaim?.claimName;
-    const kindOfVolume = volume.configMap ? "ConfigMap" : "PersistentVolumeClaim";
+    const name = volume.configMap?.name ?? volume.secret?.secretName ?? volume.persistentVolumeClaim?.claimName;
+    const kindOfVolume = volume.configMap ? "ConfigMap" : volume.secret ? "Secret" : "PersistentVolumeClaim";
     demand(objects.some((other) => other.kind === kindOfVolume && other.metadata.name === name), `there is no volume ${name}`);
   }
+}
+
+/** The file of keys that the service is told of is one of a mounted Secret, with lines as the service reads them. */
+function checkKeys(container, pod, objects, demand) {
+  const path = container.env?.find((variable) => variable.name === "ORBWRIGHT_ACCESS_KEYS")?.value;
+  if (path === undefined) return;
+  const mount = container.volumeMounts.find((other) => path.startsWith(other.mountPath + "/"));
+  const secret = pod.volumes.find((volume) => volume.name === mount?.name)?.secret?.secretName;
+  const data = objects.find((other) => other.kind === "Secret" && other.metadata.name === secret)?.data;
+  const keys = Buffer.from(data?.[path.slice(mount?.mountPath.length + 1)] ?? "", "base64").toString();
+  const lines = keys.split("\n").map((line) => line.replace(/#.*/, "").trim()).filter((line) => line !== "");
+  demand(lines.length > 0, "has no file of keys where it looks for it");
+  demand(lines.every((line) => /^[\w.-]{1,64}\s+[0-9a-f]{64}$/i.test(line)), "has keys that the service refuses");
+}
+
+/** Constraints that spread pods by the same kind of place are not there twice. */
+function checkSpread(pod, fault) {
+  const places = (pod.topologySpreadConstraints ?? []).map((constraint) => constraint.topologyKey);
+  if (new Set(places).size < places.length) fault("is spread twice over the same places");
 }
 
 function checkShards(spec, objects, fault) {

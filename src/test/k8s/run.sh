@@ -43,6 +43,10 @@ need_tools
 for folder in k8s/base k8s/overlays/shop k8s/overlays/cluster k8s/sweep k8s/overlays/sweep-example; do
   kubectl kustomize "$folder" >"$work/rendered/$(basename "$folder").yaml" || fail "$folder cannot be rendered"
 done
+mkdir "$work/with-keys"
+printf '%s\n' 'resources: [../../../k8s/overlays/cluster]' 'components: [../../../k8s/components/keys]' \
+  >"$work/with-keys/kustomization.yaml"
+kubectl kustomize "$work/with-keys" >"$work/rendered/with-keys.yaml" || fail "components/keys cannot be rendered"
 schemas "$work/rendered"/*.yaml || fail "the manifests break the schemas, or do not fit together"
 types "$work/rendered"/*.yaml || fail "the manifests cannot be read into types"
 
@@ -58,5 +62,8 @@ broken unknown-field types cluster 's/readOnlyRootFilesystem/readOnlyRootFileSys
 broken missing-field schemas cluster '/scaleTargetRef:/,+3d'
 broken root schemas shop '/runAsNonRoot/d'
 broken stray-selector schemas base '/^  selector:/,/part-of\|name: orbwright/s/name: orbwright/name: orbwrong/'
+broken twice-spread schemas cluster 's/topologyKey: topology.kubernetes.io.zone/topologyKey: kubernetes.io\/hostname/'
+broken keys-elsewhere schemas with-keys 's/value: .keys.keys/value: \/keys\/lost/'
+broken unreadable-keys schemas with-keys '/^  keys: |/,/^kind/{s/^  keys: |/  keys: YmVuY2g=/;/^    /d}'
 broken missing-shard schemas sweep-example 's/completions: 2/completions: 3/'
 echo "k8s: $(ls "$work/rendered" | wc -l) kustomizations render, and $(cat "$work/rendered"/*.yaml | grep -c '^kind:') objects are in order"
