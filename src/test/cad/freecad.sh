@@ -44,6 +44,17 @@ expect 'missing.json cannot be read' ORBWRIGHT_DESIGN=missing.json
 expect 'no answer from http://127.0.0.1:9' "$design" ORBWRIGHT_SERVICE=http://127.0.0.1:9
 expect 'parts must be ONE or left out' "$design" 'ORBWRIGHT_BODY=solid?parts=WOODS'
 
+# A service that asks for a key.
+key=$(openssl rand -hex 32)
+echo "bench $(printf %s "$key" | sha256sum | cut -c1-64)" >"$work/keys"
+open=$url
+start_service "$work/keyed.log" "-Dorbwright.access.keys=$work/keys"
+expect 'A key is needed' "$design"
+expect 'The key or token is not known' "$design" ORBWRIGHT_KEY=another
+expect 'parts must be ONE or left out' "$design" 'ORBWRIGHT_BODY=solid?parts=WOODS' ORBWRIGHT_KEY="$key"
+stop_service "$service"
+url=$open
+
 for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=2' 'shell?parts=ONE'; do
   for design in dodecahedron-with-land truncated-octahedron-alternating; do
     numbers="$url/v1/bodies/$body"

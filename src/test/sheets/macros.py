@@ -1,6 +1,8 @@
 """Runs the macros that the service hands out in LibreOffice Calc, and compares what they write with the service's sheet.
 
-Usage, with the Python that has LibreOffice's module uno: macros.py SERVICE DESIGN PIPE
+Usage, with the Python that has LibreOffice's module uno: macros.py SERVICE DESIGN PIPE [KEY]
+
+With a key, which the service then has to ask for, one value is compared by each way to ask.
 """
 
 import json
@@ -13,6 +15,7 @@ import uno
 from com.sun.star.beans import PropertyValue
 
 SERVICE, DESIGN, PIPE = sys.argv[1:4]
+KEY = sys.argv[4] if len(sys.argv) > 4 else ""
 ALWAYS_EXECUTE = 4
 # Constant of com.sun.star.sheet.FormulaResult.
 STRING = 2
@@ -20,7 +23,8 @@ design = open(DESIGN, encoding="utf-8").read()
 
 
 def fetch(path, body=None):
-    request = urllib.request.Request(SERVICE + path, body, {"Content-Type": "application/json"})
+    headers = {"Content-Type": "application/json", "X-API-Key": KEY}
+    request = urllib.request.Request(SERVICE + path, body, headers)
     return urllib.request.urlopen(request, timeout=30).read().decode()
 
 
@@ -33,17 +37,22 @@ local = uno.getComponentContext()
 resolver = local.ServiceManager.createInstanceWithContext("com.sun.star.bridge.UnoUrlResolver", local)
 context = resolver.resolve(f"uno:pipe,name={PIPE};urp;StarOffice.ComponentContext")
 desktop = context.ServiceManager.createInstanceWithContext("com.sun.star.frame.Desktop", context)
-document = desktop.loadComponentFromURL(
-    "private:factory/scalc", "_blank", 0,
-    (PropertyValue("Hidden", 0, True, 0), PropertyValue("MacroExecutionMode", 0, ALWAYS_EXECUTE, 0)))
-libraries = document.BasicLibraries
-if not libraries.hasByName("Standard"):
-    libraries.createLibrary("Standard")
-modules = libraries.getByName("Standard")
 
 
-def install(name, source):
-    modules.insertByName(name, source.replace("http://localhost:8080", SERVICE))
+def new_document():
+    made = desktop.loadComponentFromURL(
+        "private:factory/scalc", "_blank", 0,
+        (PropertyValue("Hidden", 0, True, 0), PropertyValue("MacroExecutionMode", 0, ALWAYS_EXECUTE, 0)))
+    if not made.BasicLibraries.hasByName("Standard"):
+        made.BasicLibraries.createLibrary("Standard")
+    return made
+
+
+def install(name, source, key=KEY):
+    """A key stands in a constant of the macros."""
+    keyed, constants = re.subn(r'(Const KEY\b.*= )""', rf'\1"{key}"', source, flags=re.I)
+    expect("number of constants for the key", constants, 1)
+    document.BasicLibraries.getByName("Standard").insertByName(name, keyed.replace("http://localhost:8080", SERVICE))
 
 
 def run(macro, *arguments):
@@ -51,8 +60,21 @@ def run(macro, *arguments):
     return document.getScriptProvider().getScript(address).invoke(arguments, (), ())[0]
 
 
+document = new_document()
 install("Posting", fetch("/clients/orbwright.bas"))
 sheet = json.loads(fetch("/v1/sheet", design.encode()))
+if KEY:
+    expect("a value with a key", run("Posting.ORBWRIGHT", design, "/angles/faces/0/bladeTilt"),
+           sheet["angles"]["faces"][0]["bladeTilt"])
+    document.close(True)
+    document = new_document()
+    install("Posting", fetch("/clients/orbwright.bas"), "another key")
+    expect("what is said of another key", run("Posting.ORBWRIGHT", design, "/x"),
+           f"ERROR: no answer from {SERVICE} (or it does not know the key)")
+    document.close(True)
+    print("sheets: the macros send their key", flush=True)
+    os._exit(0)
+
 run("Posting.WriteTable", document, design, "bands")
 page = document.Sheets.getByName("bands 1")
 headings = {page.getCellByPosition(x, 0).String: x for x in range(25)}

@@ -99,3 +99,20 @@ for answer in "$head"'1c\r\n{"line":1,"angles":{"a":1}}\n\r\n' "$head"'16\r\n{"l
   grep -q 'breaks off after line\|no answer from' "$work/script.err" || fail "batch.py does not tell what is wrong"
 done
 echo "sheets: the scripts end as they say"
+
+# A service that asks for a key.
+key=$(openssl rand -hex 32)
+echo "bench $(printf %s "$key" | sha256sum | cut -c1-64)" >"$work/keys"
+stop_service "$service"
+start_service "$work/keyed.log" "-Dorbwright.access.keys=$work/keys"
+export ORBWRIGHT_SERVICE=$url
+expect_code 1 sh "$work/sheet.sh" "$work/two.json"
+grep -q 'two.json: refused with 401: A key is needed' "$work/script.err" || fail "sheet.sh does not say that a key is needed"
+expect_code 2 python3 "$work/batch.py" "$work/two.ndjson"
+grep -q 'refused with 401: .*A key is needed' "$work/script.err" || fail "batch.py does not say that a key is needed"
+expect_code 0 env ORBWRIGHT_KEY="$key" sh "$work/sheet.sh" "$work/two.json"
+expect_code 0 env ORBWRIGHT_KEY="$key" python3 "$work/batch.py" "$work/two.ndjson"
+grep -q '^{"line":1,"sheet"' "$work/script.out" || fail "batch.py answers nothing with a key"
+/usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe" "$key"
+if command -v node >/dev/null; then node "$sources/cells.mjs" "$url" "$design" "$key"; fi
+echo "sheets: the scripts send their key"

@@ -1,10 +1,11 @@
 #!/usr/bin/env python3
 """Answers many designs in one request: batch.py designs.ndjson > answers.ndjson (a design a line; - for standard input).
 
-The service's address stands in ORBWRIGHT_SERVICE, http://localhost:8080 if that is not set. Lines are sent while answers
-are read, so files may be of any size. Exit codes: 0 every line was answered without a STOP; 1 some lines were refused, or
-have a STOP (each has a line on standard error); 2 the designs cannot be read, the service did not answer, or its answer
-breaks off. Needs Python's own library only.
+The service's address stands in ORBWRIGHT_SERVICE, http://localhost:8080 if that is not set; the key, where the service
+asks for one, in ORBWRIGHT_KEY. Lines are sent while answers are read, so files may be of any size. Exit codes: 0 every
+line was answered without a STOP; 1 some lines were refused, or have a STOP (each has a line on standard error); 2 the
+designs cannot be read, the service did not answer or refuses the whole, or its answer breaks off. Needs Python's own
+library only.
 """
 
 import http.client
@@ -46,6 +47,8 @@ def answered(designs, service):
     connection.putrequest("POST", service.path.rstrip("/") + "/v1/batch")
     connection.putheader("Content-Type", "application/x-ndjson")
     connection.putheader("Transfer-Encoding", "chunked")
+    if os.environ.get("ORBWRIGHT_KEY"):
+        connection.putheader("X-API-Key", os.environ["ORBWRIGHT_KEY"])
     connection.endheaders()
     # The service takes lines only as fast as its answers are read, so both have to go on at once.
     sender = Sender(designs, connection)

@@ -2,7 +2,8 @@
  * Functions for spreadsheets in the web whose scripts have UrlFetchApp and run on a server: that server has to reach the
  * service, so give its public address, not localhost, and protect it (see the settings).
  *
- * Install: paste this file into the spreadsheet's script editor and set SERVICE.
+ * Install: paste this file into the spreadsheet's script editor and set SERVICE, and KEY where the service asks for one.
+ * Whoever may edit the spreadsheet can read the key.
  * Use in a cell:
  *   =ORBWRIGHT_CELL("blade-tilt", "solid=dodecahedron")
  *   =ORBWRIGHT_VALUE(A1, "/angles/faces/0/bladeTilt")     with a whole design (JSON) in A1
@@ -11,11 +12,16 @@
  * The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
  */
 const SERVICE = "http://localhost:8080";
+const KEY = "";
 
 /** One value, from a query as GET /v1/cell lists it. */
 function ORBWRIGHT_CELL(name, query) {
   const path = "/v1/cell/" + encodeURIComponent(name) + "?errors=text&" + query.replace(/ /g, "%20");
-  return asValue(fetched(path, {}).getContentText());
+  const answer = fetched(path, {});
+  // All else that is wrong is told as a text for a cell.
+  return answer.getResponseCode() === 401
+    ? "ERROR: " + JSON.parse(answer.getContentText()).detail
+    : asValue(answer.getContentText());
 }
 
 /** One value of the sheet of a whole design, by its JSON pointer. */
@@ -51,7 +57,8 @@ function posted(design) {
 }
 
 function fetched(path, options) {
-  return UrlFetchApp.fetch(SERVICE + path, { ...options, muteHttpExceptions: true });
+  const headers = KEY === "" ? {} : { "X-API-Key": KEY };
+  return UrlFetchApp.fetch(SERVICE + path, { ...options, headers, muteHttpExceptions: true });
 }
 
 function asValue(text) {

@@ -10,6 +10,8 @@ Option Explicit
 
 ' Where the service answers.
 Private Const SERVICE As String = "http://localhost:8080"
+' The key, where the service asks for one; whoever has the spreadsheet can read it.
+Private Const KEY As String = ""
 
 ' One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.
 Public Function ORBWRIGHT(ByVal Design As String, ByVal Pointer As String) As Variant
@@ -59,8 +61,10 @@ Private Function PostedTable(ByVal Design As String, ByVal Table As String) As S
     Set Request = CreateObject("MSXML2.ServerXMLHTTP.6.0")
     Request.Open "POST", SERVICE & "/v1/table/" & Table & "?errors=text", False
     Request.setRequestHeader "Content-Type", "application/json; charset=utf-8"
+    If KEY <> "" Then Request.setRequestHeader "X-API-Key", KEY
     Request.send Design
     PostedTable = Request.responseText
+    If Request.Status = 401 Then PostedTable = "ERROR: a key that the service knows is needed"
     Exit Function
 NoAnswer:
     PostedTable = "ERROR: no answer from " & SERVICE

@@ -11,6 +11,8 @@ Option Explicit
 
 REM Where the service answers.
 Const Service = "http://localhost:8080"
+REM The key, where the service asks for one; whoever has the document can read it.
+Const Key = ""
 
 REM One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.
 Function ORBWRIGHT(Design As String, Pointer As String)
@@ -77,7 +79,7 @@ Function PostedTable(Design As String, Table As String) As String
     Command.Name = "post"
     Command.Handle = -1
     Command.Argument = Argument
-    Content.execute(Command, 0, Nothing)
+    Content.execute(Command, 0, CreateUnoListener("Request_", "com.sun.star.ucb.XWebDAVCommandEnvironment"))
     Sink.closeOutput()
     Reader = CreateUnoService("com.sun.star.io.TextInputStream")
     Reader.setInputStream(Sink)
@@ -85,7 +87,27 @@ Function PostedTable(Design As String, Table As String) As String
     PostedTable = Reader.readString(Array(), False)
     Exit Function
 NoAnswer:
-    PostedTable = "ERROR: no answer from " & Service
+    PostedTable = "ERROR: no answer from " & Service & " (or it does not know the key)"
+End Function
+
+REM What a request has besides its body: no dialogs, and the key in a header.
+Function Request_getInteractionHandler()
+    Request_getInteractionHandler = Nothing
+End Function
+
+Function Request_getProgressHandler()
+    Request_getProgressHandler = Nothing
+End Function
+
+Function Request_getUserRequestHeaders(Address, Method)
+    Dim Header As New com.sun.star.beans.StringPair
+    Header.First = "X-API-Key"
+    Header.Second = Key
+    If Key = "" Then
+        Request_getUserRequestHeaders = Array()
+    Else
+        Request_getUserRequestHeaders = Array(Header)
+    End If
 End Function
 
 REM A stream of a text's bytes.
