@@ -17,8 +17,20 @@ COPY openapi openapi
 RUN --mount=type=cache,target=/root/.m2/repository \
     mvn -q -B package -Dmaven.test.skip=true -Dspotless.check.skip=true -Dquarkus.package.jar.type=aot-jar
 # The linked modules are what the service asks for by its libraries' manifests and services, not what jdeps finds alone.
+#
+# Its own options, which JDK_JAVA_OPTIONS and the command line overrule one by one:
+# - the serial collector, which needs the least memory, unless another one is named: the first option says so, the second
+#   keeps the first from leaving out the compiler for what runs long;
+# - a heap of at most 60 % of the container's memory, the rest is for the cache, code and libraries (some 110 MB, and what
+#   pictures and connections take), and a small one at first, so that it grows with the work and not with the machine;
+# - short pointers, on large machines too, where that many per cent would need long ones, with which no cache can be shared;
+# - the cache at the addresses that it was made for: elsewhere most of it would be written to, page by page (-15 MB);
+# - what compilers and libraries no longer use goes back to the system every 5 s (-19 MB);
+# - an end, and with it a restart, where memory does not suffice, and no file of counters in /tmp.
 RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --compress=zip-6 \
-    --strip-java-debug-attributes --add-modules \
+    --strip-java-debug-attributes --add-options="-XX:+NeverActAsServerClassMachine -XX:+TieredCompilation \
+-XX:MaxRAMPercentage=60 -Xms16m -XX:+UseCompressedOops -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 \
+-XX:TrimNativeHeapInterval=5000 -XX:+ExitOnOutOfMemoryError -XX:-UsePerfData" --add-modules \
     java.base,java.compiler,java.desktop,java.instrument,java.logging,java.management,java.naming,java.net.http,\
 java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.transaction.xa,java.xml,\
 jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs
@@ -35,7 +47,7 @@ RUN cp -r target/quarkus-app/. target/bom.json target/licences.txt LICENSE /opt/
 ARG SOURCE_DATE_EPOCH=1767225600
 RUN find /opt/orbwright -exec touch --no-dereference --date=@${SOURCE_DATE_EPOCH} {} + && \
     java src/container/java/org/orbwright/container/Rehearsal.java /opt/orbwright/java/bin/java \
-      -XX:AOTCacheOutput=/opt/orbwright/orbwright.aot -XX:+UseParallelGC \
+      -XX:AOTCacheOutput=/opt/orbwright/orbwright.aot \
       -Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties \
       -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar /opt/orbwright/quarkus-run.jar && \
     touch --date=@${SOURCE_DATE_EPOCH} /opt/orbwright/orbwright.aot /opt/orbwright
@@ -54,10 +66,11 @@ COPY --from=build /opt/orbwright /opt/orbwright
 USER 65532:65532
 EXPOSE 8080
 # Written is only what the service hands out as files, unpacked in /tmp: all else may be read-only.
-ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwright.aot", "-XX:+UseParallelGC", \
-            "-XX:MaxRAMPercentage=60", "-XX:+ExitOnOutOfMemoryError", "-XX:-UsePerfData", \
+ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwright.aot", \
             "-Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties", \
             "-jar", "/opt/orbwright/quarkus-run.jar"]
+# Asks the address in ORBWRIGHT_HEALTH, http://127.0.0.1:8080/q/health/live without it. This Java machine reads
+# JDK_JAVA_OPTIONS too, so its few megabytes are stated here, where they overrule what the service has.
 HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
-    CMD ["/opt/orbwright/java/bin/java", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx16m", "-XX:-UsePerfData", \
-         "-cp", "/opt/orbwright/app/*", "org.orbwright.api.HealthCheck", "http://127.0.0.1:8080/q/health/live"]
+    CMD ["/opt/orbwright/java/bin/java", "-Xms8m", "-Xmx16m", "-XX:TieredStopAtLevel=1", "-XX:AOTMode=off", \
+         "-cp", "/opt/orbwright/app/*", "org.orbwright.api.HealthCheck"]

@@ -2,8 +2,9 @@
 # Builds the image of the Dockerfile without a Docker daemon or a registry, and runs the very words of its ENTRYPOINT as
 # a container would: process 1 of its own, as the image's user, on a root file system that cannot be written to but for a
 # small /tmp, with no network but its own loopback. The base holds the C library alone, so nothing else can be needed.
-# Checks the first sheet, pictures and paper, the health check, batches, the end on SIGTERM, size, labels and SBOM.
-# Needs root, Linux namespaces, Maven, curl, Python 3 and a JDK 25 (JAVA_25_HOME, or below /usr/lib/jvm); on Debian
+# Checks the first sheet, pictures and paper, the health check, batches, options for the Java machine, encryption, the end
+# on SIGTERM, size, memory, labels and SBOM.
+# Needs root, Linux namespaces, Maven, curl, openssl, Python 3 and a JDK 25 (JAVA_25_HOME, or below /usr/lib/jvm); on Debian
 # installs buildah, debootstrap and iproute2 where they are missing.
 # Usage: src/test/container/run.sh [twice]   (twice: builds once more and compares every file)
 set -euo pipefail
@@ -13,6 +14,7 @@ cd "$(dirname "$0")/../../.."
 
 work=$PWD/target/container
 most=200
+most_resident=170
 grace=20
 revision=$(git rev-parse HEAD)
 design=src/main/resources/designs/dodecahedron-two-spheres.json
@@ -20,6 +22,8 @@ container=
 driver=
 mounted=
 init=
+served=http://127.0.0.1:8080
+answers=
 
 fail() {
   echo "container: $*" >&2
@@ -147,11 +151,12 @@ now() {
   echo $(($(date +%s%N) / 1000000))
 }
 
-# Starts the service with the settings given, and waits for its first sheet. Sets init and took.
+# Starts the service with the settings given, and waits for its first sheet at the address in `served`. Sets init and took.
+# The files in `answers`, if it is set, lie in /srv.
 start() {
   local from
   from=$(now)
-  SETTINGS="$*" ANSWERS='' contain "${entrypoint[@]}" >"$work/service.log" 2>&1 &
+  SETTINGS="$*" ANSWERS="$answers" contain "${entrypoint[@]}" >"$work/service.log" 2>&1 &
   service=$!
   for _ in $(seq 200); do
     init=$service
@@ -160,8 +165,8 @@ start() {
     sleep 0.02
   done
   for _ in $(seq 1500); do
-    if inside curl -s -f -o "$work/sheet.json" -H 'Content-Type: application/json' --data @"$design" \
-      http://127.0.0.1:8080/v1/sheet 2>/dev/null; then
+    if inside curl -s -k -f -o "$work/sheet.json" -H 'Content-Type: application/json' --data @"$design" \
+      "$served/v1/sheet" 2>/dev/null; then
       took=$(($(now) - from))
       return
     fi
@@ -231,8 +236,68 @@ check_answers() {
   post sheet.pdf application/pdf "$requests/writeShopSheet/lantern-for-the-bench.json" /v1/shop-sheet
   head -c 5 "$work/sheet.pdf" | grep -q '%PDF-' || fail "the sheet for the bench is no PDF"
   inside curl -s -S -f http://127.0.0.1:8080/clients/batch.py | grep -q '^import' || fail "the scripts are not handed out"
-  nsenter --target "$init" --net --mount --pid --root --wd --setuid 65532 --setgid 65532 "${health[@]}" \
-    || fail "the health check finds the service ill"
+  is_well || fail "the health check finds the service ill"
+}
+
+# What the health check says in the container, with the settings given.
+is_well() {
+  env -i PATH="$PATH" "$@" nsenter --target "$init" --net --mount --pid --root --wd --setuid 65532 --setgid 65532 \
+    "${health[@]}" >"$work/health.log" 2>&1
+}
+
+# What is set for the service's Java machine counts, and the health check's takes no harm by it.
+check_options() {
+  local options
+  for options in -XX:+UseParallelGC -Xms100m; do
+    start JDK_JAVA_OPTIONS=$options
+    is_well JDK_JAVA_OPTIONS=$options || { cat "$work/health.log" >&2; fail "the health check does not bear $options"; }
+    stop
+  done
+  [ "$(flag MaxRAMPercentage -XX:MaxRAMPercentage=33)" = 33.000000 ] || fail "MaxRAMPercentage cannot be set"
+  [ "$(flag UseParallelGC -XX:+UseParallelGC)" = true ] || fail "the collector cannot be chosen"
+  [ "$(flag UseSerialGC)" = true ] || fail "the collector that needs the least memory is not taken"
+  [ "$(flag MaxRAMPercentage)" = 60.000000 ] || fail "the heap is not bounded by the container"
+  [ "$(flag UseCompressedOops -XX:MaxRAM=200g)" = true ] || fail "a large machine cannot use the cache"
+  [ "$(flag TieredStopAtLevel)" = 4 ] || fail "what runs long is not compiled well"
+  echo "container: other collectors and heaps can be chosen"
+}
+
+# flag NAME [OPTION]: what the Java machine of the image makes of one of its flags.
+flag() {
+  SETTINGS=${2:+JDK_JAVA_OPTIONS=$2} ANSWERS='' contain "${entrypoint[0]}" -XX:+PrintFlagsFinal -version 2>/dev/null |
+    awk -v name="$1" '$2 == name { print $4 }'
+}
+
+certify() {
+  openssl req -x509 -newkey ec -pkeyopt ec_paramgen_curve:P-256 -nodes -days 2 -subj "/CN=$1" \
+    -keyout "$answers/key.pem" -out "$answers/cert.pem" 2>"$work/openssl.log"
+  chmod 644 "$answers"/*.pem
+}
+
+certified() {
+  inside openssl s_client -connect 127.0.0.1:9443 </dev/null 2>/dev/null | openssl x509 -noout -subject 2>/dev/null
+}
+
+# With the plain port off, as the README says; a certificate that is replaced is read again.
+check_encryption() {
+  answers=$work/certificates
+  mkdir -p "$answers"
+  certify first.example
+  served=https://127.0.0.1:9443
+  start QUARKUS_HTTP_INSECURE_REQUESTS=disabled QUARKUS_HTTP_SSL_PORT=9443 QUARKUS_TLS_RELOAD_PERIOD=30s \
+    QUARKUS_TLS_KEY_STORE_PEM__0__CERT=/srv/cert.pem QUARKUS_TLS_KEY_STORE_PEM__0__KEY=/srv/key.pem
+  certified | grep -q first.example || fail "the certificate is not the one that was set"
+  certify second.example
+  is_well ORBWRIGHT_HEALTH=$served/q/health/live || { cat "$work/health.log" >&2; fail "the health check asks only plainly"; }
+  if is_well; then fail "the health check finds a plain port that is off"; fi
+  for _ in $(seq 45); do
+    if certified | grep -q second.example; then break; fi
+    sleep 1
+  done
+  certified | grep -q second.example || { cat "$work/service.log" >&2; fail "a new certificate is not read"; }
+  stop
+  served=http://127.0.0.1:8080 answers=
+  echo "container: the health check asks encrypted, and new certificates are read"
 }
 
 check_batches() {
@@ -244,9 +309,9 @@ check_batches() {
   { cat "$work/answers/0.ndjson"; echo '{}'; } >"$work/answers/1.ndjson"
   expect_code 0 batch <"$work/answers/0.ndjson"
   grep -q '^{"line":1,"sheet":{.*"bladeTilt":31.7175' "$work/batch.out" || fail "batch answers no sheet"
-  expect_code 1 batch --answer=angles /srv/1.ndjson /srv/1.angles.ndjson
+  expect_code 10 batch --answer=angles /srv/1.ndjson /srv/1.angles.ndjson
   [ "$(wc -l <"$work/answers/1.angles.ndjson")" = 2 ] || fail "batch wrote no answers"
-  expect_code 2 batch /srv/2.ndjson
+  expect_code 11 batch /srv/2.ndjson
   [ ! -s "$work/batch.out" ] || fail "batch answers a file that is missing"
 }
 
@@ -265,17 +330,22 @@ mapfile -t health < <(words health)
 
 # With the mode on, the Java machine refuses to start where it cannot use its cache.
 start JDK_JAVA_OPTIONS=-XX:AOTMode=on
+sleep 10
+idle=$(resident)
 check_answers
 with=$took with_memory=$(resident)
 stop
+[ "$idle" -lt "$most_resident" ] || fail "the idle service has $idle MiB resident, which is not below $most_resident"
 echo "container: SIGTERM ended it after $ended ms"
 start JDK_JAVA_OPTIONS=-XX:AOTMode=off
 without=$took without_memory=$(resident)
 stop
 echo "container: first sheet after $with ms with the cache, $without ms without: ratio" \
-  "$(python3 -c "print(f'{$without / $with:.2f}')"); resident after pictures and paper $with_memory MiB," \
-  "without the cache after one sheet $without_memory MiB"
+  "$(python3 -c "print(f'{$without / $with:.2f}')"); resident when idle $idle MiB, after pictures" \
+  "and paper $with_memory MiB, without the cache after one sheet $without_memory MiB"
 if SETTINGS='' ANSWERS='' contain "${health[@]}"; then fail "the health check finds a service where there is none"; fi
+check_options
+check_encryption
 check_batches
 b umount "$container" >/dev/null
 b rm "$container" >/dev/null

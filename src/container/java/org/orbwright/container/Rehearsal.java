@@ -10,25 +10,24 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * The rehearsal from which the Java machine learns what to have ready at the start (the AOT cache): starts the service
- * by the command that is its arguments, sends it the worked designs and requests, and ends it as a container is ended.
- * Every answer has to be 200. Run from the project's folder, as {@code java Rehearsal.java COMMAND...}.
+ * by the command that is its arguments, sends it the worked designs, and ends it as a container is ended. Every answer
+ * has to be 200. What is rehearsed takes memory in every service from its start on, so pictures, paper and plans, which
+ * not all of them are asked for, have no part in it. Run from the project's folder, as {@code java Rehearsal.java
+ * COMMAND...}.
  */
 final class Rehearsal {
     /** So often every design is answered, that what is called often shows. */
     private static final int ROUNDS = 20;
 
-    private static final Path RESOURCES = Path.of("src/main/resources");
+    private static final Path DESIGNS = Path.of("src/main/resources/designs");
     private static final List<String> ANSWERS = List.of("sheet", "angles", "segments", "yield", "sphere", "bands");
-    private static final List<String> PICTURES = List.of("panel", "segment", "sphere", "survival", "section", "net");
     private static final List<String> PAGES =
             List.of("/q/health", "/q/metrics", "/q/openapi", "/v1/solids", "/v1/designs", "/v1/woods");
     private static final Pattern LISTENING = Pattern.compile("Listening on: (http://\\S+)");
@@ -70,64 +69,34 @@ final class Rehearsal {
         for (String page : PAGES) {
             ask(HttpRequest.newBuilder(URI.create(service + page)));
         }
-        Map<String, String> paths = paths();
-        for (Path request : files(RESOURCES.resolve("requests"), "*/*.json")) {
-            String operation = request.getParent().getFileName().toString();
-            post(paths.get(operation), "*/*", Files.readString(request));
-        }
-        List<String> designs = new ArrayList<>();
-        for (Path design : files(RESOURCES.resolve("designs"), "*.json")) {
-            designs.add(Files.readString(design));
-        }
-        for (String picture : PICTURES) {
-            post("/v1/drawings/" + picture, "image/svg+xml", designs.get(0));
-            post("/v1/drawings/" + picture, "image/png", designs.get(0));
-        }
+        List<String> designs = designs();
         for (int round = 0; round < ROUNDS; round++) {
             for (String design : designs) {
                 for (String answer : ANSWERS) {
-                    post("/v1/" + answer, "application/json", design);
+                    post("/v1/" + answer, design);
                 }
             }
         }
-    }
-
-    /** Where the contract says that each operation is. */
-    private static Map<String, String> paths() throws IOException {
-        Map<String, String> paths = new HashMap<>();
-        String path = "";
-        for (String line : Files.readAllLines(Path.of("openapi/openapi.yaml"))) {
-            if (line.startsWith("  /")) {
-                path = line.strip().replace(":", "");
-            } else if (line.strip().startsWith("operationId: ")) {
-                paths.put(line.strip().substring("operationId: ".length()), path);
-            }
-        }
-        return paths;
     }
 
     /** In the order of their names, as folders have none. */
-    private static List<Path> files(Path folder, String pattern) throws IOException {
-        List<Path> found = new ArrayList<>();
-        int slash = pattern.indexOf('/');
-        try (DirectoryStream<Path> entries =
-                Files.newDirectoryStream(folder, slash < 0 ? pattern : pattern.substring(0, slash))) {
-            for (Path entry : entries) {
-                if (slash < 0) {
-                    found.add(entry);
-                } else {
-                    found.addAll(files(entry, pattern.substring(slash + 1)));
-                }
-            }
+    private static List<String> designs() throws IOException {
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(DESIGNS, "*.json")) {
+            entries.forEach(files::add);
         }
-        found.sort(null);
-        return found;
+        files.sort(null);
+        List<String> designs = new ArrayList<>();
+        for (Path file : files) {
+            designs.add(Files.readString(file));
+        }
+        return designs;
     }
 
-    private void post(String path, String accept, String body) throws IOException, InterruptedException {
+    private void post(String path, String body) throws IOException, InterruptedException {
         ask(HttpRequest.newBuilder(URI.create(service + path))
                 .header("Content-Type", "application/json")
-                .header("Accept", accept)
+                .header("Accept", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
 
