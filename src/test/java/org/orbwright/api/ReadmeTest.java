@@ -14,9 +14,12 @@ import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -25,6 +28,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What the README says of the service is so. */
 @QuarkusTest
@@ -43,6 +47,24 @@ class ReadmeTest {
         String start = "```json\n";
         int from = readme.indexOf(start) + start.length();
         assertEquals(Contract.json(DESIGN), Contract.json(readme.substring(from, readme.indexOf("```", from))));
+    }
+
+    /** The hash is recomputed here; the form is what the file of keys demands, the length what its comment advises. */
+    @Test
+    void theLineThatMakesAKeyWritesOneOfTheFile(@TempDir Path folder) throws Exception {
+        String command = readme.lines()
+                .filter(line -> line.startsWith("key=$("))
+                .findFirst()
+                .orElseThrow();
+        Process shell = new ProcessBuilder("sh", "-c", command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String key = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+        assertEquals(0, shell.waitFor());
+        assertTrue(key.matches("[0-9a-f]{64}"), key);
+        byte[] hash = MessageDigest.getInstance("SHA-256").digest(key.getBytes(StandardCharsets.UTF_8));
+        assertEquals(List.of("bench " + HexFormat.of().formatHex(hash)), Files.readAllLines(folder.resolve("keys")));
     }
 
     @TestFactory
