@@ -70,7 +70,7 @@ if KEY:
     document = new_document()
     install("Posting", fetch("/clients/orbwright.bas"), "another key")
     expect("what is said of another key", run("Posting.ORBWRIGHT", design, "/x"),
-           f"ERROR: no answer from {SERVICE} (or it does not know the key)")
+           "ERROR: The key or token is not known, or no longer.")
     document.close(True)
     print("sheets: the macros send their key", flush=True)
     os._exit(0)

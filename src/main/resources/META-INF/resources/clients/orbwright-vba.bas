@@ -64,7 +64,6 @@ Private Function PostedTable(ByVal Design As String, ByVal Table As String) As S
     If KEY <> "" Then Request.setRequestHeader "X-API-Key", KEY
     Request.send Design
     PostedTable = Request.responseText
-    If Request.Status = 401 Then PostedTable = "ERROR: a key that the service knows is needed"
     Exit Function
 NoAnswer:
     PostedTable = "ERROR: no answer from " & SERVICE

@@ -87,7 +87,7 @@ Function PostedTable(Design As String, Table As String) As String
     PostedTable = Reader.readString(Array(), False)
     Exit Function
 NoAnswer:
-    PostedTable = "ERROR: no answer from " & Service & " (or it does not know the key)"
+    PostedTable = "ERROR: no answer from " & Service
 End Function
 
 REM What a request has besides its body: no dialogs, and the key in a header.
