@@ -10,7 +10,8 @@ def main():
     with open("Dockerfile") as file:
         text = file.read().replace("\\\n", "")
     words = json.loads(re.search(r"^ENTRYPOINT (\[.*\])", text, re.MULTILINE).group(1))
-    for word in words[1 : words.index("-jar")]:
+    built_in = re.search(r'--add-options="([^"]*)"', text).group(1).split()
+    for word in built_in + words[1 : words.index("-jar")]:
         if word.startswith("-X") and "AOTCache" not in word and "RAMPercentage" not in word:
             print(word)
 
