@@ -41,6 +41,7 @@ final class LaminationMatcher {
     List<Lamination> match(Solid solid, FaceKind kind, double edge) {
         List<Lamination> found = new ArrayList<>();
         Set<Places> seen = EnumSet.noneOf(Places.class);
+        boolean refused = false;
         for (int i = 0; i < laminations.size(); i++) {
             if (kind.face().equals(faceOf(solid, laminations.get(i)))) {
                 Places places = requireNonNullElse(laminations.get(i).places(), Places.ALL);
@@ -52,16 +53,19 @@ final class LaminationMatcher {
                             "These segments of the " + kind.face() + " panels already have a lamination.",
                             kind.face(),
                             "one lamination for all segments of a face, or one for the odd and one for the even ones");
-                } else if (alternates(i, kind)) {
-                    fit(i, solid, kind, edge).ifPresent(found::add);
-                } else {
+                } else if (!refused) {
                     // What cannot alternate is said once; the other half is not missed as well.
-                    seen.add(Places.ALL);
+                    refused = !alternates(i, kind);
+                    if (!refused) {
+                        fit(i, solid, kind, edge).ifPresent(found::add);
+                    }
                 }
                 seen.add(places);
             }
         }
-        checkComplete(solid, kind, seen);
+        if (!refused) {
+            checkComplete(solid, kind, seen);
+        }
         return found;
     }
 

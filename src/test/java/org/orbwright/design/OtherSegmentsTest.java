@@ -235,6 +235,10 @@ class OtherSegmentsTest {
         void fiveSegmentsDoNotAlternate() {
             assertOnly("/laminations/0/places", "ODD_PANEL", pentagons(lamination(null, Places.ODD, 0, false)));
             assertOnly("/laminations/0/chevron", "ODD_PANEL", pentagons(lamination(null, null, TILT, true)));
+            assertOnly(
+                    "/laminations/0/places",
+                    "ODD_PANEL",
+                    pentagons(lamination(null, Places.ODD, 0, false), lamination(null, Places.EVEN, 0, false)));
         }
 
         @Test
