@@ -20,7 +20,7 @@ final class Methods {
     private static final String POSTED = "OPTIONS, POST";
     private static final String BOTH = "GET, HEAD, OPTIONS, POST";
     private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
-    private static final Map<String, String> PRODUCED = new LinkedHashMap<>();
+    private static final Map<String, List<String>> PRODUCED = new LinkedHashMap<>();
     private static final Map<String, String> CONSUMED = new LinkedHashMap<>();
     private static final Map<String, String> TEMPLATES = new LinkedHashMap<>();
 
@@ -48,7 +48,7 @@ final class Methods {
                     // Reflection lists methods in no fixed order.
                     String taken = method.isAnnotationPresent(GET.class) ? READ : POSTED;
                     BY_ADDRESS.merge(pattern(resource, method), taken, (one, other) -> one.equals(other) ? one : BOTH);
-                    PRODUCED.put(pattern(resource, method), String.join(" or ", produced(resource, method)));
+                    PRODUCED.put(pattern(resource, method), List.of(produced(resource, method)));
                     CONSUMED.put(pattern(resource, method), consumed(resource));
                     TEMPLATES.put(pattern(resource, method), template(resource, method));
                 }
@@ -63,9 +63,14 @@ final class Methods {
         return at(path, BY_ADDRESS, "OPTIONS");
     }
 
-    /** The media types of the answers at an address. */
+    /** The media types of the answers at an address, in words. */
     static String producedAt(String path) {
-        return at(path, PRODUCED, MediaType.APPLICATION_JSON);
+        return String.join(" or ", typesAt(path));
+    }
+
+    /** The media types of the answers at an address. */
+    static List<String> typesAt(String path) {
+        return at(path, PRODUCED, List.of(MediaType.APPLICATION_JSON));
     }
 
     /** The media type of the bodies at an address. */
@@ -78,7 +83,7 @@ final class Methods {
         return at(path, TEMPLATES, otherwise);
     }
 
-    private static String at(String path, Map<String, String> byAddress, String otherwise) {
+    private static <T> T at(String path, Map<String, T> byAddress, T otherwise) {
         return byAddress.entrySet().stream()
                 .filter(entry -> path.matches(entry.getKey()))
                 .map(Map.Entry::getValue)

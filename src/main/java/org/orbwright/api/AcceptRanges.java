@@ -1,0 +1,60 @@
+package org.orbwright.api;
+
+import io.quarkus.vertx.http.runtime.filters.Filters;
+import io.vertx.core.http.HttpHeaders;
+import io.vertx.core.http.HttpServerRequest;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Writes ranges such as {@code text/*} in the header Accept as the types of that range that the address has: the
+ * framework chooses among several types by their full names only, and would refuse a range that one of them is in, or
+ * answer in a type that is none of them (RFC 9110, 12.5.1).
+ */
+@ApplicationScoped
+public class AcceptRanges {
+    private static final int AFTER_THE_GATE = 100;
+    private static final String ALL = "*/";
+    private static final String ANY = "/*";
+
+    void register(@Observes Filters filters) {
+        filters.register(AcceptRanges::spellOut, AFTER_THE_GATE);
+    }
+
+    private static void spellOut(RoutingContext exchange) {
+        HttpServerRequest request = exchange.request();
+        String accepted = request.getHeader(HttpHeaders.ACCEPT);
+        if (accepted != null && accepted.contains(ANY)) {
+            List<String> types = Methods.typesAt(exchange.normalizedPath());
+            request.headers().set(HttpHeaders.ACCEPT, spellOut(accepted, types));
+        }
+        exchange.next();
+    }
+
+    /** The header with every range replaced; one that no type is in stays, and is refused as it was sent. */
+    static String spellOut(String accepted, List<String> types) {
+        return Arrays.stream(accepted.split(","))
+                .flatMap(each -> spelt(each.strip(), types))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static Stream<String> spelt(String each, List<String> types) {
+        int end = each.indexOf(';');
+        String range = (end < 0 ? each : each.substring(0, end)).strip();
+        String weight = end < 0 ? "" : each.substring(end);
+        if (!range.endsWith(ANY) || range.startsWith(ALL)) {
+            return Stream.of(each);
+        }
+        String family = range.substring(0, range.length() - 1);
+        List<String> within = types.stream()
+                .filter(type -> type.startsWith(family))
+                .map(type -> type + weight)
+                .toList();
+        return within.isEmpty() ? Stream.of(each) : within.stream();
+    }
+}

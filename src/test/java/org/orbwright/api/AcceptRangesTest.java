@@ -1,0 +1,53 @@
+package org.orbwright.api;
+
+import static io.restassured.RestAssured.given;
+import static org.hamcrest.Matchers.startsWith;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.http.ContentType;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Ranges of media types (RFC 9110, 12.5.1). */
+@QuarkusTest
+class AcceptRangesTest {
+    private static final List<String> TYPES = List.of("application/json", "text/csv", "text/html");
+
+    @Test
+    void aRangeBecomesTheTypesThatAreInIt() {
+        assertEquals("text/csv, text/html", AcceptRanges.spellOut("text/*", TYPES));
+        assertEquals(
+                "text/csv;q=0.5, text/html;q=0.5, application/json",
+                AcceptRanges.spellOut("text/*;q=0.5,application/json", TYPES));
+    }
+
+    @Test
+    void whatNoTypeIsInStays() {
+        assertEquals("image/*, */*;q=0.1", AcceptRanges.spellOut("image/*, */*;q=0.1", TYPES));
+    }
+
+    /** Addresses with several types, and one with a single type. */
+    @ParameterizedTest
+    @CsvSource({
+        "text/*, /v1/turning/path, planToolPath, text/csv",
+        "application/*, /v1/turning/path, planToolPath, application/json",
+        "application/*, /v1/bands/explore, exploreDesigns, application/x-ndjson",
+        "text/*;q=0.4, /v1/bands/explore, exploreDesigns, text/csv",
+        "application/*, /v1/jig, planJig, application/json",
+    })
+    void aRangeIsAnsweredInATypeThatIsInIt(String range, String path, String operation, String type) {
+        given().accept(range)
+                .contentType(ContentType.JSON)
+                .body(JsonResources.in("requests/" + operation)
+                        .values()
+                        .iterator()
+                        .next())
+                .post(path)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith(type));
+    }
+}
