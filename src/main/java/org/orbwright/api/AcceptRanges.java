@@ -8,19 +8,22 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Writes ranges such as {@code text/*} in the header Accept as the types of that range that the address has: the
  * framework chooses among several types by their full names only, and would refuse a range that one of them is in, or
- * answer in a type that is none of them (RFC 9110, 12.5.1).
+ * answer in a type that is none of them (RFC 9110, 12.5.1). Parameters other than weights are left out: no type here
+ * has any, and the framework would send a caller's back.
  */
 @ApplicationScoped
 public class AcceptRanges {
     private static final int AFTER_THE_GATE = 100;
     private static final String ALL = "*/";
     private static final String ANY = "/*";
+    private static final Pattern WEIGHT = Pattern.compile("[qQ]=[01](\\.[0-9]{0,3})?");
 
     void register(@Observes Filters filters) {
         filters.register(AcceptRanges::spellOut, AFTER_THE_GATE);
@@ -29,9 +32,14 @@ public class AcceptRanges {
     private static void spellOut(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String accepted = request.getHeader(HttpHeaders.ACCEPT);
-        if (accepted != null && accepted.contains(ANY)) {
-            List<String> types = Methods.typesAt(exchange.normalizedPath());
-            request.headers().set(HttpHeaders.ACCEPT, spellOut(accepted, types));
+        if (accepted != null) {
+            String spelt = spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
+            if (spelt.isEmpty()) {
+                // Nothing is asked for: as good as no header, of which the framework makes a fault.
+                request.headers().remove(HttpHeaders.ACCEPT);
+            } else {
+                request.headers().set(HttpHeaders.ACCEPT, spelt);
+            }
         }
         exchange.next();
     }
@@ -44,17 +52,26 @@ public class AcceptRanges {
     }
 
     private static Stream<String> spelt(String each, List<String> types) {
-        int end = each.indexOf(';');
-        String range = (end < 0 ? each : each.substring(0, end)).strip();
-        String weight = end < 0 ? "" : each.substring(end);
+        String[] parts = each.split(";", -1);
+        String range = parts[0].strip();
+        String weight = Arrays.stream(parts)
+                .skip(1)
+                .map(String::strip)
+                .filter(part -> WEIGHT.matcher(part).matches())
+                .findFirst()
+                .map(part -> ";" + part)
+                .orElse("");
+        if (range.isEmpty()) {
+            return Stream.empty();
+        }
         if (!range.endsWith(ANY) || range.startsWith(ALL)) {
-            return Stream.of(each);
+            return Stream.of(range + weight);
         }
         String family = range.substring(0, range.length() - 1);
         List<String> within = types.stream()
                 .filter(type -> type.startsWith(family))
                 .map(type -> type + weight)
                 .toList();
-        return within.isEmpty() ? Stream.of(each) : within.stream();
+        return within.isEmpty() ? Stream.of(range + weight) : within.stream();
     }
 }

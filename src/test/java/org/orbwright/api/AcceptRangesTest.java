@@ -29,6 +29,28 @@ class AcceptRangesTest {
         assertEquals("image/*, */*;q=0.1", AcceptRanges.spellOut("image/*, */*;q=0.1", TYPES));
     }
 
+    @Test
+    void parametersThatAreNoWeightsAreLeftOut() {
+        assertEquals(
+                "application/json;q=0.8, text/csv",
+                AcceptRanges.spellOut("application/json;v=\"1;q=0.8, text/csv;x", TYPES));
+        assertEquals("", AcceptRanges.spellOut(" ;q=1,", TYPES));
+    }
+
+    @Test
+    void aHeaderThatAsksForNothingIsNoHeader() {
+        given().header("Accept", ";")
+                .contentType(ContentType.JSON)
+                .body(JsonResources.in("requests/exploreDesigns")
+                        .values()
+                        .iterator()
+                        .next())
+                .post("/v1/bands/explore")
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("application/x-ndjson"));
+    }
+
     /** Addresses with several types, and one with a single type. */
     @ParameterizedTest
     @CsvSource({
@@ -37,6 +59,7 @@ class AcceptRangesTest {
         "application/*, /v1/bands/explore, exploreDesigns, application/x-ndjson",
         "text/*;q=0.4, /v1/bands/explore, exploreDesigns, text/csv",
         "application/*, /v1/jig, planJig, application/json",
+        "application/json;x=\", /v1/turning/path, planToolPath, application/json",
     })
     void aRangeIsAnsweredInATypeThatIsInIt(String range, String path, String operation, String type) {
         given().accept(range)
