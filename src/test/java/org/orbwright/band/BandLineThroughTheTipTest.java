@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Trials;
 
 /** A band line that passes through the tip, or so close by that only rounding parts them. */
 class BandLineThroughTheTipTest {
@@ -38,7 +39,7 @@ class BandLineThroughTheTipTest {
     @Test
     void everyDirectionThroughTheTipAgreesWithQuadrature() {
         Random random = new Random(11);
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < Trials.of(1000); i++) {
             double radius = 20 + 44 * random.nextDouble();
             SurfaceOracle oracle =
                     new SurfaceOracle(55, 55, 34, 1 + 60 * random.nextDouble(), 1 + 60 * random.nextDouble(), radius);
@@ -53,7 +54,7 @@ class BandLineThroughTheTipTest {
         SegmentSurface surface = surface(oracle);
         double whole = surface.whole().visible();
         Random random = new Random(12);
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < Trials.of(2000); i++) {
             double degrees = i < 25 ? 15.0 * i - 180 : 360 * random.nextDouble();
             double expected = i < 25 || i % 20 == 0
                     ? oracle.below(BandLine.of(0, Math.toRadians(degrees))).visible()

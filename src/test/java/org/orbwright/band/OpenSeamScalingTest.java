@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.orbwright.fixture.Trials;
 
 @DisplayName("where a land leaves seams open, a band's area grows with the square of the size, whatever the size is")
 class OpenSeamScalingTest {
@@ -18,7 +19,7 @@ class OpenSeamScalingTest {
     @Test
     void tiltedBandsAtTwoThousandSizes() {
         SegmentSurface one = surface(1);
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < Trials.of(2000); i++) {
             double size = 1 + i * 0.00137;
             SegmentSurface other = surface(size);
             for (double offset : OFFSETS) {

@@ -8,11 +8,12 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
+import org.orbwright.fixture.Trials;
 
 /** Areas, reach and extent of a segment's surface against quadrature and search that use only its definition. */
 @DisplayName("Segment surfaces against quadrature of their definition")
 class SegmentSurfaceQuadratureTest {
-    private static final int CASES = 400;
+    private static final int CASES = Trials.of(400);
 
     @Test
     @DisplayName("the oracle itself agrees with counting points of a grid, to a thousandth")
@@ -64,7 +65,7 @@ class SegmentSurfaceQuadratureTest {
     @RepeatedTest(3)
     void reachAgreesWithBisection(RepetitionInfo info) {
         Random random = new Random(50L + info.getCurrentRepetition());
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < Trials.of(300); i++) {
             SurfaceOracle oracle = any(random, info.getCurrentRepetition());
             double slope = (-oracle.left() + random.nextDouble() * (oracle.left() + oracle.right())) / oracle.base();
             double expected = oracle.reach(slope);

@@ -7,6 +7,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Trials;
 
 /** A sphere larger than the seam radius, which a land makes possible: the panel's outline ends the surface. */
 class SphereBeyondTheSeamTest {
@@ -39,7 +40,7 @@ class SphereBeyondTheSeamTest {
     @Test
     void surfaceEndsAtTheOutlineWhateverTheSegment() {
         Random random = new Random(3);
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < Trials.of(1000); i++) {
             double joint = 10 + 190 * random.nextDouble();
             double base = joint * (0.05 + 2.45 * random.nextDouble());
             double seam = Math.hypot(joint, base);

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.SolidNames;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.SegmentKind;
@@ -156,7 +157,7 @@ class WholeSegmentTest {
     }
 
     static Stream<String> names() {
-        return solids().map(Solid::name);
+        return SolidNames.each();
     }
 
     private static SegmentSurface surface(FaceKind kind, SegmentKind segment, double radius) {

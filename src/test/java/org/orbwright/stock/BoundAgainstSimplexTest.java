@@ -9,11 +9,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Trials;
 
 /** The bound of the prices that are found against the linear program that it is the dual of. */
 class BoundAgainstSimplexTest {
     static LongStream seeds() {
-        return LongStream.range(1000, 1200);
+        return Trials.below(200).map(seed -> 1000 + seed);
     }
 
     @ParameterizedTest(name = "problem {0}")
@@ -55,6 +56,6 @@ class BoundAgainstSimplexTest {
                                         GreedyPlan.of(columns).missing()))
                         > 0)
                 .count();
-        assertTrue(above > 100, () -> "only " + above);
+        assertTrue(above > Trials.of(200) / 2, () -> "only " + above);
     }
 }

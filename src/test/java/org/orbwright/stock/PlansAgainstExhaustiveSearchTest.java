@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Trials;
 import org.orbwright.stock.CuttingModel.Effort;
 import org.orbwright.stock.CuttingPlanner.Planned;
 import org.orbwright.stock.SmallProblem.Board;
@@ -26,7 +27,7 @@ class PlansAgainstExhaustiveSearchTest {
     private static final Effort ENOUGH = new Effort(1_000_000, 60_000_000_000L);
 
     static LongStream seeds() {
-        return LongStream.range(0, PROBLEMS);
+        return Trials.below(PROBLEMS);
     }
 
     @ParameterizedTest(name = "problem {0}")
@@ -84,7 +85,7 @@ class PlansAgainstExhaustiveSearchTest {
     @Test
     void theProblemsAreOfEveryKind() {
         Map<String, Integer> seen = new TreeMap<>();
-        seeds().forEach(seed -> {
+        LongStream.range(0, PROBLEMS).forEach(seed -> {
             CuttingProblem problem = SmallProblem.random(seed).toProblem();
             CuttingPlan plan =
                     CuttingPlanner.plan(problem, StockAim.COST, ENOUGH).plan();

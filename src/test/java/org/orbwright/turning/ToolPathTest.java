@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Trials;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.turning.AxisRequest.Through;
@@ -23,9 +24,10 @@ import org.orbwright.turning.ToolPath.PassTime;
 /** Programs are read by a control of the test's own and run on a model of stock, discs and cutter. */
 class ToolPathTest {
     private static final long SEED = 20261126;
+    private static final int DRAWN = 14;
 
     static Stream<PathJob> jobs() {
-        return Stream.concat(PathJob.all(), random());
+        return Stream.concat(Trials.every(4, PathJob.all()), random().limit(Trials.of(DRAWN)));
     }
 
     /**
@@ -56,7 +58,7 @@ class ToolPathTest {
                 })
                 .limit(100)
                 .filter(ToolPathTest::isLaid)
-                .limit(14);
+                .limit(DRAWN);
     }
 
     /** Some wide discs rest beside the middle of a solid with few faces, which leaves nothing to be cut. */
@@ -121,7 +123,7 @@ class ToolPathTest {
         double end = path.reachedHead();
         double start = -path.reachedTail();
         double highest = 0;
-        for (double latitude = start + 1e-3; latitude < end - 1e-3; latitude += (end - start) / 1500) {
+        for (double latitude = start + 1e-3; latitude < end - 1e-3; latitude += (end - start) / Trials.of(1500)) {
             // How far out along this latitude the wood still stands: bisection on the way out from the sphere.
             double low = path.sphere() - 0.01;
             double high = path.sphere() + 4 * scallop;
