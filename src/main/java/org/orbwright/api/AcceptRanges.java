@@ -32,7 +32,7 @@ public class AcceptRanges {
     private static void spellOut(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String accepted = request.getHeader(HttpHeaders.ACCEPT);
-        if (accepted != null) {
+        if (accepted != null && isOdd(accepted)) {
             String spelt = spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
             if (spelt.isEmpty()) {
                 // Nothing is asked for: as good as no header, of which the framework makes a fault.
@@ -42,6 +42,11 @@ public class AcceptRanges {
             }
         }
         exchange.next();
+    }
+
+    /** Whether there is anything to do; what most callers send is left alone. */
+    private static boolean isOdd(String accepted) {
+        return accepted.isBlank() || accepted.contains(";") || (accepted.contains(ANY) && !accepted.equals("*/*"));
     }
 
     /** The header with every range replaced; one that no type is in stays, and is refused as it was sent. */

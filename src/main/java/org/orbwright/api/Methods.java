@@ -10,6 +10,7 @@ import java.lang.reflect.Method;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Which methods an address takes, and what it answers with. The framework refuses a wrong method without naming the
@@ -19,10 +20,11 @@ final class Methods {
     private static final String READ = "GET, HEAD, OPTIONS";
     private static final String POSTED = "OPTIONS, POST";
     private static final String BOTH = "GET, HEAD, OPTIONS, POST";
-    private static final Map<String, String> BY_ADDRESS = new LinkedHashMap<>();
+    private static final Map<String, String> BY_TEMPLATE = new LinkedHashMap<>();
     private static final Map<String, List<String>> PRODUCED = new LinkedHashMap<>();
     private static final Map<String, String> CONSUMED = new LinkedHashMap<>();
-    private static final Map<String, String> TEMPLATES = new LinkedHashMap<>();
+    /** The addresses that differ from request to request, with what matches them. */
+    private static final Map<String, Pattern> PATTERNS = new LinkedHashMap<>();
 
     static {
         for (Class<?> resource : List.of(
@@ -47,10 +49,13 @@ final class Methods {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     // Reflection lists methods in no fixed order.
                     String taken = method.isAnnotationPresent(GET.class) ? READ : POSTED;
-                    BY_ADDRESS.merge(pattern(resource, method), taken, (one, other) -> one.equals(other) ? one : BOTH);
-                    PRODUCED.put(pattern(resource, method), List.of(produced(resource, method)));
-                    CONSUMED.put(pattern(resource, method), consumed(resource));
-                    TEMPLATES.put(pattern(resource, method), template(resource, method));
+                    String template = template(resource, method);
+                    BY_TEMPLATE.merge(template, taken, (one, other) -> one.equals(other) ? one : BOTH);
+                    PRODUCED.put(template, List.of(produced(resource, method)));
+                    CONSUMED.put(template, consumed(resource));
+                    if (template.contains("{")) {
+                        PATTERNS.put(template, Pattern.compile(template.replaceAll("\\{[^}]*}", "[^/]+")));
+                    }
                 }
             }
         }
@@ -60,7 +65,7 @@ final class Methods {
 
     /** The methods as the header Allow lists them; just OPTIONS where none is known. */
     static String allowedAt(String path) {
-        return at(path, BY_ADDRESS, "OPTIONS");
+        return BY_TEMPLATE.getOrDefault(templateAt(path, ""), "OPTIONS");
     }
 
     /** The media types of the answers at an address, in words. */
@@ -70,23 +75,23 @@ final class Methods {
 
     /** The media types of the answers at an address. */
     static List<String> typesAt(String path) {
-        return at(path, PRODUCED, List.of(MediaType.APPLICATION_JSON));
+        return PRODUCED.getOrDefault(templateAt(path, ""), List.of(MediaType.APPLICATION_JSON));
     }
 
     /** The media type of the bodies at an address. */
     static String consumedAt(String path) {
-        return at(path, CONSUMED, MediaType.APPLICATION_JSON);
+        return CONSUMED.getOrDefault(templateAt(path, ""), MediaType.APPLICATION_JSON);
     }
 
     /** The address with names in braces for what differs from request to request, or what is given if none is known. */
     static String templateAt(String path, String otherwise) {
-        return at(path, TEMPLATES, otherwise);
-    }
-
-    private static <T> T at(String path, Map<String, T> byAddress, T otherwise) {
-        return byAddress.entrySet().stream()
-                .filter(entry -> path.matches(entry.getKey()))
-                .map(Map.Entry::getValue)
+        String address = path.endsWith("/") ? path.substring(0, path.length() - 1) : path;
+        if (BY_TEMPLATE.containsKey(address)) {
+            return address;
+        }
+        return PATTERNS.entrySet().stream()
+                .filter(entry -> entry.getValue().matcher(address).matches())
+                .map(Map.Entry::getKey)
                 .findFirst()
                 .orElse(otherwise);
     }
@@ -106,9 +111,5 @@ final class Methods {
     private static String template(Class<?> resource, Method method) {
         Path below = method.getAnnotation(Path.class);
         return resource.getAnnotation(Path.class).value() + (below == null ? "" : below.value());
-    }
-
-    private static String pattern(Class<?> resource, Method method) {
-        return template(resource, method).replaceAll("\\{[^}]*}", "[^/]+") + "/?";
     }
 }
