@@ -60,14 +60,10 @@ public class Meters {
     /** Counts a request that was read. */
     void count(int size, Object request) {
         bytes.record(size);
-        design(request).ifPresent(this::count);
-    }
-
-    /** Counts a design that was read. */
-    void count(DesignRequest design) {
-        bands.record(design.laminations().stream()
-                .mapToInt(lamination -> lamination.bands().size())
-                .sum());
+        design(request)
+                .ifPresent(design -> bands.record(design.laminations().stream()
+                        .mapToInt(lamination -> lamination.bands().size())
+                        .sum()));
     }
 
     /** The design that a request is, or has as a part of it. */

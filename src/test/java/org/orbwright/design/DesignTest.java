@@ -25,6 +25,16 @@ class DesignTest {
     private static final double BASE_DISTANCE = 0.6881909602355868;
     private static final double ACCURACY = 1e-12;
 
+    /** A design in inches, of one band. */
+    private static RequestSketch imperial() {
+        return sketch().unit(LengthUnit.IN)
+                .size(SizeBy.ACROSS_FLATS, 7)
+                .panel(1, null)
+                .allowance(0.1)
+                .wall(0.25)
+                .laminations(lamination(null, null, (Double) null));
+    }
+
     @Nested
     class Size {
         @Test
@@ -97,13 +107,7 @@ class DesignTest {
 
         @Test
         void sawAndBlankAreBroughtToMillimetres() {
-            Design design = sketch().unit(LengthUnit.IN)
-                    .size(SizeBy.ACROSS_FLATS, 7)
-                    .panel(1, null)
-                    .allowance(0.1)
-                    .wall(0.25)
-                    .laminations(lamination(null, null, (Double) null))
-                    .design();
+            Design design = imperial().design();
             assertClose(3.2 * 25.4, design.kerf());
             assertClose(584 * 25.4, design.blankLength());
             assertEquals(0, design.endTrim());
@@ -160,14 +164,7 @@ class DesignTest {
 
         @Test
         void anotherSphereIsTurnedFromTheSameSolid() {
-            Design design = sketch().unit(LengthUnit.IN)
-                    .size(SizeBy.ACROSS_FLATS, 7)
-                    .panel(1, null)
-                    .allowance(0.1)
-                    .wall(0.25)
-                    .laminations(lamination(null, null, (Double) null))
-                    .copies(3)
-                    .design();
+            Design design = imperial().copies(3).design();
             Design smaller = design.withSphereRadius(80);
             assertEquals(80, smaller.sphereRadius());
             assertEquals(design, smaller.withSphereRadius(design.sphereRadius()));

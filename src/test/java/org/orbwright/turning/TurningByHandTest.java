@@ -30,13 +30,7 @@ import org.orbwright.turning.TurningRequest.SpeedRequest;
 class TurningByHandTest {
     private static final double EXACT = 1e-9;
 
-    private static final Designs CUBE = Designs.of("cube")
-            .acrossFlats(100)
-            .thickness(26)
-            .land(0)
-            .diameter(96.0)
-            .minimumWall(1)
-            .bands(List.of(Designs.band("black walnut", null)));
+    private static final Designs CUBE = TurningCalculatorTest.CUBE;
 
     private static TurningPlan plan(
             Designs designs,

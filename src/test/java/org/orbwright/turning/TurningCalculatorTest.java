@@ -44,7 +44,7 @@ class TurningCalculatorTest {
     private static final double EXACT = 1e-9;
 
     /** A cube 100 mm across, 26 mm thick, of one wood, turned to a sphere of 96 mm. */
-    private static final Designs CUBE = Designs.of("cube")
+    static final Designs CUBE = Designs.of("cube")
             .acrossFlats(100)
             .thickness(26)
             .land(0)
