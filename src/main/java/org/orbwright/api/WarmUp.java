@@ -5,9 +5,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
-import org.orbwright.solid.SolidCatalogue;
 
-/** Computes the catalogue of solids and answers a worked design while the service starts, so that no caller waits. */
+/** Answers a worked design while the service starts, so that no caller waits for what every sheet needs. */
 @ApplicationScoped
 public class WarmUp {
     private final RequestReader reader;
@@ -19,7 +18,6 @@ public class WarmUp {
 
     @Startup
     void answerOnce() {
-        SolidCatalogue.all();
         String json = DesignLibrary.all().values().iterator().next().json();
         DesignRequest request = reader.read(DesignRequest.class, json.getBytes(StandardCharsets.UTF_8));
         done = !SheetJson.of(Design.of(request)).isEmpty();

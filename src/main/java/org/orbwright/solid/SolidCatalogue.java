@@ -1,6 +1,5 @@
 package org.orbwright.solid;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,26 +7,29 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The 31 solids by name: Platonic, then Archimedean, then Catalan in the order of their duals. Computed once. */
+/**
+ * The 31 solids by name: Platonic, then Archimedean, then Catalan in the order of their duals. Each is computed once,
+ * when it is first asked for: a service is mostly asked for few of them, and is not to start later for the rest.
+ */
 public final class SolidCatalogue {
-    private static final Map<String, Solid> SOLIDS = build();
+    private static final Map<String, Lazy<Solid>> SOLIDS = build();
     private static final int SUGGESTIONS = 3;
 
     private SolidCatalogue() {}
 
     /** All solids, in the order of the catalogue. */
     public static List<Solid> all() {
-        return List.copyOf(SOLIDS.values());
+        return SOLIDS.values().stream().map(Lazy::get).toList();
     }
 
     /** All solids in brief. */
     public static List<SolidSummary> summaries() {
-        return SOLIDS.values().stream().map(Solid::summary).toList();
+        return all().stream().map(Solid::summary).toList();
     }
 
     /** The solid of this name. */
     public static Optional<Solid> find(String name) {
-        return Optional.ofNullable(SOLIDS.get(name));
+        return Optional.ofNullable(SOLIDS.get(name)).map(Lazy::get);
     }
 
     /** The three names of the catalogue that differ least from the given one, the nearest first. */
@@ -39,42 +41,58 @@ public final class SolidCatalogue {
                 .toList();
     }
 
-    private static Map<String, Solid> build() {
-        Map<String, Solid> solids = new LinkedHashMap<>();
+    private static Map<String, Lazy<Solid>> build() {
+        Map<String, Lazy<Solid>> solids = new LinkedHashMap<>();
         platonic(solids, "tetrahedron", "tetrahedron");
         platonic(solids, "cube", "octahedron");
         platonic(solids, "octahedron", "cube");
         platonic(solids, "dodecahedron", "icosahedron");
         platonic(solids, "icosahedron", "dodecahedron");
-        List<Solid> catalan = new ArrayList<>();
-        catalan.add(pair(solids, "truncated-tetrahedron", "triakis-tetrahedron", false));
-        catalan.add(pair(solids, "cuboctahedron", "rhombic-dodecahedron", false));
-        catalan.add(pair(solids, "truncated-cube", "triakis-octahedron", false));
-        catalan.add(pair(solids, "truncated-octahedron", "tetrakis-hexahedron", false));
-        catalan.add(pair(solids, "rhombicuboctahedron", "deltoidal-icositetrahedron", false));
-        catalan.add(pair(solids, "truncated-cuboctahedron", "disdyakis-dodecahedron", false));
-        catalan.add(pair(solids, "snub-cube", "pentagonal-icositetrahedron", true));
-        catalan.add(pair(solids, "icosidodecahedron", "rhombic-triacontahedron", false));
-        catalan.add(pair(solids, "truncated-dodecahedron", "triakis-icosahedron", false));
-        catalan.add(pair(solids, "truncated-icosahedron", "pentakis-dodecahedron", false));
-        catalan.add(pair(solids, "rhombicosidodecahedron", "deltoidal-hexecontahedron", false));
-        catalan.add(pair(solids, "truncated-icosidodecahedron", "disdyakis-triacontahedron", false));
-        catalan.add(pair(solids, "snub-dodecahedron", "pentagonal-hexecontahedron", true));
-        catalan.forEach(solid -> solids.put(solid.name(), solid));
+        Map<String, Lazy<Solid>> catalan = new LinkedHashMap<>();
+        pair(solids, catalan, "truncated-tetrahedron", "triakis-tetrahedron", false);
+        pair(solids, catalan, "cuboctahedron", "rhombic-dodecahedron", false);
+        pair(solids, catalan, "truncated-cube", "triakis-octahedron", false);
+        pair(solids, catalan, "truncated-octahedron", "tetrakis-hexahedron", false);
+        pair(solids, catalan, "rhombicuboctahedron", "deltoidal-icositetrahedron", false);
+        pair(solids, catalan, "truncated-cuboctahedron", "disdyakis-dodecahedron", false);
+        pair(solids, catalan, "snub-cube", "pentagonal-icositetrahedron", true);
+        pair(solids, catalan, "icosidodecahedron", "rhombic-triacontahedron", false);
+        pair(solids, catalan, "truncated-dodecahedron", "triakis-icosahedron", false);
+        pair(solids, catalan, "truncated-icosahedron", "pentakis-dodecahedron", false);
+        pair(solids, catalan, "rhombicosidodecahedron", "deltoidal-hexecontahedron", false);
+        pair(solids, catalan, "truncated-icosidodecahedron", "disdyakis-triacontahedron", false);
+        pair(solids, catalan, "snub-dodecahedron", "pentagonal-hexecontahedron", true);
+        solids.putAll(catalan);
         return solids;
     }
 
-    private static void platonic(Map<String, Solid> solids, String name, String dual) {
-        Polyhedron polyhedron = Polyhedron.uniform(ExactCoordinates.of(name));
-        solids.put(name, SolidBuilder.build(name, SolidFamily.PLATONIC, dual, false, polyhedron));
+    private static void platonic(Map<String, Lazy<Solid>> solids, String name, String dual) {
+        solids.put(
+                name, new Lazy<>(() -> SolidBuilder.build(name, SolidFamily.PLATONIC, dual, false, polyhedron(name))));
     }
 
-    /** Adds an Archimedean solid and returns its Catalan dual. */
-    private static Solid pair(Map<String, Solid> solids, String name, String dual, boolean chiral) {
-        Polyhedron polyhedron = Polyhedron.uniform(ExactCoordinates.of(name));
-        Solid solid = SolidBuilder.build(name, SolidFamily.ARCHIMEDEAN, dual, chiral, polyhedron);
-        solids.put(name, solid);
-        return SolidBuilder.build(dual, SolidFamily.CATALAN, name, chiral, polyhedron.dual(solid.midradius()));
+    /** Adds an Archimedean solid and its Catalan dual. */
+    private static void pair(
+            Map<String, Lazy<Solid>> archimedean,
+            Map<String, Lazy<Solid>> catalan,
+            String name,
+            String dual,
+            boolean chiral) {
+        Lazy<Solid> solid =
+                new Lazy<>(() -> SolidBuilder.build(name, SolidFamily.ARCHIMEDEAN, dual, chiral, polyhedron(name)));
+        archimedean.put(name, solid);
+        catalan.put(
+                dual,
+                new Lazy<>(() -> SolidBuilder.build(
+                        dual,
+                        SolidFamily.CATALAN,
+                        name,
+                        chiral,
+                        polyhedron(name).dual(solid.get().midradius()))));
+    }
+
+    private static Polyhedron polyhedron(String name) {
+        return Polyhedron.uniform(ExactCoordinates.of(name));
     }
 
     /** Levenshtein's distance: the fewest letters to insert, delete or change. */
