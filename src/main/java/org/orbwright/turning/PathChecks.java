@@ -85,9 +85,12 @@ final class PathChecks {
                         disc(milling.holding().tail(), -x + holder)));
     }
 
-    /** Height of a disc where the holder reaches over it along the axis, with the cutter's room. */
+    /**
+     * Height of a disc where the holder reaches over it along the axis, with the cutter's room. A holder no thicker
+     * than the cutter comes as near as that, and no nearer.
+     */
     private double disc(Seat seat, double outermost) {
-        return outermost > seat.seatDistance() - milling.room() ? seat.disc() / 2 : 0;
+        return outermost > seat.seatDistance() - milling.room() + EXACT ? seat.disc() / 2 : 0;
     }
 
     /**

@@ -49,6 +49,19 @@ record PathJob(String name, Designs designs, PathRequest request) {
         return new PathJob(design.solid() + " " + machine + " " + through + " " + cutter.shape(), design, request);
     }
 
+    /** Nothing is left on the sphere, and no pass goes in air. */
+    static PathJob bare(
+            Designs design,
+            Machine machine,
+            DiscsRequest discs,
+            CutterRequest cutter,
+            double scallop,
+            double passDepth) {
+        return of(design, machine, Through.FACE, discs, cutter, scallop, passDepth)
+                .with("leave", null)
+                .with("airPass", null);
+    }
+
     static CutterRequest cutter(CutterShape shape, double diameter, Double rim) {
         return new CutterRequest(shape, diameter, rim, LONG, 3 * diameter);
     }
