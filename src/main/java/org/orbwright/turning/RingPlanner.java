@@ -7,6 +7,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.turning.Holding.Seat;
+import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /**
  * Shares a sphere out into rings, on each of which the cutter's rim touches it; lengths in millimetres, latitudes in
@@ -106,8 +107,8 @@ final class RingPlanner {
             throw refused(
                     stated ? "/discs/neck" : "/discs/diameter",
                     "NECK_TOO_THICK",
-                    "A neck of " + design.say(2 * neck) + ", "
-                            + (stated ? "" : "as thick as the disc where none is stated, ")
+                    "A neck of " + design.say(2 * neck)
+                            + (stated ? " " : ", as thick as the disc where none is stated, ")
                             + "leaves nothing to cut of a sphere of " + design.say(2 * milling.sphere()) + ".",
                     stated ? String.valueOf(milling.request().discs().neck()) : null,
                     "a neck below " + design.sayAtMost(2 * milling.sphere()));
@@ -147,14 +148,13 @@ final class RingPlanner {
         double most = milling.holding().tail().seatDistance() + milling.sphere();
         if (milling.room() >= most) {
             Design design = milling.design();
+            DiscsRequest discs = milling.request().discs();
             throw refused(
                     "/discs/clearance",
                     "NO_ROOM_BESIDE_DISC",
                     "With a room of " + design.say(milling.room())
                             + " above the lower disc the cutter would stay above all of the sphere.",
-                    milling.request().discs() == null
-                            ? null
-                            : String.valueOf(milling.request().discs().clearance()),
+                    discs == null || discs.clearance() == null ? null : String.valueOf(discs.clearance()),
                     "a room below " + design.sayAtMost(most));
         }
     }

@@ -49,6 +49,20 @@ record PathJob(String name, Designs designs, PathRequest request) {
         return new PathJob(design.solid() + " " + machine + " " + through + " " + cutter.shape(), design, request);
     }
 
+    /**
+     * A cube with its faces 50 mm and its corners 50 root 3 from the middle, to be milled to a sphere of 45 mm radius
+     * with a ball of 5 mm radius, and a room of 5 mm beside its discs.
+     */
+    static PathJob cube(Machine machine) {
+        return bare(
+                TurningCalculatorTest.CUBE.diameter(90.0),
+                machine,
+                discs(40, 20, 5),
+                cutter(CutterShape.BALL, 10, null),
+                0.5,
+                10);
+    }
+
     /** Nothing is left on the sphere, and no pass goes in air. */
     static PathJob bare(
             Designs design,
