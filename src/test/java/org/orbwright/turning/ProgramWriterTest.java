@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.PathRequest.CutterShape;
 import org.orbwright.turning.PathRequest.LimitsRequest;
@@ -68,6 +69,39 @@ class ProgramWriterTest {
         assertTrue(program.indexOf("M0") < program.indexOf("(Pass 2 of "));
         String without = job(Machine.ROTARY).with("airPass", null).program();
         assertFalse(without.contains("M0"));
+    }
+
+    @Test
+    void aProgramBeginsAndEndsAsControlsExpect() {
+        List<String> lines = List.of(job(Machine.ROTARY).program().split("\n", -1));
+        int unit = lines.indexOf("G21");
+        assertEquals(List.of("G21", "G17 G40 G49 G80", "G90 G94", "S9000 M3", "G4 P5"), lines.subList(unit, unit + 5));
+        assertEquals(List.of("M5", "M30", "%", ""), lines.subList(lines.size() - 4, lines.size()));
+    }
+
+    @Test
+    void eachPassSaysItsSphereAndWhetherItGoesInAir() {
+        // Corners 110.0443 mm out, a room of 8 mm, and passes of 10 mm to a sphere of 86.3 mm.
+        List<String> passes = job(Machine.ROTARY)
+                .program()
+                .lines()
+                .filter(line -> line.startsWith("(Pass ") || line.startsWith("(End "))
+                .toList();
+        assertEquals(
+                List.of(
+                        "(Pass 1 of 4, sphere of radius 118.0443, in air)",
+                        "(End of the pass in air: the spindle stops and the program waits)",
+                        "(Pass 2 of 4, sphere of radius 100.0443)",
+                        "(Pass 3 of 4, sphere of radius 90.0443)",
+                        "(Pass 4 of 4, sphere of radius 86.3000)"),
+                passes);
+    }
+
+    @Test
+    void noMoreThanHalfOfTheLastDecimalIsWrittenAsNothing() {
+        // Four decimals of a millimetre, and five of an inch of 25.4 mm.
+        assertEquals(0.00005, ProgramWriter.halfStep(LengthUnit.MM), 1e-15);
+        assertEquals(0.000127, ProgramWriter.halfStep(LengthUnit.IN), 1e-15);
     }
 
     @Test
