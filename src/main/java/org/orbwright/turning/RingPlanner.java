@@ -6,6 +6,7 @@ import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.TurningRequest.DiscsRequest;
 
@@ -132,7 +133,9 @@ final class RingPlanner {
                     null,
                     ring
                             ? "a smaller disc"
-                            : "a room below " + design.sayAtMost(seat.seatDistance()) + ", or a smaller disc");
+                            // A disc on a face sits on it whatever its diameter.
+                            : "a room below " + design.sayAtMost(seat.seatDistance())
+                                    + (seat.at() == Through.FACE ? "" : ", or a smaller disc"));
         }
         double widest = cutter.flat() > 0 ? space + cutter.corner() : 2 * space;
         throw refused(

@@ -76,7 +76,16 @@ class PathRefusalWordsTest {
                         "NO_ROOM_BESIDE_DISC",
                         "A disc of 40 mm sits 50 mm from the middle of the sphere, and with its room of 50 mm" + noRoom,
                         null,
-                        "a room below 50 mm, or a smaller disc"),
+                        "a room below 50 mm"),
+                // A ring of 50 mm on a corner 300 mm out is 300 - 25 root 2 from the middle.
+                refused(
+                        tetrahedron(Through.CORNER, PathJob.discs(50, 20, 270)),
+                        "/discs/clearance",
+                        "NO_ROOM_BESIDE_DISC",
+                        "A disc of 50 mm sits 264.64 mm from the middle of the sphere, and with its room of 270 mm"
+                                + noRoom,
+                        null,
+                        "a room below 264.64 mm, or a smaller disc"),
                 // From a corner 300 mm out the edges fall by 1 in root 2: 250 mm beside the axis they are at -53.55.
                 refused(
                         tetrahedron(Through.FACE, PathJob.discs(500, 20, 5)),
