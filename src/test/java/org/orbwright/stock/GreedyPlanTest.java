@@ -48,4 +48,63 @@ class GreedyPlanTest {
                         new StripKind(0, 2, List.of(new MakeUp(List.of(0))))));
         assertEquals(List.of(2, 0), GreedyPlan.of(new CuttingColumns(problem)).missing());
     }
+
+    private static CuttingPlan plan(
+            List<Double> widths, List<Integer> needed, List<BoardKind> boards, StripKind... strips) {
+        return GreedyPlan.of(new CuttingColumns(
+                new CuttingProblem(new Ripping(widths, needed, 20, 0), List.of(600.0), 0, boards, List.of(strips))));
+    }
+
+    private static StripKind whole(int width, int count) {
+        return new StripKind(width, count, List.of(new MakeUp(List.of(0))));
+    }
+
+    @Test
+    @DisplayName("hand calculation: each of a board's two sections, 40 mm wide, gives one of the two strips")
+    void whatOneSectionGivesIsNotCutFromTheNext() {
+        CuttingPlan plan = plan(
+                List.of(40.0, 30.0),
+                List.of(1, 1),
+                List.of(new BoardKind(1200, 40, 20, 3, 1, 960_000)),
+                whole(0, 1),
+                whole(1, 1));
+        assertEquals(List.of(new CutBoards(0, 1, List.of(2))), plan.boards());
+        assertEquals(
+                List.of(List.of(1, 0), List.of(0, 1)),
+                plan.sections().stream()
+                        .map(section -> section.pattern().counts())
+                        .toList());
+        assertEquals(List.of(0, 0), plan.missing());
+    }
+
+    @Test
+    @DisplayName("hand calculation: 60 mm are one strip of 55 mm or two of 25 mm, which are only 50 mm")
+    void aSectionIsRippedToMostWood() {
+        CuttingPlan plan = plan(
+                List.of(55.0, 25.0),
+                List.of(1, 2),
+                List.of(new BoardKind(600, 60, 20, 1, 1, 720_000)),
+                whole(0, 1),
+                whole(1, 2));
+        assertEquals(List.of(0, 2), plan.missing());
+    }
+
+    @Test
+    void ofBoardsThatCostNothingTheSmallerIsCut() {
+        CuttingPlan plan = plan(
+                List.of(40.0),
+                List.of(1),
+                List.of(new BoardKind(900, 40, 20, 1, 0, 720_000), new BoardKind(600, 40, 20, 1, 0, 480_000)),
+                whole(0, 1));
+        assertEquals(List.of(new CutBoards(1, 1, List.of(1))), plan.boards());
+    }
+
+    @Test
+    void whatIsMissingOfAWidthIsMissingFromItsLastStrips() {
+        BoardKind two = new BoardKind(600, 80, 20, 1, 1, 960_000);
+        assertEquals(
+                List.of(1, 2),
+                plan(List.of(40.0), List.of(5), List.of(two), whole(0, 3), whole(0, 2))
+                        .missing());
+    }
 }
