@@ -104,7 +104,8 @@ final class RipPatterns {
     }
 
     /**
-     * Patterns that begin with as many of one lane as fit, or half as many and then the next one, and are filled up.
+     * Patterns that begin with as many of one lane as fit, or half as many and then what fits of the next one, and are
+     * filled up.
      */
     private List<RipPattern> filled(List<Lane> lanes) {
         List<RipPattern> patterns = new ArrayList<>();
