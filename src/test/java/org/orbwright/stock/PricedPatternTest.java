@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 
@@ -66,5 +67,33 @@ class PricedPatternTest {
                 List.of(2, 0),
                 PricedPattern.of(ripping, section, new double[] {7, 3}).counts());
         assertEquals(14, PricedPattern.bound(Knapsack.FINE, ripping, section, new double[] {7, 3}), 1e-12);
+    }
+
+    @Test
+    @DisplayName("hand calculation: two sticks of 20 mm and a kerf are 43 mm, two slices of 30 mm and a kerf 63 mm")
+    void sticksAreSliced() {
+        Ripping ripping = new Ripping(List.of(50.0, 30.0), List.of(9, 9), 20, 3);
+        CrossSection section = new CrossSection(43, 63);
+        double[] worth = {1, 5};
+        Lane stick = new Lane(true, 20, List.of(1, 1));
+        assertEquals(
+                List.of(stick, stick), PricedPattern.of(ripping, section, worth).lanes());
+        assertEquals(20, PricedPattern.bound(Knapsack.FINE, ripping, section, worth), 1e-12);
+        // A third stick would take 20 mm and a kerf more, for which there are 22 mm.
+        CrossSection wider = new CrossSection(65, 63);
+        assertEquals(2, PricedPattern.of(ripping, wider, worth).lanes().size());
+        assertEquals(20, PricedPattern.bound(Knapsack.FINE, ripping, wider, worth), 1e-12);
+    }
+
+    @Test
+    @DisplayName("hand calculation: 66 mm are three layers of 20 mm and two kerfs, but only two slices of 30 mm")
+    void wideLanesAreResawn() {
+        Ripping ripping = new Ripping(List.of(30.0), List.of(9), 20, 3);
+        CrossSection section = new CrossSection(30, 66);
+        double[] worth = {5};
+        assertEquals(
+                List.of(new Lane(false, 30, List.of(0, 0, 0))),
+                PricedPattern.of(ripping, section, worth).lanes());
+        assertEquals(15, PricedPattern.bound(Knapsack.FINE, ripping, section, worth), 1e-12);
     }
 }
