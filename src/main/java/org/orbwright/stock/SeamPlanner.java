@@ -148,19 +148,17 @@ final class SeamPlanner {
                 && chosen.get(set).stream().noneMatch(place::equals)
                 && isPiece(set, null, place)
                 && isPiece(set, place, null)
-                && chosen.get(1 - set).stream().allMatch(other -> clear(place, other));
+                && chosen.get(1 - set).stream().allMatch(other -> clear(set, place, other));
     }
 
-    /** Whether seams at two places keep the clearance in all neighbouring strips. */
-    private boolean clear(SeamPlace place, SeamPlace other) {
+    /** Whether seams at a place in the strips of a set keep the clearance from seams at another in their neighbours. */
+    private boolean clear(int set, SeamPlace place, SeamPlace other) {
         double least = rules.clearance() + rules.overlap() - Ripping.EXACT_FIT;
-        for (int band = 0; band + 1 < blank.bands().size(); band++) {
-            if (Math.abs(place.at().get(band) - other.at().get(band + 1)) < least
-                    || Math.abs(place.at().get(band + 1) - other.at().get(band)) < least) {
-                return false;
-            }
-        }
-        return true;
+        return bandsOf(set)
+                .allMatch(band -> bandsOf(1 - set)
+                        .filter(next -> Math.abs(next - band) == 1)
+                        .allMatch(next ->
+                                Math.abs(place.at().get(band) - other.at().get(next)) >= least));
     }
 
     /** Whether the piece between two places, or between a place and the end where one is null, is long enough. */
