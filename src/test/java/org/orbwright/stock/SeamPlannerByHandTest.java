@@ -56,7 +56,7 @@ class SeamPlannerByHandTest {
     }
 
     @Test
-    @DisplayName("hand calculation: cuts 60 mm apart; of what lies across from them none is nearer than 60 mm")
+    @DisplayName("hand calculation: a seam at 190 + 10 = 200 mm, its neighbour's at 230 + 30 = 260 mm")
     void onlyStripsThatHaveTheSeamHaveToKeepClear() {
         // Both cuts lean by 40 mm: a quarter of that, 10 mm, in the middle of the first band, 30 mm in the second.
         BlankKind blank = blank(2, new Cut(0, 190, 230), new Cut(1, 230, 270));
@@ -67,6 +67,21 @@ class SeamPlannerByHandTest {
         assertEquals(List.of(1), cuts(seams.even()));
         assertEquals(List.of(200.0, 220.0), seams.odd().get(1).seams().get(0).at());
         assertEquals(List.of(240.0, 260.0), seams.even().get(1).seams().get(0).at());
+    }
+
+    @Test
+    @DisplayName("hand calculation: seams at 190, 150, 230 and 190 mm are 40 or 80 mm from their neighbours'")
+    void stripsThatDoNotTouchMayHaveTheirSeamsSideBySide() {
+        // Both cuts lean by 80 mm: 10, 30, 50 and 70 mm in the middles of the four bands.
+        BlankKind blank = blank(4, new Cut(0, 120, 200), new Cut(1, 180, 260));
+        BlankSeams seams = SeamPlanner.plan(blank, new SeamRules(0, 100, 40, 1), NO_SPARE, 1);
+        // The first strip and the last one have theirs at 190 mm, with two strips between them.
+        assertEquals(
+                List.of(190.0, 210.0, 230.0, 250.0),
+                seams.odd().get(1).seams().get(0).at());
+        assertEquals(
+                List.of(130.0, 150.0, 170.0, 190.0),
+                seams.even().get(1).seams().get(0).at());
     }
 
     @Test
@@ -221,7 +236,7 @@ class SeamPlannerByHandTest {
                         List.of(290.0, 110.0, 200.0),
                         List.of(400.0, 200.0)),
                 pieces(two.odd()));
-        // Of three seams the pieces may be as short as 90 mm.
+        // Where pieces may be as short as 90 mm, all three go together.
         BlankSeams three = SeamPlanner.plan(blank, new SeamRules(0, 90, 0, 3), NO_SPARE, 3);
         assertEquals(List.of(200.0, 90.0, 110.0, 200.0), three.odd().get(3).pieces());
     }
