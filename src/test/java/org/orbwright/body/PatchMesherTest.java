@@ -1,6 +1,7 @@
 package org.orbwright.body;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -93,6 +94,25 @@ class PatchMesherTest {
             patch.assertCoversItsOutline();
             patch.assertFattest();
         }
+    }
+
+    @Test
+    @DisplayName("hand-worked: the shortest ear, at the top, has the point of a spike inside, which comes from below")
+    void anEarWithACornerInsideIsNotCut() {
+        double[][] right = {{0.1, -10}, {2, -14}, {5, -16}, {9, -16}, {12, -13}, {12, -9}, {6, -5}, {1, 0}};
+        List<Vector3D> outline = new ArrayList<>();
+        outline.add(Vector3D.of(0, 1, 30));
+        for (double[] corner : right) {
+            outline.add(Vector3D.of(corner[0], corner[1], 30));
+        }
+        outline.add(Vector3D.of(0, 3, 30));
+        for (int i = right.length - 1; i >= 0; i--) {
+            outline.add(Vector3D.of(-right[i][0], right[i][1], 30));
+        }
+        Patch patch = Patch.of(RADIUS, COARSE, outline);
+        patch.assertCoversItsOutline();
+        patch.assertFattest();
+        assertFalse(patch.has(8, 9, 10));
     }
 
     @Property(tries = 200, seed = "20260302")
