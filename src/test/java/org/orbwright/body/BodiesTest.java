@@ -192,6 +192,9 @@ class BodiesTest {
         double would = Double.parseDouble(allowed.replaceAll("[^0-9.]", "")) * 25.4;
         Body sphere = BodyCalculator.sphere(design, new BodyOptions(BandSet.UPRIGHT, false, would));
         assertTrue(sphere.triangles() <= BodyCalculator.MOST_TRIANGLES, () -> sphere.triangles() + " triangles");
+        // It is rounded up to two digits, by a tenth at most.
+        BodyOptions finer = new BodyOptions(BandSet.UPRIGHT, false, would * 0.9);
+        assertThrows(ImpossibleDesignException.class, () -> BodyCalculator.sphere(design, finer));
         assertSound(sphere);
     }
 
