@@ -10,9 +10,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.geometry.euclidean.threed.Triangle3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh;
 import org.apache.commons.geometry.io.core.input.StreamGeometryInput;
 import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
@@ -24,6 +27,8 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Files of bodies, read again: STL and OBJ by Commons Geometry, whose own volume is taken. */
 class BodyFilesTest {
@@ -110,6 +115,61 @@ class BodyFilesTest {
         assertTrue(model.contains("unit=\"inch\""));
         assertTrue(model.contains("name=\"&lt;&quot;maple&quot; &amp; ash>?\""), model.substring(0, 600));
         assertTrue(model.contains("<base name=\"&lt;&quot;maple&quot; &amp; ash>?\" displaycolor=\"#f3ead3\"/>"));
+    }
+
+    private static List<Element> elements(Element parent, String name) {
+        NodeList found = parent.getElementsByTagName(name);
+        return IntStream.range(0, found.getLength())
+                .mapToObj(i -> (Element) found.item(i))
+                .toList();
+    }
+
+    @Test
+    void everyObjectOfA3mfIsBuiltInItsWoodAndItsUnit() throws Exception {
+        byte[] file = ThreeMfWriter.write(panel, List.of("#000000", "#111111", "#222222"), LengthUnit.IN);
+        Element model = null;
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().endsWith(".model")) {
+                    model = DocumentBuilderFactory.newInstance()
+                            .newDocumentBuilder()
+                            .parse(new ByteArrayInputStream(zip.readAllBytes()))
+                            .getDocumentElement();
+                }
+            }
+        }
+        List<Element> objects = elements(model, "object");
+        List<Element> items = elements(model, "item");
+        assertEquals(3, objects.size());
+        assertEquals(3, items.size());
+        for (int i = 0; i < 3; i++) {
+            Element object = objects.get(i);
+            Part part = panel.parts().get(i);
+            assertEquals(part.name(), object.getAttribute("name"));
+            assertEquals(String.valueOf(i), object.getAttribute("pindex"));
+            // An id is a number from 1, and the one of the woods is taken.
+            assertTrue(Integer.parseInt(object.getAttribute("id")) > 1);
+            assertEquals(object.getAttribute("id"), items.get(i).getAttribute("objectid"));
+            List<Element> vertices = elements(object, "vertex");
+            assertEquals(part.mesh().vertices().size(), vertices.size());
+            for (int v = 0; v < vertices.size(); v++) {
+                Vector3D inches = Vector3D.of(
+                        Double.parseDouble(vertices.get(v).getAttribute("x")),
+                        Double.parseDouble(vertices.get(v).getAttribute("y")),
+                        Double.parseDouble(vertices.get(v).getAttribute("z")));
+                Vector3D expected = part.mesh().vertices().get(v);
+                assertEquals(0, expected.distance(inches.multiply(MILLIMETRES)), 1e-6);
+            }
+        }
+        assertEquals(
+                3, objects.stream().map(o -> o.getAttribute("id")).distinct().count());
+    }
+
+    @Test
+    void anObjIsInTheDesignsUnit() {
+        byte[] file = ObjWriter.write(panel, LengthUnit.IN).getBytes(StandardCharsets.UTF_8);
+        double cubicInches = panel.parts().stream().mapToDouble(Part::volume).sum() / Math.pow(MILLIMETRES, 3);
+        assertEquals(cubicInches, volume(read(file, GeometryFormat3D.OBJ, 1e-9)), cubicInches * 1e-9);
     }
 
     @Test

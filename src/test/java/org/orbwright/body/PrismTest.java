@@ -25,6 +25,7 @@ class PrismTest {
         assertTrue(prism.closed());
         assertEquals(end * (top - bottom), prism.volume(), EXACT * prism.volume());
         assertEquals(2 * end + around * (top - bottom), prism.area(), EXACT * prism.area());
+        assertEquals(hole > 0 ? 4 * sides : 2 * sides + 2, prism.vertices().size());
         // A side faces the negative second axis: its corners are the lowest and equally low.
         double lowest =
                 prism.vertices().stream().mapToDouble(Vector3D::getY).min().orElseThrow();
@@ -75,6 +76,27 @@ class PrismTest {
     }
 
     @Test
+    void planesAreOneIfTheyFaceTheSameWayAtTheSameDistance() {
+        Side side = Side.of(Vector3D.of(0, 3, 4), 10);
+        assertTrue(side.isSame(Side.of(Vector3D.of(0, 6, 8), 20)));
+        assertFalse(side.isSame(Side.of(Vector3D.of(0, 3, 4), -10)));
+        assertFalse(side.isSame(Side.of(Vector3D.of(0, 3, 4), 10.001)));
+        assertFalse(side.isSame(Side.of(Vector3D.of(0, 4, 3), 10)));
+        assertFalse(side.isSame(side.reversed()));
+    }
+
+    @Test
+    @DisplayName("hand calculation: the normal of the plane 2 x + 2 y + z = 2 is (2, 2, 1) / 3")
+    void aNormalIsOutwardsAndOfLengthOne() {
+        List<Vector3D> corners = List.of(Vector3D.of(1, 0, 0), Vector3D.of(0, 1, 0), Vector3D.of(0, 0, 2));
+        Mesh mesh = new Mesh(corners, List.of());
+        Vector3D normal = Vector3D.of(2.0 / 3, 2.0 / 3, 1.0 / 3);
+        assertEquals(0, normal.distance(mesh.normal(new Triangle(0, 1, 2))), EXACT);
+        assertEquals(0, normal.distance(mesh.normal(new Triangle(2, 1, 0)).negate()), EXACT);
+        assertEquals(Vector3D.ZERO, mesh.normal(new Triangle(0, 1, 1)));
+    }
+
+    @Test
     @DisplayName("hand calculation: a square of 2 x 2 cut at x <= 0.5 keeps 3 of its 4")
     void aPlaneLeavesItsInnerSide() {
         Side plane = Side.of(Vector3D.of(2, 0, 0), 1);
@@ -103,5 +125,14 @@ class PrismTest {
         assertEquals(1, corners.of(Vector3D.of(1.01, -0.01, 0.49)));
         assertEquals(2, corners.add(Vector3D.of(0.49, -0.01, 0.49)));
         assertEquals(3, corners.size());
+    }
+
+    @Test
+    void pointsAsFarApartAsTheToleranceAreOneAlsoWhereItIsLarge() {
+        Corners corners = new Corners(4);
+        int first = corners.of(Vector3D.of(1, 2, 3));
+        assertEquals(first, corners.of(Vector3D.of(5, 2, 3)));
+        assertEquals(first, corners.of(Vector3D.of(1, -1, 5)));
+        assertEquals(1, corners.of(Vector3D.of(1, 2, 7.125)));
     }
 }
