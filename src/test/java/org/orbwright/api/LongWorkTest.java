@@ -92,20 +92,21 @@ class LongWorkTest {
                 .statusCode(200);
     }
 
-    /** A caller that pauses longer than the server waits is told so; that is no fault of the service. */
+    /**
+     * A caller that pauses longer than the server waits is told so; that is no fault of the service. The server cuts
+     * the connection at that, and may be faster than the last line: then the answer has no end and passes for no whole
+     * one.
+     */
     @Test
-    void aBatchThatPausesTooLongEndsWithAProblem() throws Exception {
+    void aBatchThatPausesTooLongEndsWithAProblemOrNotAtAll() throws Exception {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             Chunked batch = GuardedTest.keyed(socket, "/v1/batch?answer=angles", "application/x-ndjson");
             batch.send(DESIGN.replace("\n", " ") + "\n");
-            List<String> answer =
-                    lines(socket).lines().takeWhile(line -> !line.equals("0")).toList();
+            List<String> answer = lines(socket).lines().toList();
             assertTrue(answer.stream().anyMatch(line -> line.startsWith("{\"line\":1,\"angles\":")), answer.toString());
-            assertTrue(
-                    answer.stream()
-                            .anyMatch(line ->
-                                    line.startsWith("{\"line\":2,\"problem\":{") && line.contains("body-too-slow")),
-                    answer.toString());
+            boolean told = answer.stream()
+                    .anyMatch(line -> line.startsWith("{\"line\":2,\"problem\":{") && line.contains("body-too-slow"));
+            assertTrue(told || !answer.contains("0"), answer.toString());
         }
     }
 
