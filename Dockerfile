@@ -22,16 +22,17 @@ RUN --mount=type=cache,target=/root/.m2/repository \
 # - the serial collector, which needs the least memory, unless another one is named: the first option says so, the second
 #   keeps the first from leaving out the compiler for what runs long;
 # - a heap of at most 60 % of the container's memory, the rest is for the cache, code and libraries (some 110 MB, and what
-#   pictures and connections take), and a small one at first, so that it grows with the work and not with the machine, half
-#   of it for what is young: with the usual third the collector works a third longer for as many sheets;
+#   pictures and connections take), and a small one at first, so that it grows with the work and not with the machine;
 # - short pointers, on large machines too, where that many per cent would need long ones, with which no cache can be shared;
 # - the cache at the addresses that it was made for: elsewhere most of it would be written to, page by page (-15 MB);
+# - no compiling by what the rehearsal learned of the methods, only the classes of its cache: with it, methods that write long
+#   texts at times stayed slow, and a mixed load got half as many answers (JDK 25.0.3);
 # - what compilers and libraries no longer use goes back to the system every 5 s (-19 MB);
 # - an end, and with it a restart, where memory does not suffice, and no file of counters in /tmp.
 RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --compress=zip-6 \
     --strip-java-debug-attributes --add-options="-XX:+NeverActAsServerClassMachine -XX:+TieredCompilation \
--XX:MaxRAMPercentage=60 -Xms16m -XX:NewRatio=1 -XX:+UseCompressedOops -XX:+UnlockDiagnosticVMOptions \
--XX:ArchiveRelocationMode=0 -XX:TrimNativeHeapInterval=5000 -XX:+ExitOnOutOfMemoryError -XX:-UsePerfData" --add-modules \
+-XX:MaxRAMPercentage=60 -Xms16m -XX:+UseCompressedOops -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 \
+-XX:-AOTReplayTraining -XX:TrimNativeHeapInterval=5000 -XX:+ExitOnOutOfMemoryError -XX:-UsePerfData" --add-modules \
     java.base,java.compiler,java.desktop,java.instrument,java.logging,java.management,java.naming,java.net.http,\
 java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.transaction.xa,java.xml,\
 jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs

@@ -77,7 +77,7 @@ for round in $(seq $rounds); do
     echo "$path $rate $p50 $p99 $p999" >>"$work/http.txt"
   done
 done
-ask "" 10 src/load/mix.lua
+ask "" 25 src/load/mix.lua
 ask "" "$seconds" src/load/mix.lua
 echo "mix $rate $p50 $p99 $p999" >>"$work/http.txt"
 
