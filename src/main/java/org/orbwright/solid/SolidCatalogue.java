@@ -78,8 +78,9 @@ public final class SolidCatalogue {
             String name,
             String dual,
             boolean chiral) {
+        Lazy<Polyhedron> polyhedron = new Lazy<>(() -> polyhedron(name));
         Lazy<Solid> solid =
-                new Lazy<>(() -> SolidBuilder.build(name, SolidFamily.ARCHIMEDEAN, dual, chiral, polyhedron(name)));
+                new Lazy<>(() -> SolidBuilder.build(name, SolidFamily.ARCHIMEDEAN, dual, chiral, polyhedron.get()));
         archimedean.put(name, solid);
         catalan.put(
                 dual,
@@ -88,7 +89,7 @@ public final class SolidCatalogue {
                         SolidFamily.CATALAN,
                         name,
                         chiral,
-                        polyhedron(name).dual(solid.get().midradius()))));
+                        polyhedron.get().dual(solid.get().midradius()))));
     }
 
     private static Polyhedron polyhedron(String name) {
