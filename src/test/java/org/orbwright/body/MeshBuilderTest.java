@@ -35,7 +35,7 @@ class MeshBuilderTest {
     }
 
     private static void assertParts(Mesh mesh, int vertices, int triangles, double... volumes) {
-        assertTrue(MeshParts.isClosed(mesh));
+        assertTrue(mesh.closed());
         assertArrayEquals(volumes, MeshParts.volumes(mesh), EXACT);
         assertEquals(vertices, mesh.vertices().size());
         assertEquals(triangles, mesh.triangles().size());
@@ -104,7 +104,7 @@ class MeshBuilderTest {
         }
         Cells cells = new Cells(wood);
         Mesh mesh = cells.mesh(order);
-        assertTrue(MeshParts.isClosed(mesh));
+        assertTrue(mesh.closed());
         assertEquals(wood.size(), mesh.volume(), EXACT * 18);
         assertEquals(cells.faces(), mesh.area(), EXACT * 100);
         int passes = cells.lattice().stream().mapToInt(cells::passes).sum();

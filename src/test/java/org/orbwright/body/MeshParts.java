@@ -2,27 +2,12 @@ package org.orbwright.body;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** What a mesh is made of, found without the code that makes it. */
 final class MeshParts {
     private MeshParts() {}
-
-    /** Whether each directed edge is there once, and once in the opposite direction. */
-    static boolean isClosed(Mesh mesh) {
-        Set<List<Integer>> edges = new HashSet<>();
-        for (Triangle t : mesh.triangles()) {
-            for (int i = 0; i < 3; i++) {
-                if (!edges.add(List.of(t.corner(i), t.corner(i + 1)))) {
-                    return false;
-                }
-            }
-        }
-        return edges.stream().allMatch(edge -> edges.contains(List.of(edge.get(1), edge.get(0))));
-    }
 
     /** The parts that have no corner in common. */
     static List<Mesh> of(Mesh mesh) {

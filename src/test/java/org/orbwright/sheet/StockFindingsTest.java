@@ -101,8 +101,7 @@ class StockFindingsTest {
 
     @Test
     void aBlankThatIsTooShortLeavesTheListIncomplete() {
-        ObjectNode request = Stocks.example();
-        ((ObjectNode) request.at("/design/blank")).put("length", 60);
+        ObjectNode request = Stocks.shortBlanks();
         StockAnswer answer = answer(request);
         assertFalse(answer.stock().complete());
         assertEquals(1, answer.stock().unplanned().size());

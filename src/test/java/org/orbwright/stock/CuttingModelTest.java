@@ -17,8 +17,8 @@ import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
- * Single searches, by hand. Strips are 40 and 25 mm wide and as thick as the boards, 20 mm; every kerf is 3 mm. A whole
- * strip is 500 mm long, a piece of one 250 mm.
+ * Single searches for {@link HandSolvedPlansTest#WHOLE_OR_SEAMED}, by hand. Strips are 40 and 25 mm wide and as thick
+ * as the boards, 20 mm; every kerf is 3 mm. A whole strip is 500 mm long, a piece of one 250 mm.
  */
 class CuttingModelTest {
     private static final int NODES = 100_000;
@@ -26,19 +26,8 @@ class CuttingModelTest {
     private static final double NO_LIMIT = 1e9;
 
     private static final MakeUp WHOLE = new MakeUp(List.of(0));
-    private static final MakeUp TWO_PIECES = new MakeUp(List.of(1, 1));
 
-    /*
-     * Two strips of each width. A long board, for 9, gives a whole strip of each; four short ones, for 3 each, give a
-     * piece of each, or two of 25 mm. The cheapest plan takes the four short boards, with four seams; the long one and
-     * two short ones are 15, with two seams.
-     */
-    private static final CuttingColumns COLUMNS = new CuttingColumns(new CuttingProblem(
-            new Ripping(List.of(40.0, 25.0), List.of(4, 4), 20, 3),
-            List.of(500.0, 250.0),
-            3,
-            List.of(new BoardKind(500, 68, 20, 1, 9, 680_000), new BoardKind(250, 68, 20, 4, 3, 340_000)),
-            List.of(new StripKind(0, 2, List.of(WHOLE, TWO_PIECES)), new StripKind(1, 2, List.of(WHOLE, TWO_PIECES)))));
+    private static final CuttingColumns COLUMNS = new CuttingColumns(HandSolvedPlansTest.WHOLE_OR_SEAMED);
 
     private static final List<Double> FREE = List.of(0.0, 0.0);
     private static final CuttingAim COST = new CuttingAim(List.of(9.0, 3.0), 0, FREE, List.of(0, 0));

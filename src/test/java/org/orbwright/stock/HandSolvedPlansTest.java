@@ -56,7 +56,7 @@ class HandSolvedPlansTest {
      * The cheapest plan has the four short boards: 12, with four seams. With the long one only two strips have a seam,
      * and two short boards are needed beside it: 15. Fewer seams cannot be: only the long board gives whole strips.
      */
-    private static final CuttingProblem WHOLE_OR_SEAMED = new CuttingProblem(
+    static final CuttingProblem WHOLE_OR_SEAMED = new CuttingProblem(
             new Ripping(List.of(40.0, 25.0), List.of(4, 4), 20, 3),
             List.of(500.0, 250.0),
             3,

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.stock.RackBoard.Use;
@@ -16,8 +15,7 @@ import org.orbwright.stock.RackBoard.Use;
 /** What becomes of the boards on the rack. */
 class RackOutcomeTest {
     private static StockPlan plan(ObjectNode json) {
-        StockRequest request = Stocks.request(json);
-        return StockCalculator.plan(request, Design.of(request.design()));
+        return Stocks.planned("rack", json).plan();
     }
 
     /** One design, all of maple, on a rack of which the first boards suffice; the last one is dear. */
@@ -55,12 +53,9 @@ class RackOutcomeTest {
         assertEquals(List.of(2, 0), List.of(offer.cut(), offer.left()));
     }
 
-    /** A blank of 60 mm holds no segment of this pentagon; two dodecahedra have 120. */
     @Test
     void segmentsThatNoBlankHoldsAreNotPlanned() {
-        ObjectNode request = Stocks.example();
-        ((ObjectNode) request.at("/design/blank")).put("length", 60);
-        StockPlan plan = plan(request);
+        StockPlan plan = plan(Stocks.shortBlanks());
         assertEquals(1, plan.unplanned().size());
         assertEquals(120, plan.unplanned().get(0).segments());
         assertFalse(plan.complete());
