@@ -23,9 +23,6 @@ import java.util.regex.Pattern;
  * COMMAND...}.
  */
 final class Rehearsal {
-    /** So often every design is answered, that what is called often shows. */
-    private static final int ROUNDS = 20;
-
     private static final Path DESIGNS = Path.of("src/main/resources/designs");
     private static final List<String> ANSWERS = List.of("sheet", "angles", "segments", "yield", "sphere", "bands");
     private static final List<String> PAGES =
@@ -69,12 +66,9 @@ final class Rehearsal {
         for (String page : PAGES) {
             ask(HttpRequest.newBuilder(URI.create(service + page)));
         }
-        List<String> designs = designs();
-        for (int round = 0; round < ROUNDS; round++) {
-            for (String design : designs) {
-                for (String answer : ANSWERS) {
-                    post("/v1/" + answer, design);
-                }
+        for (String design : designs()) {
+            for (String answer : ANSWERS) {
+                post("/v1/" + answer, design);
             }
         }
     }
