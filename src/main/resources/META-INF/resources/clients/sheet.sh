@@ -14,7 +14,8 @@ for design in "$@"; do
   sheet=${design%.json}.sheet.json
   # By a pipe, as everybody on the machine may read a program's words; curl leaves out a header without a value.
   status=$(printf 'X-API-Key: %s\n' "$ORBWRIGHT_KEY" | curl -s -o "$sheet" -w '%{http_code}' -H @- \
-    -H 'Content-Type: application/json' --data-binary "@$design" "$service/v1/sheet") || { echo "$design: no answer from $service" >&2; rm -f "$sheet"; exit 2; }
+    -H 'Content-Type: application/json' --data-binary "@$design" "$service/v1/sheet") ||
+    { echo "$design: no answer from $service" >&2; rm -f "$sheet"; exit 2; }
   if [ "$status" != 200 ]; then
     echo "$design: refused with $status: $(sed -n 's/.*"detail":"\(\([^"\\]\|\\.\)*\)".*/\1/p' "$sheet")" >&2
     rm -f "$sheet"
