@@ -12,7 +12,7 @@ import subprocess
 import sys
 import time
 
-DESIGN = "src/main/resources/designs/dodecahedron-two-spheres.json"
+DESIGN = "src/main/resources/designs/icosahedron-mixed.json"
 IDLE_SECONDS = 10
 PATIENCE_SECONDS = 120
 

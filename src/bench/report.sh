@@ -15,7 +15,7 @@ rounds=5
 connections=16
 starts=11
 port=18095
-design=dodecahedron-two-spheres
+design=icosahedron-mixed
 manifold=3.5.4
 work=$PWD/target/bench
 mkdir -p "$work/tools"

@@ -21,7 +21,7 @@ NORMAL_WITHIN = 1.0
 # A body may take 30 s and a pause within it 10 s (orbwright.limits.body-time, quarkus.http.read-timeout).
 PATIENCE = 45
 DESIGN = (
-    pathlib.Path(__file__).parents[1] / "main/resources/designs/dodecahedron-two-spheres.json"
+    pathlib.Path(__file__).parents[1] / "main/resources/designs/icosahedron-mixed.json"
 ).read_bytes().strip()
 
 address = urllib.parse.urlsplit(sys.argv[1])

@@ -1,19 +1,20 @@
--- A mixed workload for wrk: sheets, parts of them, drawings, bodies and plans of the worked designs and requests, drawn
+-- A mixed workload for wrk: sheets, parts of them, drawings, bodies and plans of the worked documents, drawn
 -- at random from a fixed seed. The only argument is a mean pause in milliseconds between an answer and the connection's
 -- next request; without it requests follow at once. Ends with a line of numbers for the script that runs it.
 local DESIGNS = "src/main/resources/designs/"
-local REQUESTS = "src/main/resources/requests/"
 local designs = {
-  "dodecahedron-two-spheres", "dodecahedron-vanishing-rim", "rhombic-triacontahedron", "truncated-icosahedron",
+  "icosahedron-mixed", "icosahedron-vanishing-rim", "rhombic-triacontahedron", "truncated-icosahedron",
   "truncated-octahedron-alternating",
 }
--- How often of a hundred requests, path, request example (none: a worked design; false: a GET).
+-- The one with every section.
+local whole = "icosahedron-mixed"
+-- How often of a hundred requests, path, document (none: one after the other; false: a GET).
 local mix = {
   { 25, "/v1/sheet" }, { 15, "/v1/bands?stations=9" }, { 8, "/v1/angles" }, { 7, "/v1/segments" },
-  { 12, "/v1/cell/blade-tilt?solid=dodecahedron", false }, { 5, "/v1/table/bands" }, { 3, "/v1/solids/cube", false },
+  { 12, "/v1/cell/blade-tilt?solid=icosahedron", false }, { 5, "/v1/table/bands" }, { 3, "/v1/solids/cube", false },
   { 5, "/v1/drawings/sphere" }, { 4, "/v1/drawings/panel?format=dxf" }, { 1, "/v1/bodies/panel?format=3mf" },
-  { 5, "/v1/turning", "planTurning" }, { 4, "/v1/jig", "planJig" }, { 3, "/v1/movement", "calculateMovement" },
-  { 2, "/v1/inlays", "planInlays" }, { 1, "/v1/assembly", "planAssembly" },
+  { 5, "/v1/turning", whole }, { 4, "/v1/jig", whole }, { 3, "/v1/movement", whole },
+  { 2, "/v1/inlays", whole }, { 1, "/v1/assembly", whole },
 }
 
 local function read(path)
@@ -21,13 +22,6 @@ local function read(path)
   local text = file:read("*a")
   file:close()
   return text
-end
-
-local function example(operation)
-  local listing = io.popen("ls " .. REQUESTS .. operation .. "/*.json")
-  local path = listing:read("*l")
-  listing:close()
-  return read(path)
 end
 
 local JSON = { ["Content-Type"] = "application/json" }
@@ -42,10 +36,9 @@ function init(args)
       local request
       if kind[3] == false then
         request = wrk.format("GET", kind[2])
-      elseif kind[3] then
-        request = wrk.format("POST", kind[2], JSON, example(kind[3]))
       else
-        request = wrk.format("POST", kind[2], JSON, read(DESIGNS .. designs[i % #designs + 1] .. ".json"))
+        local design = kind[3] or designs[i % #designs + 1]
+        request = wrk.format("POST", kind[2], JSON, read(DESIGNS .. design .. ".json"))
       end
       prepared[#prepared + 1] = request
     end

@@ -19,8 +19,8 @@ SERVICE, FOLDER = sys.argv[1], pathlib.Path(sys.argv[2])
 RESOURCES = pathlib.Path("src/main/resources")
 # Those whose panels differ most: bands along and across the base, a land, mirrored segments, several face kinds.
 DESIGNS = [
-    "dodecahedron-two-spheres",
-    "dodecahedron-with-land",
+    "icosahedron-mixed",
+    "rhombic-dodecahedron-in-inches",
     "cube-with-chevrons",
     "deltoidal-hexecontahedron-upright-bands",
     "truncated-octahedron-alternating",
@@ -166,7 +166,8 @@ def check_bodies(name, design, unit):
             share = 1e-4 if numbers["deviation"] == 0 else 2e-2
             if "volume" in part:
                 same(part["meshVolume"], part["volume"], share, f"volume of {part['name']} in {name} {body}")
-    wood = numbers["parts"][0]
+    # Where panels are mixed, pieces of the other woods touch along edges, at which admesh guesses what belongs together.
+    wood = min(numbers["parts"], key=lambda part: part["meshVolume"])
     query = "species=" + urllib.request.quote(wood["name"])
     check_stl(f"{name}-one-wood", post(f"/v1/bodies/sphere?{query}", design), wood)
     check_against_yield(name, design, numbers)
@@ -181,16 +182,17 @@ def check_against_yield(name, design, numbers):
             same(part["volume"], wood["sphereVolume"], 1e-4, f"volume of {wood['species']} in {name}")
 
 
-def check_work(unit):
+def check_work(document):
     """Discs, templates and pockets: true circles, and bodies of the volumes of cylinders."""
-    turning = next((RESOURCES / "requests/planTurning").iterdir()).read_bytes()
-    plan = json.loads(post("/v1/turning", turning))["turning"]
-    disc = read_dxf("disc", post("/v1/drawings/disc?format=dxf", turning), unit).modelspace()
+    text = json.loads(document)
+    unit = text["unit"]
+    plan = json.loads(post("/v1/turning", document))["turning"]
+    disc = read_dxf("disc", post("/v1/drawings/disc?format=dxf", document), unit).modelspace()
     outline = disc.query('CIRCLE[layer=="OUTLINE"]').first
     same(2 * outline.dxf.radius, plan["holding"]["head"]["disc"], 1e-6, "diameter of the disc")
     screws = disc.query('CIRCLE[layer=="SCREW_CIRCLE"]').first
-    same(2 * screws.dxf.radius, json.loads(turning)["discs"]["screws"]["circle"], 1e-9, "circle of the screws")
-    templates = read_dxf("templates", post("/v1/drawings/templates?format=dxf", turning), unit).modelspace()
+    same(2 * screws.dxf.radius, text["turning"]["discs"]["screws"]["circle"], 1e-9, "circle of the screws")
+    templates = read_dxf("templates", post("/v1/drawings/templates?format=dxf", document), unit).modelspace()
     gauges, arcs = plan["roughing"]["gauges"], list(templates.query("ARC"))
     equal(len(arcs), len(gauges), "arcs of the templates")
     for gauge, arc in zip(gauges, arcs):
@@ -198,14 +200,13 @@ def check_work(unit):
         same(chord, gauge["chord"], 1e-5, "chord of a template")
         middle = (arc.start_point + arc.end_point) / 2
         same(arc.dxf.radius - middle.distance(arc.dxf.center), gauge["sagitta"], 1e-4, "sagitta of a template")
-    inlay = next((RESOURCES / "requests/planInlays").iterdir()).read_bytes()
-    pocket = read_dxf("pocket", post("/v1/drawings/pocket?format=dxf", inlay), unit).modelspace()
+    pocket = read_dxf("pocket", post("/v1/drawings/pocket?format=dxf", document), unit).modelspace()
     hole = pocket.query('CIRCLE[layer=="POCKET"]').first
-    same(2 * hole.dxf.radius, json.loads(inlay)["shape"]["diameter"], 1e-9, "diameter of the pocket")
-    for name, body in (("disc", turning), ("pocket", inlay)):
-        part = json.loads(post(f"/v1/bodies/{name}?format=json&deviation=0.001", body))["body"]["parts"][0]
+    same(2 * hole.dxf.radius, text["inlays"]["shape"]["diameter"], 1e-9, "diameter of the pocket")
+    for name in ("disc", "pocket"):
+        part = json.loads(post(f"/v1/bodies/{name}?format=json&deviation=0.001", document))["body"]["parts"][0]
         same(part["meshVolume"], part["volume"], 1e-3, f"volume of the {name}")
-        check_stl(name, post(f"/v1/bodies/{name}?deviation=0.001", body), part)
+        check_stl(name, post(f"/v1/bodies/{name}?deviation=0.001", document), part)
 
 
 for design in DESIGNS:
@@ -217,5 +218,5 @@ for design in DESIGNS:
     bands = sum(value for key, value in sums.items() if key.startswith("BAND_"))
     same(bands, sums["OUTLINE"], 1e-9, f"bands of the segment of {design}")
     check_bodies(design, text, design_unit)
-check_work("mm")
+check_work((RESOURCES / "designs/icosahedron-mixed.json").read_bytes())
 print(f"cad: {count} checks of {len(list(FOLDER.iterdir())) - 1} files passed")

@@ -38,7 +38,7 @@ expect() {
   ! grep -q Traceback "$work/refused.log" || { cat "$work/refused.log" >&2; fail "a trace instead of words"; }
   echo "macro without a body: $words"
 }
-design=ORBWRIGHT_DESIGN=$designs/dodecahedron-with-land.json
+design=ORBWRIGHT_DESIGN=$designs/icosahedron-mixed.json
 expect 'set ORBWRIGHT_DESIGN'
 expect 'missing.json cannot be read' ORBWRIGHT_DESIGN=missing.json
 expect 'no answer from http://127.0.0.1:9' "$design" ORBWRIGHT_SERVICE=http://127.0.0.1:9
@@ -56,7 +56,7 @@ stop_service "$service"
 url=$open
 
 for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&deviation=2' 'shell?parts=ONE'; do
-  for design in dodecahedron-with-land truncated-octahedron-alternating; do
+  for design in icosahedron-mixed truncated-octahedron-alternating; do
     numbers="$url/v1/bodies/$body"
     case $body in *\?*) numbers="$numbers&format=json" ;; *) numbers="$numbers?format=json" ;; esac
     curl -sf -o "$work/numbers.json" -H 'Content-Type: application/json' --data "@$designs/$design.json" "$numbers"

@@ -9,7 +9,7 @@ FEW_FACETS = 1000
 
 with open(os.environ["ORBWRIGHT_NUMBERS"], encoding="utf-8") as file:
     answer = json.load(file)
-millimetres = {"mm": 1.0, "in": 25.4}[answer["design"]["unit"]]
+millimetres = {"mm": 1.0, "in": 25.4}[answer["document"]["unit"]]
 parts = answer["body"]["parts"]
 few = answer["body"]["triangles"] <= FEW_FACETS
 os.environ["ORBWRIGHT_SOLIDS"] = "1" if few else "0"

@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Generates a TypeScript, a Java and a Python client from the contract, compiles each and lets it call the packaged
-# service: one sheet, from which all three have to read the same number, and one design that is refused.
+# service: one document, posted to five addresses, whose answers all three have to read alike, and one that is refused.
 # Needs what `mvn package` leaves behind, Node.js with npm, and Python 3. Usage: src/test/clients/run.sh
 set -euo pipefail
 shopt -s inherit_errexit

@@ -17,7 +17,7 @@ most=200
 most_resident=170
 grace=20
 revision=$(git rev-parse HEAD)
-design=src/main/resources/designs/dodecahedron-two-spheres.json
+design=src/main/resources/designs/icosahedron-mixed.json
 container=
 driver=
 mounted=
@@ -229,11 +229,10 @@ PYTHON
 }
 
 check_answers() {
-  local requests=src/main/resources/requests
-  grep -q '"bladeTilt":31.7175' "$work/sheet.json" || fail "the sheet has no blade tilt"
+  grep -q '"bladeTilt":20.9052' "$work/sheet.json" || fail "the sheet has no blade tilt"
   post panel.png image/png "$design" '/v1/drawings/panel'
   head -c 8 "$work/panel.png" | cmp -s - <(printf '\x89PNG\r\n\x1a\n') || fail "the picture is no PNG"
-  post sheet.pdf application/pdf "$requests/writeShopSheet/lantern-for-the-bench.json" /v1/shop-sheet
+  post sheet.pdf application/pdf "$design" /v1/shop-sheet
   head -c 5 "$work/sheet.pdf" | grep -q '%PDF-' || fail "the sheet for the bench is no PDF"
   inside curl -s -S -f http://127.0.0.1:8080/clients/batch.py | grep -q '^import' || fail "the scripts are not handed out"
   is_well || fail "the health check finds the service ill"
@@ -308,7 +307,7 @@ check_batches() {
   { tr -d '\n' <"$design"; echo; } >"$work/answers/0.ndjson"
   { cat "$work/answers/0.ndjson"; echo '{}'; } >"$work/answers/1.ndjson"
   expect_code 0 batch <"$work/answers/0.ndjson"
-  grep -q '^{"line":1,"sheet":{.*"bladeTilt":31.7175' "$work/batch.out" || fail "batch answers no sheet"
+  grep -q '^{"line":1,"sheet":{.*"bladeTilt":20.9052' "$work/batch.out" || fail "batch answers no sheet"
   expect_code 10 batch --answer=angles /srv/1.ndjson /srv/1.angles.ndjson
   [ "$(wc -l <"$work/answers/1.angles.ndjson")" = 2 ] || fail "batch wrote no answers"
   expect_code 11 batch /srv/2.ndjson

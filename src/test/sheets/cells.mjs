@@ -36,11 +36,11 @@ function expect(what, seen, wanted) {
   }
 }
 
-expect("a cell", context.ORBWRIGHT_CELL("blade-tilt", "solid=dodecahedron"), 31.7175);
+expect("a cell", context.ORBWRIGHT_CELL("blade-tilt", "solid=icosahedron"), 20.9052);
 expect("a wrong cell", context.ORBWRIGHT_CELL("blade-tilt", "solid=ball").slice(0, 6), "ERROR:");
 expect("a value", context.ORBWRIGHT_VALUE(design, "/sphere/thinnestWall"), sheet.sphere.thinnestWall);
 expect("a missing value", context.ORBWRIGHT_VALUE(design, "/nothing"), "ERROR: there is no value at /nothing");
-expect("a wrong design", context.ORBWRIGHT_VALUE("{}", "/x").slice(0, 25), "ERROR: blank is missing. ".slice(0, 25));
+expect("a wrong design", context.ORBWRIGHT_VALUE("{}", "/x").slice(0, 25), "ERROR: size is missing. A".slice(0, 25));
 const table = context.ORBWRIGHT_TABLE(design, "findings");
 expect("findings", table.slice(1).map((row) => row[2]), sheet.findings.map((finding) => finding.message));
 const bands = context.ORBWRIGHT_TABLE(design, "bands");

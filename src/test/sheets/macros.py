@@ -94,14 +94,14 @@ cells.getCellByPosition(1, 1).Formula = '=ORBWRIGHT(A1;"/yield/species/0/species
 expect("a text by its pointer", cells.getCellByPosition(1, 1).String, sheet["yield"]["species"][0]["species"])
 run("Posting.WriteTable", document, '{"unit":"mm"}', "sheet")
 wrong = document.Sheets.getByName("sheet 1").getCellByPosition(0, 0).String
-expect("what is said of a wrong design", wrong[:25], "ERROR: blank is missing. A"[:25])
+expect("what is said of a wrong design", wrong[:25], "ERROR: size is missing. An"[:25])
 
 
 # Texts that are no numbers stay texts, and a line break inside a text ends no row.
 TEXTS = ["2024-11", "1.2.3", "7.", ".5", "two\nlines, and \"more\""]
 
 
-THIN = {**json.loads(design), "panel": {"thickness": 0.3}}
+THIN = {**json.loads(design), "panel": {"thickness": 8}}
 below = json.loads(fetch("/v1/sheet", json.dumps(THIN).encode()))["sphere"]["thinnestWall"]
 expect("a wall that is broken through", below < 0, True)
 
@@ -110,10 +110,10 @@ def check_function(name, formula):
     """What a macro's function makes of the texts, of numbers, and of a wrong design."""
     for text in TEXTS:
         named = json.dumps({**json.loads(design), "name": text})
-        seen = formula(named, "/design/name")
+        seen = formula(named, "/document/name")
         expect(f"{name} of the name", seen, text)
     expect(f"{name} of a number below 0", formula(json.dumps(THIN), "/sphere/thinnestWall"), below)
-    expect(f"{name} of a wrong design", formula('{"unit":"mm"}', "/x")[:25], "ERROR: blank is missing. A"[:25])
+    expect(f"{name} of a wrong design", formula('{"unit":"mm"}', "/x")[:25], "ERROR: size is missing. An"[:25])
     expect(f"{name} of a wrong pointer", formula(design, "/x"), "ERROR: there is no /x in the answer")
 
 

@@ -44,7 +44,7 @@ for format in ods xlsx; do
   curl -sf -o "$work/workbook.$format" "$url/clients/workbook.$format" || fail "the service has no workbook.$format"
   /usr/bin/python3 "$sources/workbook.py" "$url" "$work/workbook.$format" "$pipe" "$work/workbook-$format.pdf"
 done
-design=src/main/resources/designs/dodecahedron-two-spheres.json
+design=src/main/resources/designs/icosahedron-mixed.json
 /usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe"
 if command -v node >/dev/null; then
   node "$sources/cells.mjs" "$url" "$design"
@@ -63,30 +63,30 @@ export ORBWRIGHT_SERVICE=$url
 for script in sheet.sh batch.py; do
   curl -sf -o "$work/$script" "$url/clients/$script" || fail "the service has no $script"
 done
-cp "$design" "$work/two.json"
+cp "$design" "$work/lamp.json"
 echo '{}' >"$work/wrong.json"
-expect_code 0 sh "$work/sheet.sh" "$work/two.json"
-grep -q '"bladeTilt":31.7175' "$work/two.sheet.json" || fail "sheet.sh wrote no sheet"
-expect_code 1 sh "$work/sheet.sh" "$work/wrong.json" "$work/two.json"
-grep -q 'wrong.json: refused with 400: blank is missing' "$work/script.err" || fail "sheet.sh does not say what is wrong"
-expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 sh "$work/sheet.sh" "$work/two.json"
-expect_code 0 sh "$work/sheet.sh" "$work"/two*.json
-[ ! -e "$work/two.sheet.sheet.json" ] || fail "sheet.sh takes its own answers for designs"
-tr -d '\n' <"$design" >"$work/two.ndjson"
-{ for _ in $(seq 2000); do cat "$work/two.ndjson"; echo; done; } >"$work/many.ndjson"
+expect_code 0 sh "$work/sheet.sh" "$work/lamp.json"
+grep -q '"bladeTilt":20.9052' "$work/lamp.sheet.json" || fail "sheet.sh wrote no sheet"
+expect_code 1 sh "$work/sheet.sh" "$work/wrong.json" "$work/lamp.json"
+grep -q 'wrong.json: refused with 400: size is missing' "$work/script.err" || fail "sheet.sh does not say what is wrong"
+expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 sh "$work/sheet.sh" "$work/lamp.json"
+expect_code 0 sh "$work/sheet.sh" "$work"/lamp*.json
+[ ! -e "$work/lamp.sheet.sheet.json" ] || fail "sheet.sh takes its own answers for designs"
+tr -d '\n' <"$design" >"$work/lamp.ndjson"
+{ for _ in $(seq 2000); do cat "$work/lamp.ndjson"; echo; done; } >"$work/many.ndjson"
 expect_code 0 python3 "$work/batch.py" "$work/many.ndjson"
 [ "$(wc -l <"$work/script.out")" = 2000 ] || fail "batch.py wrote $(wc -l <"$work/script.out") lines of 2000"
 echo '{}' >>"$work/many.ndjson"
 expect_code 1 python3 "$work/batch.py" "$work/many.ndjson"
-grep -q '^line 2001: blank is missing' "$work/script.err" || fail "batch.py does not say what is wrong"
+grep -q '^line 2001: size is missing' "$work/script.err" || fail "batch.py does not say what is wrong"
 expect_code 2 env ORBWRIGHT_SERVICE=http://127.0.0.1:1 python3 "$work/batch.py" "$work/many.ndjson"
 expect_code 2 python3 "$work/batch.py" "$work/nothing.ndjson"
 grep -q 'nothing.ndjson: cannot be read: No such file' "$work/script.err" || fail "batch.py does not name a missing file"
-sed 's/"thickness": *1.1/"thickness": 0.45/' "$work/two.ndjson" >"$work/thin.ndjson"
+sed 's/"thickness": *30.0/"thickness": 8/' "$work/lamp.ndjson" >"$work/thin.ndjson"
 expect_code 1 python3 "$work/batch.py" "$work/thin.ndjson"
 grep -q '^line 1: answered with a STOP' "$work/script.err" || fail "batch.py does not tell of a STOP"
-printf '\n\n \n' >>"$work/two.ndjson"
-expect_code 0 python3 "$work/batch.py" "$work/two.ndjson"
+printf '\n\n \n' >>"$work/lamp.ndjson"
+expect_code 0 python3 "$work/batch.py" "$work/lamp.ndjson"
 
 # An answer that breaks off, between lines and within one, and one that is no HTTP.
 head='HTTP/1.1 200 OK\r\nTransfer-Encoding: chunked\r\n\r\n'
@@ -106,12 +106,12 @@ echo "bench $(printf %s "$key" | sha256sum | cut -c1-64)" >"$work/keys"
 stop_service "$service"
 start_service "$work/keyed.log" "-Dorbwright.access.keys=$work/keys"
 export ORBWRIGHT_SERVICE=$url
-expect_code 1 sh "$work/sheet.sh" "$work/two.json"
-grep -q 'two.json: refused with 401: A key is needed' "$work/script.err" || fail "sheet.sh does not say that a key is needed"
-expect_code 2 python3 "$work/batch.py" "$work/two.ndjson"
+expect_code 1 sh "$work/sheet.sh" "$work/lamp.json"
+grep -q 'lamp.json: refused with 401: A key is needed' "$work/script.err" || fail "sheet.sh does not say that a key is needed"
+expect_code 2 python3 "$work/batch.py" "$work/lamp.ndjson"
 grep -q 'refused with 401: .*A key is needed' "$work/script.err" || fail "batch.py does not say that a key is needed"
-expect_code 0 env ORBWRIGHT_KEY="$key" sh "$work/sheet.sh" "$work/two.json"
-expect_code 0 env ORBWRIGHT_KEY="$key" python3 "$work/batch.py" "$work/two.ndjson"
+expect_code 0 env ORBWRIGHT_KEY="$key" sh "$work/sheet.sh" "$work/lamp.json"
+expect_code 0 env ORBWRIGHT_KEY="$key" python3 "$work/batch.py" "$work/lamp.ndjson"
 grep -q '^{"line":1,"sheet"' "$work/script.out" || fail "batch.py answers nothing with a key"
 /usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe" "$key"
 if command -v node >/dev/null; then node "$sources/cells.mjs" "$url" "$design" "$key"; fi

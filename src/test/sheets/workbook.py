@@ -17,24 +17,24 @@ PDF = sys.argv[4] if len(sys.argv) > 4 else None
 # Constant of com.sun.star.document.UpdateDocMode: fetch without asking, which Calc does for trusted locations only.
 FULL_UPDATE = 3
 DESIGN = {
-    "unit": "in",
-    "solid": "dodecahedron",
+    "unit": "mm",
+    "solid": "icosahedron",
     "copies": 2,
-    "size": {"by": "ACROSS_FLATS", "value": 7},
-    "panel": {"thickness": 1.1},
+    "size": {"by": "ACROSS_FLATS", "value": 212},
+    "panel": {"thickness": 30, "land": 3},
     "laminations": [
         {
             "bands": [
-                {"species": "sugar maple", "width": 0.75},
-                {"species": "black cherry", "width": 0.25},
-                {"species": "black walnut", "width": 0.5},
-                {"species": "sugar maple", "width": None},
+                {"species": "white ash", "width": 17},
+                {"species": "red alder", "width": 5},
+                {"species": "american beech", "width": 9},
+                {"species": "white ash", "width": None},
             ]
         }
     ],
-    "saw": {"kerf": 0.125},
-    "blank": {"length": 23},
-    "sphere": {"turningAllowance": 0.08, "minimumWall": 0.25},
+    "saw": {"kerf": 2.6, "endTrim": 10},
+    "blank": {"length": 720},
+    "sphere": {"diameter": 206, "turningAllowance": 2, "minimumWall": 6},
 }
 # The words of a row in the sheet Results, and where its number stands in the service's sheet.
 RESULTS = {
@@ -125,13 +125,14 @@ if document is None:
 checked = compare(document, DESIGN)
 
 # What a user does next: other sizes, one as a fraction and one in the other unit.
-type_in(document, "acrossFlats", "8.25")
-type_in(document, "thickness", "1 3/16")
-type_in(document, "kerf", "1/8")
-type_in(document, "blankLength", "600mm")
-DESIGN["size"]["value"] = 8.25
-DESIGN["panel"]["thickness"] = 1.1875
-DESIGN["blank"]["length"] = 600 / 25.4
+type_in(document, "acrossFlats", "8 5/8in")
+type_in(document, "thickness", "31,5")
+type_in(document, "kerf", "1/8in")
+type_in(document, "blankLength", "30in")
+DESIGN["size"]["value"] = 8.625 * 25.4
+DESIGN["panel"]["thickness"] = 31.5
+DESIGN["saw"]["kerf"] = 25.4 / 8
+DESIGN["blank"]["length"] = 30 * 25.4
 document.calculateAll()
 checked += compare(document, DESIGN)
 
@@ -143,7 +144,7 @@ expect(
     "a wrong kerf",
     rows["Segments that a blank gives."],
     'ERROR: kerf must be a length such as 79.4, 3 1/8, 3-1/8in or 79.4mm, but is "wide".')
-type_in(document, "kerf", "1/8")
+type_in(document, "kerf", "1/8in")
 document.calculateAll()
 checked += compare(document, DESIGN)
 
@@ -155,7 +156,7 @@ strips.getCellByPosition(1, first + 1).String = ""
 del DESIGN["laminations"][0]["bands"][1]
 document.calculateAll()
 checked += compare(document, DESIGN)
-strips.getCellByPosition(1, first + 1).FormulaLocal = "1/4"
+strips.getCellByPosition(1, first + 1).FormulaLocal = "1/4in"
 document.calculateAll()
 rows = {row[0]: row[1] for row in cells(document, "Results")}
 told = 'ERROR: bands has no wood and width in "1/4'

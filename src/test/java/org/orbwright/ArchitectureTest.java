@@ -40,6 +40,8 @@ class ArchitectureTest {
                 .and()
                 .haveSimpleNameNotEndingWith("Request")
                 .and()
+                .doNotHaveSimpleName("Document")
+                .and()
                 .doNotHaveSimpleName("FieldBounds")
                 .should()
                 .dependOnClassesThat()

@@ -13,8 +13,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.orbwright.bench.BenchmarkDesigns;
-import org.orbwright.design.Design;
-import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Time to write a sheet as JSON. */
@@ -26,15 +25,15 @@ import org.orbwright.sheet.SheetCalculator;
 @Fork(1)
 public class AnswerBenchmark {
     /** Name of the design among the worked examples. */
-    @Param({"dodecahedron-vanishing-rim", "truncated-icosidodecahedron"})
+    @Param({"icosahedron-vanishing-rim", "truncated-icosidodecahedron"})
     public String design;
 
-    private Sheet sheet;
+    private Answer sheet;
 
     /** Computes the sheet. */
     @Setup
     public void compute() {
-        sheet = SheetCalculator.sheet(Design.of(BenchmarkDesigns.read(design)), 9);
+        sheet = SheetCalculator.sheet(BenchmarkDesigns.read(design), 9);
     }
 
     /** Its JSON. */

@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class BandBenchmark {
     /** Name of the design among the worked examples. */
-    @Param("dodecahedron-two-spheres")
+    @Param("icosahedron-mixed")
     public String design;
 
     private RimBand band;

@@ -53,7 +53,7 @@ final class RimBand {
     }
 
     static RimBand of(String design) {
-        return new RimBand(Design.of(BenchmarkDesigns.read(design)));
+        return new RimBand(Design.of(BenchmarkDesigns.read(design).design()));
     }
 
     /** Area on the sphere in closed form, nothing prepared. */

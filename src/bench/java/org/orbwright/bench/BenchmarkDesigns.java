@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 
 /** Reads worked examples for benchmarks. */
 public final class BenchmarkDesigns {
@@ -17,10 +17,10 @@ public final class BenchmarkDesigns {
 
     private BenchmarkDesigns() {}
 
-    /** A worked design by its name. */
-    public static DesignRequest read(String name) {
-        try (InputStream in = DesignRequest.class.getResourceAsStream("/designs/" + name + ".json")) {
-            return MAPPER.readValue(in, DesignRequest.class);
+    /** A worked document by its name. */
+    public static Document read(String name) {
+        try (InputStream in = Document.class.getResourceAsStream("/designs/" + name + ".json")) {
+            return MAPPER.readValue(in, Document.class);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

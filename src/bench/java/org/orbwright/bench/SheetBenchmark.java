@@ -15,10 +15,10 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.YieldCalculator;
-import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Time of one full sheet, from the request as it was read to the finished record, and of its two dearest parts. */
@@ -32,29 +32,29 @@ public class SheetBenchmark {
     private static final int STATIONS = 9;
 
     /** Name of the design among the worked examples. */
-    @Param({"dodecahedron-vanishing-rim", "truncated-icosidodecahedron"})
+    @Param({"icosahedron-vanishing-rim", "truncated-icosidodecahedron"})
     public String design;
 
-    private DesignRequest request;
+    private Document document;
     private Design checked;
 
     /** Reads the design. */
     @Setup
     public void read() {
-        request = BenchmarkDesigns.read(design);
-        checked = Design.of(request);
+        document = BenchmarkDesigns.read(design);
+        checked = Design.of(document.design());
     }
 
     /** Design and sheet. */
     @Benchmark
-    public Sheet sheet() {
-        return SheetCalculator.sheet(Design.of(request), STATIONS);
+    public Answer sheet() {
+        return SheetCalculator.sheet(document, STATIONS);
     }
 
     /** Checking the design alone. */
     @Benchmark
     public Design designOnly() {
-        return Design.of(request);
+        return Design.of(document.design());
     }
 
     /** The bands alone. */

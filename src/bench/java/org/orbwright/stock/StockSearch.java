@@ -16,7 +16,7 @@ import org.orbwright.stock.StockRequest.SearchRequest;
  * boards, then from 200, of random sizes and prices. Run with {@code -Dbench.main=org.orbwright.stock.StockSearch}.
  */
 public final class StockSearch {
-    private static final List<String> WOODS = List.of("black walnut", "sugar maple", "black cherry");
+    private static final List<String> WOODS = List.of("white ash", "red alder", "american beech");
     private static final int RACKS = 10;
 
     private StockSearch() {}
@@ -36,8 +36,8 @@ public final class StockSearch {
     private static void run(String name, int boards, int spheres, double seconds, int nodes) {
         int proved = 0;
         for (int seed = 0; seed < RACKS; seed++) {
-            StockRequest request = request(new Random(seed), boards, spheres, seconds, nodes);
-            Design design = Design.of(request.design());
+            StockRequest request = request(new Random(seed), boards, seconds, nodes);
+            Design design = Design.of(design(spheres));
             long start = System.nanoTime();
             StockPlan plan = StockCalculator.plan(request, design);
             double took = (System.nanoTime() - start) * 1e-9;
@@ -61,7 +61,7 @@ public final class StockSearch {
         System.out.printf(Locale.ROOT, "%s: %d of %d proved%n", name, proved, RACKS);
     }
 
-    private static StockRequest request(Random random, int boards, int spheres, double seconds, int nodes) {
+    private static StockRequest request(Random random, int boards, double seconds, int nodes) {
         List<BoardRequest> rack = new ArrayList<>();
         for (int i = 0; i < boards; i++) {
             double length = 620 + random.nextInt(1900);
@@ -83,7 +83,6 @@ public final class StockSearch {
                     null));
         }
         return new StockRequest(
-                design(spheres),
                 rack,
                 null,
                 new AllowancesRequest(3.0, 3.0, 1.5, 20.0, 2.4, 1.0, 2.0),
@@ -93,12 +92,15 @@ public final class StockSearch {
     }
 
     private static DesignRequest design(int spheres) {
-        DesignRequest one = BenchmarkDesigns.read("dodecahedron-with-land");
+        DesignRequest one = BenchmarkDesigns.read("icosahedron-mixed").design();
         return new DesignRequest(
                 one.name(),
                 one.unit(),
                 one.solid(),
                 spheres,
+                one.sets(),
+                one.invertedPanels(),
+                one.spares(),
                 one.size(),
                 one.panel(),
                 one.laminations(),

@@ -27,7 +27,7 @@ public final class GapSamples {
      * @throws InterruptedException if it is interrupted
      */
     public static void main(String[] arguments) throws ExecutionException, InterruptedException {
-        for (String name : List.of("dodecahedron-with-land", "truncated-icosidodecahedron")) {
+        for (String name : List.of("icosahedron-mixed", "truncated-icosidodecahedron")) {
             for (int processors = 1; processors <= 2; processors++) {
                 run(name, processors);
             }
@@ -37,8 +37,8 @@ public final class GapSamples {
     private static void run(String name, int processors) throws ExecutionException, InterruptedException {
         AngleErrorRequest angle = new AngleErrorRequest(0.01, 0.01);
         ErrorsRequest errors = new ErrorsRequest(angle, angle, null, null, null, null);
-        ToleranceRequest request = new ToleranceRequest(BenchmarkDesigns.read(name), errors, null, SAMPLES, 1);
-        Design design = Design.of(request.design());
+        ToleranceRequest request = new ToleranceRequest(errors, null, SAMPLES, 1);
+        Design design = Design.of(BenchmarkDesigns.read(name).design());
         ForkJoinPool pool = new ForkJoinPool(processors);
         double best = Double.POSITIVE_INFINITY;
         for (int round = 0; round < ROUNDS; round++) {

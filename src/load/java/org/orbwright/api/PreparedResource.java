@@ -7,8 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 import org.orbwright.sheet.SheetCalculator;
 
 /**
@@ -24,9 +23,9 @@ public class PreparedResource {
     /** A sheet of the same size as the real one, without computing it. */
     @POST
     @Operation(hidden = true)
-    public Response prepared(DesignRequest request) {
+    public Response prepared(Document document) {
         if (prepared == null) {
-            prepared = RecordWriter.toJson(SheetCalculator.sheet(Design.of(request), 9));
+            prepared = RecordWriter.toJson(SheetCalculator.sheet(document, 9));
         }
         return Response.ok(prepared).build();
     }

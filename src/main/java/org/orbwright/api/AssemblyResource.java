@@ -7,8 +7,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.assembly.AssemblyRequest;
-import org.orbwright.sheet.AssemblyAnswer;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** From loose segments to the glued solid. */
@@ -26,7 +26,7 @@ public class AssemblyResource {
                     + " glue, and the time against the glue's open time, shared out over more stages where it does not"
                     + " fit. Every panel with its number and its neighbours, and a flat layout in which panels are"
                     + " taped together without overlap, as far apart as a land holds their rims in the solid.")
-    public AssemblyAnswer plan(AssemblyRequest request) {
-        return SheetCalculator.assembly(request);
+    public Answer plan(Document document) {
+        return SheetCalculator.assembly(document);
     }
 }

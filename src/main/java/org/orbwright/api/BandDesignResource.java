@@ -11,13 +11,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.band.WidthRequest;
-import org.orbwright.band.WidthSolution;
-import org.orbwright.band.WidthSolver;
+import org.orbwright.document.Document;
 import org.orbwright.explore.Sweep;
-import org.orbwright.explore.SweepRequest;
-import org.orbwright.inlay.InlayRequest;
-import org.orbwright.sheet.InlayAnswer;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Turns the analysis of bands round: from what should be seen to the design. */
@@ -33,12 +29,13 @@ public class BandDesignResource {
     @Operation(
             operationId = "solveWidths",
             summary = "Flat widths from what should be seen",
-            description = "For each band a wish (visible width at the edge middle or at the corner, or a share of the"
-                    + " sphere; one band takes the rest) leads to the flat strip widths that give it, with"
-                    + " residual, sensitivities, the most that could be wished for, and the effect of"
-                    + " rounding to the shop's step.")
-    public WidthSolution solve(WidthRequest request) {
-        return WidthSolver.solve(request);
+            description = "A band's wish is a visible width at the edge middle or at the corner, or a share of the"
+                    + " sphere. Bands without a wish share what is left, in a stated proportion. The answer has the"
+                    + " flat strip widths that make the wishes come true. Beside them stand residuals,"
+                    + " sensitivities, the most that could be wished for, and what rounding to the shop's step"
+                    + " changes.")
+    public Answer solve(Document document) {
+        return SheetCalculator.solve(document);
     }
 
     @POST
@@ -60,8 +57,8 @@ public class BandDesignResource {
                 @Content(mediaType = NDJSON, schema = @Schema(type = SchemaType.STRING)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
-    public Sweep explore(SweepRequest request) {
-        return Sweep.of(request);
+    public Sweep explore(Document document) {
+        return Sweep.of(document);
     }
 
     @POST
@@ -74,7 +71,7 @@ public class BandDesignResource {
                     "A disc or a regular polygon let into the panels: depth of the pocket so that the inlay survives"
                             + " the turning and does not reach the hollow, the largest that fits, what it covers of"
                             + " each band, the hole that chipped tips leave, and motifs shared out over the panels.")
-    public InlayAnswer inlays(InlayRequest request) {
-        return SheetCalculator.inlays(request);
+    public Answer inlays(Document document) {
+        return SheetCalculator.inlays(document);
     }
 }

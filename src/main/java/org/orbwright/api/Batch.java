@@ -9,12 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 
 /**
- * Designs that come in line by line, and go out as answers or problems in the same order. Lines are read only as fast
+ * Documents that come in line by line, and go out as answers or problems in the same order. Lines are read only as fast
  * as answers are taken. A line that is wrong is answered with its problem and does not stop the rest; an empty line is
  * skipped, but counted.
  */
@@ -26,7 +26,7 @@ final class Batch {
     private final Limits limits;
     private final long most;
     private final String part;
-    private final Function<Design, ? extends Record> answer;
+    private final Function<Document, Answer> answer;
 
     private long taken;
     private int number;
@@ -36,10 +36,10 @@ final class Batch {
     /**
      * A batch.
      *
-     * @param lines a design a line
+     * @param lines a document a line
      * @param most bytes of all lines together
      * @param part the name of the answers
-     * @param answer what is answered to a design
+     * @param answer what is answered to a document
      */
     Batch(
             InputStream lines,
@@ -47,7 +47,7 @@ final class Batch {
             Limits limits,
             long most,
             String part,
-            Function<Design, ? extends Record> answer) {
+            Function<Document, Answer> answer) {
         this.lines = new BufferedInputStream(lines, BUFFER);
         this.reader = reader;
         this.limits = limits;
@@ -90,7 +90,7 @@ final class Batch {
 
     private Line answer(byte[] line) {
         try {
-            return new Line(part, answer.apply(Design.of(reader.readCounted(DesignRequest.class, line))));
+            return new Line(part, answer.apply(reader.readCounted(line)));
         } catch (RequestException e) {
             return problem(e);
         } catch (ImpossibleDesignException e) {

@@ -18,7 +18,8 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.design.Design;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Answers many designs in one request, as they come in. */
@@ -30,16 +31,16 @@ public class BatchResource {
     static final String PATH = "/v1/batch";
 
     private static final int STATIONS = Stations.parse(null);
-    /** What can be answered to a design, by name. */
-    static final Map<String, Function<Design, ? extends Record>> PARTS = new LinkedHashMap<>();
+    /** What can be answered to a document, by name. */
+    static final Map<String, Function<Document, Answer>> PARTS = new LinkedHashMap<>();
 
     static {
-        PARTS.put("sheet", design -> SheetCalculator.sheet(design, STATIONS));
+        PARTS.put("sheet", document -> SheetCalculator.sheet(document, STATIONS));
         PARTS.put("angles", SheetCalculator::angles);
         PARTS.put("segments", SheetCalculator::segments);
         PARTS.put("yield", SheetCalculator::yields);
         PARTS.put("sphere", SheetCalculator::sphere);
-        PARTS.put("bands", design -> SheetCalculator.bands(design, STATIONS));
+        PARTS.put("bands", document -> SheetCalculator.bands(document, STATIONS));
     }
 
     private final RequestReader reader;
@@ -54,7 +55,7 @@ public class BatchResource {
     @Operation(
             operationId = "answerBatch",
             summary = "Many designs, a line each",
-            description = "A design a line comes in, and a line goes out for each in the same order, as soon as it is"
+            description = "A document a line comes in, and a line goes out for each in the same order, as soon as it is"
                     + " known: {\"line\":1,\"sheet\":{...}} or {\"line\":2,\"problem\":{...}}. A wrong line"
                     + " does not stop"
                     + " the rest; an empty one is skipped. Read the answer while you send: the service takes lines only"
@@ -72,7 +73,7 @@ public class BatchResource {
     public Batch batch(
             InputStream lines,
             @Parameter(
-                            description = "What is answered to each design: sheet, angles, segments, yield, sphere or"
+                            description = "What is answered to each document: sheet, angles, segments, yield, sphere or"
                                     + " bands; sheet if left out.",
                             example = "sheet")
                     @QueryParam("answer")
@@ -82,7 +83,5 @@ public class BatchResource {
     }
 
     private static final String EXAMPLE = "{\"unit\":\"mm\",\"solid\":\"cube\",\"size\":{\"by\":\"EDGE\",\"value\":90},"
-            + "\"panel\":{\"thickness\":20},\"laminations\":[{\"bands\":[{\"species\":\"beech\",\"width\":null}]}],"
-            + "\"saw\":{\"kerf\":3},\"blank\":{\"length\":600},"
-            + "\"sphere\":{\"turningAllowance\":1,\"minimumWall\":5}}\n";
+            + "\"panel\":{\"thickness\":20}}\n";
 }

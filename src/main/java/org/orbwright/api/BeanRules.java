@@ -8,15 +8,20 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.lang.annotation.Annotation;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.orbwright.design.Violation;
 
 /** Words the rules of Bean Validation that a request breaks. */
 final class BeanRules {
+    /** More digits than the number of an item in any list can have. */
+    private static final int DIGITS = 9;
+
+    private static final Pattern ITEM = Pattern.compile("\\d{1," + DIGITS + "}");
+
     private BeanRules() {}
 
     /** Adds the broken rules of all fields that are not known to break one already. */
@@ -36,16 +41,23 @@ final class BeanRules {
 
     /** Sorts by path, so that the order does not change from run to run; list items by their number. */
     static List<Violation> inOrder(List<Violation> broken) {
-        List<Violation> sorted = new ArrayList<>(broken);
-        sorted.sort(Comparator.comparing((Violation violation) -> sortable(violation.path()))
-                .thenComparing(Violation::code));
-        return sorted;
+        // Each key is made once: a body may break tens of thousands of rules.
+        record Keyed(String key, Violation violation) {}
+        return broken.stream()
+                .map(violation -> new Keyed(sortable(violation.path()), violation))
+                .sorted(Comparator.comparing(Keyed::key)
+                        .thenComparing(keyed -> keyed.violation().code()))
+                .map(Keyed::violation)
+                .toList();
     }
 
     private static String sortable(String path) {
         StringBuilder key = new StringBuilder();
         for (String step : path.split("/", -1)) {
-            key.append('/').append(step.matches("\\d{1,9}") ? String.format("%09d", Integer.parseInt(step)) : step);
+            boolean number = ITEM.matcher(step).matches();
+            key.append('/')
+                    .append(number ? "0".repeat(DIGITS - step.length()) : "")
+                    .append(step);
         }
         return key.toString();
     }

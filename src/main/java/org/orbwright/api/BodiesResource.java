@@ -16,8 +16,9 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.body.BodyCalculator;
 import org.orbwright.body.WorkBodies;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Panel;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.inlay.InlayCalculator;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest;
@@ -46,14 +47,14 @@ public class BodiesResource {
             description = "One segment before bevelling: its tip over the origin, its base towards the negative second"
                     + " axis, its inner face at height 0.")
     public Response segment(
-            DesignRequest design,
-            @BeanParam FaceQuery face,
-            @BeanParam SegmentQuery segment,
-            @BeanParam BodyQuery query) {
-        Design checked = Design.of(design);
+            Document document, @BeanParam FaceQuery face, @BeanParam SegmentQuery segment, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         return query.answer(
-                checked, null, options -> BodyCalculator.segment(checked, panel, segment.piece(panel), options));
+                document,
+                checked,
+                null,
+                options -> BodyCalculator.segment(checked, panel, segment.piece(panel), options));
     }
 
     @POST
@@ -64,10 +65,10 @@ public class BodiesResource {
             description =
                     "The first panel of a face kind with its bevel and land: its centre over the origin, the first"
                             + " base towards the negative second axis, its inner face at height 0.")
-    public Response panel(DesignRequest design, @BeanParam FaceQuery face, @BeanParam BodyQuery query) {
-        Design checked = Design.of(design);
+    public Response panel(Document document, @BeanParam FaceQuery face, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
         String kind = face.panel(checked).face();
-        return query.answer(checked, null, options -> BodyCalculator.panel(checked, kind, options));
+        return query.answer(document, checked, null, options -> BodyCalculator.panel(checked, kind, options));
     }
 
     @POST
@@ -77,9 +78,9 @@ public class BodiesResource {
             summary = "The glued-up solid without its hollow",
             description = "The glued-up solid as if it were full, as one part around the origin: what a CAM program"
                     + " takes for the stock.")
-    public Response solid(DesignRequest design, @BeanParam BodyQuery query) {
-        Design checked = Design.of(design);
-        return query.answerOne(checked, "solid", () -> BodyCalculator.solid(checked));
+    public Response solid(Document document, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
+        return query.answerOne(document, null, checked, "solid", () -> BodyCalculator.solid(checked));
     }
 
     @POST
@@ -88,9 +89,9 @@ public class BodiesResource {
             operationId = "buildShell",
             summary = "The glued-up solid with its hollow",
             description = "All bevelled panels glued together, around the origin.")
-    public Response shell(DesignRequest design, @BeanParam BodyQuery query) {
-        Design checked = Design.of(design);
-        return query.answer(checked, null, options -> BodyCalculator.shell(checked, options));
+    public Response shell(Document document, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
+        return query.answer(document, checked, null, options -> BodyCalculator.shell(checked, options));
     }
 
     @POST
@@ -100,10 +101,10 @@ public class BodiesResource {
             summary = "The finished sphere with its hollow",
             description = "The wood that is left of all panels on the finished sphere, around the origin. Its triangles"
                     + " lie inside what is round, none deeper than the deviation.")
-    public Response sphere(DesignRequest design, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
-        Design checked = Design.of(design);
+    public Response sphere(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
         return query.answer(
-                checked, deviation.millimetres(checked), options -> BodyCalculator.sphere(checked, options));
+                document, checked, deviation.millimetres(checked), options -> BodyCalculator.sphere(checked, options));
     }
 
     @POST
@@ -114,7 +115,7 @@ public class BodiesResource {
             description = "The blocking disc at one end of the axis, with the hole through its middle, around the third"
                     + " axis. Holes of screws are left out.")
     public Response disc(
-            TurningRequest turning,
+            Document document,
             @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
             @Parameter(
                             description = "Its thickness in the design's unit; what its screws ask for if left out.",
@@ -124,12 +125,17 @@ public class BodiesResource {
                     String thickness,
             @BeanParam DeviationQuery deviation,
             @BeanParam BodyQuery query) {
-        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        Design checked = Design.of(document.design());
+        TurningRequest turning = DesignQuery.turning(document);
         Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
         double thick = DesignQuery.thickness(seat, thickness, checked);
         double hole = DesignQuery.centreHole(turning, checked);
         return query.answerOne(
-                checked, "disc", () -> WorkBodies.disc(checked, seat, hole, thick, deviation.millimetres(checked)));
+                document,
+                Section.TURNING,
+                checked,
+                "disc",
+                () -> WorkBodies.disc(checked, seat, hole, thick, deviation.millimetres(checked)));
     }
 
     @POST
@@ -138,13 +144,16 @@ public class BodiesResource {
             operationId = "buildPocket",
             summary = "The wood that is cut out for an inlay",
             description = "The pocket as a body, where the bevelled panel's body has its panel.")
-    public Response pocket(InlayRequest inlay, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
-        Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
+    public Response pocket(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
+        Design checked = Design.of(document.design());
+        InlayRequest inlay = DesignQuery.inlay(document);
         InlayPlan plan = InlayCalculator.plan(inlay, checked);
         if (inlay.shape().sides() != null) {
             deviation.leftOut("pocket with " + inlay.shape().sides() + " sides");
         }
         return query.answerOne(
+                document,
+                Section.INLAYS,
                 checked,
                 "pocket",
                 () -> WorkBodies.pocket(checked, inlay.shape(), plan, deviation.millimetres(checked)));

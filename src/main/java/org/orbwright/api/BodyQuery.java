@@ -19,9 +19,11 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.drawing.WoodColours;
-import org.orbwright.sheet.BodyAnswer;
 import org.orbwright.sheet.FindingCode;
+import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.sphere.SphereCalculator;
 
 /** What a request for a body says beside its design. */
@@ -64,14 +66,14 @@ public class BodyQuery {
     String parts;
 
     @QueryParam(SPECIES)
-    @Parameter(description = "The one wood that is answered; all if left out.", example = "sugar maple")
+    @Parameter(description = "The one wood that is answered; all if left out.", example = "red alder")
     String species;
 
     @Context
     Request request;
 
     /** Makes a body of all woods and writes it in the form that is asked for. */
-    Response answer(Design design, Double deviation, Function<BodyOptions, Body> maker) {
+    Response answer(Document document, Design design, Double deviation, Function<BodyOptions, Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
         boolean named = !Query.isEmpty(species);
         Parts usual = form == Form.STL && !named ? Parts.ONE : Parts.WOODS;
@@ -89,16 +91,17 @@ public class BodyQuery {
             throw Query.refuse(SPECIES, "MISSING", "", "one of " + String.join(", ", names));
         }
         Body body = named ? made.only(Query.name(SPECIES, species, names)) : made;
-        return written(form, design, body);
+        return written(form, document, null, design, body);
     }
 
     /**
      * Writes a body of one part, whatever its wood, in the form that is asked for. What chooses among woods means
      * nothing for it and is refused.
      *
+     * @param section the section that it is made by, or null for the design alone
      * @param name what it is called
      */
-    Response answerOne(Design design, String name, Supplier<Body> maker) {
+    Response answerOne(Document document, Section section, Design design, String name, Supplier<Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
         String where = "for the " + name + ", which has one part and no bands";
         Query.leftOut(SetQuery.NAME, set, where);
@@ -106,7 +109,7 @@ public class BodyQuery {
         if (Query.constant(PARTS, parts, Parts.class, Parts.ONE) != Parts.ONE) {
             throw Query.refuse(PARTS, "NOT_APPLICABLE", parts, "ONE or left out for the " + name);
         }
-        return written(form, design, maker.get());
+        return written(form, document, section, design, maker.get());
     }
 
     private static ImpossibleDesignException nothingLeft(Design design) {
@@ -121,7 +124,7 @@ public class BodyQuery {
                         + design.sayAtLeast(SphereCalculator.calculate(design).smallestThickness()))));
     }
 
-    private static Response written(Form form, Design design, Body body) {
+    private static Response written(Form form, Document document, Section section, Design design, Body body) {
         Object entity = switch (form) {
             case STL -> StlWriter.write(body.parts().get(0), design.unit());
             case OBJ -> ObjWriter.write(body, design.unit());
@@ -132,7 +135,7 @@ public class BodyQuery {
                                 design,
                                 body.parts().stream().map(Body.Part::name).toList()),
                         design.unit());
-            default -> BodyAnswer.of(design, body);
+            default -> SheetCalculator.body(document, body, section);
         };
         return Response.ok(entity, form.type()).build();
     }

@@ -33,7 +33,7 @@ final class CellAnswer {
         CellQuery query = new CellQuery(CellQuery.OF_A_CELL, request.query());
         Cell cell = Cell.of(name).orElseThrow(() -> unknown("cell", name, Cell.names()));
         SheetPath path = new SheetPath(query.choices(SheetPath.choices(cell.path()), name));
-        JsonNode sheet = SheetJson.of(query.design(cell.needs(), validator));
+        JsonNode sheet = SheetJson.of(query.document(cell.needs(), validator));
         return cached(path.value(sheet, cell.path()).orElse(""), MediaType.TEXT_PLAIN, request);
     }
 
@@ -43,7 +43,7 @@ final class CellAnswer {
         String type = CellTableWriter.type(query.text(CellQuery.FORMAT).orElse(null), accepted);
         CellTable table = table(name);
         SheetPath path = new SheetPath(query.choices(SheetPath.choices(table.path()), name));
-        return cached(CellTableWriter.write(table, path, query.design(Needs.DESIGN, validator), type), type, request);
+        return cached(CellTableWriter.write(table, path, query.document(Needs.DESIGN, validator), type), type, request);
     }
 
     /** The table of a name. */

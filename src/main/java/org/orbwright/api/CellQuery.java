@@ -20,6 +20,7 @@ import org.orbwright.cell.Parameter;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
 
 /** The query of a cell or a table: a design, and what of it is asked for. A blank text counts as left out. */
 final class CellQuery {
@@ -123,8 +124,8 @@ final class CellQuery {
                 choices.isEmpty() ? "nothing" : "one of " + String.join(", ", choices));
     }
 
-    /** The design, which keeps every rule that it would have to keep as JSON. */
-    Design design(Needs needs, Validator validator) {
+    /** A document with the design, which keeps every rule that it would have to keep as JSON. */
+    Document document(Needs needs, Validator validator) {
         if (texts.containsKey(ERRORS)) {
             Query.name(ERRORS, texts.get(ERRORS), List.of(BY_STATUS, AS_TEXT));
         }
@@ -135,16 +136,18 @@ final class CellQuery {
             }
         }
         CellDesign.Reading reading = CellDesign.read(design, needs);
+        Document document = Document.of(reading.design());
         broken.addAll(reading.broken());
         if (broken.isEmpty()) {
-            BeanRules.addBroken(validator.validate(reading.design()), broken);
+            BeanRules.addBroken(validator.validate(document), broken);
             broken.replaceAll(this::inWordsOfTheQuery);
         }
         if (!broken.isEmpty()) {
             throw RequestException.invalid(broken);
         }
         try {
-            return Design.of(reading.design());
+            Design.of(reading.design());
+            return document;
         } catch (ImpossibleDesignException e) {
             throw new ImpossibleDesignException(
                     e.violations().stream().map(this::inWordsOfTheQuery).toList());

@@ -16,6 +16,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -27,8 +28,7 @@ import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
 import org.orbwright.cell.Needs;
 import org.orbwright.design.BandSet;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
 
 /** Answers what a spreadsheet's functions can take: one value as plain text, or one table. */
@@ -68,7 +68,7 @@ public class CellResource {
             summary = "One value of a design's sheet, as plain text",
             description = "A number with a decimal point, or a word; nothing where there is nothing to say, such as the"
                     + " gravest finding of a design without one. In a spreadsheet:"
-                    + " =WEBSERVICE(\"http://localhost:8080/v1/cell/blade-tilt?solid=dodecahedron\").")
+                    + " =WEBSERVICE(\"http://localhost:8080/v1/cell/blade-tilt?solid=icosahedron\").")
     @APIResponse(
             responseCode = "200",
             description = "The value.",
@@ -127,7 +127,7 @@ public class CellResource {
                 @Content(mediaType = CellTableWriter.XML, schema = @Schema(type = SchemaType.STRING))
             })
     public Response table(
-            DesignRequest design,
+            Document document,
             @Parameter(
                             description = "Name of the table (GET /v1/cell).",
                             example = "bands",
@@ -148,10 +148,10 @@ public class CellResource {
                     List.of(CellQuery.choosesNothing(org.orbwright.cell.Parameter.SET, set, choices, table)));
         }
         Query.name(CellQuery.ERRORS, errors, List.of(CellQuery.BY_STATUS, CellQuery.AS_TEXT));
-        BandSet wanted = SetQuery.asked(set);
+        BandSet wanted = Objects.requireNonNullElse(SetQuery.asked(set), BandSet.UPRIGHT);
         String type = CellTableWriter.type(format, request);
         SheetPath path = new SheetPath(Map.of("set", wanted.name()));
-        return Response.ok(CellTableWriter.write(known, path, Design.of(design), type), type + ";charset=UTF-8")
+        return Response.ok(CellTableWriter.write(known, path, document, type), type + ";charset=UTF-8")
                 .build();
     }
 
@@ -205,6 +205,6 @@ public class CellResource {
             @Describe(value = "What it means.", example = "\"Width of the saw cut.\"")
             String words,
 
-            @Describe(value = "A value that it may have.", example = "\"1/8\"")
+            @Describe(value = "A value that it may have.", example = "\"2.6\"")
             String example) {}
 }

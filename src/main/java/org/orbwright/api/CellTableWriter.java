@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.orbwright.cell.CellTable;
-import org.orbwright.design.Design;
+import org.orbwright.document.Document;
 import org.orbwright.xml.Xml;
 
 /** Writes the rows of a table, and the unit of their lengths as the last column, as CSV or as XML. */
@@ -28,11 +28,11 @@ final class CellTableWriter {
         return Form.wanted(stated, request, FORMS).type();
     }
 
-    static String write(CellTable table, SheetPath path, Design design, String type) {
-        List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(design), table.path());
+    static String write(CellTable table, SheetPath path, Document document, String type) {
+        List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(document), table.path());
         Set<String> columns = new LinkedHashSet<>();
         rows.forEach(row -> columns.addAll(row.keySet()));
-        String unit = design.request().unit().symbol();
+        String unit = document.unit().symbol();
         return type.equals(XML) ? xml(table.text(), rows, unit) : csv(columns, rows, unit);
     }
 

@@ -9,6 +9,7 @@ import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Rounding;
 
 /**
  * The schemas of the contract, made from the same descriptions and bounds that the reader and the writer go by: one
@@ -16,6 +17,7 @@ import org.orbwright.quantity.Describe;
  */
 final class ContractSchemas {
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final int USUAL_DECIMALS = 3;
 
     private final Map<String, Schema> schemas = new TreeMap<>();
     private final Map<String, Class<?>> types = new TreeMap<>();
@@ -121,7 +123,14 @@ final class ContractSchemas {
     /** The unit follows the first sentence's end, so that no number stands without one. */
     private static String description(Describe describe) {
         String unit = describe.quantity().unitPhrase();
-        return unit.isEmpty() ? describe.value() : describe.value() + " Stated " + unit + ".";
+        return unit.isEmpty() ? describe.value() : describe.value() + " Stated " + unit + "." + usual(describe.usual());
+    }
+
+    private static String usual(double[] range) {
+        return range.length == 0
+                ? ""
+                : " Usually " + Rounding.plain(range[0], USUAL_DECIMALS) + " to "
+                        + Rounding.plain(range[1], USUAL_DECIMALS) + " mm.";
     }
 
     private static void example(FieldRules field, Schema schema) {

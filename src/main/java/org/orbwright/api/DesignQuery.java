@@ -6,6 +6,10 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.stock.StockRequest;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
@@ -13,9 +17,6 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** Reads query parameters that name a part of a design. */
 final class DesignQuery {
-    /** JSON pointer to the design within a larger request. */
-    static final String POINTER = "/design";
-
     static final String END = "HEAD: the end that the axis is named after. TAIL: the other one. HEAD if left out.";
 
     /** The ends of the axis. */
@@ -28,13 +29,28 @@ final class DesignQuery {
 
     private DesignQuery() {}
 
+    /** How the work is held, what is usual where the document says nothing of it. */
+    static TurningRequest turning(Document document) {
+        return document.turning() == null ? TurningRequest.USUAL : document.turning();
+    }
+
+    /** The inlay of a document. */
+    static InlayRequest inlay(Document document) {
+        return Section.INLAYS.required(document.inlays(), "the pocket depends");
+    }
+
+    /** The boards of a document. */
+    static StockRequest stock(Document document) {
+        return Section.STOCK.required(document.stock(), "the board depends");
+    }
+
     /** The seat of the disc at one end of the axis. */
     static Seat seat(TurningPlan plan, String end) {
         boolean head = Query.constant("end", end, End.class, End.HEAD) == End.HEAD;
         Seat seat = head ? plan.holding().head() : plan.holding().tail();
         if (seat.disc() <= 0) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/discs/diameter",
+                    "/turning/discs/diameter",
                     "NO_ROOM_FOR_DISC",
                     "No disc at this end of the axis stays clear of the sphere.",
                     null,

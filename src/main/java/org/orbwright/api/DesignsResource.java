@@ -14,8 +14,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
 
 /** The worked designs that come with the service. */
@@ -45,13 +45,11 @@ public class DesignsResource {
             responseCode = "200",
             description = "The design.",
             content =
-                    @Content(
-                            mediaType = MediaType.APPLICATION_JSON,
-                            schema = @Schema(implementation = DesignRequest.class)))
+                    @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = Document.class)))
     public Response design(
             @Parameter(
                             description = "The design's name in the list of worked designs.",
-                            example = "dodecahedron-two-spheres",
+                            example = "icosahedron-mixed",
                             schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("design")
                     String design) {
@@ -80,9 +78,9 @@ public class DesignsResource {
     /** The name and title of a worked design. */
     @Describe("The name and title of a worked design.")
     public record DesignTitle(
-            @Describe(value = "The name in the address.", example = "\"dodecahedron-with-land\"")
+            @Describe(value = "The name in the address.", example = "\"icosahedron-mixed\"")
             String name,
 
-            @Describe(value = "The design's title.", example = "\"Boathouse lantern (invented)\"")
+            @Describe(value = "The design's title.", example = "\"Tide lamp (invented)\"")
             String title) {}
 }

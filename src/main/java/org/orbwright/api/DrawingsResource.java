@@ -15,8 +15,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
+import org.orbwright.document.Document;
 import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
@@ -25,7 +25,6 @@ import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
 import org.orbwright.stock.StockCalculator;
 import org.orbwright.stock.StockPlan;
-import org.orbwright.stock.StockRequest;
 
 /** Draws a design. */
 @Path("/v1/drawings")
@@ -45,7 +44,7 @@ public class DrawingsResource {
             description = "The sphere with the bands of every panel, the seams and the panels' poles, in orthographic"
                     + " projection from any direction.")
     public Response sphere(
-            DesignRequest design,
+            Document document,
             @BeanParam SetQuery set,
             @Parameter(
                             description =
@@ -66,7 +65,8 @@ public class DrawingsResource {
             @BeanParam PictureQuery query) {
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
-        return query.answer(SphereDrawing.draw(Design.of(design), set.asked(), around, above));
+        Design design = Design.of(document.design());
+        return query.answer(SphereDrawing.draw(design, design.sphere(set.asked()), around, above));
     }
 
     @POST
@@ -76,7 +76,7 @@ public class DrawingsResource {
             summary = "What is left of the bands along the base",
             description = "The visible width of every band from the edge middle to the corners, as a plot.")
     public Response survival(
-            DesignRequest design,
+            Document document,
             @BeanParam FaceQuery face,
             @Parameter(
                             description =
@@ -90,7 +90,7 @@ public class DrawingsResource {
                     @QueryParam(Stations.NAME)
                     String stations,
             @BeanParam PictureQuery query) {
-        Design checked = Design.of(design);
+        Design checked = Design.of(document.design());
         int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
         String kind = face.panel(checked).face();
         List<String> halves = checked.panels().stream()
@@ -98,7 +98,7 @@ public class DrawingsResource {
                 .map(panel -> panel.places().name())
                 .toList();
         Places half = Places.valueOf(Query.name("places", places, halves));
-        Drawing drawing = SurvivalDrawing.draw(checked, kind, half, set.asked(), count);
+        Drawing drawing = SurvivalDrawing.draw(checked, kind, half, checked.set(set.asked()), count);
         return query.answer(drawing);
     }
 
@@ -111,12 +111,12 @@ public class DrawingsResource {
                     "Sections through the middle of each panel and an edge middle, and through the farthest corner:"
                             + " solid, hollow, wall and sphere.")
     public Response section(
-            DesignRequest design,
-            @Parameter(description = "Name of a face kind; all of the solid if left out.", example = "pentagon")
+            Document document,
+            @Parameter(description = "Name of a face kind; all of the solid if left out.", example = "triangle")
                     @QueryParam("face")
                     String face,
             @BeanParam PictureQuery query) {
-        Design checked = Design.of(design);
+        Design checked = Design.of(document.design());
         Drawing drawing = Query.isEmpty(face)
                 ? SectionDrawing.draw(checked)
                 : SectionDrawing.draw(checked, DesignQuery.panel(checked, face).face());
@@ -132,7 +132,7 @@ public class DrawingsResource {
                     "One board of the plan for a design and the boards at hand: from above with its crosscuts and rips,"
                             + " and from the end, once for each way in which its sections are ripped.")
     public Response board(
-            StockRequest stock,
+            Document document,
             @Parameter(
                             description = "The board's number in the plan, from 1; 1 if left out.",
                             example = "1",
@@ -140,8 +140,8 @@ public class DrawingsResource {
                     @QueryParam("board")
                     String board,
             @BeanParam PictureQuery query) {
-        Design design = Design.of(stock.design());
-        StockPlan plan = StockCalculator.plan(stock, design);
+        Design design = Design.of(document.design());
+        StockPlan plan = StockCalculator.plan(DesignQuery.stock(document), design);
         int number = Query.whole("board", board, 1, BoardDrawing.count(plan), "1");
         return query.answer(BoardDrawing.draw(design, plan, number));
     }
@@ -155,7 +155,8 @@ public class DrawingsResource {
                     + " together on the outer faces: numbers on discs, bands, hinges with the gap that a land asks"
                     + " for, and at every free edge the number of the panel that it is glued to. The panels fold away"
                     + " from the tape: turn the taped sheet over, then fold up.")
-    public Response net(DesignRequest design, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
-        return query.answer(NetDrawing.draw(Design.of(design), set.asked()));
+    public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
+        Design design = Design.of(document.design());
+        return query.answer(NetDrawing.draw(design, design.sphere(set.asked())));
     }
 }

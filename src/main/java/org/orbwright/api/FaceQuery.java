@@ -8,7 +8,7 @@ import org.orbwright.design.Panel;
 /** Which face kind of a solid is asked for. */
 public class FaceQuery {
     @QueryParam("face")
-    @Parameter(description = "Name of the face kind; the first of the solid if left out.", example = "pentagon")
+    @Parameter(description = "Name of the face kind; the first of the solid if left out.", example = "triangle")
     String face;
 
     /** The panel of the face kind, the first where none is named. */

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -53,11 +54,12 @@ record FieldRules(
             EnumSet.of(Quantity.LENGTH, Quantity.PERCENT, Quantity.CELSIUS, Quantity.SPREAD, Quantity.MINUTES);
 
     /**
-     * Whether a record is a request or part of one: those are named so. They are in their author's units, may hold null
-     * where a field is optional, and carry their bounds as Bean Validation.
+     * Whether a record is the document or part of it: the parts are named requests. They are in their author's units,
+     * may hold null where a field is optional, and carry their bounds as Bean Validation.
      */
     static boolean isRequest(Class<?> type) {
-        return type.isRecord() && type.getSimpleName().endsWith("Request");
+        return type == Document.class
+                || (type.isRecord() && type.getSimpleName().endsWith("Request"));
     }
 
     /** The fields of a record, in their order. */

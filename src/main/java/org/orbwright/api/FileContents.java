@@ -3,7 +3,7 @@ package org.orbwright.api;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Content;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
-import org.orbwright.sheet.BodyAnswer;
+import org.orbwright.sheet.Answer;
 
 /** Describes the answers of bodies in the contract: files, and their numbers as JSON. */
 final class FileContents {
@@ -17,8 +17,7 @@ final class FileContents {
         content.getMediaTypes()
                 .forEach((type, media) -> media.setSchema(
                         type.equals(Form.JSON.type())
-                                ? OASFactory.createSchema()
-                                        .ref("#/components/schemas/" + BodyAnswer.class.getSimpleName())
+                                ? OASFactory.createSchema().ref("#/components/schemas/" + Answer.class.getSimpleName())
                                 : OASFactory.createSchema()
                                         .addType(SchemaType.STRING)
                                         .format(type.equals(Form.OBJ_TYPE) ? null : "binary")));

@@ -7,8 +7,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.jig.JigRequest;
-import org.orbwright.sheet.JigAnswer;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Setting up the saw for a design. */
@@ -26,7 +26,7 @@ public class JigResource {
                     + " upright where the tilt is steep; for each angle the lines it is measured from, the stack under"
                     + " a sine bar, the rise over a run and what a trial cut shows; the tip angle of each segment; and"
                     + " the closing test of a whole panel. These numbers say what fits, not what is safe.")
-    public JigAnswer plan(JigRequest request) {
-        return SheetCalculator.jig(request);
+    public Answer plan(Document document) {
+        return SheetCalculator.jig(document);
     }
 }

@@ -10,28 +10,14 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Duration;
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 
 /** What is measured beyond what the framework measures: how large designs are, and latencies as a histogram. */
 @ApplicationScoped
 public class Meters {
     private static final String REQUESTS = "http.server.requests";
-
-    /** How the design is taken out of each type of request that has one. */
-    private static final ClassValue<Optional<Function<Object, Object>>> PARTS = new ClassValue<>() {
-        @Override
-        protected Optional<Function<Object, Object>> computeValue(Class<?> type) {
-            return Arrays.stream(type.getRecordComponents())
-                    .filter(component -> component.getType() == DesignRequest.class)
-                    .findFirst()
-                    .map(Accessors::ofObject);
-        }
-    };
 
     private static final String METHOD = "method";
     private static final String URI = "uri";
@@ -57,21 +43,14 @@ public class Meters {
                 .register(registry);
     }
 
-    /** Counts a request that was read. */
-    void count(int size, Object request) {
+    /** Counts a document that was read. */
+    void count(int size, Document document) {
         bytes.record(size);
-        design(request)
-                .ifPresent(design -> bands.record(design.laminations().stream()
-                        .mapToInt(lamination -> lamination.bands().size())
-                        .sum()));
-    }
-
-    /** The design that a request is, or has as a part of it. */
-    private static Optional<DesignRequest> design(Object request) {
-        if (request instanceof DesignRequest design) {
-            return Optional.of(design);
+        if (document.laminations() != null) {
+            bands.record(document.laminations().stream()
+                    .mapToInt(lamination -> lamination.bands().size())
+                    .sum());
         }
-        return PARTS.get(request.getClass()).map(part -> (DesignRequest) part.apply(request));
     }
 
     private static String address(String uri) {

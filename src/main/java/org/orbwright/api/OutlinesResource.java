@@ -13,9 +13,9 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.document.Document;
 import org.orbwright.drawing.LatheOutlines;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PanelOutline;
@@ -44,10 +44,10 @@ public class OutlinesResource {
                     + " away. As DXF (release 12, ASCII) in the design's unit: closed outlines of panel, inner face and"
                     + " bands, on a layer each.")
     public Response panel(
-            DesignRequest design, @BeanParam FaceQuery face, @BeanParam SetQuery set, @BeanParam OutlineQuery query) {
-        Design checked = Design.of(design);
+            Document document, @BeanParam FaceQuery face, @BeanParam SetQuery set, @BeanParam OutlineQuery query) {
+        Design checked = Design.of(document.design());
         String kind = face.panel(checked).face();
-        BandSet asked = set.asked();
+        BandSet asked = checked.set(set.asked());
         return query.answer(
                 checked.unit(),
                 () -> PanelDrawing.draw(checked, kind, asked),
@@ -63,15 +63,15 @@ public class OutlinesResource {
                     + " beyond which the wood is turned away. As DXF (release 12, ASCII) in the design's unit, the tip"
                     + " at the origin.")
     public Response segment(
-            DesignRequest design,
+            Document document,
             @BeanParam FaceQuery face,
             @BeanParam SegmentQuery segment,
             @BeanParam SetQuery set,
             @BeanParam OutlineQuery query) {
-        Design checked = Design.of(design);
+        Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         Piece piece = segment.piece(panel);
-        BandSet asked = set.asked();
+        BandSet asked = checked.set(set.asked());
         return query.answer(checked, () -> PanelOutline.ofSegment(checked, panel, piece, asked));
     }
 
@@ -83,10 +83,11 @@ public class OutlinesResource {
             description = "The blocking disc at one end of the axis with its hole and the circle of its screws. As DXF"
                     + " (release 12, ASCII) in the design's unit, with true circles around the origin.")
     public Response disc(
-            TurningRequest turning,
+            Document document,
             @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
             @BeanParam OutlineQuery query) {
-        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
+        Design checked = Design.of(document.design());
+        TurningRequest turning = DesignQuery.turning(document);
         Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
         return query.answer(checked, () -> LatheOutlines.disc(checked, turning, seat));
     }
@@ -98,9 +99,9 @@ public class OutlinesResource {
             summary = "Ring gauges and templates",
             description = "For each chord that the request lists a ring gauge, and a template whose hollow edge has the"
                     + " sphere's radius. As DXF (release 12, ASCII) in the design's unit, with true arcs.")
-    public Response templates(TurningRequest turning, @BeanParam OutlineQuery query) {
-        Design checked = Design.of(turning.design(), DesignQuery.POINTER);
-        TurningPlan plan = TurningCalculator.plan(turning, checked);
+    public Response templates(Document document, @BeanParam OutlineQuery query) {
+        Design checked = Design.of(document.design());
+        TurningPlan plan = TurningCalculator.plan(DesignQuery.turning(document), checked);
         return query.answer(checked, () -> LatheOutlines.templates(checked, plan));
     }
 
@@ -111,8 +112,9 @@ public class OutlinesResource {
             summary = "The pocket for an inlay",
             description = "The pocket on its panel, seen from outside. As DXF (release 12, ASCII) in the design's unit,"
                     + " the panel's centre at the origin.")
-    public Response pocket(InlayRequest inlay, @BeanParam OutlineQuery query) {
-        Design checked = Design.of(inlay.design(), DesignQuery.POINTER);
+    public Response pocket(Document document, @BeanParam OutlineQuery query) {
+        Design checked = Design.of(document.design());
+        InlayRequest inlay = DesignQuery.inlay(document);
         InlayPlan plan = InlayCalculator.plan(inlay, checked);
         return query.answer(checked, () -> PocketOutline.of(checked, inlay.shape(), plan));
     }

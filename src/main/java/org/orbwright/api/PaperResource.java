@@ -17,11 +17,11 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.document.Document;
 import org.orbwright.paper.HtmlWriter;
 import org.orbwright.paper.PdfWriter;
 import org.orbwright.paper.ShopSheet;
 import org.orbwright.paper.ShopSheetCalculator;
-import org.orbwright.paper.ShopSheetRequest;
 
 /** What goes to the bench on paper. */
 @Path("/v1/shop-sheet")
@@ -51,7 +51,7 @@ public class PaperResource {
                 @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING))
             })
     public Response sheet(
-            ShopSheetRequest request,
+            Document document,
             @Parameter(
                             description = "pdf or html, for callers that cannot set the header Accept; it goes before"
                                     + " the header.",
@@ -60,7 +60,7 @@ public class PaperResource {
                     String format,
             @Context Request http) {
         Form form = Form.wanted(format, http, FORMS);
-        ShopSheet sheet = ShopSheetCalculator.sheet(request);
+        ShopSheet sheet = ShopSheetCalculator.sheet(document);
         return form == Form.HTML
                 ? Response.ok(HtmlWriter.write(sheet), MediaType.TEXT_HTML + ";charset=UTF-8")
                         .build()

@@ -62,6 +62,8 @@ public record Problem(
 
     static Problem of(ImpossibleDesignException impossible, String instance) {
         String detail = Sentences.summary(impossible.violations());
-        return of(ProblemKind.IMPOSSIBLE_DESIGN, detail, instance, impossible.violations());
+        boolean incomplete = impossible.violations().stream().allMatch(Violation::isMissing);
+        ProblemKind kind = incomplete ? ProblemKind.INCOMPLETE_DOCUMENT : ProblemKind.IMPOSSIBLE_DESIGN;
+        return of(kind, detail, instance, impossible.violations());
     }
 }

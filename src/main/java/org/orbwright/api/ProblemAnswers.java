@@ -19,7 +19,11 @@ enum ProblemAnswers {
     BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
     ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),
     UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as what the address takes."),
-    IMPOSSIBLE_DESIGN("422", When.BODY, "The design is well written but cannot exist; every reason is listed."),
+    IMPOSSIBLE_DESIGN(
+            "422",
+            When.BODY,
+            "The document is well written, but its design cannot exist or lacks what this answer depends on; every"
+                    + " reason is listed."),
     HEADERS_TOO_LARGE("431", When.ALWAYS, "The headers are larger than is accepted."),
     INTERNAL_ERROR("500", When.ALWAYS, "The service made a mistake; the id of the occurrence is given."),
     BUSY("503", When.ALWAYS, "All places for such work are taken, or tokens cannot be checked at the moment.");

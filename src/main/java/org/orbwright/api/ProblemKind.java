@@ -19,6 +19,7 @@ enum ProblemKind {
     ADDRESS_TOO_LONG(414, "The address is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is not declared as it has to be"),
     IMPOSSIBLE_DESIGN(422, "The design, or what is stated or measured of it, cannot exist"),
+    INCOMPLETE_DOCUMENT(422, "The document lacks what this answer depends on"),
     HEADERS_TOO_LARGE(431, "The headers are too large"),
     INTERNAL_ERROR(500, "The service made a mistake"),
     BUSY(503, "The service is busy"),

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 
@@ -16,8 +16,8 @@ import org.orbwright.quantity.LengthUnit;
  * Writes the records of one type as JSON. What each component needs (its name in bytes, how it is read, its factor and
  * decimals in either unit) is worked out once per type from {@link Describe}; writing then only follows the list.
  *
- * <p>Numbers are converted from millimetres and radians to the unit of the answer's design and rounded here, once. The
- * design itself, which an answer repeats, is already in its author's units: it is only rounded.
+ * <p>Numbers are converted from millimetres and radians to the unit of the answer's document and rounded here, once.
+ * The document itself, which an answer repeats, is already in its author's units: it is only rounded.
  */
 final class RecordWriter {
     private static final ClassValue<RecordWriter> WRITERS = new ClassValue<>() {
@@ -28,7 +28,7 @@ final class RecordWriter {
     };
 
     private final Part[] parts;
-    private final Function<Object, Object> design;
+    private final Function<Object, Object> document;
     /** How long the longest answer of this type was so far: the next buffer starts with that. */
     private volatile int capacity = 512;
 
@@ -38,14 +38,14 @@ final class RecordWriter {
         parts = Arrays.stream(components)
                 .map(component -> part(component, asWritten))
                 .toArray(Part[]::new);
-        design = Arrays.stream(components)
-                .filter(component -> component.getType() == DesignRequest.class)
+        document = Arrays.stream(components)
+                .filter(component -> component.getType() == Document.class)
                 .findFirst()
                 .map(Accessors::ofObject)
                 .orElse(null);
     }
 
-    /** The JSON of an answer, in the unit of its design; in millimetres if it has none. */
+    /** The JSON of an answer, in the unit of its document; in millimetres if it has none. */
     static byte[] toJson(Object answer) {
         RecordWriter writer = WRITERS.get(answer.getClass());
         JsonBytes out = new JsonBytes(writer.capacity);
@@ -57,7 +57,7 @@ final class RecordWriter {
     }
 
     private LengthUnit unitOf(Object answer) {
-        return design == null ? LengthUnit.MM : ((DesignRequest) design.apply(answer)).unit();
+        return document == null ? LengthUnit.MM : ((Document) document.apply(answer)).unit();
     }
 
     private void write(Object answer, JsonBytes out, LengthUnit unit) {

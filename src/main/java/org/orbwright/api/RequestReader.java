@@ -22,14 +22,15 @@ import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
 
 /**
- * Reads a request's body, and hands it over only if it keeps every rule of the contract: resources need no validation
- * of their own. It is used for requests and for nothing else.
+ * Reads the document in a request's body, and hands it over only if it keeps every rule of the contract: resources need
+ * no validation of their own. It is used for requests and for nothing else.
  */
 @Provider
 @Consumes(MediaType.APPLICATION_JSON)
-public class RequestReader implements ServerMessageBodyReader<Record> {
+public class RequestReader implements ServerMessageBodyReader<Document> {
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(JsonLimit.LEVELS.most())
@@ -54,36 +55,36 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
 
     @Override
     public boolean isReadable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
-        return FieldRules.isRequest(type);
+        return type == Document.class;
     }
 
     @Override
     public boolean isReadable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
-        return FieldRules.isRequest(type);
+        return type == Document.class;
     }
 
     @Override
-    public Record readFrom(Class<Record> type, Type genericType, MediaType media, ServerRequestContext context) {
-        return readBody(type, context.getInputStream());
+    public Document readFrom(Class<Document> type, Type genericType, MediaType media, ServerRequestContext context) {
+        return readBody(context.getInputStream());
     }
 
     @Override
-    public Record readFrom(
-            Class<Record> type,
+    public Document readFrom(
+            Class<Document> type,
             Type genericType,
             Annotation[] annotations,
             MediaType media,
             MultivaluedMap<String, String> headers,
             InputStream body) {
-        return readBody(type, body);
+        return readBody(body);
     }
 
-    private <T> T readBody(Class<T> type, InputStream stream) {
+    private Document readBody(InputStream stream) {
         byte[] body = readInTime(stream);
         if (body.length > limits.body()) {
             throw tooLarge("The body", limits.body());
         }
-        return readCounted(type, body);
+        return readCounted(body);
     }
 
     /** At most one byte more than is accepted; callers that send a little now and then would hold a worker for ever. */
@@ -111,33 +112,33 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
         return new RequestException(ProblemKind.BODY_TOO_LARGE, detail, List.of());
     }
 
-    /** The request of a caller, which is measured. */
-    <T> T readCounted(Class<T> type, byte[] body) {
-        T request = read(type, body);
-        meters.count(body.length, request);
-        return request;
+    /** The document of a caller, which is measured. */
+    Document readCounted(byte[] body) {
+        Document document = read(body);
+        meters.count(body.length, document);
+        return document;
     }
 
-    /** The request that the bytes hold, which keeps every rule of the contract. */
-    <T> T read(Class<T> type, byte[] body) {
+    /** The document that the bytes hold, which keeps every rule of the contract. */
+    Document read(byte[] body) {
         List<Violation> broken = new ArrayList<>();
-        T request = parse(type, body, broken);
-        if (request != null) {
-            BeanRules.addBroken(validator.validate(request), broken);
+        Document document = parse(body, broken);
+        if (document != null) {
+            BeanRules.addBroken(validator.validate(document), broken);
         }
         if (!broken.isEmpty()) {
             throw RequestException.invalid(BeanRules.inOrder(broken));
         }
-        return request;
+        return document;
     }
 
-    /** The request as far as it can be read, or null if the body is no object at all. */
-    private static <T> T parse(Class<T> type, byte[] body, List<Violation> broken) {
+    /** The document as far as it can be read, or null if the body is no object at all. */
+    private static Document parse(byte[] body, List<Violation> broken) {
         try (JsonParser json = JSON.createParser(body)) {
             try {
-                T request = record(type, json, broken);
+                Document document = read(json, broken);
                 requireEnd(json, body);
-                return request;
+                return document;
             } catch (StreamConstraintsException e) {
                 throw UnreadableJson.beyondLimits(body, json, e);
             } catch (JsonProcessingException e) {
@@ -149,13 +150,13 @@ public class RequestReader implements ServerMessageBodyReader<Record> {
         }
     }
 
-    private static <T> T record(Class<T> type, JsonParser json, List<Violation> broken) throws IOException {
+    private static Document read(JsonParser json, List<Violation> broken) throws IOException {
         JsonToken first = json.nextToken();
         if (first == null) {
             throw UnreadableJson.empty();
         }
         if (first == JsonToken.START_OBJECT) {
-            return RecordReader.read(type, json, broken);
+            return RecordReader.read(Document.class, json, broken);
         }
         broken.add(RecordReader.wrongType("an object", json, "an object"));
         json.skipChildren();

@@ -7,19 +7,20 @@ import org.orbwright.design.BandSet;
 /** Which set of segments is asked for. */
 public class SetQuery {
     static final String NAME = "set";
-    static final String DESCRIPTION = "The set of segments; UPRIGHT if left out.";
+    static final String DESCRIPTION =
+            "The set of segments, UPRIGHT or INVERTED; if left out, what the first sphere of the design is made from.";
 
     @QueryParam(NAME)
     @Parameter(description = DESCRIPTION, example = "UPRIGHT")
     String set;
 
-    /** The set, the upright one where none is named. */
+    /** The set, or null where none is named. */
     BandSet asked() {
         return asked(set);
     }
 
-    /** The set that a text names, the upright one where it is empty. */
+    /** The set that a text names, or null where it is empty. */
     static BandSet asked(String set) {
-        return Query.constant(NAME, set, BandSet.class, BandSet.UPRIGHT);
+        return Query.constant(NAME, set, BandSet.class, null);
     }
 }

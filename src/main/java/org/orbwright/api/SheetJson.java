@@ -7,10 +7,10 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import org.orbwright.design.Design;
+import org.orbwright.document.Document;
 import org.orbwright.sheet.SheetCalculator;
 
-/** A design's sheet as the JSON that {@code /v1/sheet} answers, to be looked into. */
+/** A document's sheet as the JSON that {@code /v1/sheet} answers, to be looked into. */
 final class SheetJson {
     private static final ObjectMapper JSON = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
@@ -19,9 +19,9 @@ final class SheetJson {
 
     private SheetJson() {}
 
-    static JsonNode of(Design design) {
+    static JsonNode of(Document document) {
         try {
-            return JSON.readTree(RecordWriter.toJson(SheetCalculator.sheet(design, Stations.parse(null))));
+            return JSON.readTree(RecordWriter.toJson(SheetCalculator.sheet(document, Stations.parse(null))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,15 +8,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
-import org.orbwright.sheet.AnglesAnswer;
-import org.orbwright.sheet.BandsAnswer;
-import org.orbwright.sheet.SegmentsAnswer;
-import org.orbwright.sheet.Sheet;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
-import org.orbwright.sheet.SphereAnswer;
-import org.orbwright.sheet.YieldAnswer;
 
 /** Takes a whole design and answers one part of it, or all parts at once. */
 @Path("/v1")
@@ -31,9 +25,8 @@ public class SheetResource {
             summary = "Bevels, blade tilts and mitre gauge settings",
             description = "Per face kind and edge kind of the solid: dihedral angle, bevel, blade tilt, mitre gauge"
                     + " setting, tip and base angles.")
-    public AnglesAnswer angles(DesignRequest request) {
-        Design design = Design.of(request);
-        return SheetCalculator.angles(design);
+    public Answer angles(Document document) {
+        return SheetCalculator.angles(document);
     }
 
     @POST
@@ -43,9 +36,8 @@ public class SheetResource {
             summary = "Sizes and counts of the segments, and the cuts along a blank",
             description = "Per face kind: base, base distance, legs, stop distance, counts, and where each cut crosses"
                     + " the blank.")
-    public SegmentsAnswer segments(DesignRequest request) {
-        Design design = Design.of(request);
-        return SheetCalculator.segments(design);
+    public Answer segments(Document document) {
+        return SheetCalculator.segments(document);
     }
 
     @POST
@@ -55,9 +47,8 @@ public class SheetResource {
             summary = "Blanks, strips, leftovers and wood",
             description = "Blanks and strips for the wanted copies, upright and inverted sets, segments left over,"
                     + " volume and mass of each wood.")
-    public YieldAnswer yields(DesignRequest request) {
-        Design design = Design.of(request);
-        return SheetCalculator.yields(design);
+    public Answer yields(Document document) {
+        return SheetCalculator.yields(document);
     }
 
     @POST
@@ -67,9 +58,8 @@ public class SheetResource {
             summary = "Sphere, removal, wall and land",
             description = "Across flats, largest and chosen sphere, removal and wall at face centre, edge middle and"
                     + " corner, smallest panel thickness, limits of the land, blocking discs.")
-    public SphereAnswer sphere(DesignRequest request) {
-        Design design = Design.of(request);
-        return SheetCalculator.sphere(design);
+    public Answer sphere(Document document) {
+        return SheetCalculator.sphere(document);
     }
 
     @POST
@@ -79,9 +69,9 @@ public class SheetResource {
             summary = "What is left of every band on the sphere",
             description = "Per band: flat width, visible width at the edge middle and at the corners, areas, survival,"
                     + " share of the sphere, and a profile along the base.")
-    public BandsAnswer bands(DesignRequest request, @QueryParam(Stations.NAME) String stations) {
+    public Answer bands(Document document, @QueryParam(Stations.NAME) String stations) {
         int count = Stations.parse(stations);
-        return SheetCalculator.bands(Design.of(request), count);
+        return SheetCalculator.bands(document, count);
     }
 
     @POST
@@ -91,8 +81,24 @@ public class SheetResource {
             summary = "Everything that is needed before the first cut",
             description = "The answers of angles, segments, yield, sphere and bands together, with all findings and"
                     + " cautions.")
-    public Sheet sheet(DesignRequest request, @QueryParam(Stations.NAME) String stations) {
+    public Answer sheet(Document document, @QueryParam(Stations.NAME) String stations) {
         int count = Stations.parse(stations);
-        return SheetCalculator.sheet(Design.of(request), count);
+        return SheetCalculator.sheet(document, count);
+    }
+
+    @POST
+    @Path("/build")
+    @Heavy
+    @Operation(
+            operationId = "answerBuild",
+            summary = "A whole build at once",
+            description =
+                    "Every part that the document has a section for, beside the sheet, the set-ups of the saw, the"
+                            + " gluing and the work on the lathe, which any build needs. All findings stand in the order of the"
+                            + " work, and the cautions by step. A part that waits for something is left out with a note."
+                            + " A sweep (explore) is many builds, and is answered at its own address alone."
+                            + " /v1/shop-sheet prints this very answer.")
+    public Answer build(Document document, @QueryParam(Stations.NAME) String stations) {
+        return SheetCalculator.build(document, Stations.parse(stations));
     }
 }

@@ -11,11 +11,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.sheet.CutsAnswer;
-import org.orbwright.sheet.PurchasesAnswer;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
-import org.orbwright.sheet.StockAnswer;
-import org.orbwright.stock.StockRequest;
 
 /** From the boards on the rack to the last strip. */
 @Path("/v1/stock")
@@ -44,18 +42,12 @@ public class StockResource {
                             + " their middle on cuts"
                             + " between segments where a cut will do; the places for seams are chosen before"
                             + " the search,"
-                            + " which is for the best plan with seams at these places. The CSV is the cut list of"
-                            + " /v1/stock/cuts."
-                            + AS_CSV)
-    @APIResponse(
-            responseCode = "200",
-            description = "The plan.",
-            content = {
-                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = StockAnswer.class)),
-                @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
-            })
-    public StockAnswer plan(StockRequest request) {
-        return SheetCalculator.stock(request);
+                            + " which is for the best plan with seams at these places. The cut list is"
+                            + " /v1/stock/cuts. The document comes back with blanks as short as their segments"
+                            + " allow, unless strips have seams.")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Answer plan(Document document) {
+        return SheetCalculator.stock(document);
     }
 
     @POST
@@ -73,11 +65,11 @@ public class StockResource {
             responseCode = "200",
             description = "The cut list.",
             content = {
-                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = CutsAnswer.class)),
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = Answer.class)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
-    public CutsAnswer cuts(StockRequest request) {
-        return SheetCalculator.cuts(request);
+    public Answer cuts(Document document) {
+        return SheetCalculator.cuts(document);
     }
 
     @POST
@@ -95,12 +87,10 @@ public class StockResource {
             responseCode = "200",
             description = "The shopping list.",
             content = {
-                @Content(
-                        mediaType = MediaType.APPLICATION_JSON,
-                        schema = @Schema(implementation = PurchasesAnswer.class)),
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = Answer.class)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
-    public PurchasesAnswer purchases(StockRequest request) {
-        return SheetCalculator.purchases(request);
+    public Answer purchases(Document document) {
+        return SheetCalculator.purchases(document);
     }
 }

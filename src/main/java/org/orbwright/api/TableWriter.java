@@ -20,7 +20,10 @@ import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.sheet.Table;
+import org.orbwright.sheet.Answer;
+import org.orbwright.stock.CutStep;
+import org.orbwright.stock.ShoppingRow;
+import org.orbwright.turning.PathMove;
 
 /**
  * Writes an answer that is also a table as comma separated values: the components of its rows are the columns, with the
@@ -28,7 +31,7 @@ import org.orbwright.sheet.Table;
  */
 @Provider
 @Produces(Csv.MEDIA_TYPE)
-public class TableWriter implements ServerMessageBodyWriter<Table> {
+public class TableWriter implements ServerMessageBodyWriter<Answer> {
     private static final String UNIT = "unit";
     private static final ClassValue<List<Column>> COLUMNS = new ClassValue<>() {
         @Override
@@ -39,22 +42,22 @@ public class TableWriter implements ServerMessageBodyWriter<Table> {
 
     @Override
     public boolean isWriteable(Class<?> type, Type genericType, ResteasyReactiveResourceInfo method, MediaType media) {
-        return Table.class.isAssignableFrom(type);
+        return type == Answer.class;
     }
 
     @Override
     public boolean isWriteable(Class<?> type, Type genericType, Annotation[] annotations, MediaType media) {
-        return Table.class.isAssignableFrom(type);
+        return type == Answer.class;
     }
 
     @Override
-    public void writeResponse(Table table, Type genericType, ServerRequestContext context) {
-        context.serverResponse().end(toCsv(table));
+    public void writeResponse(Answer answer, Type genericType, ServerRequestContext context) {
+        context.serverResponse().end(toCsv(answer));
     }
 
     @Override
     public void writeTo(
-            Table table,
+            Answer answer,
             Class<?> type,
             Type genericType,
             Annotation[] annotations,
@@ -62,23 +65,39 @@ public class TableWriter implements ServerMessageBodyWriter<Table> {
             MultivaluedMap<String, Object> headers,
             OutputStream body)
             throws IOException {
-        body.write(toCsv(table));
+        body.write(toCsv(answer));
     }
 
-    static byte[] toCsv(Table table) {
-        List<Column> columns = COLUMNS.get(table.rowType());
-        LengthUnit unit = table.design().unit();
+    static byte[] toCsv(Answer answer) {
+        List<? extends Record> rows = rows(answer);
+        List<Column> columns = COLUMNS.get(rowType(answer));
+        LengthUnit unit = answer.document().unit();
         List<String> heading = new ArrayList<>();
         columns.forEach(column -> heading.add(Csv.text(column.name())));
         heading.add(UNIT);
         StringBuilder csv = new StringBuilder(Csv.line(heading));
-        for (Record row : table.rows()) {
+        for (Record row : rows) {
             List<String> cells = new ArrayList<>();
             columns.forEach(column -> cells.add(column.cell(row, unit)));
             cells.add(unit.symbol());
             csv.append(Csv.line(cells));
         }
         return csv.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The rows of the one part that is a table. */
+    private static List<? extends Record> rows(Answer answer) {
+        if (answer.path() != null) {
+            return answer.path().moves();
+        }
+        return answer.cuts() != null ? answer.cuts() : answer.purchases().rows();
+    }
+
+    private static Class<? extends Record> rowType(Answer answer) {
+        if (answer.path() != null) {
+            return PathMove.class;
+        }
+        return answer.cuts() != null ? CutStep.class : ShoppingRow.class;
     }
 
     /** A component of the rows. */

@@ -7,11 +7,9 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.diagnosis.DiagnosisRequest;
-import org.orbwright.sheet.DiagnosisAnswer;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
-import org.orbwright.sheet.ToleranceAnswer;
-import org.orbwright.tolerance.ToleranceRequest;
 
 /** From errors of cutting to gaps, and from gaps back to the settings. */
 @Path("/v1")
@@ -32,8 +30,8 @@ public class ToleranceResource {
                             + " uncertainty, and the largest setting errors that the glue forgives. By simulation"
                             + " with a seed: percentiles of the gaps, and how likely it is that the glue bridges all of"
                             + " them.")
-    public ToleranceAnswer tolerance(ToleranceRequest request) {
-        return SheetCalculator.tolerance(request);
+    public Answer tolerance(Document document) {
+        return SheetCalculator.tolerance(document);
     }
 
     @POST
@@ -45,7 +43,7 @@ public class ToleranceResource {
                     + " trio of panels to the bevel and blade tilt; from measures across flats to the largest"
                     + " sphere; from distances of faces to the best centre and the shift of the blocking discs;"
                     + " from an angle gauge to the interval of the gap. Every answer has its uncertainty.")
-    public DiagnosisAnswer diagnosis(DiagnosisRequest request) {
-        return SheetCalculator.diagnosis(request);
+    public Answer diagnosis(Document document) {
+        return SheetCalculator.diagnosis(document);
     }
 }

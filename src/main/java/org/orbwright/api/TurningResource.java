@@ -11,13 +11,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
-import org.orbwright.sheet.BalanceAnswer;
-import org.orbwright.sheet.PathAnswer;
+import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
-import org.orbwright.sheet.TurningAnswer;
-import org.orbwright.turning.BalanceRequest;
-import org.orbwright.turning.PathRequest;
-import org.orbwright.turning.TurningRequest;
 
 /** The work on the lathe. */
 @Path("/v1")
@@ -36,8 +32,8 @@ public class TurningResource {
                     + " with what"
                     + " they rest on; sanding, finish and time by the caller's rates. It states measures and"
                     + " limits, and calls nothing safe.")
-    public TurningAnswer plan(TurningRequest request) {
-        return SheetCalculator.turning(request);
+    public Answer plan(Document document) {
+        return SheetCalculator.turning(document);
     }
 
     @POST
@@ -54,12 +50,12 @@ public class TurningResource {
             responseCode = "200",
             description = "The path.",
             content = {
-                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = PathAnswer.class)),
+                @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = Answer.class)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
     @Heavy
-    public PathAnswer path(PathRequest request) {
-        return SheetCalculator.path(request);
+    public Answer path(Document document) {
+        return SheetCalculator.path(document);
     }
 
     @POST
@@ -77,8 +73,8 @@ public class TurningResource {
             description = "The program.",
             content = @Content(mediaType = MediaType.TEXT_PLAIN, schema = @Schema(type = SchemaType.STRING)))
     @Heavy
-    public String program(PathRequest request) {
-        return SheetCalculator.program(request);
+    public String program(Document document) {
+        return SheetCalculator.program(document);
     }
 
     @POST
@@ -91,7 +87,7 @@ public class TurningResource {
                             + " for the glued-up solid and for the finished sphere: mass, where the centre of mass lies"
                             + " about the axis, the imbalance and which panel is heavy, and at a stated speed the force"
                             + " and the balance quality grade. It states what there is, not what would be safe.")
-    public BalanceAnswer balance(BalanceRequest request) {
-        return SheetCalculator.balance(request);
+    public Answer balance(Document document) {
+        return SheetCalculator.balance(document);
     }
 }

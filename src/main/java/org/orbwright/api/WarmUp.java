@@ -3,8 +3,7 @@ package org.orbwright.api;
 import io.quarkus.runtime.Startup;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
 
 /** Answers a worked design while the service starts, so that no caller waits for what every sheet needs. */
 @ApplicationScoped
@@ -19,8 +18,8 @@ public class WarmUp {
     @Startup
     void answerOnce() {
         String json = DesignLibrary.all().values().iterator().next().json();
-        DesignRequest request = reader.read(DesignRequest.class, json.getBytes(StandardCharsets.UTF_8));
-        done = !SheetJson.of(Design.of(request)).isEmpty();
+        Document document = reader.read(json.getBytes(StandardCharsets.UTF_8));
+        done = !SheetJson.of(document).isEmpty();
     }
 
     /** Whether the worked design has been answered. */

@@ -14,9 +14,9 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.design.Violation;
-import org.orbwright.movement.MovementRequest;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
-import org.orbwright.sheet.MovementAnswer;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.wood.Wood;
 import org.orbwright.wood.WoodSources;
@@ -68,8 +68,8 @@ public class WoodsResource {
                     + " growth rings lie in the strips: how far every band moves in width and thickness, what the"
                     + " joints of each panel have to take, the steps along the glue lines, and the mass of each wood."
                     + " Temperatures are in degrees Celsius whatever the unit of lengths is.")
-    public MovementAnswer movement(MovementRequest request) {
-        return SheetCalculator.movement(request);
+    public Answer movement(Document document) {
+        return SheetCalculator.movement(document);
     }
 
     private static RequestException unknown(String species) {

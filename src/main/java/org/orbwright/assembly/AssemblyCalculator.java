@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.orbwright.assembly.AssemblyPlan.AssembledPanel;
+import org.orbwright.assembly.AssemblyPlan.AssembledSpheres;
 import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.assembly.AssemblyPlan.CapSeam;
 import org.orbwright.assembly.AssemblyPlan.GlueTotals;
 import org.orbwright.assembly.AssemblyPlan.PanelNeighbour;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
-import org.orbwright.assembly.AssemblyPlan.SphereSet;
 import org.orbwright.assembly.PanelGluing.PanelJoint;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
@@ -28,7 +28,7 @@ public final class AssemblyCalculator {
     private AssemblyCalculator(AssemblyRequest request, Design design) {
         this.design = design;
         this.solid = design.solid();
-        this.glue = Glue.of(request.glue());
+        this.glue = Glue.of(request.filled().glue());
         this.neighbourhood = new Neighbourhood(solid);
         this.caps = CapFinder.find(solid);
     }
@@ -36,10 +36,11 @@ public final class AssemblyCalculator {
     /**
      * The order of gluing, and the flat layout of the panels.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design the request's design
+     * @param request a section that keeps its Bean Validation constraints
+     * @param design the design
      */
     public static AssemblyPlan plan(AssemblyRequest request, Design design) {
+        design.require("the gluing depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
         return new AssemblyCalculator(request, design).plan();
     }
 
@@ -47,9 +48,7 @@ public final class AssemblyCalculator {
         List<PanelGluing> gluings = design.facePanels().stream()
                 .map(panel -> PanelStages.of(design, panel, glue))
                 .toList();
-        List<BlankGluing> blanks = YieldCalculator.calculate(design).laminations().stream()
-                .map(lamination -> BlankGluing.of(lamination, glue))
-                .toList();
+        List<BlankGluing> blanks = blanks();
         List<SolidStage> stages = SolidStages.of(design, glue, caps, neighbourhood);
         return new AssemblyPlan(
                 glue,
@@ -63,17 +62,20 @@ public final class AssemblyCalculator {
                 NetCalculator.calculate(design));
     }
 
-    /** Every second sphere is made from the inverted set, where there is one. */
-    private List<SphereSet> spheres() {
-        boolean twoSets =
-                design.panels().stream().anyMatch(panel -> panel.lamination().sets() == 2);
-        int inverted = twoSets ? design.copies() / 2 : 0;
-        List<SphereSet> spheres = new ArrayList<>();
-        spheres.add(new SphereSet(BandSet.UPRIGHT, design.copies() - inverted));
-        if (inverted > 0) {
-            spheres.add(new SphereSet(BandSet.INVERTED, inverted));
+    private List<AssembledSpheres> spheres() {
+        return design.spheres().stream()
+                .map(kind -> new AssembledSpheres(kind.set(), kind.count(), kind.inverted()))
+                .toList();
+    }
+
+    /** How blanks are glued up; nothing is known of them before a yield is. */
+    private List<BlankGluing> blanks() {
+        if (!design.has(DesignPart.KERF) || !design.has(DesignPart.BLANK_LENGTH)) {
+            return List.of();
         }
-        return spheres;
+        return YieldCalculator.calculate(design).laminations().stream()
+                .map(lamination -> BlankGluing.of(lamination, design.layers(), glue))
+                .toList();
     }
 
     private List<AssembledPanel> panels() {
@@ -101,7 +103,7 @@ public final class AssemblyCalculator {
                         .sum();
         double area = inPanels(gluings, PanelJoint::area)
                 + stages.stream().mapToDouble(stage -> stage.glue().glueArea()).sum();
-        boolean known = blanks.stream().allMatch(blank -> blank.glueArea() != null);
+        boolean known = !blanks.isEmpty() && blanks.stream().allMatch(blank -> blank.glueArea() != null);
         double blankArea =
                 known ? blanks.stream().mapToDouble(BlankGluing::glueArea).sum() : 0;
         return new GlueTotals(

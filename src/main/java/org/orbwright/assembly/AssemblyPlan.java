@@ -1,7 +1,7 @@
 package org.orbwright.assembly;
 
 import java.util.List;
-import org.orbwright.design.BandSet;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -12,10 +12,11 @@ import org.orbwright.quantity.Quantity;
 public record AssemblyPlan(
         Glue glue,
 
-        @Describe("The spheres to be made. All panels of a sphere are from one set.")
-        List<SphereSet> spheres,
+        @Describe("The spheres to be made, those that are alike together.")
+        List<AssembledSpheres> spheres,
 
-        @Describe("Before the first cut: strips to blanks, for each lamination and all copies.")
+        @Describe("Before the first cut: strips to blanks, for each lamination and all copies. Empty until kerf and"
+                + " length of the blanks are stated.")
         List<BlankGluing> blankGluings,
 
         @Describe("The first part of the work: segments to panels, for each face kind.")
@@ -42,14 +43,26 @@ public record AssemblyPlan(
         stages = List.copyOf(stages);
     }
 
-    /** Spheres that are made from one set. */
-    @Describe("Spheres that are made from one set.")
-    public record SphereSet(
-            @Describe(value = "The set of segments that all their panels are from.", example = "\"UPRIGHT\"")
-            BandSet set,
+    /** Spheres that are alike. */
+    @Describe("Spheres that are alike.")
+    public record AssembledSpheres(
+            @Describe(value = "The segments that they are made from.", example = "\"MIXED\"")
+            SphereSet set,
 
             @Describe(value = "How many spheres.", example = "1")
-            int spheres) {}
+            int spheres,
+
+            @Describe(
+                    value = "Numbers of the panels that are made from inverted segments.",
+                    example = "[1,2,3,5,7,8,11,12,15,17]",
+                    max = 200)
+            List<Integer> invertedPanels) {
+
+        /** Copies the list. */
+        public AssembledSpheres {
+            invertedPanels = List.copyOf(invertedPanels);
+        }
+    }
 
     /** One of the two halves of the solid. */
     public enum Cap {
@@ -65,7 +78,7 @@ public record AssemblyPlan(
             @Describe(value = "Number of the panel.", example = "0", max = 200)
             int panel,
 
-            @Describe(value = "Its face kind.", example = "\"pentagon\"")
+            @Describe(value = "Its face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Whether it is the mirror image of its kind's first panel.", example = "false")
@@ -87,7 +100,7 @@ public record AssemblyPlan(
     /** One neighbour of a panel. */
     @Describe("One neighbour of a panel.")
     public record PanelNeighbour(
-            @Describe(value = "Number of the neighbour.", example = "2", max = 200)
+            @Describe(value = "Number of the neighbour.", example = "1", max = 200)
             int panel,
 
             @Describe(value = "Number of the seam between the two.", example = "0", max = 400)
@@ -122,7 +135,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The seams between the caps, in order around the loop with the first cap on the left.",
-                    example = "[5,7,27,18,19,22,15,14,12,11]")
+                    example = "[4,7,26,9,29,18]")
             List<Integer> loop) {
 
         /** Copies the list. */
@@ -159,7 +172,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The panels that are added, in their order; none in the closing stage.",
-                    example = "[0,1,2,4,6,8]")
+                    example = "[0,1,3,7,2,4,5,6,16]")
             List<Integer> panels,
 
             @Describe("The seams that are glued, in their order.")
@@ -177,7 +190,7 @@ public record AssemblyPlan(
     /** One seam. */
     @Describe("One seam between two panels.")
     public record GluedSeam(
-            @Describe(value = "Number of the seam.", example = "3", max = 400)
+            @Describe(value = "Number of the seam.", example = "0", max = 400)
             int seam,
 
             @Describe(value = "Number of the panel that is added.", example = "1", max = 200)
@@ -189,21 +202,21 @@ public record AssemblyPlan(
             @Describe(
                     value = "Length of the seam, at the joint distance where it is longest.",
                     quantity = Quantity.LENGTH,
-                    example = "76.245")
+                    example = "136.2864")
             double length,
 
             @Describe(
                     value = "Depth of the seam along the bevel, where both panels have wood: (thickness - land) /"
                             + " sin(bevel), the smaller one of the two.",
                     quantity = Quantity.LENGTH,
-                    example = "28.2137")
+                    example = "28.9026")
             double depth,
 
             @Describe(
                     value = "Area of the seam. It grows shorter towards the hollow, as all seams point to the solid's"
                             + " centre.",
                     quantity = Quantity.AREA,
-                    example = "1847.102")
+                    example = "3422.75")
             double area) {}
 
     /** All the glue. */
@@ -218,33 +231,33 @@ public record AssemblyPlan(
             @Describe(
                     value = "Length of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.LENGTH,
-                    example = "6178.8182")
+                    example = "8809.6923")
             double glueLength,
 
             @Describe(
                     value = "Area of all joints and seams of one sphere, without the joints in its blanks.",
                     quantity = Quantity.AREA,
-                    example = "164374.208")
+                    example = "244315.485")
             double glueArea,
 
             @Describe(
                     value = "Glue for one sphere, from segments to the solid.",
                     quantity = Quantity.GRAMS,
-                    example = "29.587")
+                    example = "41.534")
             double glueMass,
 
             @Describe(
                     value = "Area of the joints between the strips of all blanks, for all copies; left out where a"
                             + " blank is too short for one segment.",
                     quantity = Quantity.AREA,
-                    example = "654080",
+                    example = "518400",
                     optional = true)
             Double blankArea,
 
             @Describe(
                     value = "Glue for the strips of all blanks, for all copies.",
                     quantity = Quantity.GRAMS,
-                    example = "117.734",
+                    example = "88.128",
                     optional = true)
             Double blankMass,
 
@@ -252,6 +265,6 @@ public record AssemblyPlan(
                     value = "All the glue for all copies: that of the blanks, where it is known, and that of the"
                             + " spheres.",
                     quantity = Quantity.GRAMS,
-                    example = "176.909")
+                    example = "129.662")
             double glueMassOfCopies) {}
 }

@@ -1,28 +1,34 @@
 package org.orbwright.assembly;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.NotNull;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design and the glue that it is put together with.
+ * The glue that a build is put together with.
  *
- * @param design the design
  * @param glue the glue and how fast it is used, or null for what is common
  */
-@Describe("A design and the glue that it is put together with.")
+@Describe("The glue that the build is put together with.")
 public record AssemblyRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(
                 value = "The glue and how fast it is used; what is common in shops is taken for what is left out.",
                 optional = true)
         @Valid
         GlueRequest glue) {
+
+    /** The same with everything filled in. */
+    public AssemblyRequest filled() {
+        GlueRequest asked = glue == null ? new GlueRequest(null, null, null) : glue;
+        return new AssemblyRequest(new GlueRequest(
+                requireNonNullElse(asked.spread(), 200.0),
+                requireNonNullElse(asked.openTime(), 10.0),
+                requireNonNullElse(asked.seamsPerMinute(), 3.0)));
+    }
 
     /** The glue and how fast it is used. */
     @Describe("The glue and how fast it is used. The values that are taken for what is left out are common practice,"

@@ -10,10 +10,10 @@ import org.orbwright.quantity.Quantity;
         + " sheet over, then fold up. With a land, hinged panels lie a gap apart that the tape bridges. Coordinates"
         + " run to the right and upwards from the layout's lower left.")
 public record Net(
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "498.9403")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "556.2703")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "633.7649")
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "723.1515")
         double height,
 
         @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
@@ -52,10 +52,10 @@ public record Net(
     /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "191.5225")
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "209.9919")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "318.9854")
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "362.6462")
             double y) {}
 
     /** One edge of a panel in the layout. */
@@ -67,7 +67,7 @@ public record Net(
                     max = 400)
             int seam,
 
-            @Describe(value = "Number of the panel on the other side of that seam.", example = "2", max = 200)
+            @Describe(value = "Number of the panel on the other side of that seam.", example = "1", max = 200)
             int partner,
 
             @Describe(
@@ -85,14 +85,14 @@ public record Net(
             @Describe(value = "Number of the panel nearer to the root.", example = "0", max = 200)
             int panel,
 
-            @Describe(value = "Number of the panel that hangs on it.", example = "2", max = 200)
+            @Describe(value = "Number of the panel that hangs on it.", example = "1", max = 200)
             int neighbour,
 
             @Describe(
                     value = "How far the neighbour is folded away from the tape on the outer faces: 180 degrees less"
                             + " the dihedral angle.",
                     quantity = Quantity.ANGLE,
-                    example = "63.4349",
+                    example = "41.8103",
                     max = 180)
             double fold,
 
@@ -101,6 +101,6 @@ public record Net(
                             + " apart in the closed solid, twice the land times the sine of half the fold. Tape that"
                             + " lies flat across the gap is then as long as it has to be; 0 without a land.",
                     quantity = Quantity.LENGTH,
-                    example = "4.2058")
+                    example = "2.1409")
             double gap) {}
 }

@@ -7,10 +7,10 @@ import org.orbwright.quantity.Quantity;
 /** How segments are glued to the panels of one face kind. */
 @Describe("How segments are glued to the panels of one face kind; its mirror images are glued in the same stages.")
 public record PanelGluing(
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
-        @Describe(value = "Panels of this kind for one sphere.", example = "12", max = 200)
+        @Describe(value = "Panels of this kind for one sphere.", example = "20", max = 200)
         int perSphere,
 
         @Describe(
@@ -57,20 +57,20 @@ public record PanelGluing(
 
             @Describe(
                     value = "Number of the segment before it, by its place in the catalogue's list of the face.",
-                    example = "4",
+                    example = "2",
                     max = 12)
             int segment,
 
             @Describe(
                     value = "Length of the joint: the segments' leg, from the panel's centre to its corner.",
                     quantity = Quantity.LENGTH,
-                    example = "64.8578")
+                    example = "78.685")
             double length,
 
             @Describe(
                     value = "Area of the joint: the leg by the panel's thickness, as panels are bevelled later.",
                     quantity = Quantity.AREA,
-                    example = "1816.019")
+                    example = "2360.55")
             double area) {}
 
     /** One stage of a panel. */
@@ -86,7 +86,7 @@ public record PanelGluing(
                     example = "\"WHOLE\"")
             PanelWork work,
 
-            @Describe(value = "The joints in their order.", example = "[1,2,3,4,0]")
+            @Describe(value = "The joints in their order.", example = "[1,2,0]")
             List<Integer> joints,
 
             @Describe("Glue and time for one panel.") GlueWork glue) {

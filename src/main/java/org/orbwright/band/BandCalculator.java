@@ -12,8 +12,11 @@ import org.orbwright.band.BandSurvival.SpeciesShare;
 import org.orbwright.band.BandSurvival.SphereShares;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.SphereKind;
+import org.orbwright.design.SphereSet;
 
 /** Says what is left of every band of a design. Areas are exact to rounding, see {@link SegmentSurface}. */
 public final class BandCalculator {
@@ -45,6 +48,7 @@ public final class BandCalculator {
      * @param stations stations of a profile from the edge middle to a corner, at least 2
      */
     public static BandSurvival calculate(Design design, int stations) {
+        design.require("what is left of the bands depends", DesignPart.LAMINATIONS);
         BandCalculator calculator = new BandCalculator(design, stations);
         List<FaceBands> faces = new ArrayList<>();
         int next = 0;
@@ -106,28 +110,35 @@ public final class BandCalculator {
     }
 
     private List<SphereShares> spheres(List<FaceBands> faces) {
-        boolean twoSets = design.panels().stream().anyMatch(p -> p.lamination().sets() == 2);
-        List<SphereShares> spheres = new ArrayList<>();
-        spheres.add(shares(faces, BandSet.UPRIGHT));
-        if (twoSets) {
-            spheres.add(shares(faces, BandSet.INVERTED));
+        List<SphereKind> kinds = new ArrayList<>();
+        design.spheres().stream().filter(kind -> kind.set() == SphereSet.MIXED).forEach(kinds::add);
+        kinds.add(design.sphere(BandSet.UPRIGHT));
+        if (design.hasTwoSets()) {
+            kinds.add(design.sphere(BandSet.INVERTED));
         }
-        return spheres;
+        return kinds.stream().map(kind -> shares(faces, kind)).toList();
     }
 
-    private SphereShares shares(List<FaceBands> faces, BandSet set) {
+    private SphereShares shares(List<FaceBands> faces, SphereKind kind) {
         Map<String, Double> areas = new LinkedHashMap<>();
         for (int i = 0; i < faces.size(); i++) {
-            boolean inverted = set == BandSet.INVERTED
-                    && design.panels().get(i).lamination().sets() == 2;
-            for (SegmentBands segment : faces.get(i).segments()) {
-                for (BandView view : inverted ? segment.inverted() : segment.upright()) {
-                    areas.merge(view.species(), view.sphereArea() * segment.perSphere(), Double::sum);
+            Panel panel = design.panels().get(i);
+            for (BandSet set : BandSet.values()) {
+                int panels = kind.panelsOf(design.solid(), panel.face(), set);
+                if (panels == 0) {
+                    continue;
+                }
+                boolean inverted = panel.lamination().used(set) == BandSet.INVERTED;
+                double part = (double) panels / panel.kind().count();
+                for (SegmentBands segment : faces.get(i).segments()) {
+                    for (BandView view : inverted ? segment.inverted() : segment.upright()) {
+                        areas.merge(view.species(), view.sphereArea() * segment.perSphere() * part, Double::sum);
+                    }
                 }
             }
         }
         List<SpeciesShare> shares = new ArrayList<>();
         areas.forEach((species, area) -> shares.add(new SpeciesShare(species, area, area / sphereArea)));
-        return new SphereShares(set, shares);
+        return new SphereShares(kind.set(), shares);
     }
 }

@@ -1,8 +1,8 @@
 package org.orbwright.band;
 
 import java.util.List;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -22,7 +22,7 @@ public record BandSurvival(
     /** The bands of one face kind. */
     @Describe("The bands of one face kind.")
     public record FaceBands(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
@@ -55,13 +55,13 @@ public record BandSurvival(
             @Describe(value = "Segments of this kind in one sphere.", example = "60", max = 1000)
             int perSphere,
 
-            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2000.328")
+            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2680.924")
             double flatArea,
 
             @Describe(
                     value = "Area of the segment on the sphere, flats included.",
                     quantity = Quantity.AREA,
-                    example = "1549.015")
+                    example = "2221.944")
             double sphereArea,
 
             @Describe("The bands of an upright segment, from the base to the tip.")
@@ -80,36 +80,36 @@ public record BandSurvival(
             @Describe(value = "The band's number in the lamination, from 1.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "20")
+            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "17")
             double flatWidth,
 
             @Describe("Width that can be seen on the sphere.")
             VisibleWidth visibleWidth,
 
-            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "1234.282")
+            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "1816.306")
             double flatArea,
 
             @Describe(
                     value = "Area on the sphere, of one segment, flats included.",
                     quantity = Quantity.AREA,
-                    example = "747.784")
+                    example = "1335.732")
             double sphereArea,
 
             @Describe(
                     value = "Survival: how much of the flat band's area remains above the sphere, seen square to the"
                             + " panel; 1 if all of it, 0 if none.",
                     quantity = Quantity.RATIO,
-                    example = "0.528775",
+                    example = "0.677723",
                     max = 1)
             double survival,
 
             @Describe(
                     value = "Share of the band, in all segments of this kind, of the whole sphere's surface.",
                     quantity = Quantity.RATIO,
-                    example = "0.482748",
+                    example = "0.601155",
                     max = 1)
             double shareOfSphere,
 
@@ -127,19 +127,19 @@ public record BandSurvival(
             @Describe(
                     value = "On the way to the edge middle, the foot of the segment's tip.",
                     quantity = Quantity.LENGTH,
-                    example = "14.3106")
+                    example = "15.0594")
             double edgeMiddle,
 
-            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "10.8538")
+            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "9.2433")
             double leftCorner,
 
-            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "10.8538")
+            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "9.2433")
             double rightCorner,
 
             @Describe(
                     value = "The widest that can be seen anywhere in the segment.",
                     quantity = Quantity.LENGTH,
-                    example = "14.3106")
+                    example = "15.0594")
             double widest) {}
 
     /** One station of a profile. */
@@ -163,30 +163,31 @@ public record BandSurvival(
             @Describe(
                     value = "Visible width on the way there from the panel's centre.",
                     quantity = Quantity.LENGTH,
-                    example = "14.3106")
+                    example = "15.0594")
             double width) {}
 
     /** The woods on the surface of one kind of sphere. */
-    @Describe("The woods on the surface of one kind of sphere.")
+    @Describe(
+            "The woods on the surface of one kind of sphere: of one of each set, and of the mixed one if that is made.")
     public record SphereShares(
-            @Describe(value = "The set that the sphere is made from.", example = "\"UPRIGHT\"")
-            BandSet set,
+            @Describe(value = "The segments that the sphere is made from.", example = "\"MIXED\"")
+            SphereSet set,
 
             @Describe("The woods.") List<SpeciesShare> species) {}
 
     /** One wood on the surface. */
     @Describe("One wood on the surface of a sphere.")
     public record SpeciesShare(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "51689.331")
+            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "73096.567")
             double area,
 
             @Describe(
                     value = "Share of it of the whole surface.",
                     quantity = Quantity.RATIO,
-                    example = "0.556153",
+                    example = "0.548293",
                     max = 1)
             double share) {}
 }

@@ -2,17 +2,13 @@ package org.orbwright.band;
 
 import java.util.List;
 import org.orbwright.design.BandSet;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /** The flat widths that make wishes come true. */
 @Describe("The flat widths that make the wishes come true.")
 public record WidthSolution(
-        @Describe("The design with the widths found, rounded if a step was given; the band of the rest has none.")
-        DesignRequest design,
-
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
         @Describe(value = "The set in which the wishes come true.", example = "\"UPRIGHT\"")
@@ -30,16 +26,16 @@ public record WidthSolution(
                     max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
             @Describe(value = "What was wished for.", example = "\"EDGE_MIDDLE\"")
-            WidthRequest.Measure measure,
+            SolveRequest.Measure measure,
 
             @Describe(
                     value = "Flat width that makes the wish come true.",
                     quantity = Quantity.LENGTH,
-                    example = "17.8724")
+                    example = "14.9942")
             double width,
 
             @Describe("What is seen of the band with this width.")
@@ -60,7 +56,7 @@ public record WidthSolution(
                             + " measure;"
                             + " left out for the rest.",
                     quantity = Quantity.NONE,
-                    example = "29.279676777474",
+                    example = "25.420533030496",
                     optional = true)
             Double most,
 
@@ -75,16 +71,16 @@ public record WidthSolution(
             + " with"
             + " all of them rounded.")
     public record Seen(
-            @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "12")
+            @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "13")
             double edgeMiddle,
 
             @Describe(
                     value = "Visible width at the corner where least of it is left.",
                     quantity = Quantity.LENGTH,
-                    example = "8.5432")
+                    example = "7.1838")
             double corner,
 
-            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.408854", max = 1)
+            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.523996", max = 1)
             double shareOfSphere) {}
 
     /** How a measure depends on a width. */
@@ -98,7 +94,7 @@ public record WidthSolution(
                             + " each"
                             + " unit of length.",
                     quantity = Quantity.NONE,
-                    example = "1.092295505198",
+                    example = "1.029168770871",
                     min = -1e18)
             double change) {}
 

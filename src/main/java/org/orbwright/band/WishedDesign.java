@@ -1,11 +1,14 @@
 package org.orbwright.band;
 
 import static java.util.Objects.requireNonNullElse;
+import static java.util.Objects.requireNonNullElseGet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -13,6 +16,7 @@ import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Places;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
@@ -28,33 +32,39 @@ final class WishedDesign {
     private static final double SHARE_ROUNDING = 1e-6;
     private static final double LENGTH_ROUNDING = 1e-4;
 
-    private final WidthRequest request;
+    private final SolveRequest request;
+    private final DesignRequest written;
     private final int lamination;
     private final Panel panel;
     private final Design design;
+    private final BandSet set;
     private final WishRequest[] wishes;
-    private final int rest;
+    /** The part of the rest that each band takes, all of them together 1; 0 for a band with a wish of its own. */
+    private final double[] parts;
 
-    private WishedDesign(WidthRequest request, int lamination, Design design, Panel panel, WishRequest[] wishes) {
+    private WishedDesign(
+            SolveRequest request,
+            DesignRequest written,
+            int lamination,
+            Design design,
+            Panel panel,
+            BandSet set,
+            WishRequest[] wishes) {
         this.request = request;
+        this.written = written;
         this.lamination = lamination;
         this.design = design;
         this.panel = panel;
+        this.set = set;
         this.wishes = wishes;
-        int found = -1;
-        for (int i = 0; i < wishes.length; i++) {
-            found = wishes[i].measure() == Measure.REST ? i : found;
-        }
-        this.rest = found;
+        this.parts = parts(wishes);
     }
 
-    static WishedDesign of(WidthRequest request) {
-        int lamination = lamination(request);
-        List<BandRequest> bands = request.design().laminations().get(lamination).bands();
-        WishRequest[] wishes = ordered(request, bands.size());
-        // The widths are what is looked for: one band over the whole lamination stands for all of them meanwhile.
-        List<BandRequest> placeholder = List.of(new BandRequest(bands.get(0).species(), null));
-        Design design = Design.of(with(request.design(), lamination, placeholder));
+    static WishedDesign of(SolveRequest request, DesignRequest written) {
+        int lamination = lamination(request, written);
+        List<BandRequest> bands = written.laminations().get(lamination).bands();
+        WishRequest[] wishes = byBand(request, bands.size());
+        Design design = Design.of(with(written, lamination, placeholder(bands)));
         Panel panel = design.panels().stream()
                 .filter(p -> p.lamination().index() == lamination)
                 .findFirst()
@@ -62,7 +72,35 @@ final class WishedDesign {
         if (request.face() != null && !request.face().equals(panel.face())) {
             throw unknownFace(request, 0);
         }
-        return new WishedDesign(request, lamination, design, panel, wishes);
+        BandSet set =
+                requireNonNullElseGet(request.set(), () -> panel.lamination().used(design.set(null)));
+        if (set == BandSet.INVERTED) {
+            Collections.reverse(Arrays.asList(wishes));
+        }
+        return new WishedDesign(request, written, lamination, design, panel, set, wishes);
+    }
+
+    /**
+     * The widths are what is looked for: one band over the whole lamination stands for all of them meanwhile. A second
+     * one without a width keeps the lamination from reading the same from both edges.
+     */
+    private static List<BandRequest> placeholder(List<BandRequest> bands) {
+        String species = bands.get(0).species();
+        BandRequest whole = new BandRequest(species, null);
+        return bands.size() == 1 ? List.of(whole) : List.of(whole, new BandRequest(species, 0.0));
+    }
+
+    private static double[] parts(WishRequest[] wishes) {
+        double[] parts = new double[wishes.length];
+        double sum = 0;
+        for (int i = 0; i < wishes.length; i++) {
+            parts[i] = wishes[i].measure() == Measure.REST ? requireNonNullElse(wishes[i].value(), 1.0) : 0;
+            sum += parts[i];
+        }
+        for (int i = 0; i < wishes.length; i++) {
+            parts[i] /= sum;
+        }
+        return parts;
     }
 
     LaminationView view() {
@@ -73,12 +111,44 @@ final class WishedDesign {
         return wishes.length;
     }
 
-    int rest() {
-        return rest;
+    boolean isRest(int place) {
+        return measure(place) == Measure.REST;
+    }
+
+    /** The first place from the base that takes of the rest. */
+    int firstRest() {
+        int place = 0;
+        while (!isRest(place)) {
+            place++;
+        }
+        return place;
+    }
+
+    /** The last place from the base that takes of the rest. */
+    int lastRest() {
+        int place = count() - 1;
+        while (!isRest(place)) {
+            place--;
+        }
+        return place;
+    }
+
+    /** The part of the rest that a band takes, 0 to 1; 0 for a band with a wish of its own. */
+    double part(int place) {
+        return parts[place];
+    }
+
+    /** The least width of the whole rest, in millimetres, with which no part of it is too narrow. */
+    double smallestRest() {
+        double least = 1;
+        for (int place = 0; place < count(); place++) {
+            least = isRest(place) ? Math.min(least, parts[place]) : least;
+        }
+        return unit().toMillimetres(SMALLEST_WIDTH) / least;
     }
 
     BandSet set() {
-        return requireNonNullElse(request.set(), BandSet.UPRIGHT);
+        return set;
     }
 
     String face() {
@@ -95,7 +165,7 @@ final class WishedDesign {
 
     /** Place from the base, in the chosen set, of the band with this place in the lamination. */
     int place(int inLamination) {
-        return set() == BandSet.UPRIGHT ? inLamination : count() - 1 - inLamination;
+        return set == BandSet.UPRIGHT ? inLamination : count() - 1 - inLamination;
     }
 
     int number(int place) {
@@ -103,8 +173,7 @@ final class WishedDesign {
     }
 
     String species(int place) {
-        return request.design()
-                .laminations()
+        return written.laminations()
                 .get(lamination)
                 .bands()
                 .get(number(place) - 1)
@@ -116,12 +185,12 @@ final class WishedDesign {
     }
 
     boolean isShare(int place) {
-        return measure(place) == Measure.SHARE_OF_SPHERE || measure(place) == Measure.REST;
+        return measure(place) == Measure.SHARE_OF_SPHERE || isRest(place);
     }
 
-    /** The wish in millimetres, or as a share. */
+    /** The wish of a band that is not of the rest, in millimetres or as a share. */
     double value(int place) {
-        double value = requireNonNullElse(wishes[place].value(), 0.0);
+        double value = wishes[place].value();
         return isShare(place) ? value : unit().toMillimetres(value);
     }
 
@@ -130,7 +199,7 @@ final class WishedDesign {
     }
 
     String path(int place) {
-        return "/wishes/" + request.wishes().indexOf(wishes[place]);
+        return "/solve/wishes/" + request.wishes().indexOf(wishes[place]);
     }
 
     String say(double millimetres) {
@@ -148,11 +217,6 @@ final class WishedDesign {
                 : design.sayAtMost(value);
     }
 
-    /** The smallest width that a design accepts, in millimetres. */
-    double smallestWidth() {
-        return unit().toMillimetres(SMALLEST_WIDTH);
-    }
-
     /** Half of what an answer is rounded to, and a little more: the most that was answered may be wished for. */
     double answerRounding(int place) {
         return isShare(place) ? SHARE_ROUNDING : LENGTH_ROUNDING;
@@ -166,15 +230,18 @@ final class WishedDesign {
         return Rounding.plain(toWishUnit(place, value), SHOWN_DECIMALS);
     }
 
-    /** The design with the widths between the given edges; the band of the rest keeps none. */
+    /**
+     * The design with the widths between the given edges; the last band of the rest keeps none and takes what is left.
+     */
     DesignRequest designWith(double[] edges) {
+        int open = set == BandSet.UPRIGHT ? lastRest() : firstRest();
         List<BandRequest> bands = new ArrayList<>();
         for (int i = 0; i < count(); i++) {
             int place = place(i);
             double width = unit().fromMillimetres(edges[place + 1] - edges[place]);
-            bands.add(new BandRequest(species(place), place == rest ? null : Double.valueOf(width)));
+            bands.add(new BandRequest(species(place), place == open ? null : Double.valueOf(width)));
         }
-        return with(request.design(), lamination, bands);
+        return with(written, lamination, bands);
     }
 
     ImpossibleDesignException impossible(String path, String code, String message, String rejected, String allowed) {
@@ -190,8 +257,12 @@ final class WishedDesign {
         return new ImpossibleDesignException(List.of(new Violation(path, code, message, rejected, allowed)));
     }
 
-    private static int lamination(WidthRequest request) {
-        List<LaminationRequest> laminations = request.design().laminations();
+    private static int lamination(SolveRequest request, DesignRequest written) {
+        if (written.laminations() == null) {
+            throw new ImpossibleDesignException(List.of(Violation.missing(
+                    "/laminations", "laminations", "the search for widths depends", "the woods of the bands")));
+        }
+        List<LaminationRequest> laminations = written.laminations();
         int found = -1;
         int count = 0;
         for (int i = 0; i < laminations.size(); i++) {
@@ -199,7 +270,8 @@ final class WishedDesign {
             boolean sameFace = request.face() == null
                     || lamination.face() == null
                     || request.face().equals(lamination.face());
-            boolean samePlaces = request.places() == null || request.places() == lamination.places();
+            boolean samePlaces =
+                    request.places() == null || request.places() == requireNonNullElse(lamination.places(), Places.ALL);
             if (sameFace && samePlaces) {
                 found = i;
                 count++;
@@ -211,9 +283,9 @@ final class WishedDesign {
         throw unknownFace(request, count);
     }
 
-    private static ImpossibleDesignException unknownFace(WidthRequest request, int count) {
+    private static ImpossibleDesignException unknownFace(SolveRequest request, int count) {
         return refuse(
-                "/face",
+                "/solve/face",
                 "UNKNOWN_FACE",
                 count == 0
                         ? "The design has no lamination for this face kind and these places."
@@ -222,45 +294,40 @@ final class WishedDesign {
                 "the face, and where it has two laminations the places, of one of the design's laminations");
     }
 
-    /** The wishes in the order of the bands from the base, each band once and exactly one the rest. */
-    private static WishRequest[] ordered(WidthRequest request, int bands) {
-        boolean upright = requireNonNullElse(request.set(), BandSet.UPRIGHT) == BandSet.UPRIGHT;
-        WishRequest[] ordered = new WishRequest[bands];
-        int rests = 0;
-        for (int i = 0; i < request.wishes().size(); i++) {
-            WishRequest wish = request.wishes().get(i);
-            String path = "/wishes/" + i;
-            int place = upright ? wish.band() - 1 : bands - wish.band();
-            if (wish.band() > bands || ordered[place] != null) {
+    /** A wish for each band, in the order of the lamination; at least one of them the rest. */
+    private static WishRequest[] byBand(SolveRequest request, int bands) {
+        WishRequest[] wishes = new WishRequest[bands];
+        List<WishRequest> written = requireNonNullElse(request.wishes(), List.of());
+        for (int i = 0; i < written.size(); i++) {
+            WishRequest wish = written.get(i);
+            String path = "/solve/wishes/" + i;
+            if (wish.band() > bands || wishes[wish.band() - 1] != null) {
                 throw refuse(
                         path + "/band",
                         "WISHES_DO_NOT_MATCH",
-                        "The lamination has " + bands + " bands, and each takes one wish.",
+                        "The lamination has " + bands + " bands, and each takes one wish at most.",
                         String.valueOf(wish.band()),
                         "each band from 1 to " + bands + " once");
             }
-            if ((wish.measure() == Measure.REST) != (wish.value() == null)) {
+            if (wish.measure() != Measure.REST && wish.value() == null) {
                 throw refuse(
-                        path + "/value",
-                        "VALUE_DOES_NOT_FIT",
-                        "The rest takes no value, and every other wish takes one.",
-                        wish.value() == null ? null : Rounding.plain(wish.value(), SHOWN_DECIMALS),
-                        wish.value() == null ? "a value" : "no value");
+                        path + "/value", "VALUE_DOES_NOT_FIT", "Every wish but REST takes a value.", null, "a value");
             }
-            rests += wish.measure() == Measure.REST ? 1 : 0;
-            ordered[place] = wish;
+            wishes[wish.band() - 1] = wish;
         }
-        if (request.wishes().size() != bands || rests != 1) {
+        if (Arrays.stream(wishes).allMatch(wish -> wish != null && wish.measure() != Measure.REST)) {
             throw refuse(
-                    "/wishes",
+                    "/solve/wishes",
                     "ONE_REST_NEEDED",
-                    "The lamination has " + bands
-                            + " bands whose widths add up to a given measure: every band takes one"
-                            + " wish, and exactly one of them has to take the rest.",
-                    String.valueOf(request.wishes().size()),
-                    bands + " wishes, one of them REST");
+                    "Every band has a wish of its own, but together the bands fill the lamination."
+                            + " At least one of them has to take the rest.",
+                    String.valueOf(written.size()),
+                    "at most " + (bands - 1) + " wishes other than REST");
         }
-        return ordered;
+        for (int i = 0; i < bands; i++) {
+            wishes[i] = wishes[i] == null ? WishRequest.rest(i + 1) : wishes[i];
+        }
+        return wishes;
     }
 
     private static DesignRequest with(DesignRequest design, int lamination, List<BandRequest> bands) {

@@ -15,6 +15,7 @@ import org.orbwright.body.WoodComplex.Surfaces;
 import org.orbwright.body.WoodCutter.Wood;
 import org.orbwright.body.WoodCutter.Work;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
@@ -59,13 +60,14 @@ public final class BodyCalculator {
     public static Body segment(Design design, Panel panel, Piece piece, BodyOptions options) {
         BodyCalculator calculator = new BodyCalculator(design, BodyKind.SEGMENT, options);
         String title = "Segment " + piece.segment() + " of the " + panel.face() + " panel";
-        return calculator.body(title, List.of(SegmentPlace.alone(panel, piece)), laid(design, panel));
+        return calculator.body(
+                title, List.of(SegmentPlace.alone(panel, piece, design.set(options.set()))), laid(design, panel));
     }
 
     /** The first bevelled panel of a face kind, its inner face down, the first base down as seen from outside. */
     public static Body panel(Design design, String face, BodyOptions options) {
         BodyCalculator calculator = new BodyCalculator(design, BodyKind.PANEL, options);
-        List<SegmentPlace> places = SegmentPlace.ofPanel(design, face);
+        List<SegmentPlace> places = SegmentPlace.ofPanel(design, face, design.set(options.set()));
         String title = "Bevelled " + face + " panel of the " + design.solid().name();
         return calculator.body(title, places, laid(design, places.get(0).panel()));
     }
@@ -76,14 +78,17 @@ public final class BodyCalculator {
         return new BodyCalculator(design, BodyKind.SOLID, one)
                 .body(
                         "Glued-up " + design.solid().name() + " without its hollow",
-                        SegmentPlace.ofSolid(design),
+                        SegmentPlace.ofSolid(design, design.sphere(null)),
                         Vector3D.ZERO);
     }
 
     /** The glued-up solid with its hollow, around its centre. */
     public static Body shell(Design design, BodyOptions options) {
         return new BodyCalculator(design, BodyKind.SHELL, options)
-                .body("Glued-up " + design.solid().name(), SegmentPlace.ofSolid(design), Vector3D.ZERO);
+                .body(
+                        "Glued-up " + design.solid().name(),
+                        SegmentPlace.ofSolid(design, design.sphere(options.set())),
+                        Vector3D.ZERO);
     }
 
     /**
@@ -93,7 +98,10 @@ public final class BodyCalculator {
      */
     public static Body sphere(Design design, BodyOptions options) {
         return new BodyCalculator(design, BodyKind.SPHERE, options)
-                .body("Sphere from a " + design.solid().name(), SegmentPlace.ofSolid(design), Vector3D.ZERO);
+                .body(
+                        "Sphere from a " + design.solid().name(),
+                        SegmentPlace.ofSolid(design, design.sphere(options.set())),
+                        Vector3D.ZERO);
     }
 
     /** Where a panel is moved so that its inner face lies at height 0. */
@@ -102,10 +110,11 @@ public final class BodyCalculator {
     }
 
     private Body body(String title, List<SegmentPlace> places, Vector3D move) {
-        Work work = new Work(
-                kind != BodyKind.SEGMENT,
-                kind == BodyKind.SOLID ? null : design.thickness(),
-                options.whole() ? null : options.set());
+        if (!options.whole()) {
+            design.require("the woods of the body depend", DesignPart.LAMINATIONS);
+        }
+        Work work =
+                new Work(kind != BodyKind.SEGMENT, kind == BodyKind.SOLID ? null : design.thickness(), options.whole());
         List<Wood> woods = new WoodCutter(places, work).cut();
         checkCount(woods.size());
         List<String> names = names(woods);
@@ -138,7 +147,7 @@ public final class BodyCalculator {
         List<Double> volumes = new ArrayList<>();
         boolean known = kind != BodyKind.SPHERE || WholeWall.of(design);
         WoodVolumes exact = new WoodVolumes(design, kind);
-        Map<String, Double> byWood = known && !options.whole() ? exact.byWood(places, options.set()) : Map.of();
+        Map<String, Double> byWood = known && !options.whole() ? exact.byWood(places) : Map.of();
         for (String name : names) {
             volumes.add(!known ? null : options.whole() ? Double.valueOf(exact.of(places)) : byWood.get(name));
         }

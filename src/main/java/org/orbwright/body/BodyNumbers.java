@@ -9,16 +9,16 @@ import org.orbwright.quantity.Quantity;
 /** What a body measures, part by part. */
 @Describe("What a body measures, part by part.")
 public record BodyNumbers(
-        @Describe(value = "What it is.", example = "\"Sphere from a dodecahedron\"")
+        @Describe(value = "What it is.", example = "\"Sphere from a icosahedron\"")
         String title,
 
         @Describe(
                 value = "The farthest that a mesh lies below what is round; 0 for a body without anything round.",
                 quantity = Quantity.LENGTH,
-                example = "0.0631")
+                example = "0.0893")
         double deviation,
 
-        @Describe(value = "Triangles of all parts.", example = "17020", max = 10_000_000)
+        @Describe(value = "Triangles of all parts.", example = "16452", max = 10_000_000)
         int triangles,
 
         @Describe("Its parts: one for each wood, or just one.")
@@ -61,26 +61,26 @@ public record BodyNumbers(
     /** One part of a body. */
     @Describe("One part of a body.")
     public record PartNumbers(
-            @Describe(value = "Its wood, or what it is.", example = "\"black walnut\"")
+            @Describe(value = "Its wood, or what it is.", example = "\"white ash\"")
             String name,
 
-            @Describe(value = "Volume inside its mesh.", quantity = Quantity.VOLUME, example = "592811.4")
+            @Describe(value = "Volume inside its mesh.", quantity = Quantity.VOLUME, example = "1110009.9")
             double meshVolume,
 
             @Describe(
                     value = "Volume in closed form; left out where there is none: where the sphere breaks through.",
                     quantity = Quantity.VOLUME,
-                    example = "594284.6",
+                    example = "1113021.4",
                     optional = true)
             Double volume,
 
-            @Describe(value = "Area of its mesh.", quantity = Quantity.AREA, example = "149874.83")
+            @Describe(value = "Area of its mesh.", quantity = Quantity.AREA, example = "277847.524")
             double area,
 
-            @Describe(value = "Triangles of its mesh.", example = "9700", max = 10_000_000)
+            @Describe(value = "Triangles of its mesh.", example = "8168", max = 10_000_000)
             int triangles,
 
-            @Describe(value = "Corners of its mesh.", example = "4854", max = 10_000_000)
+            @Describe(value = "Corners of its mesh.", example = "4088", max = 10_000_000)
             int vertices,
 
             @Describe(
@@ -95,13 +95,13 @@ public record BodyNumbers(
     /** A point. */
     @Describe("A point of a body.")
     public record BodyPoint(
-            @Describe(value = "First coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
+            @Describe(value = "First coordinate.", quantity = Quantity.LENGTH, example = "-102.9553", min = -1e18)
             double x,
 
-            @Describe(value = "Second coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
+            @Describe(value = "Second coordinate.", quantity = Quantity.LENGTH, example = "-102.9553", min = -1e18)
             double y,
 
-            @Describe(value = "Third coordinate.", quantity = Quantity.LENGTH, example = "-86", min = -1e18)
+            @Describe(value = "Third coordinate.", quantity = Quantity.LENGTH, example = "-102.9553", min = -1e18)
             double z) {
         static BodyPoint of(Vector3D point) {
             return new BodyPoint(point.getX(), point.getY(), point.getZ());

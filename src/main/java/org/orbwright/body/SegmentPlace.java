@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.PlacedPiece;
+import org.orbwright.design.SphereKind;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
@@ -17,6 +19,7 @@ import org.orbwright.solid.Solid;
  *
  * @param panel the panel, or the half of it with the segment's lamination
  * @param piece its outline as it lies there
+ * @param set the set that it is from
  * @param x unit vector from the tip to the base
  * @param y unit vector along the base, to the right as seen from outside
  * @param normal unit vector out of the face
@@ -25,10 +28,18 @@ import org.orbwright.solid.Solid;
  * @param across the segment across the seam
  */
 record SegmentPlace(
-        Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D normal, int left, int right, int across) {
+        Panel panel,
+        Piece piece,
+        BandSet set,
+        Vector3D x,
+        Vector3D y,
+        Vector3D normal,
+        int left,
+        int right,
+        int across) {
 
-    /** All segments of a solid around its centre. */
-    static List<SegmentPlace> ofSolid(Design design) {
+    /** All segments of a solid around its centre, each panel from its set. */
+    static List<SegmentPlace> ofSolid(Design design, SphereKind sphere) {
         Solid solid = design.solid();
         Map<List<Integer>, Integer> numbers = new HashMap<>();
         for (Face face : solid.faces()) {
@@ -37,7 +48,8 @@ record SegmentPlace(
             }
         }
         List<SegmentPlace> places = new ArrayList<>();
-        for (Face face : solid.faces()) {
+        for (int number = 0; number < solid.faces().size(); number++) {
+            Face face = solid.faces().get(number);
             int sides = face.vertices().size();
             int first = places.size();
             Vector3D normal = solid.normal(face);
@@ -50,6 +62,7 @@ record SegmentPlace(
                 places.add(new SegmentPlace(
                         panel,
                         panel.pieceOf(face.segments().get(place), place),
+                        panel.lamination().used(sphere.panels().get(number)),
                         along.cross(normal),
                         along,
                         normal,
@@ -62,7 +75,7 @@ record SegmentPlace(
     }
 
     /** The segments of the first panel of a face kind, its outer face square to the third axis, the first base down. */
-    static List<SegmentPlace> ofPanel(Design design, String face) {
+    static List<SegmentPlace> ofPanel(Design design, String face, BandSet set) {
         List<PlacedPiece> around = PlacedPiece.around(design, face);
         List<SegmentPlace> places = new ArrayList<>();
         int sides = around.size();
@@ -71,6 +84,7 @@ record SegmentPlace(
             places.add(of(
                     placed.panel(),
                     placed.piece(),
+                    set,
                     placed.direction(),
                     (place + sides - 1) % sides,
                     (place + 1) % sides));
@@ -79,16 +93,17 @@ record SegmentPlace(
     }
 
     /** One segment by itself, with its base down. */
-    static SegmentPlace alone(Panel panel, Piece piece) {
-        return of(panel, piece, 0, -1, -1);
+    static SegmentPlace alone(Panel panel, Piece piece, BandSet set) {
+        return of(panel, piece, set, 0, -1, -1);
     }
 
-    private static SegmentPlace of(Panel panel, Piece piece, double direction, int left, int right) {
+    private static SegmentPlace of(Panel panel, Piece piece, BandSet set, double direction, int left, int right) {
         double sin = Math.sin(direction);
         double cos = Math.cos(direction);
         return new SegmentPlace(
                 panel,
                 piece,
+                panel.lamination().used(set),
                 Vector3D.of(sin, -cos, 0),
                 Vector3D.of(cos, sin, 0),
                 Vector3D.of(0, 0, 1),

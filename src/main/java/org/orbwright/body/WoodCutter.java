@@ -7,7 +7,6 @@ import org.orbwright.band.BandLine;
 import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.design.Band;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Panel;
 
 /**
@@ -23,9 +22,9 @@ final class WoodCutter {
      *
      * @param bevelled whether their outer end is the bevelled seam with its land, or as it was sawn
      * @param thickness thickness of the wood; the face distance for a solid without a hollow
-     * @param set the set of segments, or null for segments of one wood
+     * @param whole whether segments are of one wood, whatever their bands
      */
-    record Work(boolean bevelled, Double thickness, BandSet set) {
+    record Work(boolean bevelled, Double thickness, boolean whole) {
         double thickness(Panel panel) {
             return thickness == null ? panel.faceDistance() : thickness;
         }
@@ -85,12 +84,12 @@ final class WoodCutter {
     }
 
     private List<Layer> layers(SegmentPlace place) {
-        if (work.set == null) {
+        if (work.whole) {
             BandLine nowhere = BandLine.of(0, 0);
             return List.of(new Layer(0, new Band("", 0), nowhere, nowhere, true, true));
         }
-        BandSet set = place.panel().lamination().used(work.set);
-        return BandStack.of(place.panel().lamination(), place.piece(), set).layers();
+        return BandStack.of(place.panel().lamination(), place.piece(), place.set())
+                .layers();
     }
 
     private static Side side(SegmentPlace place, BandLine line) {

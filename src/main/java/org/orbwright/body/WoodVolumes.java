@@ -7,7 +7,6 @@ import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.band.FlatSegment;
 import org.orbwright.band.SegmentVolume;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
@@ -26,14 +25,13 @@ final class WoodVolumes {
     }
 
     /** The volume of each wood in some segments. */
-    Map<String, Double> byWood(List<SegmentPlace> places, BandSet set) {
+    Map<String, Double> byWood(List<SegmentPlace> places) {
         Map<String, Double> volumes = new HashMap<>();
         for (SegmentPlace place : places) {
             Panel panel = place.panel();
-            BandSet used = panel.lamination().used(set);
             double below = whole(panel, place.piece());
             for (Layer layer :
-                    BandStack.of(panel.lamination(), place.piece(), used).layers()) {
+                    BandStack.of(panel.lamination(), place.piece(), place.set()).layers()) {
                 double belowInner = layer.innermost() ? 0 : below(panel, place.piece(), layer);
                 volumes.merge(layer.band().species(), Math.max(0, below - belowInner), Double::sum);
                 below = belowInner;

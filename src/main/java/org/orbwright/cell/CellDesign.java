@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.orbwright.design.DesignRequest;
-import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.BlankRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.DesignRequest.PanelRequest;
@@ -18,23 +17,17 @@ import org.orbwright.design.DesignRequest.SphereRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.solid.FaceKind;
-import org.orbwright.solid.SolidCatalogue;
 
 /**
- * Makes a design of the texts of a spreadsheet. What the wanted number does not depend on may be left out; it is then
- * filled in with something that fits any design, and no part of an answer shows it.
+ * Makes a design of the texts of a spreadsheet. What the wanted number does not depend on may be left out. Angles need
+ * no size; any edge then stands for it, and no part of an answer shows it.
  */
 public final class CellDesign {
     private static final int LONGEST_SHOWN = 40;
     private static final String SIZES = "one of acrossFlats, edge and sphereDiameter";
     private static final String NUMBER = "a number such as 12.5";
-    /** Some wood, for numbers that do not depend on it. */
-    private static final String ANY_WOOD = "wood";
     /** An edge in millimetres, for angles. */
     private static final double ANY_EDGE = 100;
-    /** The smallest length that a design may state, for what the wanted number does not depend on. */
-    private static final double LEAST = 0.001;
 
     private final Map<Parameter, String> texts;
     private final Needs needs;
@@ -64,21 +57,23 @@ public final class CellDesign {
     private DesignRequest design() {
         require(Parameter.SOLID);
         String solid = texts.getOrDefault(Parameter.SOLID, "").strip();
-        Double land = length(Parameter.LAND, null);
         return new DesignRequest(
                 null,
                 unit,
                 solid,
                 copies(),
+                null,
+                null,
+                null,
                 size(),
-                new PanelRequest(length(Parameter.THICKNESS, land == null ? LEAST : land + LEAST), land),
-                laminations(solid),
-                new SawRequest(length(Parameter.KERF, 0.0), length(Parameter.END_TRIM, null)),
-                new BlankRequest(length(Parameter.BLANK_LENGTH, LEAST)),
+                new PanelRequest(length(Parameter.THICKNESS), length(Parameter.LAND)),
+                laminations(),
+                saw(),
+                blank(),
                 new SphereRequest(
-                        length(Parameter.DIAMETER, null),
-                        length(Parameter.TURNING_ALLOWANCE, 0.0),
-                        length(Parameter.MINIMUM_WALL, 0.0)));
+                        length(Parameter.DIAMETER),
+                        length(Parameter.TURNING_ALLOWANCE),
+                        length(Parameter.MINIMUM_WALL)));
     }
 
     private LengthUnit unit() {
@@ -102,7 +97,7 @@ public final class CellDesign {
                 .filter(texts::containsKey)
                 .toList();
         if (given.size() == 1) {
-            return new SizeRequest(sizes.get(given.get(0)), length(given.get(0), null));
+            return new SizeRequest(sizes.get(given.get(0)), length(given.get(0)));
         }
         if (given.isEmpty() && !needs.includes(Parameter.ACROSS_FLATS)) {
             return new SizeRequest(SizeBy.EDGE, unit.fromMillimetres(ANY_EDGE));
@@ -120,19 +115,26 @@ public final class CellDesign {
         return new SizeRequest(SizeBy.EDGE, unit.fromMillimetres(ANY_EDGE));
     }
 
-    private List<LaminationRequest> laminations(String solid) {
+    private List<LaminationRequest> laminations() {
         require(Parameter.BANDS);
         Double angle = number(Parameter.BAND_ANGLE);
-        if (texts.containsKey(Parameter.BANDS)) {
-            return WrittenBands.read(texts.get(Parameter.BANDS), unit, angle, broken);
+        return texts.containsKey(Parameter.BANDS)
+                ? WrittenBands.read(texts.get(Parameter.BANDS), unit, angle, broken)
+                : null;
+    }
+
+    private SawRequest saw() {
+        Double kerf = length(Parameter.KERF);
+        Double endTrim = length(Parameter.END_TRIM);
+        if (kerf == null && endTrim != null) {
+            missing(Parameter.KERF);
         }
-        List<BandRequest> wood = List.of(new BandRequest(ANY_WOOD, null));
-        return SolidCatalogue.find(solid)
-                .map(found -> found.faceKinds().stream().map(FaceKind::face).toList())
-                .orElse(List.of("face"))
-                .stream()
-                .map(face -> new LaminationRequest(face, null, wood))
-                .toList();
+        return kerf == null ? null : new SawRequest(kerf, endTrim);
+    }
+
+    private BlankRequest blank() {
+        Double length = length(Parameter.BLANK_LENGTH);
+        return length == null ? null : new BlankRequest(length);
     }
 
     private Integer copies() {
@@ -147,11 +149,11 @@ public final class CellDesign {
         return Integer.valueOf(text.strip());
     }
 
-    /** The parameter's length; if it is left out, what stands for it, or null and a broken rule if it is needed. */
-    private Double length(Parameter parameter, Double otherwise) {
+    /** The parameter's length, or null where it is left out: with a broken rule if it is needed. */
+    private Double length(Parameter parameter) {
         require(parameter);
         if (!texts.containsKey(parameter)) {
-            return needs.includes(parameter) ? null : otherwise;
+            return null;
         }
         String text = texts.get(parameter);
         if (!needs.includes(Parameter.UNIT) && !texts.containsKey(Parameter.UNIT) && !WrittenLength.namesUnit(text)) {
@@ -160,7 +162,7 @@ public final class CellDesign {
         OptionalDouble length = WrittenLength.read(text, unit);
         if (length.isEmpty()) {
             refuse(parameter, "NOT_A_LENGTH", WrittenLength.ALLOWED);
-            return otherwise;
+            return null;
         }
         return length.getAsDouble();
     }

@@ -4,10 +4,8 @@ import static org.orbwright.cell.Parameter.ACROSS_FLATS;
 import static org.orbwright.cell.Parameter.BANDS;
 import static org.orbwright.cell.Parameter.BLANK_LENGTH;
 import static org.orbwright.cell.Parameter.KERF;
-import static org.orbwright.cell.Parameter.MINIMUM_WALL;
 import static org.orbwright.cell.Parameter.SOLID;
 import static org.orbwright.cell.Parameter.THICKNESS;
-import static org.orbwright.cell.Parameter.TURNING_ALLOWANCE;
 import static org.orbwright.cell.Parameter.UNIT;
 
 import java.util.Set;
@@ -37,19 +35,9 @@ public enum Needs {
             case SHAPE -> Set.of(SOLID);
             case SIZE -> Set.of(SOLID, UNIT, ACROSS_FLATS);
             case BLANK -> Set.of(SOLID, UNIT, ACROSS_FLATS, KERF, BLANK_LENGTH);
-            case WALL -> Set.of(SOLID, UNIT, ACROSS_FLATS, THICKNESS, TURNING_ALLOWANCE);
-            case SURVIVAL -> Set.of(SOLID, UNIT, ACROSS_FLATS, TURNING_ALLOWANCE, BANDS);
-            case DESIGN ->
-                Set.of(
-                        SOLID,
-                        UNIT,
-                        ACROSS_FLATS,
-                        THICKNESS,
-                        BANDS,
-                        KERF,
-                        BLANK_LENGTH,
-                        TURNING_ALLOWANCE,
-                        MINIMUM_WALL);
+            case WALL -> Set.of(SOLID, UNIT, ACROSS_FLATS, THICKNESS);
+            case SURVIVAL -> Set.of(SOLID, UNIT, ACROSS_FLATS, BANDS);
+            case DESIGN -> Set.of(SOLID, UNIT, ACROSS_FLATS, THICKNESS, BANDS, KERF, BLANK_LENGTH);
         };
     }
 
@@ -59,9 +47,9 @@ public enum Needs {
             case SHAPE -> "solid";
             case SIZE -> "solid, unit and a size";
             case BLANK -> "solid, unit, a size, kerf and blankLength";
-            case WALL -> "solid, unit, a size, thickness and turningAllowance";
-            case SURVIVAL -> "solid, unit, a size, turningAllowance and bands";
-            case DESIGN -> "every part of the design but land, bandAngle, endTrim, copies and diameter";
+            case WALL -> "solid, unit, a size and thickness";
+            case SURVIVAL -> "solid, unit, a size and bands";
+            case DESIGN -> "solid, unit, a size, thickness, bands, kerf and blankLength";
         };
     }
 }

@@ -7,54 +7,55 @@ import java.util.Optional;
 /** The texts by which a spreadsheet writes a design, and by which it says what of the design it asks for. */
 public enum Parameter {
     /** Name of the solid. */
-    SOLID("solid", "dodecahedron", "The solid, by its name in the catalogue (GET /v1/solids)."),
+    SOLID("solid", "icosahedron", "The solid, by its name in the catalogue (GET /v1/solids)."),
     /** Unit of lengths. */
-    UNIT("unit", "in", "The unit of the answer, and of every length that is written without one: mm or in."),
+    UNIT("unit", "mm", "The unit of the answer, and of every length that is written without one: mm or in."),
     /** Size across flats. */
-    ACROSS_FLATS("acrossFlats", "7", "Size of the solid across two opposite flats; one of the three sizes is needed."),
+    ACROSS_FLATS(
+            "acrossFlats", "212", "Size of the solid across two opposite flats; one of the three sizes is needed."),
     /** Size by the edge. */
-    EDGE("edge", "3 1/8", "Size of the solid by its shortest edge, in place of acrossFlats."),
+    EDGE("edge", "5 3/8in", "Size of the solid by its shortest edge, in place of acrossFlats."),
     /** Size by the finished sphere. */
     SPHERE_DIAMETER(
             "sphereDiameter",
-            "6.5in",
+            "206",
             "Size of the solid by the finished sphere, in place of acrossFlats: the solid measures the turning"
                     + " allowance more on both sides."),
     /** Thickness of the panels. */
-    THICKNESS("thickness", "1 1/8", "Thickness of the panels."),
+    THICKNESS("thickness", "30", "Thickness of the panels."),
     /** Land. */
-    LAND("land", "0", "Height of the square strip left at the panel's outer rim; 0 if left out."),
+    LAND("land", "3", "Height of the square strip left at the panel's outer rim; 0 if left out."),
     /** The bands. */
     BANDS(
             "bands",
-            "sugar maple 3/4; black cherry 1/4; black walnut 1/2; sugar maple rest",
-            "The bands from the base to the tip, each a wood and a width, or rest for one of them; parted by ;."
-                    + " Names of woods have no comma and no number here. With several face kinds one list a kind,"
-                    + " headed by its name and a colon, parted by |; for every other segment of a panel two lists,"
-                    + " such as hexagon ODD: sugar maple rest | hexagon EVEN: black walnut rest."),
+            "white ash 17; red alder 5; american beech 9; white ash rest",
+            "The bands from the base to the tip, each a wood and a width, or rest for one of them; separated by ;."
+                    + " Names of woods have no comma and no number here. With several face kinds there is one list for"
+                    + " each, headed by its name and a colon, and lists are separated by |. Every other segment of a panel"
+                    + " may have its own: hexagon ODD: white ash rest | hexagon EVEN: red alder rest."),
     /** Band angle. */
     BAND_ANGLE("bandAngle", "0", "How far the bands are turned from running parallel to the base, in degrees."),
     /** Kerf. */
-    KERF("kerf", "1/8", "Width of the saw cut."),
+    KERF("kerf", "2.6", "Width of the saw cut."),
     /** End trim. */
-    END_TRIM("endTrim", "0", "Length cut off each end of the blank before the first segment; 0 if left out."),
+    END_TRIM("endTrim", "10", "Length cut off each end of the blank before the first segment; 0 if left out."),
     /** Length of the blank. */
-    BLANK_LENGTH("blankLength", "23", "Length of the blank."),
+    BLANK_LENGTH("blankLength", "720", "Length of the blank."),
     /** Copies. */
     COPIES("copies", "2", "How many spheres are wanted; 1 if left out."),
     /** Diameter of the sphere. */
-    DIAMETER("diameter", "6.84", "Diameter of the finished sphere; the largest less twice the allowance if left out."),
+    DIAMETER("diameter", "206", "Diameter of the finished sphere; the largest less twice the allowance if left out."),
     /** Turning allowance. */
     TURNING_ALLOWANCE(
             "turningAllowance",
-            "0.08",
+            "2",
             "Wood to be turned away at the middle of the lowest face before the sphere is reached."),
     /** Thinnest acceptable wall. */
-    MINIMUM_WALL("minimumWall", "1/4", "The thinnest wall that is acceptable anywhere in the finished sphere."),
+    MINIMUM_WALL("minimumWall", "6", "The thinnest wall that is acceptable anywhere in the finished sphere."),
     /** Face kind that is asked for. */
-    FACE("face", "pentagon", "The face kind that is asked for; the first of the solid if left out."),
+    FACE("face", "triangle", "The face kind that is asked for; the first of the solid if left out."),
     /** Face kind on the other side of an edge. */
-    NEIGHBOUR("neighbour", "pentagon", "The face kind beyond the edge; the first if left out."),
+    NEIGHBOUR("neighbour", "triangle", "The face kind beyond the edge; the first if left out."),
     /** Places that are asked for. */
     PLACES("places", "ALL", "The segments that a lamination is for: ALL, ODD or EVEN; the first if left out."),
     /** Kind of segment. */
@@ -64,7 +65,7 @@ public enum Parameter {
     /** Set of segments. */
     SET("set", "UPRIGHT", "The set of segments, UPRIGHT or INVERTED; UPRIGHT if left out."),
     /** Wood that is asked for. */
-    SPECIES("species", "sugar maple", "The wood that is asked for; the first if left out.");
+    SPECIES("species", "red alder", "The wood that is asked for; the first if left out.");
 
     /** Parameters that say what is asked for, not what the design is. */
     private static final List<Parameter> SELECTING = List.of(FACE, NEIGHBOUR, PLACES, SEGMENT, BAND, SET, SPECIES);

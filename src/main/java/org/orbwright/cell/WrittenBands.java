@@ -14,12 +14,12 @@ import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 
 /**
- * Laminations written in one text: {@code sugar maple 3/4; black walnut rest}, with several face kinds {@code pentagon:
- * sugar maple 20; black walnut rest | hexagon: sugar maple rest}, and for every other segment {@code hexagon ODD: sugar
- * maple rest | hexagon EVEN: black walnut rest}.
+ * Laminations written in one text: {@code white ash 17; red alder rest}, with several face kinds {@code pentagon: white
+ * ash 20; red alder rest | hexagon: white ash rest}, and for every other segment {@code hexagon ODD: sugar maple rest |
+ * hexagon EVEN: red alder rest}.
  */
 final class WrittenBands {
-    private static final String ALLOWED = "woods with widths, parted by ;, such as sugar maple 3/4; black walnut rest";
+    private static final String ALLOWED = "woods with widths, separated by ;, such as white ash 17; red alder rest";
 
     /** Names have neither, so that a band that is not parted from the next by ; cannot hide in the name of a wood. */
     private static final Pattern NO_NAME = Pattern.compile("[,\\p{N}]");

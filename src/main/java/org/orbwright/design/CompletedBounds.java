@@ -18,11 +18,11 @@ final class CompletedBounds {
     private CompletedBounds() {}
 
     static void check(DesignRequest asked, DesignRequest completed, Violations violations) {
-        if (asked.sphere().diameter() == null) {
+        if (asked.sphere() == null || asked.sphere().diameter() == null) {
             double diameter = completed.sphere().diameter();
             check("/sphere/diameter", "The sphere's diameter", diameter, LARGEST_SPHERE, asked, violations);
         }
-        for (int i = 0; i < asked.laminations().size(); i++) {
+        for (int i = 0; asked.laminations() != null && i < asked.laminations().size(); i++) {
             List<BandRequest> bands = asked.laminations().get(i).bands();
             for (int j = 0; j < bands.size(); j++) {
                 if (bands.get(j).width() == null) {

@@ -8,37 +8,69 @@ import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.DesignRequest.PanelRequest;
 import org.orbwright.design.DesignRequest.SawRequest;
+import org.orbwright.design.DesignRequest.SparesRequest;
 import org.orbwright.design.DesignRequest.SphereRequest;
 
-/** A request with everything filled in that was left out, so that its author sees what was assumed. */
+/** A design with everything filled in that has a default, so that its author sees what was assumed. */
 final class CompletedRequest {
-    private CompletedRequest() {}
+    private final DesignRequest request;
 
-    static DesignRequest of(DesignRequest request, List<Panel> panels, double diameter) {
-        // A diameter that was stated is repeated to the last bit: through millimetres and back it could change.
-        Double stated = request.size().by() == SizeBy.SPHERE_DIAMETER
-                ? request.size().value()
-                : request.sphere().diameter();
+    private CompletedRequest(DesignRequest request) {
+        this.request = request;
+    }
+
+    /**
+     * Fills a design in.
+     *
+     * @param panels its panels
+     * @param sphere the diameter, allowance and wall that were worked out, in the design's unit
+     */
+    static DesignRequest of(DesignRequest request, List<Panel> panels, SphereRequest sphere) {
+        CompletedRequest completed = new CompletedRequest(request);
         return new DesignRequest(
                 request.name(),
                 request.unit(),
                 request.solid(),
                 requireNonNullElse(request.copies(), 1),
+                requireNonNullElse(request.sets(), Sets.TWINS),
+                request.invertedPanels(),
+                completed.spares(),
                 request.size(),
-                new PanelRequest(
-                        request.panel().thickness(),
-                        requireNonNullElse(request.panel().land(), 0.0)),
-                laminations(request, panels),
-                new SawRequest(
-                        request.saw().kerf(), requireNonNullElse(request.saw().endTrim(), 0.0)),
+                completed.panel(),
+                request.laminations() == null ? null : completed.laminations(panels),
+                completed.saw(),
                 request.blank(),
-                new SphereRequest(
-                        stated == null ? Double.valueOf(diameter) : stated,
-                        request.sphere().turningAllowance(),
-                        request.sphere().minimumWall()));
+                completed.sphere(sphere));
     }
 
-    private static List<LaminationRequest> laminations(DesignRequest request, List<Panel> panels) {
+    private SparesRequest spares() {
+        SparesRequest asked = request.spares() == null ? new SparesRequest(null, null) : request.spares();
+        return new SparesRequest(requireNonNullElse(asked.segments(), 0), requireNonNullElse(asked.strips(), 0));
+    }
+
+    private PanelRequest panel() {
+        PanelRequest asked = request.panel() == null ? new PanelRequest(null, null) : request.panel();
+        return new PanelRequest(
+                asked.thickness(), requireNonNullElse(asked.land(), 0.0), requireNonNullElse(asked.layers(), 1));
+    }
+
+    private SawRequest saw() {
+        SawRequest asked = request.saw();
+        return asked == null ? null : new SawRequest(asked.kerf(), requireNonNullElse(asked.endTrim(), 0.0));
+    }
+
+    /** What was stated is repeated to the last bit: through millimetres and back it could change. */
+    private SphereRequest sphere(SphereRequest workedOut) {
+        SphereRequest asked = request.sphere() == null ? new SphereRequest(null, null, null) : request.sphere();
+        Double stated =
+                request.size().by() == SizeBy.SPHERE_DIAMETER ? request.size().value() : asked.diameter();
+        return new SphereRequest(
+                requireNonNullElse(stated, workedOut.diameter()),
+                requireNonNullElse(asked.turningAllowance(), workedOut.turningAllowance()),
+                requireNonNullElse(asked.minimumWall(), workedOut.minimumWall()));
+    }
+
+    private List<LaminationRequest> laminations(List<Panel> panels) {
         LaminationRequest[] completed = new LaminationRequest[panels.size()];
         for (Panel panel : panels) {
             int index = panel.lamination().index();

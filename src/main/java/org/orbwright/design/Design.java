@@ -2,18 +2,21 @@ package org.orbwright.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.Solid;
 
 /**
- * A design that can exist, checked against its solid; lengths in millimetres, angles in radians.
+ * A design that can exist, checked against its solid; lengths in millimetres, angles in radians. A part that was left
+ * out is not a number here, and asking for it throws: whoever can do without asks {@link #has} first.
  *
  * @param request the request, with everything filled in that was left out
  * @param solid the solid, at unit edge
  * @param edge length of the solid's shortest edge, at the joint distance
  * @param thickness thickness of the panels
  * @param land height of the land
- * @param panels one for each lamination, in the order of the solid's face kinds
+ * @param panels one for each lamination, in the order of the solid's face kinds; without bands where none are known
+ * @param spheres the spheres that are made, those that are alike together
  * @param kerf width of the saw cut
  * @param endTrim length cut off each end of a blank
  * @param blankLength length of a blank
@@ -28,6 +31,7 @@ public record Design(
         double thickness,
         double land,
         List<Panel> panels,
+        List<SphereKind> spheres,
         double kerf,
         double endTrim,
         double blankLength,
@@ -35,9 +39,10 @@ public record Design(
         double turningAllowance,
         double minimumWall) {
 
-    /** Copies the list of panels. */
+    /** Copies the lists. */
     public Design {
         panels = List.copyOf(panels);
+        spheres = List.copyOf(spheres);
     }
 
     /**
@@ -50,21 +55,59 @@ public record Design(
         return new DesignBuilder(request).build();
     }
 
+    /** Whether a part was stated. */
+    public boolean has(DesignPart part) {
+        return switch (part) {
+            case THICKNESS -> !Double.isNaN(thickness);
+            case LAMINATIONS -> request.laminations() != null;
+            case KERF -> !Double.isNaN(kerf);
+            case BLANK_LENGTH -> !Double.isNaN(blankLength);
+        };
+    }
+
     /**
-     * The design that is part of a larger request.
+     * Makes sure of parts that something depends on.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param pointer JSON pointer to it in the larger request, to which what it breaks then points
-     * @throws ImpossibleDesignException if it cannot exist, with every rule that it breaks
+     * @param what what depends on them, as the subject of a sentence: "the yield depends"
+     * @param parts the parts
+     * @throws ImpossibleDesignException if any of them was left out, with all that were
      */
-    public static Design of(DesignRequest request, String pointer) {
-        try {
-            return of(request);
-        } catch (ImpossibleDesignException e) {
-            throw new ImpossibleDesignException(e.violations().stream()
-                    .map(violation -> violation.within(pointer))
-                    .toList());
+    public void require(String what, DesignPart... parts) {
+        List<Violation> missing = missing(what, parts);
+        if (!missing.isEmpty()) {
+            throw new ImpossibleDesignException(missing);
         }
+    }
+
+    /** The parts that were left out of those that something depends on; see {@link #require}. */
+    public List<Violation> missing(String what, DesignPart... parts) {
+        return Stream.of(parts)
+                .filter(part -> !has(part))
+                .map(part -> part.missing(what))
+                .toList();
+    }
+
+    /** Thickness of the panels. */
+    @Override
+    public double thickness() {
+        return given(thickness, DesignPart.THICKNESS);
+    }
+
+    /** Width of the saw cut. */
+    @Override
+    public double kerf() {
+        return given(kerf, DesignPart.KERF);
+    }
+
+    /** Length of a blank. */
+    @Override
+    public double blankLength() {
+        return given(blankLength, DesignPart.BLANK_LENGTH);
+    }
+
+    private double given(double length, DesignPart part) {
+        require("this answer depends", part);
+        return length;
     }
 
     /** The same design with another sphere, in millimetres, whatever the request says. */
@@ -76,6 +119,7 @@ public record Design(
                 thickness,
                 land,
                 panels,
+                spheres,
                 kerf,
                 endTrim,
                 blankLength,
@@ -113,6 +157,53 @@ public record Design(
     /** The unit of the request and its answers. */
     public LengthUnit unit() {
         return request.unit();
+    }
+
+    /** The first of the spheres that are made, or one whose panels are all of the set that is asked for. */
+    public SphereKind sphere(BandSet asked) {
+        return asked == null ? spheres.get(0) : SphereKind.of(asked, 1, solid);
+    }
+
+    /** The set that is asked for, or else the one that the first panel is made from. */
+    public BandSet set(BandSet asked) {
+        return asked == null ? spheres.get(0).panels().get(0) : asked;
+    }
+
+    /** Layers that a panel is glued up of. */
+    public int layers() {
+        return request.panel().layers();
+    }
+
+    /** Spare segments of each kind, in each set that is used. */
+    public int spareSegments() {
+        return request.spares().segments();
+    }
+
+    /** Spare strips of each band. */
+    public int spareStrips() {
+        return request.spares().strips();
+    }
+
+    /** Whether sawing gives two sets of segments for any of the panels. */
+    public boolean hasTwoSets() {
+        return panels.stream().anyMatch(panel -> panel.lamination().sets() == 2);
+    }
+
+    /** The sets that the segments of a lamination are used from; the only one that there is where sawing gives one. */
+    public List<BandSet> setsOf(Panel panel) {
+        if (panel.lamination().sets() == 1) {
+            return List.of(panel.lamination().used(BandSet.UPRIGHT));
+        }
+        return Stream.of(BandSet.values())
+                .filter(set -> panelsOf(panel.face(), set) > 0)
+                .toList();
+    }
+
+    /** How many panels of a face kind are made from a set, in all spheres together. */
+    public int panelsOf(String face, BandSet set) {
+        return spheres.stream()
+                .mapToInt(kind -> kind.count() * kind.panelsOf(solid, face, set))
+                .sum();
     }
 
     /** Number of spheres wanted. */

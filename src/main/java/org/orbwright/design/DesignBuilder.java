@@ -4,7 +4,10 @@ import static java.util.Objects.requireNonNullElse;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.design.DesignRequest.PanelRequest;
+import org.orbwright.design.DesignRequest.SphereRequest;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
@@ -22,26 +25,46 @@ final class DesignBuilder {
     /** Enough decimals to find a value again in a request. */
     private static final int SHOWN_DECIMALS = 6;
 
+    /** Defaults of the turning allowance: a length, and the share of the measure across flats that caps it. */
+    private static final double USUAL_ALLOWANCE = 2;
+
+    private static final double USUAL_ALLOWANCE_INCHES = 0.08;
+    private static final double USUAL_ALLOWANCE_SHARE = 0.02;
+    /** Defaults of the minimum wall: a length, and the share of the sphere's radius that caps it. */
+    private static final double USUAL_WALL = 6;
+
+    private static final double USUAL_WALL_INCHES = 0.25;
+    private static final double USUAL_WALL_SHARE = 0.2;
+
     private final DesignRequest request;
     private final LengthUnit unit;
     private final Violations violations = new Violations();
+    private final PanelRequest panel;
+    private final SphereRequest sphere;
     private final double land;
-    private final double thickness;
-    private final double allowance;
 
     DesignBuilder(DesignRequest request) {
         this.request = request;
         this.unit = request.unit();
-        this.land = unit.toMillimetres(requireNonNullElse(request.panel().land(), 0.0));
-        this.thickness = unit.toMillimetres(request.panel().thickness());
-        this.allowance = unit.toMillimetres(request.sphere().turningAllowance());
+        this.panel = request.panel() == null ? new PanelRequest(null, null) : request.panel();
+        this.sphere = request.sphere() == null ? new SphereRequest(null, null, null) : request.sphere();
+        this.land = unit.toMillimetres(requireNonNullElse(panel.land(), 0.0));
     }
 
     Design build() {
         Solid solid = solid();
-        double edge = edge(solid);
+        Double statedAllowance = sphere.turningAllowance();
+        double allowance = unit.toMillimetres(
+                statedAllowance != null
+                        ? statedAllowance
+                        : usualAllowance(request.size().value()));
+        double edge = edge(solid, allowance);
+        if (statedAllowance == null && request.size().by() != SizeBy.SPHERE_DIAMETER) {
+            allowance = unit.toMillimetres(usualAllowance(unit.fromMillimetres(2 * smallestFace(solid, edge))));
+        }
         checkBase(solid, edge);
-        checkPanel(solid, edge);
+        double thickness = length(panel.thickness());
+        checkPanel(solid, edge, thickness);
         LaminationMatcher matcher = new LaminationMatcher(request, violations);
         matcher.checkNames(solid);
         List<Panel> panels = new ArrayList<>();
@@ -50,10 +73,16 @@ final class DesignBuilder {
                 panels.add(panel(solid, kind, edge, lamination));
             }
         }
-        double radius = sphereRadius(solid, edge);
-        checkWall(radius);
+        double radius = sphereRadius(solid, edge, allowance);
+        Double statedWall = sphere.minimumWall();
+        double wall = unit.toMillimetres(statedWall != null ? statedWall : usualWall(unit.fromMillimetres(radius)));
+        checkWall(radius, wall);
+        boolean twoSets = panels.stream().anyMatch(each -> each.lamination().sets() == 2);
+        List<SphereKind> spheres = SphereKinds.of(request, solid, twoSets, violations);
         violations.throwIfAny();
-        DesignRequest completed = CompletedRequest.of(request, panels, unit.fromMillimetres(2 * radius));
+        SphereRequest workedOut = new SphereRequest(
+                unit.fromMillimetres(2 * radius), unit.fromMillimetres(allowance), unit.fromMillimetres(wall));
+        DesignRequest completed = CompletedRequest.of(request, panels, workedOut);
         CompletedBounds.check(request, completed, violations);
         violations.throwIfAny();
         return new Design(
@@ -63,12 +92,39 @@ final class DesignBuilder {
                 thickness,
                 land,
                 panels,
-                unit.toMillimetres(request.saw().kerf()),
-                unit.toMillimetres(requireNonNullElse(request.saw().endTrim(), 0.0)),
-                unit.toMillimetres(request.blank().length()),
+                spheres,
+                length(request.saw() == null ? null : request.saw().kerf()),
+                request.saw() == null
+                        ? 0
+                        : unit.toMillimetres(requireNonNullElse(request.saw().endTrim(), 0.0)),
+                length(request.blank() == null ? null : request.blank().length()),
                 radius,
                 allowance,
-                unit.toMillimetres(request.sphere().minimumWall()));
+                wall);
+    }
+
+    /** A length in millimetres, or not a number where it was left out. */
+    private double length(Double stated) {
+        return stated == null ? Double.NaN : unit.toMillimetres(stated);
+    }
+
+    /** Rounded as answers are, so that a document that was answered means the same when it is posted again. */
+    private double usualAllowance(double acrossFlats) {
+        double usual = unit == LengthUnit.MM ? USUAL_ALLOWANCE : USUAL_ALLOWANCE_INCHES;
+        return rounded(Math.min(usual, USUAL_ALLOWANCE_SHARE * acrossFlats));
+    }
+
+    private double usualWall(double sphereRadius) {
+        double usual = unit == LengthUnit.MM ? USUAL_WALL : USUAL_WALL_INCHES;
+        return rounded(Math.min(usual, USUAL_WALL_SHARE * Math.max(0, sphereRadius)));
+    }
+
+    private double rounded(double length) {
+        return Rounding.round(length, Quantity.LENGTH.decimals(unit));
+    }
+
+    private double smallestFace(Solid solid, double edge) {
+        return solid.inradius() * edge + land;
     }
 
     private Solid solid() {
@@ -84,7 +140,7 @@ final class DesignBuilder {
         });
     }
 
-    private double edge(Solid solid) {
+    private double edge(Solid solid, double allowance) {
         double value = unit.toMillimetres(request.size().value());
         double edge = Size.of(request.size().by(), value).edge(solid, land, allowance);
         if (edge <= 0) {
@@ -114,8 +170,8 @@ final class DesignBuilder {
         }
     }
 
-    private void checkPanel(Solid solid, double edge) {
-        double smallest = solid.inradius() * edge + land;
+    private void checkPanel(Solid solid, double edge, double thickness) {
+        double smallest = smallestFace(solid, edge);
         if (thickness >= smallest) {
             violations.add(
                     "/panel/thickness",
@@ -135,10 +191,10 @@ final class DesignBuilder {
         }
     }
 
-    private double sphereRadius(Solid solid, double edge) {
-        double smallest = solid.inradius() * edge + land;
+    private double sphereRadius(Solid solid, double edge, double allowance) {
+        double smallest = smallestFace(solid, edge);
         double seam = solid.midradius() * edge;
-        Double asked = request.sphere().diameter();
+        Double asked = sphere.diameter();
         boolean bySphere = request.size().by() == SizeBy.SPHERE_DIAMETER;
         if (bySphere && asked != null && !asked.equals(request.size().value())) {
             violations.add(
@@ -180,8 +236,7 @@ final class DesignBuilder {
         }
     }
 
-    private void checkWall(double radius) {
-        double wall = unit.toMillimetres(request.sphere().minimumWall());
+    private void checkWall(double radius, double wall) {
         if (radius > 0 && wall >= radius) {
             violations.add(
                     "/sphere/minimumWall",

@@ -14,64 +14,96 @@ import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design as its author writes it: lengths in {@code unit}, angles in degrees, optional fields null where left out.
- * The bounds here only keep numbers sane; whether the design can exist is decided by {@link Design#of}.
+ * The design proper of a document: lengths in {@code unit}, angles in degrees, null where something is left out. The
+ * bounds here only keep numbers sane; whether the design can exist is decided by {@link Design#of}.
  *
  * @param name a title for print-outs, or null
  * @param unit the unit of every length
  * @param solid the solid's name in the catalogue
  * @param copies the number of spheres, or null for one
+ * @param sets which sets of segments the spheres are made from, or null for twins
+ * @param invertedPanels numbers of the inverted panels, for {@link Sets#BY_PANEL} alone, otherwise null
+ * @param spares what is made beyond the count, or null for nothing
  * @param size how large the solid is
- * @param panel thickness and land of the panels
- * @param laminations one for each face kind of the solid
- * @param saw what the saw takes away
- * @param blank the glued-up blank
- * @param sphere the finished sphere
+ * @param panel thickness and land of the panels, or null
+ * @param laminations one for each face kind of the solid, or null
+ * @param saw what the saw takes away, or null
+ * @param blank the glued-up blank, or null
+ * @param sphere the finished sphere, or null
  */
-@Describe("A design: one hollow solid of laminated segments, to be turned into a sphere. An answer repeats it as it was"
-        + " understood, with everything filled in that was left out.")
 public record DesignRequest(
-        @Describe(value = "A title for print-outs.", example = "\"Boathouse lantern (invented)\"", optional = true)
-        @Size(max = 120)
         String name,
-
-        @Describe(value = "The unit of every length in the design and in its answer.", example = "\"mm\"") @NotNull
         LengthUnit unit,
-
-        @Describe(value = "The solid, by its name in the catalogue (GET /v1/solids).", example = "\"dodecahedron\"")
-        @NotBlank
-        @Size(max = 60)
         String solid,
-
-        @Describe(value = "How many spheres are wanted; 1 if left out.", example = "2", optional = true)
-        @Min(1)
-        @Max(1000)
         Integer copies,
-
-        @NotNull @Valid SizeRequest size,
-        @NotNull @Valid PanelRequest panel,
-
-        @Describe("The laminations: one for each face kind of the solid, or two where every other segment has its own.")
-        @NotNull
-        @Size(min = 1, max = 6)
-        List<@NotNull @Valid LaminationRequest> laminations,
-
-        @NotNull @Valid SawRequest saw,
-        @NotNull @Valid BlankRequest blank,
-        @NotNull @Valid SphereRequest sphere) {
+        Sets sets,
+        List<Integer> invertedPanels,
+        SparesRequest spares,
+        SizeRequest size,
+        PanelRequest panel,
+        List<LaminationRequest> laminations,
+        SawRequest saw,
+        BlankRequest blank,
+        SphereRequest sphere) {
 
     /** The most bands that a lamination may have. */
     public static final int MAX_BANDS = 60;
 
-    /** Copies the list of laminations, so that the record stays as it was validated. */
+    /** Copies the lists, so that the record stays as it was validated. */
     public DesignRequest {
+        invertedPanels = Copies.of(invertedPanels);
         laminations = Copies.of(laminations);
     }
 
     /** The same design with other laminations. */
     public DesignRequest withLaminations(List<LaminationRequest> others) {
-        return new DesignRequest(name, unit, solid, copies, size, panel, others, saw, blank, sphere);
+        return new DesignRequest(
+                name, unit, solid, copies, sets, invertedPanels, spares, size, panel, others, saw, blank, sphere);
     }
+
+    /** The same design with other blanks. */
+    public DesignRequest withBlank(BlankRequest other) {
+        return new DesignRequest(
+                name, unit, solid, copies, sets, invertedPanels, spares, size, panel, laminations, saw, other, sphere);
+    }
+
+    /** The same design with another size and sphere. */
+    public DesignRequest withSphere(SizeRequest otherSize, SphereRequest other) {
+        return new DesignRequest(
+                name,
+                unit,
+                solid,
+                copies,
+                sets,
+                invertedPanels,
+                spares,
+                otherSize,
+                panel,
+                laminations,
+                saw,
+                blank,
+                other);
+    }
+
+    /** What is made beyond the count. */
+    @Describe("Spares: what is made beyond the count, for spoilage. They raise every count: segments, blanks, strips"
+            + " and wood.")
+    public record SparesRequest(
+            @Describe(
+                    value = "Spare segments of each kind, in each set that is used; 0 if left out.",
+                    example = "3",
+                    optional = true)
+            @Min(0)
+            @Max(1000)
+            Integer segments,
+
+            @Describe(
+                    value = "Spare strips of each band of each lamination; 0 if left out.",
+                    example = "1",
+                    optional = true)
+            @Min(0)
+            @Max(1000)
+            Integer strips) {}
 
     /** How large the solid is. */
     @Describe("How large the solid is.")
@@ -84,7 +116,8 @@ public record DesignRequest(
                             + " sphere's diameter (the solid then measures that and twice the turning allowance"
                             + " across flats).",
                     quantity = Quantity.LENGTH,
-                    example = "177.8")
+                    usual = {20, 1500},
+                    example = "212")
             @NotNull
             @DecimalMin("0.001")
             @DecimalMax("100000")
@@ -93,8 +126,12 @@ public record DesignRequest(
     /** Thickness and land of the panels. */
     @Describe("The panels, glued up and flat.")
     public record PanelRequest(
-            @Describe(value = "Thickness of the panels.", quantity = Quantity.LENGTH, example = "28")
-            @NotNull
+            @Describe(
+                    value = "Thickness of the panels. Whatever depends on it waits until it is stated.",
+                    quantity = Quantity.LENGTH,
+                    usual = {4, 120},
+                    example = "30",
+                    optional = true)
             @DecimalMin("0.001")
             @DecimalMax("10000")
             Double thickness,
@@ -103,18 +140,34 @@ public record DesignRequest(
                     value = "Height of the square strip left at the panel's outer rim when the bevel does not use the"
                             + " full thickness; 0 if left out.",
                     quantity = Quantity.LENGTH,
-                    example = "4",
+                    usual = {0.3, 30},
+                    example = "3",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
-            Double land) {}
+            Double land,
+
+            @Describe(
+                    value = "Layers of equal thickness that a panel is glued up of, face to face, where it is thicker"
+                            + " than the stock; 1 if left out.",
+                    example = "1",
+                    optional = true)
+            @Min(1)
+            @Max(10)
+            Integer layers) {
+
+        /** Panels of one layer. */
+        public PanelRequest(Double thickness, Double land) {
+            this(thickness, land, null);
+        }
+    }
 
     /** The bands of one face kind's segments. */
     @Describe("The lamination from which the segments of one face kind are cut.")
     public record LaminationRequest(
             @Describe(
                     value = "The face kind; may be left out for a solid that has only one.",
-                    example = "\"pentagon\"",
+                    example = "\"triangle\"",
                     optional = true)
             @Size(max = 40)
             String face,
@@ -169,13 +222,14 @@ public record DesignRequest(
     /** One strip of a lamination. */
     @Describe("One strip of a lamination.")
     public record BandRequest(
-            @Describe(value = "The wood, in words.", example = "\"black walnut\"") @NotBlank @Size(max = 60)
+            @Describe(value = "The wood, in words.", example = "\"white ash\"") @NotBlank @Size(max = 60)
             String species,
 
             @Describe(
                     value = "Width of the strip; null or left out for one band that takes the rest.",
                     quantity = Quantity.LENGTH,
-                    example = "20",
+                    usual = {0.5, 400},
+                    example = "17",
                     optional = true)
             @DecimalMin("0.001")
             @DecimalMax("10000")
@@ -184,7 +238,11 @@ public record DesignRequest(
     /** What the saw takes away. */
     @Describe("What the saw takes away.")
     public record SawRequest(
-            @Describe(value = "Width of the saw cut.", quantity = Quantity.LENGTH, example = "3.2")
+            @Describe(
+                    value = "Width of the saw cut.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.5, 8},
+                    example = "2.6")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100")
@@ -193,7 +251,8 @@ public record DesignRequest(
             @Describe(
                     value = "Length cut off each end of the blank before the first segment; 0 if left out.",
                     quantity = Quantity.LENGTH,
-                    example = "12",
+                    usual = {1, 150},
+                    example = "10",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
@@ -202,7 +261,11 @@ public record DesignRequest(
     /** The glued-up blank. */
     @Describe("The edge-glued blank from which segments are cut.")
     public record BlankRequest(
-            @Describe(value = "Length of the blank.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(
+                    value = "Length of the blank.",
+                    quantity = Quantity.LENGTH,
+                    usual = {60, 5000},
+                    example = "720")
             @NotNull
             @DecimalMin("0.001")
             @DecimalMax("100000")
@@ -215,26 +278,33 @@ public record DesignRequest(
                     value = "Diameter of the finished sphere; if left out, the largest that the solid allows less twice"
                             + " the turning allowance.",
                     quantity = Quantity.LENGTH,
-                    example = "172",
+                    usual = {25, 1500},
+                    example = "206",
                     optional = true)
             @DecimalMin("0.001")
             @DecimalMax("100000")
             Double diameter,
 
             @Describe(
-                    value = "Wood to be turned away at the middle of the lowest face before the sphere is reached.",
+                    value = "Wood to be turned away at the middle of the lowest face before the sphere is reached. If"
+                            + " left out 2 mm, or 2 % of the measure across flats where that is less: room for the marks"
+                            + " of roughing (common practice, no source).",
                     quantity = Quantity.LENGTH,
-                    example = "2")
-            @NotNull
+                    usual = {0.2, 40},
+                    example = "2",
+                    optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
             Double turningAllowance,
 
             @Describe(
-                    value = "The thinnest wall that is acceptable anywhere in the finished sphere.",
+                    value = "The thinnest wall that is acceptable anywhere in the finished sphere. If left out 6 mm,"
+                            + " or a fifth of the sphere's radius where that is less. That leaves wood for an error of"
+                            + " centring and for sanding (common practice, no source).",
                     quantity = Quantity.LENGTH,
-                    example = "6")
-            @NotNull
+                    usual = {1, 60},
+                    example = "6",
+                    optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
             Double minimumWall) {}

@@ -15,6 +15,9 @@ public record Lamination(int index, Places places, double bandAngle, boolean che
     /** Two widths that differ by less than this are one width; a saw is set to a twentieth of a millimetre at best. */
     private static final double SAME_WIDTH = 0.001;
 
+    /** What stands for a lamination that is not known yet: segments without bands. */
+    static final Lamination UNKNOWN = new Lamination(0, Places.ALL, 0, false, List.of());
+
     /** Copies the list of bands. */
     public Lamination {
         bands = List.copyOf(bands);

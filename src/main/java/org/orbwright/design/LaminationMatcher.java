@@ -39,6 +39,9 @@ final class LaminationMatcher {
 
     /** The laminations of a face kind, one or two for every other segment; none if they are missing or do not fit. */
     List<Lamination> match(Solid solid, FaceKind kind, double edge) {
+        if (laminations == null) {
+            return List.of(Lamination.UNKNOWN);
+        }
         List<Lamination> found = new ArrayList<>();
         Set<Places> seen = EnumSet.noneOf(Places.class);
         boolean refused = false;
@@ -115,7 +118,7 @@ final class LaminationMatcher {
 
     /** Adds a violation for every lamination that names no face of the solid. */
     void checkNames(Solid solid) {
-        for (int i = 0; i < laminations.size(); i++) {
+        for (int i = 0; laminations != null && i < laminations.size(); i++) {
             String face = faceOf(solid, laminations.get(i));
             String path = "/laminations/" + i + "/face";
             if (face == null) {

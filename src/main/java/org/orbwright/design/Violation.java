@@ -1,5 +1,6 @@
 package org.orbwright.design;
 
+import java.util.Locale;
 import org.orbwright.quantity.Describe;
 
 /**
@@ -37,8 +38,29 @@ public record Violation(
                 optional = true)
         String allowed) {
 
-    /** The same violation in a part of a larger request. */
-    Violation within(String pointer) {
-        return new Violation(pointer + path, code, message, rejected, allowed);
+    private static final String MISSING = "MISSING";
+
+    /**
+     * A part that is missing.
+     *
+     * @param pointer JSON pointer to it
+     * @param name what it is called in a sentence
+     * @param what what depends on it, as the subject of a sentence: "the yield depends"
+     * @param allowed what has to stand there
+     */
+    public static Violation missing(String pointer, String name, String what, String allowed) {
+        String sentence = name + " is missing; " + what + " on it.";
+        String message = sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return new Violation(pointer, MISSING, message, null, allowed);
+    }
+
+    /** Whether it says that a part is missing. */
+    public boolean isMissing() {
+        return code.equals(MISSING);
+    }
+
+    /** The field as sentences name it: {@code panel.thickness}. */
+    public String field() {
+        return path.substring(1).replace('/', '.');
     }
 }

@@ -8,7 +8,11 @@ final class Violations {
     private final List<Violation> found = new ArrayList<>();
 
     void add(String path, String code, String message, String rejected, String allowed) {
-        found.add(new Violation(path, code, message, rejected, allowed));
+        add(new Violation(path, code, message, rejected, allowed));
+    }
+
+    void add(Violation violation) {
+        found.add(violation);
     }
 
     List<Violation> all() {

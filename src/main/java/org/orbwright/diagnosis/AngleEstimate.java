@@ -6,16 +6,13 @@ import org.orbwright.quantity.Quantity;
 /** An angle that follows from measurements. */
 @Describe("An angle that follows from measurements, with its uncertainty (JCGM 100:2008).")
 public record AngleEstimate(
-        @Describe(value = "The best estimate.", quantity = Quantity.ANGLE, example = "-0.3133", min = -1e18)
+        @Describe(value = "The best estimate.", quantity = Quantity.ANGLE, example = "-0.2913", min = -1e18)
         double value,
 
-        @Describe(value = "Standard uncertainty.", quantity = Quantity.ANGLE, example = "0.0129")
+        @Describe(value = "Standard uncertainty.", quantity = Quantity.ANGLE, example = "0.0105")
         double uncertainty,
 
-        @Describe(
-                value = "Expanded uncertainty, twice the standard one.",
-                quantity = Quantity.ANGLE,
-                example = "0.0259")
+        @Describe(value = "Expanded uncertainty, twice the standard one.", quantity = Quantity.ANGLE, example = "0.021")
         double expanded) {
 
     static AngleEstimate of(double value, double uncertainty) {

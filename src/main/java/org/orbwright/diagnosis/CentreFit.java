@@ -25,7 +25,7 @@ import org.orbwright.tolerance.Levers;
  * its coefficients.
  */
 final class CentreFit {
-    private static final String POINTER = "/faceDistances";
+    private static final String POINTER = "/diagnosis/faceDistances";
     private static final int UNKNOWNS = 4;
     /** The smallest singular value over the largest below which the faces do not fix the centre. */
     private static final double DEGENERATE = 1e-6;

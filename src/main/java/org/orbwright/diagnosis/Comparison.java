@@ -8,7 +8,7 @@ public record Comparison(
         @Describe(value = "What is compared.", example = "\"PANELS_OF_TRIO\"")
         ComparedMeasures measures,
 
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
         @Describe(value = "The first less the second, where they tell an angle.", optional = true)

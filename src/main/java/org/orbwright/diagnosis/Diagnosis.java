@@ -37,7 +37,7 @@ public record Diagnosis(
     /** What a test panel says of the tip angle. */
     @Describe("What a test panel says of the tip angle.")
     public record PanelDiagnosis(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe("What all tip angles of the panel together differ from the circle.")
@@ -65,7 +65,7 @@ public record Diagnosis(
             @Describe(
                     value = "Tip angle to set.",
                     quantity = Quantity.ANGLE,
-                    example = "72.0627",
+                    example = "120.0971",
                     min = -180,
                     max = 360)
             double tipAngle,
@@ -73,7 +73,7 @@ public record Diagnosis(
             @Describe(
                     value = "Mitre gauge setting for the left leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36.0313",
+                    example = "60.0485",
                     min = -180,
                     max = 360)
             double mitreGaugeLeft,
@@ -81,7 +81,7 @@ public record Diagnosis(
             @Describe(
                     value = "Mitre gauge setting for the right leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36.0313",
+                    example = "60.0485",
                     min = -180,
                     max = 360)
             double mitreGaugeRight) {}
@@ -110,7 +110,7 @@ public record Diagnosis(
     /** The bevel of one face kind and its correction. */
     @Describe("The mean bevel of a face kind's panels and the settings that correct it, on the scale that gave it.")
     public record CorrectedFace(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Its panels in the test.", example = "3", min = 1, max = 3)
@@ -144,7 +144,7 @@ public record Diagnosis(
     /** The bevel of one panel and its correction. */
     @Describe("The bevel of one panel and the settings that correct it, on the scale that gave it.")
     public record CorrectedBevel(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe("Error of its bevel; below 0 the panel is undercut.")
@@ -172,10 +172,10 @@ public record Diagnosis(
                     + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre"
                     + " lies midway between every pair that limits it.")
     public record FlatsDiagnosis(
-            @Describe(value = "Pairs that were measured.", example = "6", max = 60)
+            @Describe(value = "Pairs that were measured.", example = "3", max = 60)
             int measured,
 
-            @Describe(value = "Pairs of opposite faces that the solid has.", example = "6", max = 100)
+            @Describe(value = "Pairs of opposite faces that the solid has.", example = "10", max = 100)
             int pairs,
 
             @Describe("How much larger than designed the pairs are on the average.")
@@ -198,7 +198,7 @@ public record Diagnosis(
     /** What a measured blade tilt says of the seams. */
     @Describe("What a measured blade tilt says of the seams, where both panels are bevelled with it.")
     public record TiltDiagnosis(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe("Error of the bevel.") AngleEstimate bevelError,
@@ -209,21 +209,21 @@ public record Diagnosis(
             @Describe(
                     value = "The least that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "0.1305",
+                    example = "0.1461",
                     min = -1e18)
             double leastOpening,
 
             @Describe(
                     value = "The most that the opening can be, as far as the gauge can tell.",
                     quantity = Quantity.LENGTH,
-                    example = "0.229",
+                    example = "0.247",
                     min = -1e18)
             double mostOpening,
 
             @Describe(
                     value = "The largest gap that this can mean, inside or outside.",
                     quantity = Quantity.LENGTH,
-                    example = "0.229")
+                    example = "0.247")
             double largestGap) {
 
         /** Whether the gauge cannot tell the error from 0: within half of its resolution there may be none. */

@@ -58,7 +58,7 @@ public final class DiagnosisCalculator {
      * @throws ImpossibleDesignException if there is no measurement, or one that cannot be
      */
     public static Diagnosis calculate(DiagnosisRequest request, Design design) {
-        return new DiagnosisCalculator(request, design).diagnosis();
+        return new DiagnosisCalculator(request.filled(design.unit()), design).diagnosis();
     }
 
     private Diagnosis diagnosis() {
@@ -69,7 +69,7 @@ public final class DiagnosisCalculator {
                 && request.tilt() == null;
         if (empty) {
             checks.refuse(
-                    "",
+                    "/diagnosis",
                     "NOTHING_MEASURED",
                     "There is no measurement to infer anything from.",
                     null,
@@ -88,13 +88,13 @@ public final class DiagnosisCalculator {
     }
 
     private PanelDiagnosis panel(PanelTestRequest asked) {
-        Panel panel = checks.panel(asked.face(), "/panel/face");
+        Panel panel = checks.panel(asked.face(), "/diagnosis/panel/face");
         if (panel == null) {
             return null;
         }
         Reading gap = checks.length(asked.gap());
-        Reading distance = checks.distance(asked.distance(), Levers.joint(design, panel), "/panel/distance");
-        if (!checks.fits(gap, distance, "/panel/gap/value")) {
+        Reading distance = checks.distance(asked.distance(), Levers.joint(design, panel), "/diagnosis/panel/distance");
+        if (!checks.fits(gap, distance, "/diagnosis/panel/gap/value")) {
             return null;
         }
         OpenAngle sum = OpenAngle.of(gap, distance).times(asked.opensAt() == PanelSide.RIM ? -1 : 1);
@@ -119,7 +119,7 @@ public final class DiagnosisCalculator {
         List<Reading> deviations = new ArrayList<>();
         Map<String, Integer> counts = new HashMap<>();
         for (int i = 0; i < asked.size(); i++) {
-            String pointer = "/acrossFlats/" + i;
+            String pointer = "/diagnosis/acrossFlats/" + i;
             Panel panel = checks.panel(asked.get(i).face(), pointer + "/face");
             if (panel != null && isPair(panel, counts.merge(panel.face(), 1, Integer::sum), pointer)) {
                 Reading flats = checks.length(asked.get(i).value(), asked.get(i).resolution());
@@ -182,12 +182,12 @@ public final class DiagnosisCalculator {
     }
 
     private TiltDiagnosis tilt(TiltReadingRequest asked) {
-        Panel panel = checks.panel(asked.face(), "/tilt/face");
+        Panel panel = checks.panel(asked.face(), "/diagnosis/tilt/face");
         if (panel == null) {
             return null;
         }
-        checks.nearTilt(asked.value(), Math.PI / 2 - panel.bevel(), "/tilt/value");
-        checks.fine(asked.value(), asked.resolution(), "/tilt");
+        checks.nearTilt(asked.value(), Math.PI / 2 - panel.bevel(), "/diagnosis/tilt/value");
+        checks.fine(asked.value(), asked.resolution(), "/diagnosis/tilt");
         Reading tilt = Reading.of(Math.toRadians(asked.value()), Math.toRadians(asked.resolution()));
         double error = Math.PI / 2 - panel.bevel() - tilt.value();
         double reach = Math.toRadians(asked.resolution()) / 2;

@@ -1,5 +1,7 @@
 package org.orbwright.diagnosis;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -11,27 +13,24 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.SeamSide;
 
 /**
- * A design and what was measured on its test pieces and shell; at least one measurement.
+ * What was measured on test pieces and on the shell; at least one measurement.
  *
- * @param design the design
  * @param panel the gap of a test panel, or null
  * @param seam the gaps of a test pair or trio of panels, or null
  * @param acrossFlats measures over pairs of opposite faces, or null
  * @param faceDistances distances of faces from a point of reference, or null
  * @param tilt the blade tilt as an angle gauge reads it, or null
  */
-@Describe("A design and what was measured on its test pieces and shell: any of the measurements, at least one. Each"
-        + " value carries the resolution of its reading.")
+@Describe("What was measured on test pieces and on the shell: any of the measurements, at least one. Each reading may"
+        + " state its resolution.")
 public record DiagnosisRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(value = "The gap of a test panel.", optional = true) @Valid
         PanelTestRequest panel,
 
@@ -56,6 +55,22 @@ public record DiagnosisRequest(
         acrossFlats = copy(acrossFlats);
     }
 
+    /** The same with everything filled in. */
+    public DiagnosisRequest filled(LengthUnit unit) {
+        double usual = unit.usual(0.1, 0.004);
+        return new DiagnosisRequest(
+                panel == null ? null : panel.filled(usual),
+                seam == null ? null : seam.filled(usual),
+                acrossFlats == null
+                        ? null
+                        : acrossFlats.stream().map(each -> each.filled(usual)).toList(),
+                faceDistances == null ? null : faceDistances.filled(usual),
+                tilt == null
+                        ? null
+                        : new TiltReadingRequest(
+                                tilt.face(), tilt.value(), requireNonNullElse(tilt.resolution(), 0.5)));
+    }
+
     private static <T> List<T> copy(List<T> list) {
         return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
     }
@@ -63,7 +78,11 @@ public record DiagnosisRequest(
     /** A length as it was read. */
     @Describe("A length as it was read.")
     public record LengthReadingRequest(
-            @Describe(value = "The reading.", quantity = Quantity.LENGTH, example = "0.35")
+            @Describe(
+                    value = "The reading.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.001, 1500},
+                    example = "0.35")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
@@ -71,20 +90,28 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading: the step of the scale or of the feeler gauges. The standard"
-                            + " uncertainty is this over the root of 12 (JCGM 100:2008, F.2.2.1).",
+                            + " uncertainty is this over the root of 12 (JCGM 100:2008, F.2.2.1). If left out 0.1 mm"
+                            + " or 0.004 in: a rough feeler gauge or a vernier read by eye (common practice, no"
+                            + " source).",
                     quantity = Quantity.LENGTH,
-                    example = "0.05")
-            @NotNull
+                    usual = {0.001, 2},
+                    example = "0.05",
+                    optional = true)
             @DecimalMin("0.000001")
             @DecimalMax("1000")
-            Double resolution) {}
+            Double resolution) {
+
+        LengthReadingRequest filled(double usual) {
+            return new LengthReadingRequest(value, requireNonNullElse(resolution, usual));
+        }
+    }
 
     /** The gap of a test panel. */
     @Describe("A test panel: all of its segments dry, closed but for one joint.")
     public record PanelTestRequest(
             @Describe(
                     value = "The face kind of the panel; may be left out for a solid that has only one.",
-                    example = "\"pentagon\"",
+                    example = "\"triangle\"",
                     optional = true)
             @Size(max = 40)
             String face,
@@ -100,7 +127,13 @@ public record DiagnosisRequest(
                             + " out, from the tips to the corner of the rim.",
                     optional = true)
             @Valid
-            LengthReadingRequest distance) {}
+            LengthReadingRequest distance) {
+
+        PanelTestRequest filled(double usual) {
+            return new PanelTestRequest(
+                    face, gap.filled(usual), opensAt, distance == null ? null : distance.filled(usual));
+        }
+    }
 
     /** The gaps of a test pair or trio of panels. */
     @Describe(
@@ -111,7 +144,7 @@ public record DiagnosisRequest(
     public record SeamTestRequest(
             @Describe(
                     value = "The face kinds of the two or three panels; may be left out for a solid that has only one.",
-                    example = "[\"pentagon\",\"pentagon\",\"pentagon\"]",
+                    example = "[\"triangle\",\"triangle\"]",
                     optional = true)
             @Size(min = 2, max = 3)
             List<@NotNull @NotBlank @Size(max = 40) String> faces,
@@ -135,47 +168,80 @@ public record DiagnosisRequest(
             faces = copy(faces);
             gaps = copy(gaps);
         }
+
+        SeamTestRequest filled(double usual) {
+            return new SeamTestRequest(
+                    faces,
+                    gaps.stream().map(gap -> gap.filled(usual)).toList(),
+                    distance == null ? null : distance.filled(usual));
+        }
     }
 
     /** The gap of one seam. */
     @Describe("The gap of one seam as it was read.")
     public record SeamGapRequest(
-            @Describe(value = "The gap at the open end of the seam.", quantity = Quantity.LENGTH, example = "0.2")
+            @Describe(
+                    value = "The gap at the open end of the seam.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.02, 5},
+                    example = "0.2")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double value,
 
-            @Describe(value = "Resolution of the reading.", quantity = Quantity.LENGTH, example = "0.05")
-            @NotNull
+            @Describe(
+                    value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.001, 2},
+                    example = "0.05",
+                    optional = true)
             @DecimalMin("0.000001")
             @DecimalMax("1000")
             Double resolution,
 
             @Describe(value = "Where the seam is open.", example = "\"INSIDE\"") @NotNull
-            SeamSide opensAt) {}
+            SeamSide opensAt) {
+
+        SeamGapRequest filled(double usual) {
+            return new SeamGapRequest(value, requireNonNullElse(resolution, usual), opensAt);
+        }
+    }
 
     /** What callipers read over a pair of opposite faces. */
     @Describe("What callipers read over a pair of opposite faces.")
     public record FlatsReadingRequest(
             @Describe(
                     value = "The face kind of the pair; may be left out for a solid that has only one.",
-                    example = "\"pentagon\"",
+                    example = "\"triangle\"",
                     optional = true)
             @Size(max = 40)
             String face,
 
-            @Describe(value = "The measure across flats.", quantity = Quantity.LENGTH, example = "177.9")
+            @Describe(
+                    value = "The measure across flats.",
+                    quantity = Quantity.LENGTH,
+                    usual = {25, 1500},
+                    example = "212.1")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double value,
 
-            @Describe(value = "Resolution of the reading.", quantity = Quantity.LENGTH, example = "0.05")
-            @NotNull
+            @Describe(
+                    value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.001, 2},
+                    example = "0.05",
+                    optional = true)
             @DecimalMin("0.000001")
             @DecimalMax("1000")
-            Double resolution) {}
+            Double resolution) {
+
+        FlatsReadingRequest filled(double usual) {
+            return new FlatsReadingRequest(face, value, requireNonNullElse(resolution, usual));
+        }
+    }
 
     /** Distances of faces from a point of reference. */
     @Describe("Distances of faces from one point of reference in the hollow, square to each face: the point where the"
@@ -197,6 +263,12 @@ public record DiagnosisRequest(
         public FaceDistancesRequest {
             faces = copy(faces);
         }
+
+        FaceDistancesRequest filled(double usual) {
+            return new FaceDistancesRequest(
+                    requireNonNullElse(discFace, 0),
+                    faces.stream().map(each -> each.filled(usual)).toList());
+        }
     }
 
     /** The distance of one face. */
@@ -213,36 +285,51 @@ public record DiagnosisRequest(
             @Describe(
                     value = "Distance of the face from the point of reference, square to the face.",
                     quantity = Quantity.LENGTH,
-                    example = "88.95")
+                    usual = {12, 800},
+                    example = "106.05")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double value,
 
-            @Describe(value = "Resolution of the reading.", quantity = Quantity.LENGTH, example = "0.05")
-            @NotNull
+            @Describe(
+                    value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.001, 2},
+                    example = "0.05",
+                    optional = true)
             @DecimalMin("0.000001")
             @DecimalMax("1000")
-            Double resolution) {}
+            Double resolution) {
+
+        FaceReadingRequest filled(double usual) {
+            return new FaceReadingRequest(face, value, requireNonNullElse(resolution, usual));
+        }
+    }
 
     /** The blade tilt as an angle gauge reads it. */
     @Describe("The blade tilt as an angle gauge reads it, and its resolution.")
     public record TiltReadingRequest(
             @Describe(
                     value = "The face kind whose panels are bevelled; may be left out for a solid that has only one.",
-                    example = "\"pentagon\"",
+                    example = "\"triangle\"",
                     optional = true)
             @Size(max = 40)
             String face,
 
-            @Describe(value = "The blade's lean from upright.", quantity = Quantity.ANGLE, example = "31.7")
+            @Describe(value = "The blade's lean from upright.", quantity = Quantity.ANGLE, example = "21.1")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("90")
             Double value,
 
-            @Describe(value = "Resolution of the gauge.", quantity = Quantity.ANGLE, example = "0.1")
-            @NotNull
+            @Describe(
+                    value =
+                            "Resolution of the gauge; 0.5 if left out, the step of a plain protractor (common practice, no"
+                                    + " source).",
+                    quantity = Quantity.ANGLE,
+                    example = "0.1",
+                    optional = true)
             @DecimalMin("0.000001")
             @DecimalMax("10")
             Double resolution) {}

@@ -17,7 +17,7 @@ import org.orbwright.tolerance.SeamSide;
 
 /** From the gaps of a test pair or trio to the bevels of its panels. */
 final class SeamTest {
-    private static final String POINTER = "/seam";
+    private static final String POINTER = "/diagnosis/seam";
     private static final int TRIO = 3;
 
     private final Design design;

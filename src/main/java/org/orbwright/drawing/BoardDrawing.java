@@ -58,7 +58,7 @@ public final class BoardDrawing {
     public static int count(StockPlan plan) {
         if (plan.boards().isEmpty()) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/boards",
+                    "/stock/boards",
                     "NO_BOARD_CUT",
                     "There is no board to draw: none at hand and none that can be bought gives a strip of the design.",
                     null,

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.orbwright.design.Band;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.drawing.Drawing.Anchor;
@@ -76,8 +75,8 @@ final class Legend {
         return tones.get(species.indexOf(name));
     }
 
-    /** The word for a set. */
-    String setName(BandSet set) {
+    /** The word for a set, or for both. */
+    static String setName(Enum<?> set) {
         return set.name().toLowerCase(Locale.ROOT);
     }
 

@@ -11,6 +11,7 @@ import org.orbwright.assembly.Net.NetPanel;
 import org.orbwright.assembly.NetCalculator;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.SphereKind;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
@@ -37,7 +38,7 @@ public final class NetDrawing {
     private static final double LARGEST_NUMBER = 0.9;
 
     private final Design design;
-    private final BandSet set;
+    private final SphereKind sphere;
     private final Net net;
     private final Legend legend;
     private final double width;
@@ -50,9 +51,9 @@ public final class NetDrawing {
     private final PathData free = new PathData();
     private final List<Mark> numbers = new ArrayList<>();
 
-    private NetDrawing(Design design, BandSet set) {
+    private NetDrawing(Design design, SphereKind sphere) {
         this.design = design;
-        this.set = set;
+        this.sphere = sphere;
         this.net = NetCalculator.calculate(design);
         this.legend = new Legend(design);
         this.width = Math.max(net.width() / (1 - 2 * MARGIN), SHEET_PER_HEIGHT * net.height());
@@ -66,13 +67,13 @@ public final class NetDrawing {
     }
 
     /**
-     * Draws the panels of a sphere made from one set of segments.
+     * Draws the panels of a sphere.
      *
      * @param design the design
-     * @param set the set
+     * @param sphere which set each of its panels is made from
      */
-    public static Drawing draw(Design design, BandSet set) {
-        return new NetDrawing(design, set).drawing();
+    public static Drawing draw(Design design, SphereKind sphere) {
+        return new NetDrawing(design, sphere).drawing();
     }
 
     private Drawing drawing() {
@@ -104,7 +105,7 @@ public final class NetDrawing {
         List<SegmentPlace> places = places(panel);
         for (int i = 0; i < places.size(); i++) {
             SegmentPlace place = places.get(i);
-            for (Patch patch : place.patches(set)) {
+            for (Patch patch : place.patches(sphere.panels().get(panel.panel()))) {
                 int wood = legend.species().indexOf(patch.layer().band().species());
                 woods[wood]
                         .lines(patch.polygon().points().stream().map(place::at).toList())
@@ -197,7 +198,7 @@ public final class NetDrawing {
         return "The outer faces of the " + net.panels().size() + " panels of a "
                 + design.solid().name() + " at true size, laid flat around panel " + net.root()
                 + " and seen from outside, with the bands of "
-                + legend.setName(set) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
+                + Legend.setName(sphere.set()) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
     }
 
     /**

@@ -169,7 +169,7 @@ public final class PanelDrawing {
         String name = panel.face();
         boolean twoSets =
                 plan.places().stream().anyMatch(p -> p.panel().lamination().sets() == 2);
-        String which = twoSets ? ", " + legend.setName(set) : "";
+        String which = twoSets ? ", " + Legend.setName(set) : "";
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " of the "
                 + design.solid().name() + which;
     }

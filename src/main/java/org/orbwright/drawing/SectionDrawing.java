@@ -3,6 +3,7 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.drawing.Drawing.Anchor;
@@ -16,7 +17,8 @@ import org.orbwright.sphere.SphereSizing.FaceSizing;
 /**
  * Sections through the wood: for each face kind one through the panel's centre and the middle of an edge, with the
  * neighbour beyond the seam, and one through the centre and the farthest corner. What stays is in the tones of its
- * bands, what is turned away is bare with a dashed outline.
+ * bands, what is turned away is bare with a dashed outline. Every panel is of the set that it is made from in the first
+ * of the spheres.
  */
 public final class SectionDrawing {
     private static final double WIDTH = 280;
@@ -39,6 +41,7 @@ public final class SectionDrawing {
 
     /** Draws the sections of every face kind. */
     public static Drawing draw(Design design) {
+        design.require("the section depends", DesignPart.THICKNESS);
         return new SectionDrawing(design).drawing(design.facePanels());
     }
 
@@ -49,6 +52,7 @@ public final class SectionDrawing {
      * @param face the face kind; null for a solid with only one
      */
     public static Drawing draw(Design design, String face) {
+        design.require("the section depends", DesignPart.THICKNESS);
         return new SectionDrawing(design).drawing(List.of(DrawnFace.of(design, face)));
     }
 
@@ -61,7 +65,8 @@ public final class SectionDrawing {
             FaceSizing sizing = sizings.get(design.facePanels().indexOf(panel));
             Neighbour neighbour = neighbour(panel);
             double edge = section(neighbour.own(), neighbour.other(), sizing, 0, y);
-            double corner = section(SectionPanel.corner(design, panel), null, sizing, WIDTH / 2, y);
+            double corner =
+                    section(SectionPanel.corner(design, panel, neighbour.own().set()), null, sizing, WIDTH / 2, y);
             y = Math.max(edge, corner) + 2 * LETTERS;
         }
         marks.addAll(legend.marks(KEY_WIDTH, y));
@@ -155,6 +160,7 @@ public final class SectionDrawing {
         int place = forwards ? from : to;
         Panel panel = design.panelAt(face.kind(), place);
         Piece piece = panel.pieceOf(face.segments().get(place), place);
-        return SectionPanel.edge(design, panel, piece);
+        return SectionPanel.edge(
+                design, panel, piece, design.spheres().get(0).panels().get(number));
     }
 }

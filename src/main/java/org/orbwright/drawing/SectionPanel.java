@@ -20,22 +20,32 @@ final class SectionPanel {
     private final Piece piece;
     private final double slope;
     private final double from;
+    private final BandSet set;
 
-    private SectionPanel(Design design, Panel panel, Piece piece, double slope, double from) {
+    private SectionPanel(Design design, Panel panel, Piece piece, BandSet set, double slope, double from) {
         this.design = design;
         this.panel = panel;
         this.piece = piece;
+        this.set = panel.lamination().used(set);
         this.slope = slope;
         this.from = from;
     }
 
-    /** The section from the panel's centre to the middle of an edge. */
-    static SectionPanel edge(Design design, Panel panel, Piece piece) {
-        return new SectionPanel(design, panel, piece, 0, 0);
+    /**
+     * The section from the panel's centre to the middle of an edge.
+     *
+     * @param set the set that the panel is made from
+     */
+    static SectionPanel edge(Design design, Panel panel, Piece piece, BandSet set) {
+        return new SectionPanel(design, panel, piece, set, 0, 0);
     }
 
-    /** The section from the panel's centre to its farthest corner. */
-    static SectionPanel corner(Design design, Panel panel) {
+    /**
+     * The section from the panel's centre to its farthest corner.
+     *
+     * @param set the set that the panel is made from
+     */
+    static SectionPanel corner(Design design, Panel panel, BandSet set) {
         Piece farthest = null;
         double longest = 0;
         for (Piece piece : panel.pieces()) {
@@ -45,16 +55,21 @@ final class SectionPanel {
             }
         }
         double slope = farthest.right() >= farthest.left() ? longest : -longest;
-        return new SectionPanel(design, panel, farthest, slope / farthest.base(), 0);
+        return new SectionPanel(design, panel, farthest, set, slope / farthest.base(), 0);
     }
 
     /** The outer part of the section only, from a distance from the normal on. */
     SectionPanel beyond(double distance) {
-        return new SectionPanel(design, panel, piece, slope, Math.max(0, distance));
+        return new SectionPanel(design, panel, piece, set, slope, Math.max(0, distance));
     }
 
     Panel panel() {
         return panel;
+    }
+
+    /** The set that the panel is made from. */
+    BandSet set() {
+        return set;
     }
 
     /** Where the part that is shown starts. */
@@ -123,8 +138,7 @@ final class SectionPanel {
         double cos = 1 / Math.hypot(1, slope);
         List<Strip> strips = new ArrayList<>();
         PlanPolygon left = left();
-        for (Layer layer :
-                BandStack.of(panel.lamination(), piece, BandSet.UPRIGHT).layers()) {
+        for (Layer layer : BandStack.of(panel.lamination(), piece, set).layers()) {
             double along = cos * (layer.outer().cos() + slope * layer.outer().sin());
             PlanPolygon strip =
                     layer.outermost() ? left : left.below(layer.outer().offset(), along, 0);

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.SphereKind;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -24,7 +25,7 @@ public final class SphereDrawing {
     private static final double POLE_SIZE = 0.012;
 
     private final Design design;
-    private final BandSet set;
+    private final SphereKind sphere;
     private final SphereView view;
     private final double radius;
     private final double middle;
@@ -35,9 +36,9 @@ public final class SphereDrawing {
     private final PathData seams = new PathData();
     private final PathData poles = new PathData();
 
-    private SphereDrawing(Design design, BandSet set, double azimuth, double elevation) {
+    private SphereDrawing(Design design, SphereKind sphere, double azimuth, double elevation) {
         this.design = design;
-        this.set = set;
+        this.sphere = sphere;
         this.radius = design.sphereRadius();
         this.view = new SphereView(azimuth, elevation, radius);
         this.legend = new Legend(design);
@@ -49,21 +50,23 @@ public final class SphereDrawing {
     }
 
     /**
-     * Draws the sphere made from one set of segments.
+     * Draws a sphere.
      *
      * @param design the design
-     * @param set the set
+     * @param sphere which set each of its panels is made from
      * @param azimuth where the viewer stands around the solid's third axis, in radians
      * @param elevation how far above the plane of the first two axes, in radians
      */
-    public static Drawing draw(Design design, BandSet set, double azimuth, double elevation) {
-        return new SphereDrawing(design, set, azimuth, elevation).drawing();
+    public static Drawing draw(Design design, SphereKind sphere, double azimuth, double elevation) {
+        return new SphereDrawing(design, sphere, azimuth, elevation).drawing();
     }
 
     private Drawing drawing() {
-        for (Face face : design.solid().faces()) {
-            List<SegmentFrame> frames = SegmentFrame.of(design, face);
-            frames.forEach(this::segment);
+        List<Face> faces = design.solid().faces();
+        for (int number = 0; number < faces.size(); number++) {
+            BandSet set = sphere.panels().get(number);
+            List<SegmentFrame> frames = SegmentFrame.of(design, faces.get(number));
+            frames.forEach(frame -> segment(frame, set));
             pole(frames.get(0));
         }
         List<Mark> marks = new ArrayList<>();
@@ -80,16 +83,17 @@ public final class SphereDrawing {
         String name = design.solid().name();
         return new Drawing(
                 "Sphere from a " + name,
-                "The finished sphere of " + design.say(2 * radius) + " in diameter, made from " + legend.setName(set)
-                        + " segments of a " + name + ", seen from outside. Woods: "
-                        + String.join(", ", legend.species()) + ".",
+                "The finished sphere of " + design.say(2 * radius) + " in diameter, made from "
+                        + Legend.setName(sphere.set())
+                        + " segments of a " + name + ", seen from outside."
+                        + (legend.species().isEmpty() ? "" : " Woods: " + String.join(", ", legend.species()) + "."),
                 2 * middle,
                 2 * middle + legend.height(2 * middle),
                 legend.species(),
                 marks);
     }
 
-    private void segment(SegmentFrame frame) {
+    private void segment(SegmentFrame frame, BandSet set) {
         BandSet used = frame.panel().lamination().used(set);
         SegmentPatches segment = new SegmentPatches(frame.panel(), frame.piece(), used);
         List<Patch> bands = patches.computeIfAbsent(segment, each -> each.onSphere(radius, Flattening.TOLERANCE));

@@ -203,7 +203,7 @@ public final class SurvivalDrawing {
     }
 
     private String heading() {
-        String which = panel.lamination().sets() == 2 ? ", " + legend.setName(set) : "";
+        String which = panel.lamination().sets() == 2 ? ", " + Legend.setName(set) : "";
         String kind = panel.kind().segments().size() > 1 ? ", segment " + segment.segment() : "";
         return "Bands of the " + panel.face() + " on the sphere" + kind + which;
     }

@@ -5,16 +5,18 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
-import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
+import java.util.Set;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
+import org.orbwright.document.ExploreRequest;
+import org.orbwright.document.ExploreRequest.VaryRequest;
+import org.orbwright.document.Section;
 import org.orbwright.explore.RecordPath.Target;
-import org.orbwright.explore.SweepRequest.VaryRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /**
@@ -27,10 +29,10 @@ public final class Sweep implements Iterator<SweepRow> {
     /** A range's values are rounded to this many decimals, so that they read as they are meant. */
     private static final int STEP_DECIMALS = 9;
 
-    /** A sheet repeats its design, which is the sweep's input and not its output. */
-    private static final String REPEATED_DESIGN = "design";
+    /** The parts of a sheet that numbers are taken from. */
+    private static final Set<String> PARTS = Set.of("angles", "segments", "yield", "sphere", "bands");
 
-    private final DesignRequest design;
+    private final Document document;
     private final List<RecordPath> fields;
     private final List<Boolean> whole;
     private final List<List<Double>> values;
@@ -41,12 +43,13 @@ public final class Sweep implements Iterator<SweepRow> {
     private int next;
 
     private Sweep(
-            SweepRequest request,
+            Document document,
+            ExploreRequest request,
             List<RecordPath> fields,
             List<Boolean> whole,
             List<List<Double>> values,
             List<RecordPath> outputs) {
-        this.design = request.design();
+        this.document = document;
         this.fieldNames = request.vary().stream().map(VaryRequest::field).toList();
         this.outputNames = request.outputs();
         this.fields = fields;
@@ -59,19 +62,21 @@ public final class Sweep implements Iterator<SweepRow> {
     /**
      * Checks a sweep and makes it ready.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @throws ImpossibleDesignException if a pointer leads nowhere, or there are too many designs
+     * @param document a document that keeps its Bean Validation constraints
+     * @throws ImpossibleDesignException if the document has no sweep, a pointer leads nowhere, or there are too many
+     *     designs
      */
-    public static Sweep of(SweepRequest request) {
+    public static Sweep of(Document document) {
+        ExploreRequest request = Section.EXPLORE.required(document.explore(), "the sweep depends");
         List<Violation> broken = new ArrayList<>();
         List<RecordPath> fields = new ArrayList<>();
         List<Boolean> whole = new ArrayList<>();
         List<List<Double>> values = new ArrayList<>();
         for (int i = 0; i < request.vary().size(); i++) {
             VaryRequest vary = request.vary().get(i);
-            String path = "/vary/" + i;
+            String path = "/explore/vary/" + i;
             RecordPath field = RecordPath.parse(vary.field());
-            Target target = field == null ? null : field.follow(request.design());
+            Target target = field == null ? null : field.follow(document);
             if (target == null || !isNumber(target)) {
                 broken.add(new Violation(
                         path + "/field",
@@ -93,7 +98,7 @@ public final class Sweep implements Iterator<SweepRow> {
         if (request.vary().size() == 2
                 && request.vary().get(0).field().equals(request.vary().get(1).field())) {
             broken.add(new Violation(
-                    "/vary/1/field",
+                    "/explore/vary/1/field",
                     "FIELD_TWICE",
                     "This field is varied already.",
                     request.vary().get(1).field(),
@@ -103,7 +108,7 @@ public final class Sweep implements Iterator<SweepRow> {
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
         }
-        return new Sweep(request, fields, whole, values, outputs);
+        return new Sweep(document, request, fields, whole, values, outputs);
     }
 
     /** Number of designs. */
@@ -140,16 +145,16 @@ public final class Sweep implements Iterator<SweepRow> {
     }
 
     private SweepRow row(List<Double> inputs) {
-        Object varied = design;
+        Object varied = document;
         for (int i = 0; i < fields.size(); i++) {
             Object value = whole.get(i) ? (Object) inputs.get(i).intValue() : (Object) inputs.get(i);
             varied = fields.get(i).with(varied, value);
         }
         try {
-            Sheet sheet = SheetCalculator.sheet(Design.of((DesignRequest) varied), STATIONS);
+            Answer sheet = SheetCalculator.sheet((Document) varied, STATIONS);
             List<Double> numbers = new ArrayList<>();
             for (RecordPath output : outputs) {
-                numbers.add(number(output.follow(sheet), design.unit()));
+                numbers.add(number(output.follow(sheet), document.unit()));
             }
             return new SweepRow(inputs, Collections.unmodifiableList(numbers), null);
         } catch (ImpossibleDesignException e) {
@@ -206,24 +211,24 @@ public final class Sweep implements Iterator<SweepRow> {
         for (List<Double> list : values) {
             designs *= list.size();
         }
-        if (designs > SweepRequest.MAX_DESIGNS) {
+        if (designs > ExploreRequest.MAX_DESIGNS) {
             broken.add(new Violation(
-                    "/vary",
+                    "/explore/vary",
                     "TOO_MANY_DESIGNS",
                     "The sweep has " + designs + " designs.",
                     String.valueOf(designs),
-                    "at most " + SweepRequest.MAX_DESIGNS + " designs"));
+                    "at most " + ExploreRequest.MAX_DESIGNS + " designs"));
         }
     }
 
-    private static List<RecordPath> outputs(SweepRequest request, List<Violation> broken) {
+    private static List<RecordPath> outputs(ExploreRequest request, List<Violation> broken) {
         List<RecordPath> outputs = new ArrayList<>();
         for (int i = 0; i < request.outputs().size(); i++) {
             String pointer = request.outputs().get(i);
             RecordPath output = RecordPath.parse(pointer);
-            if (output == null || output.first().equals(REPEATED_DESIGN) || !output.leadsToNumber(Sheet.class)) {
+            if (output == null || !PARTS.contains(output.first()) || !output.leadsToNumber(Answer.class)) {
                 broken.add(new Violation(
-                        "/outputs/" + i,
+                        "/explore/outputs/" + i,
                         "NOT_A_NUMBER_OF_THE_SHEET",
                         "A sheet has no number at this pointer.",
                         pointer,
@@ -231,7 +236,11 @@ public final class Sweep implements Iterator<SweepRow> {
             }
             if (request.outputs().indexOf(pointer) < i) {
                 broken.add(new Violation(
-                        "/outputs/" + i, "OUTPUT_TWICE", "This number is wanted already.", pointer, "each once"));
+                        "/explore/outputs/" + i,
+                        "OUTPUT_TWICE",
+                        "This number is wanted already.",
+                        pointer,
+                        "each once"));
             }
             outputs.add(output);
         }

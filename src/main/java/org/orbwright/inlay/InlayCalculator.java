@@ -1,16 +1,14 @@
 package org.orbwright.inlay;
 
-import static java.util.Objects.requireNonNullElse;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.band.BandLine;
 import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.band.SegmentSurface;
-import org.orbwright.design.Band;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.PlacedPiece;
@@ -56,16 +54,19 @@ public final class InlayCalculator {
     /**
      * Plans the inlays of a request.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design the request's design
+     * @param asked a section that keeps its Bean Validation constraints
+     * @param design the design
      * @throws ImpossibleDesignException if the inlay cannot be let in
      */
-    public static InlayPlan plan(InlayRequest request, Design design) {
+    public static InlayPlan plan(InlayRequest asked, Design design) {
+        design.require("the pocket of an inlay depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
+        InlayRequest request =
+                asked.filled(design.unit(), design.request().sphere().minimumWall());
         Panel panel = panel(request, design);
         boolean disc = request.shape().kind() == ShapeKind.DISC;
         if (disc != (request.shape().sides() == null)) {
             throw refuse(
-                    "/shape/sides",
+                    "/inlays/shape/sides",
                     "SIDES_DO_NOT_FIT",
                     "A polygon takes a number of sides, and a disc takes none.",
                     disc ? String.valueOf(request.shape().sides()) : null,
@@ -116,7 +117,7 @@ public final class InlayCalculator {
         if (lowestRim >= top) {
             double wall = top - lowestRim + floor + rim;
             throw refuse(
-                    "/floor",
+                    "/inlays/floor",
                     "NO_ROOM_FOR_INLAY",
                     wall <= 0
                             ? "The sphere breaks through at the middle of the face: there is no wall for an inlay."
@@ -166,10 +167,10 @@ public final class InlayCalculator {
     private record Segment(PlacedPiece placed, SegmentSurface surface) {}
 
     private TipHole tips(SegmentSurface surface) {
-        double chip = design.unit().toMillimetres(requireNonNullElse(request.chipOut(), 0.0));
+        double chip = design.unit().toMillimetres(request.chipOut());
         if (chip >= panel.baseDistance() || chip >= radius) {
             throw refuse(
-                    "/chipOut",
+                    "/inlays/chipOut",
                     "CHIP_OUT_TOO_LONG",
                     "Tips chipped by " + design.say(chip) + " leave nothing of the segments, which are "
                             + design.say(panel.baseDistance()) + " high.",
@@ -185,13 +186,13 @@ public final class InlayCalculator {
                 .toArray();
     }
 
-    private double bandArea(Panel half, int band, boolean inlaid) {
+    private double bandArea(Panel half, BandSet set, int place, boolean inlaid) {
         double area = 0;
         for (Segment segment : segments) {
             if (segment.placed.panel().equals(half)) {
-                Layer layer = BandStack.of(half.lamination(), segment.placed.piece(), BandSet.UPRIGHT)
+                Layer layer = BandStack.of(half.lamination(), segment.placed.piece(), set)
                         .layers()
-                        .get(band - 1);
+                        .get(place);
                 double below = area(segment, layer.outermost() ? null : layer.outer(), inlaid);
                 double belowInner = layer.innermost() ? 0 : area(segment, layer.inner(), inlaid);
                 area += Math.max(0, below - belowInner);
@@ -214,14 +215,25 @@ public final class InlayCalculator {
             if (!half.face().equals(panel.face())) {
                 continue;
             }
-            int number = 0;
-            for (Band band : half.lamination().bands()) {
-                number++;
-                double visible = bandArea(half, number, false);
-                double covered = bandArea(half, number, true);
-                double share = visible > 0 ? Math.min(1, covered / visible) : 0;
-                bands.add(new CoveredBand(half.places(), number, band.species(), covered, share));
+            for (BandSet set : design.setsOf(half)) {
+                bands.addAll(coveredBands(half, set));
             }
+        }
+        return bands;
+    }
+
+    /** The bands of a panel of one set, from the base to the tip. */
+    private List<CoveredBand> coveredBands(Panel half, BandSet set) {
+        List<CoveredBand> bands = new ArrayList<>();
+        List<Layer> layers =
+                BandStack.of(half.lamination(), half.pieces().get(0), set).layers();
+        for (int place = 0; place < layers.size(); place++) {
+            Layer layer = layers.get(place);
+            double visible = bandArea(half, set, place, false);
+            double covered = bandArea(half, set, place, true);
+            double share = visible > 0 ? Math.min(1, covered / visible) : 0;
+            bands.add(new CoveredBand(
+                    half.places(), set, layer.number(), layer.band().species(), covered, share));
         }
         return bands;
     }
@@ -234,7 +246,7 @@ public final class InlayCalculator {
                 .filter(p -> p.face().equals(request.face()))
                 .findFirst()
                 .orElseThrow(() -> refuse(
-                        "/face",
+                        "/inlays/face",
                         "UNKNOWN_FACE",
                         "This solid has no such face kind.",
                         request.face(),
@@ -251,7 +263,7 @@ public final class InlayCalculator {
                 ? "its pocket would come nearer than " + design.say(floor) + " to the hollow"
                 : "its pocket would break out through the bevelled seam";
         return refuse(
-                "/shape/diameter",
+                "/inlays/shape/diameter",
                 "INLAY_TOO_LARGE",
                 "An inlay of " + design.unit().sayFinely(2 * shape.radius()) + " is too large: " + reason
                         + ". With a rim of " + design.say(rim) + " the largest is "

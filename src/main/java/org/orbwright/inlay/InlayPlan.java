@@ -1,6 +1,7 @@
 package org.orbwright.inlay;
 
 import java.util.List;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
@@ -8,7 +9,7 @@ import org.orbwright.quantity.Quantity;
 /** How an inlay is let in, how large it may be, what it covers, and which panel gets which motif. */
 @Describe("How an inlay is let in, how large it may be, what it covers, and which panel gets which motif.")
 public record InlayPlan(
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
         @Describe("The pocket and the inlay.") Pocket pocket,
@@ -19,7 +20,7 @@ public record InlayPlan(
         @Describe("The hole that chipped tips leave at the panel's centre.")
         TipHole tips,
 
-        @Describe("How much of each band the inlay covers, in one upright panel.")
+        @Describe("How much of each band the inlay covers, in one panel of each set that is used.")
         List<CoveredBand> covered,
 
         @Describe("The panels that get an inlay.") List<InlaidPanel> panels) {
@@ -38,13 +39,13 @@ public record InlayPlan(
             @Describe(
                     value = "Depth of the pocket that leaves the wanted thickness at the inlay's rim.",
                     quantity = Quantity.LENGTH,
-                    example = "5.2413")
+                    example = "5.0891")
             double depth,
 
             @Describe(
                     value = "Deepest pocket that leaves the wanted floor.",
                     quantity = Quantity.LENGTH,
-                    example = "23")
+                    example = "24")
             double deepest,
 
             @Describe(
@@ -56,22 +57,22 @@ public record InlayPlan(
             @Describe(
                     value = "Thickness of the finished inlay at its middle.",
                     quantity = Quantity.LENGTH,
-                    example = "2.3413")
+                    example = "2.0891")
             double centreThickness,
 
-            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "22.7587")
+            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "24.9109")
             double floor,
 
             @Describe(
                     value = "Length along the sphere across the finished inlay.",
                     quantity = Quantity.LENGTH,
-                    example = "24.0786")
+                    example = "22.042")
             double acrossOnSphere,
 
             @Describe(
                     value = "Area of the finished inlay on the sphere.",
                     quantity = Quantity.AREA,
-                    example = "454.613")
+                    example = "381.223")
             double area) {}
 
     /** The largest inlay. */
@@ -80,7 +81,7 @@ public record InlayPlan(
             @Describe(
                     value = "Its diameter, for a polygon through its corners.",
                     quantity = Quantity.LENGTH,
-                    example = "89.0803")
+                    example = "72.5044")
             double diameter,
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
@@ -98,7 +99,7 @@ public record InlayPlan(
             @Describe(
                     value = "Diameter of the hole along the finished sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "4.0004")
+                    example = "4.0003")
             double diameterOnSphere,
 
             @Describe(
@@ -117,13 +118,18 @@ public record InlayPlan(
             Places places,
 
             @Describe(
+                    value = "The set that the panel is made from; UPRIGHT where sawing gives one set.",
+                    example = "\"UPRIGHT\"")
+            BandSet set,
+
+            @Describe(
                     value = "The band's number in the lamination, from 1 at the base.",
                     example = "1",
                     min = 1,
                     max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
             @Describe(
@@ -148,16 +154,16 @@ public record InlayPlan(
                     max = 200)
             int panel,
 
-            @Describe(value = "The motif.", example = "\"anchor\"", optional = true)
+            @Describe(value = "The motif.", example = "\"knot\"", optional = true)
             String motif,
 
             @Describe(
                     value = "Number of the panel opposite; left out where there is none.",
-                    example = "9",
+                    example = "8",
                     optional = true,
                     max = 200)
             Integer opposite,
 
-            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1,2,4,6,8]")
+            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1,3,7]")
             List<Integer> neighbours) {}
 }

@@ -1,5 +1,7 @@
 package org.orbwright.inlay;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -11,29 +13,26 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
 /**
  * An inlay for the panels of one face kind.
  *
- * @param design the design
  * @param face the face kind that gets the inlays, or null for a solid with one
  * @param shape what is set in
- * @param rimThickness thickness of the inlay that has to remain at its rim
- * @param floor wood that has to remain between the pocket and the hollow
+ * @param rimThickness thickness of the inlay that has to remain at its rim, or null for what is usual
+ * @param floor wood that has to remain between the pocket and the hollow, or null for the minimum wall
  * @param chipOut length that saws chip off the segments' tips, or null for none
  * @param panels numbers of the panels that get an inlay, or null for all of the face kind
  * @param motifs names of the motifs that are shared out, or null for none
  */
 @Describe("An inlay for the panels of one face kind.")
 public record InlayRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(
                 value = "The face kind that gets the inlays; may be left out for a solid that has only one.",
-                example = "\"pentagon\"",
+                example = "\"triangle\"",
                 optional = true)
         @Size(max = 40)
         String face,
@@ -41,19 +40,23 @@ public record InlayRequest(
         @NotNull @Valid ShapeRequest shape,
 
         @Describe(
-                value = "Thickness of the inlay that has to remain at its rim after turning.",
+                value = "Thickness of the inlay that has to remain at its rim after turning; 1.5 mm or 0.06 in if left"
+                        + " out, which survives sanding (common practice, no source).",
                 quantity = Quantity.LENGTH,
-                example = "1.5")
-        @NotNull
+                usual = {0.3, 12},
+                example = "1.5",
+                optional = true)
         @DecimalMin("0")
         @DecimalMax("1000")
         Double rimThickness,
 
         @Describe(
-                value = "Wood that has to remain between the bottom of the pocket and the hollow.",
+                value = "Wood that has to remain between the bottom of the pocket and the hollow; the minimum wall of"
+                        + " the sphere if left out.",
                 quantity = Quantity.LENGTH,
-                example = "5")
-        @NotNull
+                usual = {1, 60},
+                example = "5",
+                optional = true)
         @DecimalMin("0")
         @DecimalMax("1000")
         Double floor,
@@ -61,6 +64,7 @@ public record InlayRequest(
         @Describe(
                 value = "Length that the saw chips off each segment's tip, measured along the joint; none if left out.",
                 quantity = Quantity.LENGTH,
+                usual = {0.1, 25},
                 example = "2",
                 optional = true)
         @DecimalMin("0")
@@ -91,6 +95,22 @@ public record InlayRequest(
         motifs = motifs == null ? null : Collections.unmodifiableList(new ArrayList<>(motifs));
     }
 
+    /**
+     * The same with everything filled in.
+     *
+     * @param minimumWall the minimum wall of the design, in its unit
+     */
+    public InlayRequest filled(LengthUnit unit, double minimumWall) {
+        return new InlayRequest(
+                face,
+                shape,
+                requireNonNullElse(rimThickness, unit.usual(1.5, 0.06)),
+                requireNonNullElse(floor, minimumWall),
+                requireNonNullElse(chipOut, 0.0),
+                panels,
+                motifs);
+    }
+
     /** Kinds of shape. */
     public enum ShapeKind {
         /** A round disc. */
@@ -116,6 +136,7 @@ public record InlayRequest(
             @Describe(
                     value = "Diameter of the disc, or of the circle through the polygon's corners.",
                     quantity = Quantity.LENGTH,
+                    usual = {5, 300},
                     example = "30")
             @NotNull
             @DecimalMin("0.001")

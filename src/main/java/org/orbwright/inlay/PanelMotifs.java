@@ -54,7 +54,7 @@ final class PanelMotifs {
             int number = request.panels().get(i);
             if (number >= solid.faces().size() || !isOfKind(number) || !numbers.add(number)) {
                 throw InlayCalculator.refuse(
-                        "/panels/" + i,
+                        "/inlays/panels/" + i,
                         "UNKNOWN_PANEL",
                         "Panel " + number + " is not a " + panel.face() + " of this solid, or is listed twice.",
                         String.valueOf(number),
@@ -73,7 +73,7 @@ final class PanelMotifs {
         List<String> names = request.motifs();
         if (names.size() > numbers.size()) {
             throw InlayCalculator.refuse(
-                    "/motifs",
+                    "/inlays/motifs",
                     "MORE_MOTIFS_THAN_PANELS",
                     "There are " + names.size() + " motifs for only " + numbers.size() + " panels.",
                     String.valueOf(names.size()),
@@ -81,7 +81,7 @@ final class PanelMotifs {
         }
         if (new HashSet<>(names).size() < names.size()) {
             throw InlayCalculator.refuse(
-                    "/motifs", "MOTIF_TWICE", "A motif is named more than once.", null, "each motif once");
+                    "/inlays/motifs", "MOTIF_TWICE", "A motif is named more than once.", null, "each motif once");
         }
         int count = numbers.size();
         double[][] angles = new double[count][count];

@@ -3,6 +3,7 @@ package org.orbwright.jig;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.ClosingTest;
@@ -11,7 +12,6 @@ import org.orbwright.jig.JigPlan.JigSegment;
 import org.orbwright.jig.JigPlan.LegCut;
 import org.orbwright.jig.JigPlan.UprightCut;
 import org.orbwright.jig.JigPlan.WoodFace;
-import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles.FaceAngles;
 import org.orbwright.segment.SawAngles.SegmentAngles;
@@ -24,24 +24,14 @@ public final class JigCalculator {
     /** A tilt that is exactly the steepest can be set; in radians. */
     private static final double EXACT = 1e-9;
 
-    /** Sine bars and rules of a shop that works in millimetres. Common practice, no source. */
-    private static final double USUAL_SINE_BAR = 100;
-
-    private static final double USUAL_RUN = 250;
-    /** Sine bars and rules of a shop that works in inches. Common practice, no source. */
-    private static final double USUAL_SINE_BAR_INCHES = 5;
-
-    private static final double USUAL_RUN_INCHES = 10;
-
     private final Design design;
     private final double sineBar;
     private final double run;
 
     private JigCalculator(JigRequest request, Design design) {
         this.design = design;
-        boolean metric = design.unit() == LengthUnit.MM;
-        this.sineBar = length(request.sineBar(), metric ? USUAL_SINE_BAR : USUAL_SINE_BAR_INCHES);
-        this.run = length(request.run(), metric ? USUAL_RUN : USUAL_RUN_INCHES);
+        this.sineBar = design.unit().toMillimetres(request.sineBar());
+        this.run = design.unit().toMillimetres(request.run());
     }
 
     /**
@@ -51,11 +41,8 @@ public final class JigCalculator {
      * @param design the request's design
      */
     public static JigPlan plan(JigRequest request, Design design) {
-        return new JigCalculator(request, design).plan();
-    }
-
-    private double length(Double stated, double usual) {
-        return design.unit().toMillimetres(stated == null ? usual : stated);
+        design.require("the set-ups of the saw depend", DesignPart.THICKNESS);
+        return new JigCalculator(request.filled(design.unit()), design).plan();
     }
 
     private JigPlan plan() {

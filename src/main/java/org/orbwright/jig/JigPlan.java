@@ -19,7 +19,7 @@ public record JigPlan(
                 value = "Length over which rises, gaps and chords are measured. What a design in mm leaves out is 250"
                         + " mm, in a design in inches 10 in.",
                 quantity = Quantity.LENGTH,
-                example = "250")
+                example = "300")
         double run,
 
         @Describe(
@@ -54,10 +54,10 @@ public record JigPlan(
     /** The set-ups of one face kind. */
     @Describe("The set-ups of one face kind.")
     public record JigFace(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
-            @Describe(value = "Segments in one panel.", example = "5", max = 12)
+            @Describe(value = "Segments in one panel.", example = "3", max = 12)
             int sides,
 
             @Describe("The crosscuts of each kind of segment.")
@@ -89,7 +89,7 @@ public record JigPlan(
                             + " left, its point on the edge that carries the base. The stop sits on the gauge or the"
                             + " carrier and moves with the wood.",
                     quantity = Quantity.LENGTH,
-                    example = "76.245")
+                    example = "136.2864")
             double stopDistance,
 
             TipAngle tip,
@@ -116,13 +116,13 @@ public record JigPlan(
                     value = "Where a hold-down presses on the segment's centroid: from the stop, along the edge that"
                             + " carries the base.",
                     quantity = Quantity.LENGTH,
-                    example = "38.1225")
+                    example = "68.1432")
             double holdDownFromStop,
 
             @Describe(
                     value = "The same, from the edge that carries the base, square to it.",
                     quantity = Quantity.LENGTH,
-                    example = "17.4904")
+                    example = "13.1142")
             double holdDownFromBase) {}
 
     /** What a ring of segments shows. */
@@ -134,7 +134,7 @@ public record JigPlan(
             @Describe(
                     value = "How many times the error of the mitre setting shows in the last joint: twice for each"
                             + " segment, once for each leg. An error of the tip angle shows once for each segment.",
-                    example = "10",
+                    example = "6",
                     max = 24)
             int timesError,
 
@@ -142,14 +142,14 @@ public record JigPlan(
                     value = "Angle by which the last joint stays open, or has no room, where every leg is off by the"
                             + " trial error the same way.",
                     quantity = Quantity.ANGLE,
-                    example = "1",
+                    example = "0.6",
                     max = 180)
             double gapAngle,
 
             @Describe(
                     value = "Gap of the last joint at the panel's farthest corner, with the tips together.",
                     quantity = Quantity.LENGTH,
-                    example = "1.132")
+                    example = "0.824")
             double gap) {}
 
     /** The bevel cut of a panel. */
@@ -168,20 +168,20 @@ public record JigPlan(
                             + " just comes out below the land: the panel's thickness less the land. Lower leaves a web;"
                             + " higher reaches into whatever the land bears against.",
                     quantity = Quantity.LENGTH,
-                    example = "24")
+                    example = "27")
             double bladeHeight,
 
             @Describe(
                     value = "The same along the tilted blade, which is also the width of the seam.",
                     quantity = Quantity.LENGTH,
-                    example = "28.2137")
+                    example = "28.9026")
             double seamWidth,
 
             @Describe(
                     value = "Upright part left for a fence: the land; 0 leaves only an edge that gives a fence no"
                             + " bearing.",
                     quantity = Quantity.LENGTH,
-                    example = "4")
+                    example = "3")
             double land,
 
             @Describe(
@@ -190,28 +190,28 @@ public record JigPlan(
                             + " fence's face to where the blade's outer side comes out of the table: the side away"
                             + " from the fence, which saws the seam.",
                     quantity = Quantity.LENGTH,
-                    example = "14.8328")
+                    example = "10.3131")
             double inset,
 
             @Describe(
                     value = "How far the tilted blade moves sideways over the panel's thickness: the inset without a"
                             + " land, and so the fence's distance from the blade in that setting.",
                     quantity = Quantity.LENGTH,
-                    example = "17.305")
+                    example = "11.459")
             double shiftOverThickness,
 
             @Describe(
                     value = "How far the fence is moved towards the blade from the setting without a land, to leave"
                             + " the land: its distance falls from shiftOverThickness to the inset.",
                     quantity = Quantity.LENGTH,
-                    example = "2.4721")
+                    example = "1.1459")
             double fenceShift,
 
             @Describe(
                     value = "Where a hold-down presses on the middle of the panel, from the rim that is cut; a clamp or"
                             + " a carrier has to press there, never a hand.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4711")
+                    example = "39.3425")
             double holdDownFromRim,
 
             @Describe(

@@ -1,28 +1,26 @@
 package org.orbwright.jig;
 
-import jakarta.validation.Valid;
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.NotNull;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design, and what its settings are measured with.
+ * What the settings of the saw are measured with.
  *
- * @param design the design
  * @param sineBar centre distance of the sine bar's rolls, or null for 100 mm or 5 in
  * @param run length over which a rise is measured, or null for 250 mm or 10 in
  */
-@Describe("A design, and what the settings of the saw are measured with.")
+@Describe("What the settings of the saw are measured with.")
 public record JigRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(
                 value = "Distance between the centres of the sine bar's rolls; if left out 100 mm in a design in mm and"
                         + " 5 in in one in inches (common practice, no source).",
                 quantity = Quantity.LENGTH,
+                usual = {50, 600},
                 example = "100",
                 optional = true)
         @DecimalMin("0.5")
@@ -34,8 +32,16 @@ public record JigRequest(
                         + " are measured; if left out 250 mm in a design in mm and 10 in in one in inches (common"
                         + " practice, no source).",
                 quantity = Quantity.LENGTH,
+                usual = {50, 3000},
                 example = "250",
                 optional = true)
         @DecimalMin("0.5")
         @DecimalMax("100000")
-        Double run) {}
+        Double run) {
+
+    /** The same with everything filled in. */
+    public JigRequest filled(LengthUnit unit) {
+        return new JigRequest(
+                requireNonNullElse(sineBar, unit.usual(100, 5)), requireNonNullElse(run, unit.usual(250, 10)));
+    }
+}

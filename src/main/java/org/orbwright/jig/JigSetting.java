@@ -36,7 +36,7 @@ public record JigSetting(
                 value = "The angle as it is set from square: of the mitre gauge's fence from its place for a square"
                         + " crosscut, or of the blade from upright.",
                 quantity = Quantity.ANGLE,
-                example = "36",
+                example = "60",
                 max = 90)
         double angle,
 
@@ -50,14 +50,14 @@ public record JigSetting(
                 value = "90 degrees less that: between the fence of the gauge and the blade, or between the blade and"
                         + " the table.",
                 quantity = Quantity.ANGLE,
-                example = "54",
+                example = "30",
                 max = 90)
         double complement,
 
         @Describe(
                 value = "Which of the two is better measured: the one of at most 45 degrees. Its stack has the smaller"
                         + " error, and its rise is no longer than the run.",
-                example = "\"ANGLE\"")
+                example = "\"COMPLEMENT\"")
         MeasuredAngle measureBy,
 
         @Describe(
@@ -66,13 +66,13 @@ public record JigSetting(
                         + " across the table or upright on it; the gauge's fence, or the blade's plate between two"
                         + " teeth, touches the bar's face.",
                 quantity = Quantity.LENGTH,
-                example = "58.7785")
+                example = "86.6025")
         double sineBarStack,
 
         @Describe(
                 value = "How far the angle falls short where its stack of gauge blocks is too low by the stack error.",
                 quantity = Quantity.ANGLE,
-                example = "0.0071",
+                example = "0.0115",
                 max = 180)
         double stackErrorAngle,
 
@@ -81,14 +81,14 @@ public record JigSetting(
                         + " roll and the stack stand on the complement's line, on a straight edge along the blade or"
                         + " on the table itself; the same fence or plate touches the bar's face.",
                 quantity = Quantity.LENGTH,
-                example = "80.9017")
+                example = "50")
         double sineBarStackComplement,
 
         @Describe(
                 value = "How far the complement falls short, and the angle is too large, where the complement's stack"
                         + " is too low by the stack error.",
                 quantity = Quantity.ANGLE,
-                example = "0.0097",
+                example = "0.0066",
                 max = 180)
         double complementErrorAngle,
 
@@ -97,7 +97,7 @@ public record JigSetting(
                         + " times the tangent of the angle. For a mitre it is along the blade, for a tilt along the"
                         + " table.",
                 quantity = Quantity.LENGTH,
-                example = "181.6356")
+                example = "519.6152")
         double rise,
 
         @Describe(
@@ -106,14 +106,14 @@ public record JigSetting(
                         + " upright from the table. Where it is longer than the run, the other rise is better"
                         + " measured.",
                 quantity = Quantity.LENGTH,
-                example = "344.0955")
+                example = "173.2051")
         double riseToBlade,
 
         @Describe(
                 value = "Angle that the two parts of a trial cut make with each other, one of them turned over: 180"
                         + " degrees less twice the angle.",
                 quantity = Quantity.ANGLE,
-                example = "108",
+                example = "60",
                 max = 180)
         double trialPairAngle,
 
@@ -123,7 +123,7 @@ public record JigSetting(
                         + " from square. A gap at the heel, where the two parts meet: it is too large, turn it back"
                         + " towards square.",
                 quantity = Quantity.LENGTH,
-                example = "0.8727")
+                example = "1.0472")
         double trialPairGap,
 
         @Describe(
@@ -132,14 +132,14 @@ public record JigSetting(
                         + " are further apart, the setting is too small: turn it further from square. If they are"
                         + " closer, turn it back towards square.",
                 quantity = Quantity.LENGTH,
-                example = "404.5085")
+                example = "300")
         double trialPairChord,
 
         @Describe(
                 value = "How much closer these ends are where the setting is too large by the trial error; too small a"
                         + " setting moves them apart by nearly as much.",
                 quantity = Quantity.LENGTH,
-                example = "0.5136")
+                example = "0.9074")
         double trialPairChordChange) {
 
     /** How far a stack of gauge blocks may be off; in millimetres. Common practice, no source. */

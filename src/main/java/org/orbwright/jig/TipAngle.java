@@ -18,7 +18,7 @@ public record TipAngle(
         @Describe(
                 value = "Angle at the tip, between the two legs.",
                 quantity = Quantity.ANGLE,
-                example = "72",
+                example = "120",
                 max = 180)
         double angle,
 
@@ -28,13 +28,13 @@ public record TipAngle(
                         + " Above 90 degrees the bar stands at what the angle lacks of 180, under the leg that leans"
                         + " over. Near 90 degrees a square and the chord are more exact.",
                 quantity = Quantity.LENGTH,
-                example = "95.1057")
+                example = "86.6025")
         double sineBarStack,
 
         @Describe(
                 value = "How far the sine bar's angle falls short where the stack is too low by the stack error.",
                 quantity = Quantity.ANGLE,
-                example = "0.0185",
+                example = "0.0115",
                 max = 180)
         double stackErrorAngle,
 
@@ -44,14 +44,14 @@ public record TipAngle(
                         + " tip angle is too small and the mitres have to be turned further from square; if they are"
                         + " further apart, back towards square.",
                 quantity = Quantity.LENGTH,
-                example = "293.8926")
+                example = "519.6152")
         double chord,
 
         @Describe(
                 value = "How much further apart these ends are where the mitre settings of both legs are too large by"
                         + " the trial error; settings that are too small bring them together by nearly as much.",
                 quantity = Quantity.LENGTH,
-                example = "0.7056")
+                example = "0.5228")
         double chordChange) {
 
     /**

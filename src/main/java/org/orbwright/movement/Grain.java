@@ -39,9 +39,9 @@ final class Grain {
      */
     static Grain of(MovementRequest request, Design design, List<Violation> broken) {
         Grain grain = new Grain(design, broken);
-        List<GrainRequest> asked = requireNonNullElse(request.grain(), List.of());
+        List<GrainRequest> asked = request.grain();
         for (int i = 0; i < asked.size(); i++) {
-            grain.read(asked.get(i), "/grain/" + i);
+            grain.read(asked.get(i), "/movement/grain/" + i);
         }
         return grain;
     }

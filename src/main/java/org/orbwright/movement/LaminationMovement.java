@@ -10,7 +10,7 @@ import org.orbwright.quantity.Quantity;
 /** Movement of one lamination. */
 @Describe("Movement of one lamination.")
 public record LaminationMovement(
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
         @Describe(value = "Which of the panel's segments the lamination is for.", example = "\"ALL\"")
@@ -20,7 +20,7 @@ public record LaminationMovement(
                 value = "Width of the lamination across its bands: for bands parallel to the base the base distance"
                         + " of its segments.",
                 quantity = Quantity.LENGTH,
-                example = "52.4711")
+                example = "39.3425")
         double width,
 
         @Describe(
@@ -50,7 +50,7 @@ public record LaminationMovement(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
             @Describe(
@@ -74,17 +74,20 @@ public record LaminationMovement(
                     value = "Dimensional change coefficient through the strip's thickness, which lies square to its"
                             + " width.",
                     quantity = Quantity.MOVEMENT,
-                    example = "0.0019",
+                    example = "0.00169",
                     optional = true)
             Double thicknessCoefficient,
 
-            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "20")
+            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "17")
             double width,
 
             @Describe(value = "Change of the width.", optional = true)
             LengthChange widthChange,
 
-            @Describe(value = "Thickness of the strip: the panel's.", quantity = Quantity.LENGTH, example = "28")
+            @Describe(
+                    value = "Thickness of the strip: that of a layer of the panel.",
+                    quantity = Quantity.LENGTH,
+                    example = "30")
             double thickness,
 
             @Describe(value = "Change of the thickness.", optional = true)
@@ -105,7 +108,7 @@ public record LaminationMovement(
             @Describe(
                     value = "Step over the panel's whole thickness; above 0 the band on the base's side stands proud.",
                     quantity = Quantity.LENGTH,
-                    example = "0.2204",
+                    example = "0.0913",
                     min = -1e18,
                     optional = true)
             Double panelStep,
@@ -114,7 +117,7 @@ public record LaminationMovement(
                     value = "Step over the finished wall at the middle of the face; above 0 the band on the base's side"
                             + " stands proud. Left out where there is no wall.",
                     quantity = Quantity.LENGTH,
-                    example = "0.1975",
+                    example = "0.0822",
                     min = -1e18,
                     optional = true)
             Double wallStep) {}
@@ -122,7 +125,8 @@ public record LaminationMovement(
     /** How the tip angle of a segment changes. */
     @Describe("How the tip angle of a segment changes: wood moves across its bands and hardly along the grain, so that"
             + " with bands parallel to the base the base keeps its length and the base distance does not. The angle is"
-            + " that between the lines from the tip to the base's two ends.")
+            + " that between the lines from the tip to the base's two ends. It changes alike in upright and inverted"
+            + " segments, which have the same bands between tip and base.")
     public record SegmentMovement(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,
@@ -133,7 +137,7 @@ public record LaminationMovement(
             @Describe(value = "Whether it lies face down in the panel.", example = "false")
             boolean turned,
 
-            @Describe(value = "Tip angle at the stock's moisture content.", quantity = Quantity.ANGLE, example = "72")
+            @Describe(value = "Tip angle at the stock's moisture content.", quantity = Quantity.ANGLE, example = "120")
             double tipAngle,
 
             @Describe(value = "Change of the tip angle.", optional = true)

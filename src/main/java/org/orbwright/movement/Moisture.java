@@ -26,12 +26,12 @@ final class Moisture {
      */
     static MoistureContents of(MovementRequest request, List<Violation> broken) {
         Moisture reader = new Moisture();
-        double stock = reader.content(request.stock(), "/stock");
-        double driest = reader.content(request.home().driest(), "/home/driest");
-        double dampest = reader.content(request.home().dampest(), "/home/dampest");
+        double stock = reader.content(request.stock(), "/movement/stock");
+        double driest = reader.content(request.home().driest(), "/movement/home/driest");
+        double dampest = reader.content(request.home().dampest(), "/movement/home/dampest");
         if (reader.violations.isEmpty() && driest > dampest) {
             reader.refuse(
-                    "/home/driest",
+                    "/movement/home/driest",
                     "SEASONS_REVERSED",
                     "The driest season leaves " + shown(driest) + " % of moisture in the wood, more than the "
                             + shown(dampest) + " % of the dampest one.",

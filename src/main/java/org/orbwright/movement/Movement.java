@@ -55,19 +55,19 @@ public record Movement(
             + " humidity are the equilibrium moisture content by the two-hydrate Hailwood-Horrobin equation (Wood"
             + " Handbook, equation 4-5).")
     public record MoistureContents(
-            @Describe(value = "Moisture content of the stock.", quantity = Quantity.PERCENT, example = "11")
+            @Describe(value = "Moisture content of the stock.", quantity = Quantity.PERCENT, example = "10")
             double stock,
 
-            @Describe(value = "Moisture content in the driest season.", quantity = Quantity.PERCENT, example = "6.1715")
+            @Describe(value = "Moisture content in the driest season.", quantity = Quantity.PERCENT, example = "6.5014")
             double driest,
 
             @Describe(
                     value = "Moisture content in the dampest season.",
                     quantity = Quantity.PERCENT,
-                    example = "10.9023")
+                    example = "11.3185")
             double dampest,
 
-            @Describe(value = "The middle between driest and dampest.", quantity = Quantity.PERCENT, example = "8.5369")
+            @Describe(value = "The middle between driest and dampest.", quantity = Quantity.PERCENT, example = "8.91")
             double home,
 
             @Describe(
@@ -98,21 +98,21 @@ public record Movement(
             @Describe(
                     value = "Change from the stock's moisture content to the driest season.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.6413",
+                    example = "-0.4051",
                     min = -1e18)
             double toDriest,
 
             @Describe(
                     value = "Change from the stock's moisture content to the dampest season.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.013",
+                    example = "0.1527",
                     min = -1e18)
             double toDampest,
 
             @Describe(
                     value = "Change from the driest to the dampest season.",
                     quantity = Quantity.LENGTH,
-                    example = "0.6283",
+                    example = "0.5577",
                     min = -1e18)
             double betweenSeasons) {
 
@@ -127,21 +127,21 @@ public record Movement(
             @Describe(
                     value = "Change from the stock's moisture content to the driest season.",
                     quantity = Quantity.ANGLE,
-                    example = "0.6713",
+                    example = "0.5122",
                     min = -1e18)
             double toDriest,
 
             @Describe(
                     value = "Change from the stock's moisture content to the dampest season.",
                     quantity = Quantity.ANGLE,
-                    example = "0.0135",
+                    example = "-0.1923",
                     min = -1e18)
             double toDampest,
 
             @Describe(
                     value = "Change from the driest to the dampest season.",
                     quantity = Quantity.ANGLE,
-                    example = "-0.6579",
+                    example = "-0.7045",
                     min = -1e18)
             double betweenSeasons) {
 
@@ -153,7 +153,7 @@ public record Movement(
     /** What the joints of one panel have to take. */
     @Describe("What the joints between the segments of one panel have to take.")
     public record PanelMovement(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(
@@ -165,7 +165,7 @@ public record Movement(
             @Describe(
                     value = "Base distance at the stock's moisture content.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4711")
+                    example = "39.3425")
             double baseDistance,
 
             @Describe(
@@ -186,7 +186,7 @@ public record Movement(
             @Describe(
                     value = "Change of the sum of tip angles times the base distance.",
                     quantity = Quantity.LENGTH,
-                    example = "3.074")
+                    example = "1.0551")
             double gap,
 
             @Describe(value = "Where it would open: at the rim or at the tips.", example = "\"TIPS\"")

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
@@ -49,13 +50,15 @@ public final class MovementCalculator {
     }
 
     /**
-     * The movement of a request's design.
+     * The movement of a design's wood.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design the request's design
+     * @param asked a section that keeps its Bean Validation constraints
+     * @param design the design
      * @throws ImpossibleDesignException if moisture or grain cannot be as they are stated
      */
-    public static Movement calculate(MovementRequest request, Design design) {
+    public static Movement calculate(MovementRequest asked, Design design) {
+        design.require("the movement of the wood depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
+        MovementRequest request = asked.filled();
         List<Violation> broken = new ArrayList<>();
         MoistureContents moisture = Moisture.of(request, broken);
         Grain grain = Grain.of(request, design, broken);
@@ -98,6 +101,7 @@ public final class MovementCalculator {
     }
 
     private BandMovement band(Panel panel, int number, Band band) {
+        double layer = design.thickness() / design.layers();
         double ringAngle = grain.ringAngle(panel, number);
         Optional<WoodSpecies> wood = WoodTable.find(band.species());
         Double acrossWidth = wood.map(known -> known.coefficient(ringAngle)).orElse(null);
@@ -111,8 +115,8 @@ public final class MovementCalculator {
                 throughThickness,
                 band.width(),
                 change(band.width(), acrossWidth),
-                design.thickness(),
-                change(design.thickness(), throughThickness));
+                layer,
+                change(layer, throughThickness));
     }
 
     private LengthChange change(double length, Double coefficient) {

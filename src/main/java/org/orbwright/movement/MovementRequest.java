@@ -1,5 +1,7 @@
 package org.orbwright.movement;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -16,16 +18,14 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design, the moisture of its stock and of its home, and how the growth rings lie in its strips.
+ * The moisture of the stock and of the sphere's home, and how the growth rings lie in the strips.
  *
- * @param design the design
  * @param stock the moisture of the wood when it is ripped, glued up and turned
  * @param home the seasons of the place where the sphere will be
  * @param grain the strips that are not flat-sawn, or null for none
  */
-@Describe("A design, the moisture of its stock and of its home, and how the growth rings lie in its strips.")
+@Describe("The moisture of the stock and of the sphere's home, and how the growth rings lie in the strips.")
 public record MovementRequest(
-        @NotNull @Valid DesignRequest design,
         @NotNull @Valid ClimateRequest stock,
         @NotNull @Valid HomeRequest home,
 
@@ -33,12 +33,17 @@ public record MovementRequest(
                 value = "How the growth rings lie in the strips; those that are left out are flat-sawn: the rings run"
                         + " along their width.",
                 optional = true)
-        @Size(min = 1, max = 360)
+        @Size(max = 360)
         List<@NotNull @Valid GrainRequest> grain) {
 
     /** Copies the list of grains. */
     public MovementRequest {
         grain = grain == null ? null : Collections.unmodifiableList(new ArrayList<>(grain));
+    }
+
+    /** The same with everything filled in. */
+    public MovementRequest filled() {
+        return new MovementRequest(stock, home, requireNonNullElse(grain, List.of()));
     }
 
     /** The air that wood has come to rest in, or its moisture content. */
@@ -85,7 +90,7 @@ public record MovementRequest(
     public record GrainRequest(
             @Describe(
                     value = "The face kind of the strip's lamination; may be left out for a solid that has only one.",
-                    example = "\"pentagon\"",
+                    example = "\"triangle\"",
                     optional = true)
             @Size(max = 40)
             String face,

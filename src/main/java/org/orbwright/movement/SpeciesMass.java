@@ -8,13 +8,13 @@ import org.orbwright.quantity.Quantity;
         + " times specific gravity times volume times (1 + moisture content / 100). The designed volume is taken"
         + " for that at 12 % moisture content. Left out where the specific gravity is not known.")
 public record SpeciesMass(
-        @Describe(value = "The wood.", example = "\"black walnut\"")
+        @Describe(value = "The wood.", example = "\"white ash\"")
         String species,
 
         @Describe(
                 value = "Mass of its strips at the stock's moisture content; left out where a blank is too short.",
                 quantity = Quantity.MASS,
-                example = "3.2416",
+                example = "2.8903",
                 optional = true)
         Double blanksAtStock,
 
@@ -22,21 +22,21 @@ public record SpeciesMass(
                 value = "Mass of its strips at the home's mean moisture content; left out where a blank is too"
                         + " short.",
                 quantity = Quantity.MASS,
-                example = "3.1696",
+                example = "2.8616",
                 optional = true)
         Double blanksAtHome,
 
         @Describe(
                 value = "Mass of it in the glued-up solids at the stock's moisture content.",
                 quantity = Quantity.MASS,
-                example = "1.6481",
+                example = "1.3764",
                 optional = true)
         Double solidsAtStock,
 
         @Describe(
                 value = "Mass of it in the glued-up solids at the home's mean moisture content.",
                 quantity = Quantity.MASS,
-                example = "1.6115",
+                example = "1.3628",
                 optional = true)
         Double solidsAtHome,
 
@@ -44,7 +44,7 @@ public record SpeciesMass(
                 value = "Mass of it in the finished spheres at the stock's moisture content; left out where they"
                         + " break through to the hollow.",
                 quantity = Quantity.MASS,
-                example = "0.6612",
+                example = "0.7346",
                 optional = true)
         Double spheresAtStock,
 
@@ -52,6 +52,6 @@ public record SpeciesMass(
                 value = "Mass of it in the finished spheres at the home's mean moisture content; left out where"
                         + " they break through to the hollow.",
                 quantity = Quantity.MASS,
-                example = "0.6466",
+                example = "0.7273",
                 optional = true)
         Double spheresAtHome) {}

@@ -1,33 +1,59 @@
 package org.orbwright.movement;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.movement.Movement.MoistureContents;
 import org.orbwright.segment.Sums;
-import org.orbwright.segment.Yield;
-import org.orbwright.segment.Yield.SpeciesYield;
+import org.orbwright.segment.Yield.SpeciesInSphere;
+import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.YieldCalculator;
 
 /** Weighs the wood of a design. */
 final class WoodMass {
     private WoodMass() {}
 
+    /** The masses of each wood; those of strips are left out until a yield is known. */
     static List<SpeciesMass> of(Design design, MoistureContents moisture) {
-        Yield yield = YieldCalculator.calculate(design);
-        return yield.species().stream()
-                .map(wood -> mass(wood, yield.solidVolume(wood.species()), moisture))
+        Map<String, Volumes> woods = new LinkedHashMap<>();
+        for (SphereYield sphere : YieldCalculator.spheres(design)) {
+            for (SpeciesInSphere wood : sphere.species()) {
+                woods.computeIfAbsent(wood.species(), name -> new Volumes()).add(wood, sphere.count());
+            }
+        }
+        if (design.has(DesignPart.KERF) && design.has(DesignPart.BLANK_LENGTH)) {
+            YieldCalculator.calculate(design)
+                    .species()
+                    .forEach(wood -> woods.get(wood.species()).strips = wood.stripVolume());
+        }
+        return woods.entrySet().stream()
+                .map(wood -> wood.getValue().masses(wood.getKey(), moisture))
                 .toList();
     }
 
-    private static SpeciesMass mass(SpeciesYield wood, double solids, MoistureContents moisture) {
-        String species = wood.species();
-        return new SpeciesMass(
-                species,
-                Sums.mass(species, wood.stripVolume(), moisture.stock()),
-                Sums.mass(species, wood.stripVolume(), moisture.home()),
-                Sums.mass(species, solids, moisture.stock()),
-                Sums.mass(species, solids, moisture.home()),
-                Sums.mass(species, wood.finishedVolume(), moisture.stock()),
-                Sums.mass(species, wood.finishedVolume(), moisture.home()));
+    /** Volumes of one wood in all copies while they are added up. */
+    private static final class Volumes {
+        private Double strips;
+        private double solids;
+        private Double finished = 0.0;
+
+        void add(SpeciesInSphere wood, int count) {
+            solids += wood.solidVolume() * count;
+            Double each = wood.sphereVolume();
+            finished = Sums.add(finished, each == null ? null : each * count);
+        }
+
+        SpeciesMass masses(String species, MoistureContents moisture) {
+            return new SpeciesMass(
+                    species,
+                    Sums.mass(species, strips, moisture.stock()),
+                    Sums.mass(species, strips, moisture.home()),
+                    Sums.mass(species, solids, moisture.stock()),
+                    Sums.mass(species, solids, moisture.home()),
+                    Sums.mass(species, finished, moisture.stock()),
+                    Sums.mass(species, finished, moisture.home()));
+        }
     }
 }

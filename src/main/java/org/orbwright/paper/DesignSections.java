@@ -3,9 +3,10 @@ package org.orbwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.orbwright.assembly.BlankGluing;
 import org.orbwright.assembly.GlueWork;
-import org.orbwright.design.BandSet;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Places;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.paper.ShopSheet.Section;
@@ -19,6 +20,7 @@ import org.orbwright.segment.Yield.SpeciesYield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sphere.SphereSizing;
+import org.orbwright.stock.StockPlan.StripNeed;
 
 /** The design in brief, its strips and its blanks. */
 final class DesignSections {
@@ -35,7 +37,7 @@ final class DesignSections {
     private DesignSections() {}
 
     static Section brief(Answers answers) {
-        SphereSizing sphere = answers.sheet().sphere();
+        SphereSizing sphere = answers.sphere();
         SetUp section = answers.section("The design in brief");
         section.cautions(Step.GENERAL)
                 .text("Solid: " + answers.design().solid().name() + ". Take the set-ups in their order, tick each box,"
@@ -48,16 +50,17 @@ final class DesignSections {
         section.count("Spheres", answers.design().copies())
                 .length("Across flats", sphere.acrossFlats())
                 .length("Shortest edge, at the joint distance", sphere.edge())
-                .length("Panel thickness", answers.design().thickness())
                 .length("Land", answers.design().land())
                 .length("Diameter over the corners, to swing clear", sphere.swingDiameter())
                 .length("Diameter of the sphere", sphere.diameter())
                 .length("Largest sphere that the solid gives", sphere.largestDiameter())
-                .wall(sphere.thinnestWall())
-                .count("Segments in one sphere", answers.sheet().segments().perSphere())
-                .count("Segments in all spheres", answers.sheet().segments().total());
+                .count("Segments in one sphere", answers.segments().perSphere())
+                .count("Segments to saw, spares included", answers.segments().total());
+        if (answers.design().has(DesignPart.THICKNESS)) {
+            section.length("Panel thickness", answers.design().thickness()).wall(sphere.thinnestWall());
+        }
         List<List<String>> rows = new ArrayList<>();
-        for (FaceSegments face : answers.sheet().segments().faces()) {
+        for (FaceSegments face : answers.segments().faces()) {
             rows.add(List.of(
                     name(face.face(), face.places()),
                     Integer.toString(face.panelsPerSphere()),
@@ -65,34 +68,50 @@ final class DesignSections {
                     section.cell(face.baseDistance())));
         }
         section.table(List.of("Panel", "In one sphere", "In all", section.column("Base distance")), rows);
-        section.picture(SphereDrawing.draw(answers.design(), BandSet.UPRIGHT, AZIMUTH, ELEVATION));
+        section.picture(SphereDrawing.draw(answers.design(), answers.design().sphere(null), AZIMUTH, ELEVATION));
         return section.build();
     }
 
     static Section strips(Answers answers) {
-        SetUp section = answers.section("Stock and strips");
+        SetUp section = answers.section("Strips");
         section.cautions(Step.RIPPING);
-        for (LaminationYield lamination : answers.sheet().yield().laminations()) {
-            section.heading("Strips for " + blanks(lamination))
-                    .measure("Thickness", lamination.blankThickness())
-                    .length("Length", lamination.blankLength());
+        section.text(
+                answers.stock() == null
+                        ? "No allowances are stated, so strips have the sizes of their bands."
+                        : "Strips leave the saw wider and thicker than their bands, by what is planed off later.");
+        List<LaminationYield> laminations = answers.yields().laminations();
+        for (int i = 0; i < laminations.size(); i++) {
+            LaminationYield lamination = laminations.get(i);
+            int index = answers.design().panels().get(i).lamination().index();
+            section.heading("Strips for " + blanks(lamination)).length("Length", lamination.blankLength());
             List<List<String>> rows = new ArrayList<>();
             for (StripYield strip : lamination.strips()) {
+                Optional<StripNeed> ripped = StockSections.ripped(answers, index, strip.band());
                 rows.add(List.of(
                         Integer.toString(strip.band()),
                         strip.species(),
+                        section.cell(ripped.map(StripNeed::width).orElse(strip.width())),
+                        section.cell(ripped.map(StripNeed::thickness).orElse(strip.thickness())),
                         section.cell(strip.width()),
                         counted(strip.count()),
                         ""));
             }
-            section.table(List.of("Band", "Wood", section.column("Width"), "Strips", "Measured"), rows)
+            List<String> headings = List.of(
+                    "Band",
+                    "Wood",
+                    section.column("Rip to"),
+                    section.column("Thickness"),
+                    section.column("Width in the blank"),
+                    "Strips",
+                    "Measured");
+            section.table(headings, rows)
                     .check("Bands are numbered from the base to the tip. All strips ripped, and each pile marked with"
                             + " its band.");
         }
         section.heading("Wood in all strips, without kerfs and waste");
         boolean metric = answers.design().unit() == LengthUnit.MM;
         Quantity quantity = metric ? Quantity.CUBIC_METRES : Quantity.BOARD_FEET;
-        for (SpeciesYield wood : answers.sheet().yield().species()) {
+        for (SpeciesYield wood : answers.yields().species()) {
             if (wood.stripVolume() != null) {
                 section.number(
                         wood.species() + ", " + wood.strips() + " strips",
@@ -107,7 +126,7 @@ final class DesignSections {
     static Section blanks(Answers answers) {
         SetUp section = answers.section("Blanks");
         section.cautions(Step.GLUING);
-        List<LaminationYield> laminations = answers.sheet().yield().laminations();
+        List<LaminationYield> laminations = answers.yields().laminations();
         for (int i = 0; i < laminations.size(); i++) {
             LaminationYield lamination = laminations.get(i);
             BlankGluing gluing = answers.assembly().blankGluings().get(i);
@@ -120,12 +139,18 @@ final class DesignSections {
             section.measure("Width across the bands", lamination.blankWidth())
                     .measure("Thickness", lamination.blankThickness())
                     .length("Length", lamination.blankLength());
+            String part = gluing.layers() > 1 ? " of each layer:" : " of each blank:";
             for (GlueWork stage : gluing.stages()) {
-                section.check("Glue " + stage.seams() + (stage.seams() == 1 ? " joint" : " joints") + " of each blank:"
-                        + " about " + glue(stage) + ", " + minutes(stage) + ".");
+                section.check("Glue " + stage.seams() + (stage.seams() == 1 ? " joint" : " joints") + part + " about "
+                        + glue(stage) + ", " + minutes(stage) + ".");
+            }
+            for (GlueWork stage : gluing.layerStages()) {
+                section.check(
+                        "Plane the layers, and glue " + (stage.seams() + 1) + " of them face to face, bands on bands:"
+                                + " about " + glue(stage) + ", " + minutes(stage) + ".");
             }
             section.check("Glue hard; both faces flat and parallel; edge of the first band marked.");
-            FaceSegments face = answers.sheet().segments().faces().get(i);
+            FaceSegments face = answers.segments().faces().get(i);
             yields(face, lamination, section);
             if (face.layout() == Layout.STICKS) {
                 sticks(

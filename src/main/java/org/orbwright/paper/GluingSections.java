@@ -3,6 +3,7 @@ package org.orbwright.paper;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.orbwright.assembly.AssemblyPlan;
+import org.orbwright.assembly.AssemblyPlan.AssembledSpheres;
 import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
@@ -10,6 +11,7 @@ import org.orbwright.assembly.PanelGluing;
 import org.orbwright.assembly.PanelGluing.PanelStage;
 import org.orbwright.assembly.PanelGluing.PanelWork;
 import org.orbwright.design.BandSet;
+import org.orbwright.design.SphereSet;
 import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.paper.ShopSheet.Section;
@@ -46,9 +48,10 @@ final class GluingSections {
             section.measure(
                     "Joint, from the centre to the corner",
                     gluing.joints().get(0).length());
-            section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.UPRIGHT));
-            if (answers.assembly().spheres().stream().anyMatch(sphere -> sphere.set() == BandSet.INVERTED)) {
-                section.picture(PanelDrawing.draw(answers.design(), gluing.face(), BandSet.INVERTED));
+            for (BandSet set : BandSet.values()) {
+                if (answers.design().panelsOf(gluing.face(), set) > 0) {
+                    section.picture(PanelDrawing.draw(answers.design(), gluing.face(), set));
+                }
             }
         }
         return section.build();
@@ -66,12 +69,15 @@ final class GluingSections {
     static Section solid(Answers answers) {
         AssemblyPlan plan = answers.assembly();
         SetUp section = answers.section("Gluing the solid");
-        section.text("For each sphere: panels are numbered as in the picture of the panels laid flat. All panels of a"
-                + " sphere are from one set. Glue of a stage is hard before the next.");
-        plan.spheres()
-                .forEach(sphere -> section.count(
-                        "Spheres from the " + (sphere.set() == BandSet.UPRIGHT ? "upright" : "inverted") + " set",
-                        sphere.spheres()));
+        section.text(
+                "Panels are numbered as in the picture of the panels laid flat. Let the glue of each stage get hard"
+                        + " before the next.");
+        for (AssembledSpheres spheres : plan.spheres()) {
+            section.count(from(spheres.set()), spheres.spheres());
+            if (spheres.set() == SphereSet.MIXED) {
+                section.text("Panels from inverted segments: " + numbers(spheres.invertedPanels()) + ".");
+            }
+        }
         for (SolidStage stage : plan.stages()) {
             section.heading("Stage " + stage.stage() + ": " + work(stage.work()));
             section.text((stage.panels().isEmpty() ? "" : "Panels in their order: " + numbers(stage.panels()) + ". ")
@@ -88,8 +94,16 @@ final class GluingSections {
                         plan.totals().glueLength() / (metric ? METRE : FOOT),
                         LENGTH_DECIMALS,
                         metric ? "m" : "ft");
-        section.picture(NetDrawing.draw(answers.design(), BandSet.UPRIGHT));
+        section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null)));
         return section.build();
+    }
+
+    private static String from(SphereSet set) {
+        return switch (set) {
+            case UPRIGHT -> "Spheres from upright segments";
+            case INVERTED -> "Spheres from inverted segments";
+            case MIXED -> "Spheres with panels of both sets";
+        };
     }
 
     private static String work(SolidWork work) {

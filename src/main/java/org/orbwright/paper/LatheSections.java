@@ -35,7 +35,7 @@ final class LatheSections {
         seat("tailstock", holding.tail(), section);
         section.number(
                 "Share of the sphere that the tool reaches", holding.reachedShare() * PERCENT, SHARE_DECIMALS, "%");
-        for (FaceSizing face : answers.sheet().sphere().faces()) {
+        for (FaceSizing face : answers.sphere().faces()) {
             section.length("Disc that finds the centre of a " + face.face(), face.blockingDiscDiameter());
         }
         section.check("Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed"
@@ -137,12 +137,10 @@ final class LatheSections {
     static Section finishing(Answers answers) {
         SetUp section = answers.section("Sanding and finishing");
         section.cautions(Step.SANDING).cautions(Step.FINISHING);
-        section.measure(
-                        "Diameter of the finished sphere",
-                        answers.sheet().sphere().diameter())
-                .wall(answers.sheet().sphere().thinnestWall());
+        section.measure("Diameter of the finished sphere", answers.sphere().diameter())
+                .wall(answers.sphere().thinnestWall());
         boolean metric = answers.design().unit() == LengthUnit.MM;
-        double area = answers.sheet().sphere().area();
+        double area = answers.sphere().area();
         section.number(
                 "Surface of one sphere",
                 metric ? area / SQUARE_CENTIMETRE : area * Quantity.AREA.factor(LengthUnit.IN),

@@ -3,6 +3,7 @@ package org.orbwright.paper;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Label;

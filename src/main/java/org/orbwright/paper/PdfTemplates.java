@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Label;

@@ -31,10 +31,12 @@ final class SawSections {
         section.length("Sine bar, between the rolls", answers.jig().sineBar())
                 .length("Run over which rises are measured", answers.jig().run())
                 .angle("Trial error of an angle", answers.jig().trialError());
-        List<FaceSegments> faces = answers.sheet().segments().faces();
+        List<FaceSegments> faces = answers.segments().faces();
         for (int i = 0; i < faces.size(); i++) {
             FaceSegments face = faces.get(i);
-            LaminationYield yield = answers.sheet().yield().laminations().get(i);
+            LaminationYield yield = answers.yields() == null
+                    ? null
+                    : answers.yields().laminations().get(i);
             for (int j = 0; j < face.segments().size(); j++) {
                 SegmentCut segment = face.segments().get(j);
                 section.heading("Segment " + DesignSections.letter(segment) + ", "
@@ -46,7 +48,9 @@ final class SawSections {
                             + " right changed.");
                 }
                 outline(segment, section);
-                counts(yield.segments().get(j), section);
+                if (yield != null) {
+                    counts(yield.segments().get(j), section);
+                }
             }
         }
         return section.build();

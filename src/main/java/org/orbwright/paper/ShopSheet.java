@@ -1,6 +1,7 @@
 package org.orbwright.paper;
 
 import java.util.List;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.sheet.Caution;
 import org.orbwright.sheet.Finding;

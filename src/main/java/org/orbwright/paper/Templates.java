@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.TemplateDrawing;
 import org.orbwright.paper.ShopSheet.Bar;
@@ -53,7 +54,7 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
     private static List<Drawing> all(Answers answers, PaperSize paper) {
         Design design = answers.design();
         List<Drawing> drawings = new ArrayList<>();
-        List<FaceSegments> faces = answers.sheet().segments().faces();
+        List<FaceSegments> faces = answers.segments().faces();
         for (FaceSegments face : faces) {
             for (SegmentCut segment : face.segments()) {
                 drawings.add(TemplateDrawing.segment(design, face, segment));
@@ -72,7 +73,7 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         }
         for (FaceSegments face : faces) {
             for (SegmentCut segment : face.segments()) {
-                if (segment.perBlank() > 0) {
+                if (segment.perBlank() != null && segment.perBlank() > 0) {
                     drawings.add(TemplateDrawing.blank(design, face, segment));
                 }
             }

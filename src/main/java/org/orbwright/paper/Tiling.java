@@ -2,6 +2,7 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 
 /**

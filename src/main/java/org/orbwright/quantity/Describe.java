@@ -20,6 +20,12 @@ public @interface Describe {
     /** What kind of number it is. */
     Quantity quantity() default Quantity.NONE;
 
+    /**
+     * For a length of a request the least and the most that is usual, in millimetres. What lies outside is probably
+     * stated in the wrong unit; 0 never is.
+     */
+    double[] usual() default {};
+
     /** An example as it stands in JSON; empty for records and lists of records. */
     String example() default "";
 

@@ -26,6 +26,11 @@ public enum LengthUnit {
         return symbol;
     }
 
+    /** Which of two usual lengths is meant: one that is common in shops that work in mm, or one in inches. */
+    public double usual(double inMillimetres, double inInches) {
+        return this == MM ? inMillimetres : inInches;
+    }
+
     /** Millimetres in one of this unit. */
     public double millimetres() {
         return millimetres;

@@ -11,18 +11,22 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.SphereKind;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
+import org.orbwright.solid.Solid;
 
 /** The wood in the glued-up solid and in the finished sphere, by species. */
 final class FinishedWood {
     /** Whether the wall is whole; there is no finished sphere to weigh where it breaks through. */
     private final boolean whole;
 
+    private final Solid solid;
     private final List<Body> bodies = new ArrayList<>();
 
     FinishedWood(Design design) {
         this.whole = WholeWall.of(design);
+        this.solid = design.solid();
         for (Panel panel : design.panels()) {
             for (Piece piece : panel.pieces()) {
                 SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
@@ -43,10 +47,16 @@ final class FinishedWood {
      */
     private record Body(Panel panel, Piece piece, SegmentVolume solid, SegmentVolume sphere) {}
 
-    SphereYield sphere(BandSet set, int count) {
+    SphereYield sphere(SphereKind kind) {
         Map<String, Volumes> volumes = new LinkedHashMap<>();
         for (Body body : bodies) {
-            add(volumes, body, body.panel.lamination().used(set));
+            int perPanel = body.piece.perSphere() / body.panel.kind().count();
+            for (BandSet set : BandSet.values()) {
+                int panels = kind.panelsOf(solid, body.panel.face(), set);
+                if (panels > 0) {
+                    add(volumes, body, body.panel.lamination().used(set), panels * perPanel);
+                }
+            }
         }
         List<SpeciesInSphere> species = new ArrayList<>();
         Double volume = whole ? 0.0 : null;
@@ -57,13 +67,12 @@ final class FinishedWood {
             volume = Sums.add(volume, wood.sphereVolume());
             mass = Sums.add(mass, wood.sphereMass());
         }
-        return new SphereYield(set, count, volume, mass, species);
+        return new SphereYield(kind.set(), kind.inverted(), kind.count(), volume, mass, species);
     }
 
-    private static void add(Map<String, Volumes> volumes, Body body, BandSet set) {
+    private static void add(Map<String, Volumes> volumes, Body body, BandSet set, int count) {
         SegmentVolume solid = body.solid;
         SegmentVolume sphere = body.sphere;
-        int count = body.piece.perSphere();
         double solidBelow = solid.whole();
         double sphereBelow = sphere.whole();
         for (Layer layer :

@@ -20,29 +20,29 @@ public record SawAngles(
     /** The angles of one face kind. */
     @Describe("The angles of one face kind's panel and segments.")
     public record FaceAngles(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(
                     value = "Sides of the face, which is also the number of segments of a panel.",
-                    example = "5",
+                    example = "3",
                     max = 12)
             int sides,
 
-            @Describe(value = "Faces of this kind on the solid.", example = "12", max = 200)
+            @Describe(value = "Faces of this kind on the solid.", example = "20", max = 200)
             int count,
 
             @Describe(
                     value = "Bevel: the angle between the panel's face and its seam.",
                     quantity = Quantity.ANGLE,
-                    example = "58.2825",
+                    example = "69.0948",
                     max = 90)
             double bevel,
 
             @Describe(
                     value = "Blade tilt: 90 degrees less the bevel, the blade's lean from upright.",
                     quantity = Quantity.ANGLE,
-                    example = "31.7175",
+                    example = "20.9052",
                     max = 90)
             double bladeTilt,
 
@@ -54,44 +54,44 @@ public record SawAngles(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,
 
-            @Describe(value = "Angle at the tip.", quantity = Quantity.ANGLE, example = "72", max = 180)
+            @Describe(value = "Angle at the tip.", quantity = Quantity.ANGLE, example = "120", max = 180)
             double tipAngle,
 
             @Describe(
                     value = "Angle between the base and the left leg.",
                     quantity = Quantity.ANGLE,
-                    example = "54",
+                    example = "30",
                     max = 90)
             double baseAngleLeft,
 
             @Describe(
                     value = "Angle between the base and the right leg.",
                     quantity = Quantity.ANGLE,
-                    example = "54",
+                    example = "30",
                     max = 90)
             double baseAngleRight,
 
             @Describe(
                     value = "Mitre gauge setting for the left leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36",
+                    example = "60",
                     max = 90)
             double mitreGaugeLeft,
 
             @Describe(
                     value = "Mitre gauge setting for the right leg, from a square crosscut.",
                     quantity = Quantity.ANGLE,
-                    example = "36",
+                    example = "60",
                     max = 90)
             double mitreGaugeRight) {}
 
     /** The angles where two panels meet. */
     @Describe("The angles where two panels meet.")
     public record EdgeAngles(
-            @Describe(value = "One of the two face kinds.", example = "\"pentagon\"")
+            @Describe(value = "One of the two face kinds.", example = "\"triangle\"")
             String face,
 
-            @Describe(value = "The other face kind, which may be the same.", example = "\"pentagon\"")
+            @Describe(value = "The other face kind, which may be the same.", example = "\"triangle\"")
             String neighbour,
 
             @Describe(value = "Edges of this kind on the solid.", example = "30", max = 200)
@@ -100,27 +100,27 @@ public record SawAngles(
             @Describe(
                     value = "Length of the edge, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "76.245")
+                    example = "136.2864")
             double length,
 
             @Describe(
                     value = "Dihedral angle between the two faces, inside the solid.",
                     quantity = Quantity.ANGLE,
-                    example = "116.5651",
+                    example = "138.1897",
                     max = 180)
             double dihedral,
 
             @Describe(
                     value = "Bevel on the panel of the first face kind.",
                     quantity = Quantity.ANGLE,
-                    example = "58.2825",
+                    example = "69.0948",
                     max = 90)
             double bevel,
 
             @Describe(
                     value = "Bevel on the panel of the neighbour.",
                     quantity = Quantity.ANGLE,
-                    example = "58.2825",
+                    example = "69.0948",
                     max = 90)
             double neighbourBevel) {}
 }

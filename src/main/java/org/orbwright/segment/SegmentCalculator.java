@@ -3,6 +3,7 @@ package org.orbwright.segment;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
@@ -16,15 +17,17 @@ public final class SegmentCalculator {
     public static SegmentPlan calculate(Design design) {
         List<FaceSegments> faces = new ArrayList<>();
         int perSphere = 0;
+        int total = 0;
         for (Panel panel : design.panels()) {
             List<SegmentCut> cuts = new ArrayList<>();
             for (Piece piece : panel.sawn()) {
                 cuts.add(cut(design, panel, piece));
                 perSphere += piece.perSphere();
             }
+            total += cuts.stream().mapToInt(SegmentCut::total).sum();
             faces.add(face(design, panel, cuts));
         }
-        return new SegmentPlan(faces, perSphere, perSphere * design.copies());
+        return new SegmentPlan(faces, perSphere, total);
     }
 
     /** How one piece of a panel is laid out along a blank. */
@@ -55,7 +58,8 @@ public final class SegmentCalculator {
     }
 
     private static SegmentCut cut(Design design, Panel panel, Piece piece) {
-        BlankLayout layout = layout(design, panel, piece);
+        boolean laidOut = design.has(DesignPart.KERF) && design.has(DesignPart.BLANK_LENGTH);
+        BlankLayout layout = laidOut ? layout(design, panel, piece) : null;
         return new SegmentCut(
                 piece.segment(),
                 piece.mirrored(),
@@ -68,11 +72,11 @@ public final class SegmentCalculator {
                 piece.area(),
                 piece.perSphere(),
                 piece.turnedPerSphere(),
-                piece.perSphere() * design.copies(),
-                layout.perBlank(),
-                layout.lengthUsed(),
-                design.blankLength() - layout.lengthUsed(),
-                layout.shortestBlank(),
-                layout.cuts());
+                SegmentCount.of(design, panel, piece).total(),
+                layout == null ? null : Integer.valueOf(layout.perBlank()),
+                layout == null ? null : Double.valueOf(layout.lengthUsed()),
+                layout == null ? null : Double.valueOf(design.blankLength() - layout.lengthUsed()),
+                layout == null ? null : Double.valueOf(layout.shortestBlank()),
+                layout == null ? null : layout.cuts());
     }
 }

@@ -19,7 +19,7 @@ public record SegmentPlan(
         @Describe(value = "Segments in one sphere.", example = "60", max = 1000)
         int perSphere,
 
-        @Describe(value = "Segments in all copies.", example = "120", max = 1000000)
+        @Describe(value = "Segments to be sawn for all copies, spares included.", example = "64", max = 1000000)
         int total) {
 
     /** How the segments of a face kind come out of the glued-up wood. */
@@ -33,28 +33,28 @@ public record SegmentPlan(
     /** The segments of one face kind. */
     @Describe("The segments of one face kind.")
     public record FaceSegments(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
             Places places,
 
-            @Describe(value = "Panels of this kind in one sphere.", example = "12", max = 200)
+            @Describe(value = "Panels of this kind in one sphere.", example = "20", max = 200)
             int panelsPerSphere,
 
-            @Describe(value = "Panels of this kind in all copies.", example = "24", max = 200000)
+            @Describe(value = "Panels of this kind in all copies.", example = "20", max = 200000)
             int panels,
 
             @Describe(
                     value = "Base distance, from the panel's centre square to the base: the height of every segment.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4711")
+                    example = "39.3425")
             double baseDistance,
 
             @Describe(
                     value = "Width of the glued-up blank across its bands.",
                     quantity = Quantity.LENGTH,
-                    example = "52.4711")
+                    example = "39.3425")
             double blankWidth,
 
             @Describe(value = "How the segments come out of the blank.", example = "\"ALONG_BLANK\"")
@@ -73,25 +73,25 @@ public record SegmentPlan(
             @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
             boolean mirrored,
 
-            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "76.245")
+            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "136.2864")
             double base,
 
             @Describe(
                     value = "Base length to the left of the foot of the tip.",
                     quantity = Quantity.LENGTH,
-                    example = "38.1225")
+                    example = "68.1432")
             double baseLeft,
 
             @Describe(
                     value = "Base length to the right of the foot of the tip.",
                     quantity = Quantity.LENGTH,
-                    example = "38.1225")
+                    example = "68.1432")
             double baseRight,
 
-            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "64.8578")
+            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "78.685")
             double legLeft,
 
-            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "64.8578")
+            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "78.685")
             double legRight,
 
             @Describe(
@@ -99,10 +99,10 @@ public record SegmentPlan(
                             + " with"
                             + " the blank's pointed end against the stop: the base.",
                     quantity = Quantity.LENGTH,
-                    example = "76.245")
+                    example = "136.2864")
             double stopDistance,
 
-            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2000.328")
+            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2680.924")
             double area,
 
             @Describe(
@@ -114,30 +114,45 @@ public record SegmentPlan(
             @Describe(value = "How many of those are used turned face down.", example = "0", max = 1000)
             int turnedPerSphere,
 
-            @Describe(value = "Segments of this kind in all copies.", example = "120", max = 1000000)
+            @Describe(
+                    value = "Segments of this kind to be sawn for all copies, spares included.",
+                    example = "64",
+                    max = 1000000)
             int total,
 
-            @Describe(value = "Whole segments that one blank gives.", example = "12", max = 1e9)
-            int perBlank,
+            @Describe(
+                    value =
+                            "Whole segments that one blank gives. Left out until kerf and length of the blank are stated.",
+                    example = "8",
+                    optional = true,
+                    max = 1e9)
+            Integer perBlank,
 
             @Describe(
                     value = "Length of blank that these segments take, both end trims and all kerfs included.",
                     quantity = Quantity.LENGTH,
-                    example = "563.1018")
-            double lengthUsed,
+                    example = "669.6889",
+                    optional = true)
+            Double lengthUsed,
 
-            @Describe(value = "Length of blank left over.", quantity = Quantity.LENGTH, example = "20.8982")
-            double lengthLeft,
+            @Describe(
+                    value = "Length of blank left over.",
+                    quantity = Quantity.LENGTH,
+                    example = "50.3111",
+                    optional = true)
+            Double lengthLeft,
 
             @Describe(
                     value = "Shortest blank that gives one segment of this kind.",
                     quantity = Quantity.LENGTH,
-                    example = "100.245")
-            double shortestBlank,
+                    example = "156.2864",
+                    optional = true)
+            Double shortestBlank,
 
-            @Describe("The cuts along one blank, from its left end, at most the first 400. Each is the line of a"
-                    + " finished leg,"
-                    + " or of a stick's side; saw on its waste side.")
+            @Describe(
+                    value = "The cuts along one blank, from its left end, at most the first 400. Each is the line of a"
+                            + " finished leg, or of a stick's side; saw on its waste side.",
+                    optional = true)
             List<Cut> cuts) {}
 
     /** Where one cut crosses the blank. */
@@ -150,12 +165,12 @@ public record SegmentPlan(
             @Describe(
                     value = "Where the line meets the edge of the blank's first band.",
                     quantity = Quantity.LENGTH,
-                    example = "12")
+                    example = "10")
             double firstBandEdge,
 
             @Describe(
                     value = "Where the line meets the edge of the blank's last band.",
                     quantity = Quantity.LENGTH,
-                    example = "50.1225")
+                    example = "78.1432")
             double lastBandEdge) {}
 }

@@ -1,8 +1,8 @@
 package org.orbwright.segment;
 
 import java.util.List;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -18,7 +18,7 @@ public record Yield(
         @Describe("Blanks, strips and segments of each face kind.")
         List<LaminationYield> laminations,
 
-        @Describe("The spheres that are made: one from upright segments, one from inverted ones.")
+        @Describe("The spheres that are made, those that are alike together.")
         List<SphereYield> spheres,
 
         @Describe("Stock and finished wood of each species, for all copies.")
@@ -38,7 +38,7 @@ public record Yield(
     /** Blanks, strips and segments of one face kind. */
     @Describe("Blanks, strips and segments of one face kind.")
     public record LaminationYield(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
@@ -55,18 +55,18 @@ public record Yield(
 
             @Describe(
                     value = "Blanks needed for all copies; left out where the blank is too short for one segment.",
-                    example = "10",
+                    example = "8",
                     optional = true,
                     max = 1e9)
             Integer blanks,
 
-            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "52.4711")
+            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "39.3425")
             double blankWidth,
 
-            @Describe(value = "Length of a blank.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(value = "Length of a blank.", quantity = Quantity.LENGTH, example = "720")
             double blankLength,
 
-            @Describe(value = "Thickness of a blank: the panel's.", quantity = Quantity.LENGTH, example = "28")
+            @Describe(value = "Thickness of a blank: the panel's.", quantity = Quantity.LENGTH, example = "30")
             double blankThickness,
 
             @Describe("The segments sawn, per kind.") List<SegmentYield> segments,
@@ -83,12 +83,12 @@ public record Yield(
             @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
             boolean mirrored,
 
-            @Describe(value = "Whole segments that one blank gives.", example = "12", max = 1e9)
+            @Describe(value = "Whole segments that one blank gives.", example = "8", max = 1e9)
             int perBlank,
 
             @Describe(
                     value = "Blanks for this kind; left out where the blank is too short for one segment.",
-                    example = "10",
+                    example = "8",
                     optional = true,
                     max = 1e9)
             Integer blanks,
@@ -101,10 +101,10 @@ public record Yield(
                     max = 1e9)
             int turnedBlanks,
 
-            @Describe(value = "Upright segments needed.", example = "60", max = 1e9)
+            @Describe(value = "Upright segments needed, spares included.", example = "32", max = 1e9)
             int uprightNeeded,
 
-            @Describe(value = "Inverted segments needed.", example = "60", max = 1e9)
+            @Describe(value = "Inverted segments needed, spares included.", example = "32", max = 1e9)
             int invertedNeeded,
 
             @Describe(value = "Upright segments left over.", example = "0", max = 1e9)
@@ -119,30 +119,42 @@ public record Yield(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "20")
+            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "17")
             double width,
 
-            @Describe(value = "Thickness of the strip: the panel's.", quantity = Quantity.LENGTH, example = "28")
+            @Describe(
+                    value = "Thickness of the strip: that of a layer of the panel.",
+                    quantity = Quantity.LENGTH,
+                    example = "30")
             double thickness,
 
-            @Describe(value = "Length of the strip: the blank's.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(value = "Length of the strip: the blank's.", quantity = Quantity.LENGTH, example = "720")
             double length,
 
             @Describe(
-                    value = "Strips of this band: one for each blank; left out where the blank is too short.",
-                    example = "10",
+                    value =
+                            "Strips of this band: one for each layer of each blank, and the spares; left out where the blank"
+                                    + " is too short.",
+                    example = "8",
                     optional = true,
                     max = 1e9)
             Integer count) {}
 
     /** The spheres of one kind. */
-    @Describe("The spheres made from one set of segments.")
+    @Describe("Spheres that are alike.")
     public record SphereYield(
-            @Describe(value = "The set that the sphere is made from.", example = "\"UPRIGHT\"")
-            BandSet set,
+            @Describe(value = "The segments that the sphere is made from.", example = "\"MIXED\"")
+            SphereSet set,
+
+            @Describe(
+                    value = "Numbers of the panels that are made from inverted segments, as the catalogue numbers the"
+                            + " solid's faces from 0.",
+                    example = "[1,2,3,5,7,8,11,12,15,17]",
+                    max = 200)
+            List<Integer> invertedPanels,
 
             @Describe(value = "How many of them are made.", example = "1", max = 1000)
             int count,
@@ -151,14 +163,14 @@ public record Yield(
                     value = "Wood in one finished, hollow sphere; left out where the sphere breaks through to the"
                             + " hollow.",
                     quantity = Quantity.VOLUME,
-                    example = "1410680.2",
+                    example = "2358594.8",
                     optional = true)
             Double volume,
 
             @Describe(
                     value = "Mass of one finished sphere; left out where the density of a wood is not known.",
                     quantity = Quantity.MASS,
-                    example = "0.8692",
+                    example = "1.5192",
                     optional = true)
             Double mass,
 
@@ -167,67 +179,67 @@ public record Yield(
     /** One wood in a sphere. */
     @Describe("One wood in one sphere.")
     public record SpeciesInSphere(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "1525889.4")
+            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "2085480.8")
             double solidVolume,
 
             @Describe(
                     value = "Volume of it in the finished sphere.",
                     quantity = Quantity.VOLUME,
-                    example = "594284.6",
+                    example = "1113021.4",
                     optional = true)
             Double sphereVolume,
 
             @Describe(
                     value = "Mass of it in the finished sphere.",
                     quantity = Quantity.MASS,
-                    example = "0.3661",
+                    example = "0.748",
                     optional = true)
             Double sphereMass) {}
 
     /** Stock and finished wood of one species. */
     @Describe("Stock and finished wood of one species, for all copies.")
     public record SpeciesYield(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Strips of it.", example = "20", optional = true, max = 1e9)
+            @Describe(value = "Strips of it.", example = "16", optional = true, max = 1e9)
             Integer strips,
 
             @Describe(
                     value = "Length of all its strips together.",
                     quantity = Quantity.LENGTH,
-                    example = "11680",
+                    example = "11520",
                     optional = true)
             Double stripLength,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.VOLUME,
-                    example = "5309671.9",
+                    example = "4379183.9",
                     optional = true)
             Double stripVolume,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.BOARD_FEET,
-                    example = "2.2501",
+                    example = "1.8558",
                     optional = true)
             Double stripBoardFeet,
 
             @Describe(
                     value = "Volume of its strips.",
                     quantity = Quantity.CUBIC_METRES,
-                    example = "0.00530967",
+                    example = "0.00437918",
                     optional = true)
             Double stripCubicMetres,
 
             @Describe(
                     value = "Volume of it in all finished spheres.",
                     quantity = Quantity.VOLUME,
-                    example = "1083122.9",
+                    example = "1113021.4",
                     optional = true)
             Double finishedVolume,
 
@@ -235,17 +247,17 @@ public record Yield(
                     value = "Density at 12 % moisture content, from the specific gravity of the wood table; left out"
                             + " where it is not known.",
                     quantity = Quantity.DENSITY,
-                    example = "616",
+                    example = "672",
                     optional = true)
             Double density,
 
-            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "3.2708", optional = true)
+            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "2.9428", optional = true)
             Double stripMass,
 
             @Describe(
                     value = "Mass of it in all finished spheres.",
                     quantity = Quantity.MASS,
-                    example = "0.6672",
+                    example = "0.748",
                     optional = true)
             Double finishedMass) {}
 }

@@ -3,8 +3,9 @@ package org.orbwright.segment;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Band;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
+import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.segment.Yield.LaminationYield;
@@ -12,36 +13,39 @@ import org.orbwright.segment.Yield.SegmentYield;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
 
-/**
- * Counts blanks, strips and segments for the wanted copies. A sphere is made from one set: of two or more copies every
- * second one is made from inverted segments, so that an even number of copies uses both sets up.
- */
+/** Counts blanks, strips and segments for the wanted spheres and spares, by the sets that these are made from. */
 public final class YieldCalculator {
     private final Design design;
-    private final int uprightSpheres;
-    private final int invertedSpheres;
 
     private YieldCalculator(Design design) {
         this.design = design;
-        boolean twoSets = design.panels().stream().anyMatch(p -> p.lamination().sets() == 2);
-        this.invertedSpheres = twoSets ? design.copies() / 2 : 0;
-        this.uprightSpheres = design.copies() - invertedSpheres;
     }
 
-    /** What has to be glued up and sawn, and what comes of it. */
+    /**
+     * What has to be glued up and sawn, and what comes of it.
+     *
+     * @throws ImpossibleDesignException if the design lacks what the yield depends on
+     */
     public static Yield calculate(Design design) {
+        design.require("the yield depends", DesignPart.values());
         return new YieldCalculator(design).yieldOfDesign();
+    }
+
+    /**
+     * The wood of the spheres that are made, those that are alike together.
+     *
+     * @throws ImpossibleDesignException if the design lacks thickness or bands
+     */
+    public static List<SphereYield> spheres(Design design) {
+        design.require("the wood of the spheres depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
+        FinishedWood wood = new FinishedWood(design);
+        return design.spheres().stream().map(wood::sphere).toList();
     }
 
     private Yield yieldOfDesign() {
         List<LaminationYield> laminations =
                 design.panels().stream().map(this::lamination).toList();
-        FinishedWood wood = new FinishedWood(design);
-        List<SphereYield> spheres = new ArrayList<>();
-        spheres.add(wood.sphere(BandSet.UPRIGHT, uprightSpheres));
-        if (invertedSpheres > 0) {
-            spheres.add(wood.sphere(BandSet.INVERTED, invertedSpheres));
-        }
+        List<SphereYield> spheres = spheres(design);
         return new Yield(laminations, spheres, SpeciesTotals.of(laminations, spheres));
     }
 
@@ -68,8 +72,9 @@ public final class YieldCalculator {
     private SegmentYield segment(Panel panel, Piece piece) {
         int perBlank = SegmentCalculator.layout(design, panel, piece).perBlank();
         boolean twoSets = panel.lamination().sets() == 2;
-        int inverted = twoSets ? piece.perSphere() * invertedSpheres : 0;
-        int upright = piece.perSphere() * design.copies() - inverted;
+        SegmentCount needed = SegmentCount.of(design, panel, piece);
+        int upright = needed.upright();
+        int inverted = needed.inverted();
         if (perBlank == 0) {
             return new SegmentYield(piece.segment(), piece.mirrored(), 0, null, 0, upright, inverted, 0, 0);
         }
@@ -90,7 +95,12 @@ public final class YieldCalculator {
         List<StripYield> strips = new ArrayList<>();
         for (Band band : panel.lamination().bands()) {
             strips.add(new StripYield(
-                    strips.size() + 1, band.species(), band.width(), design.thickness(), design.blankLength(), blanks));
+                    strips.size() + 1,
+                    band.species(),
+                    band.width(),
+                    design.thickness() / design.layers(),
+                    design.blankLength(),
+                    blanks == null ? null : Integer.valueOf(blanks * design.layers() + design.spareStrips())));
         }
         return strips;
     }

@@ -20,7 +20,7 @@ import org.orbwright.quantity.Rounding;
 
 /** What the order of gluing gets wrong or nearly wrong: where it does not fit into the open time. */
 final class AssemblyFindings {
-    private static final String OPEN_TIME = "/glue/openTime";
+    private static final String OPEN_TIME = "/assembly/glue/openTime";
     private static final int SHOWN_DECIMALS = 2;
     private static final double SHOWN = 100;
     /** Whole hundredths of a minute are those but for their last bits. */

@@ -7,26 +7,26 @@ import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.turning.Balance;
 import org.orbwright.turning.Balance.HeldBody;
-import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.TurningRequest;
 
 /** What the balance of the work on the lathe gets wrong or nearly wrong. */
 final class BalanceFindings {
-    private static final String PANELS = "/panels";
+    private static final String PANELS = "/balance/panels";
     /** In millimetres. */
     private static final double COUNTERWEIGHT_AT = 100;
 
     private BalanceFindings() {}
 
-    static List<Finding> of(BalanceRequest request, Design design, Balance balance) {
+    static List<Finding> of(TurningRequest turning, Design design, Balance balance) {
         List<Finding> findings = new ArrayList<>();
-        add(findings, request, design, balance.solid(), "glued-up solid");
+        add(findings, turning, design, balance.solid(), "glued-up solid");
         if (balance.sphere() != null) {
-            add(findings, request, design, balance.sphere(), "finished sphere");
+            add(findings, turning, design, balance.sphere(), "finished sphere");
         }
         return findings;
     }
 
-    private static void add(List<Finding> findings, BalanceRequest request, Design design, HeldBody body, String name) {
+    private static void add(List<Finding> findings, TurningRequest turning, Design design, HeldBody body, String name) {
         if (body.heavyPanel() == null) {
             return;
         }
@@ -43,11 +43,11 @@ final class BalanceFindings {
             findings.add(new Finding(
                     FindingCode.IMBALANCE_LIFTS,
                     Finding.Severity.WARN,
-                    "At " + Rounding.plain(request.speed(), 0) + " turns a minute the " + name + " pulls with "
+                    "At " + Rounding.plain(turning.speed().turns(), 0) + " turns a minute the " + name + " pulls with "
                             + Rounding.plain(body.force(), 1) + " N to its heavy side, "
                             + Rounding.plain(body.forceToWeight(), 1)
                             + " times the weight of all that turns. Balance it or turn it much slower.",
-                    "/speed"));
+                    "/turning/speed/turns"));
         }
     }
 

@@ -32,18 +32,19 @@ final class BandFindings {
             List<SegmentBands> segments = bands.faces().get(i).segments();
             finder.wide(panel);
             for (int band = 0; band < panel.lamination().bands().size(); band++) {
-                finder.band(panel, segments, band, BandSet.UPRIGHT);
-                if (invertedAreUsed(design, panel)) {
-                    finder.band(panel, segments, band, BandSet.INVERTED);
+                for (BandSet set : BandSet.values()) {
+                    if (isUsed(design, panel, set)) {
+                        finder.band(panel, segments, band, set);
+                    }
                 }
             }
         }
         return finder.findings;
     }
 
-    /** Only what is built is judged: a single sphere is made from upright segments, and so are tilted bands. */
-    private static boolean invertedAreUsed(Design design, Panel panel) {
-        return panel.lamination().sets() == 2 && design.copies() > 1;
+    /** Only what is built is judged. */
+    private static boolean isUsed(Design design, Panel panel, BandSet set) {
+        return panel.lamination().used(set) == set && design.panelsOf(panel.face(), set) > 0;
     }
 
     /** One finding for a band of a set, about the kind of segment in which least of it is left. */

@@ -23,7 +23,7 @@ import org.orbwright.sphere.SphereSizing.SphereLimit;
 final class DiagnosisFindings {
     private static final int SHOWN_DECIMALS = 3;
     /** What answered diameters are rounded to, in millimetres. */
-    private static final double EXACT = 2e-4;
+    static final double EXACT = 2e-4;
 
     private final Design design;
     private final List<Finding> findings = new ArrayList<>();
@@ -35,11 +35,14 @@ final class DiagnosisFindings {
     static List<Finding> of(Design design, Diagnosis diagnosis) {
         DiagnosisFindings finder = new DiagnosisFindings(design);
         if (diagnosis.panel() != null) {
-            finder.unclear("error of the tip angle", diagnosis.panel().tipAngleError(), "/panel");
+            finder.unclear("error of the tip angle", diagnosis.panel().tipAngleError(), "/diagnosis/panel");
         }
         if (diagnosis.seam() != null) {
             for (CorrectedFace face : diagnosis.seam().faces()) {
-                finder.unclear("mean error of the bevel of the " + face.face() + " panels", face.bevelError(), "/seam");
+                finder.unclear(
+                        "mean error of the bevel of the " + face.face() + " panels",
+                        face.bevelError(),
+                        "/diagnosis/seam");
             }
         }
         if (diagnosis.acrossFlats() != null) {
@@ -60,12 +63,16 @@ final class DiagnosisFindings {
     }
 
     private void flats(FlatsDiagnosis flats) {
-        sphere("the measures across flats", flats.largestDiameter(), flats.largestLimitedBy(), "/acrossFlats");
-        missing(flats.pairs() - flats.measured(), "pairs of faces", "/acrossFlats");
+        sphere(
+                "the measures across flats",
+                flats.largestDiameter(),
+                flats.largestLimitedBy(),
+                "/diagnosis/acrossFlats");
+        missing(flats.pairs() - flats.measured(), "pairs of faces", "/diagnosis/acrossFlats");
     }
 
     private void centre(CentreDiagnosis centre) {
-        String field = "/faceDistances";
+        String field = "/diagnosis/faceDistances";
         Roomiest roomiest = centre.roomiest();
         if (roomiest == null) {
             sphere(
@@ -126,7 +133,7 @@ final class DiagnosisFindings {
                     "error of the bevel by the angle gauge",
                     tilt.bevelError(),
                     "half of the gauge's resolution",
-                    "/tilt");
+                    "/diagnosis/tilt");
         }
     }
 
@@ -162,7 +169,7 @@ final class DiagnosisFindings {
                         + " faces and the distances of two opposite ones together differ by " + apart
                         + ": measure again.";
         };
-        String field = comparison.length() == null ? "/seam" : "/acrossFlats";
+        String field = comparison.length() == null ? "/diagnosis/seam" : "/diagnosis/acrossFlats";
         findings.add(new Finding(FindingCode.MEASURES_DISAGREE, WARN, said, field));
     }
 

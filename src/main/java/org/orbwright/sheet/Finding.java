@@ -8,34 +8,28 @@ import org.orbwright.quantity.Describe;
  * @param code what kind of finding it is
  * @param severity how much it matters
  * @param message one sentence in shop words, with the numbers in it
- * @param field JSON pointer to the field of the request that it is about
+ * @param field JSON pointer to the field of the document that it is about
  */
 @Describe("Something that the design gets wrong or nearly wrong.")
 public record Finding(
-        @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"BAND_THINNED\"")
+        @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"NO_HALVES\"")
         FindingCode code,
 
         @Describe(
                 value = "STOP: do not cut this. WARN: cut it only if that is meant. NOTE: good to know.",
-                example = "\"WARN\"")
+                example = "\"NOTE\"")
         Severity severity,
 
         @Describe(
                 value = "One sentence in shop words, with the numbers in it.",
-                example = "\"Band 5 (black walnut, 12.47 mm wide) is thinned below half in the"
-                        + " inverted segments of the pentagon panels: at most 6 mm of its width"
-                        + " can be seen on the sphere, and 31 % of its area.\"")
+                example =
+                        "\"The triangle panels have 3 segments, an odd number: there are no two halves to true up on a disc sander before the last joint, so every segment has to close by its saw cut alone.\"")
         String message,
 
         @Describe(
-                value = "JSON pointer (RFC 6901) to the field of the request that it is about.",
-                example = "\"/laminations/0/bands/4/width\"")
+                value = "JSON pointer (RFC 6901) to the field of the document that it is about.",
+                example = "\"/solid\"")
         String field) {
-
-    /** The same finding about a design that is part of a request. */
-    Finding within(String pointer) {
-        return new Finding(code, severity, message, pointer + field);
-    }
 
     /** How much a finding matters. */
     public enum Severity {

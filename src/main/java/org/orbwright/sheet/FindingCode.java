@@ -2,6 +2,10 @@ package org.orbwright.sheet;
 
 /** The stable codes of findings. */
 public enum FindingCode {
+    /** A part of the answer waits for something that the document does not state. */
+    PART_LEFT_OUT,
+    /** A length is so unusual that it was probably stated in the other unit. */
+    UNIT_SLIP,
     /** The sphere reaches the hollow. */
     BREAK_THROUGH,
     /** The wall is thinner than wanted. */
@@ -20,8 +24,14 @@ public enum FindingCode {
     BAND_ENDS_BEFORE_CORNER,
     /** The blank is too short for one segment. */
     BLANK_TOO_SHORT,
+    /** Shorter blanks give as many segments. */
+    BLANK_LONGER_THAN_NEEDED,
     /** One of the two sets is not used up. */
     SET_LEFT_OVER,
+    /** Sets are chosen, but sawing gives one. */
+    ONE_SET_ONLY,
+    /** Just as many segments of a kind are sawn as are needed, and no spares are asked for. */
+    NOTHING_TO_SPARE,
     /** A segment is too small to hold safely at a saw. */
     SMALL_SEGMENT,
     /** The bevel needs more blade tilt than saws commonly have. */
@@ -56,6 +66,8 @@ public enum FindingCode {
     BOARD_NOT_NEEDED,
     /** A board is too small for any of the strips. */
     BOARD_TOO_SMALL,
+    /** Boards are rough, but nothing is allowed for planing them. */
+    NO_SURFACING,
     /** A board loses much of its thickness before it is flat. */
     BOARD_TWISTED,
     /** A disc is wider than the panel's inscribed circle. */

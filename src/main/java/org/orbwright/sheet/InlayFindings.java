@@ -25,7 +25,7 @@ final class InlayFindings {
                     "Only " + design.sayAtMost(plan.pocket().floor())
                             + " of wood stays between the pocket and the hollow," + " less than the wanted wall of "
                             + design.say(design.minimumWall()) + ".",
-                    "/floor"));
+                    "/inlays/floor"));
         }
         if (plan.pocket().rimThickness() < THINNEST_RIM - EXACT) {
             findings.add(new Finding(
@@ -34,7 +34,7 @@ final class InlayFindings {
                     "The inlay is finished to a rim of only "
                             + design.say(plan.pocket().rimThickness())
                             + ", which chips easily and may be sanded through.",
-                    "/rimThickness"));
+                    "/inlays/rimThickness"));
         }
         if (!plan.tips().coveredByInlay()) {
             findings.add(new Finding(
@@ -42,7 +42,7 @@ final class InlayFindings {
                     WARN,
                     "The chipped tips leave a hole of " + design.say(plan.tips().diameter())
                             + " across, which the inlay does not cover.",
-                    "/shape/diameter"));
+                    "/inlays/shape/diameter"));
         }
         return findings;
     }

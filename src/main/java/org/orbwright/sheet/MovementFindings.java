@@ -32,9 +32,8 @@ final class MovementFindings {
 
     private static final int SHOWN_DECIMALS = 1;
     /** Where the request holds the design. */
-    private static final String DESIGN = "/design";
-
     private final Design design;
+
     private final Movement movement;
     private final MoistureContents moisture;
     private final List<Finding> findings = new ArrayList<>();
@@ -48,9 +47,9 @@ final class MovementFindings {
     static List<Finding> of(Design design, Movement movement) {
         MovementFindings finder = new MovementFindings(design, movement);
         finder.stock();
-        finder.outside("stock", finder.moisture.stock(), "/stock");
-        finder.outside("driest season", finder.moisture.driest(), "/home/driest");
-        finder.outside("dampest season", finder.moisture.dampest(), "/home/dampest");
+        finder.outside("stock", finder.moisture.stock(), "/movement/stock");
+        finder.outside("driest season", finder.moisture.driest(), "/movement/home/driest");
+        finder.outside("dampest season", finder.moisture.dampest(), "/movement/home/dampest");
         finder.mismatches();
         movement.species().forEach(finder::unknown);
         return finder.findings;
@@ -76,7 +75,7 @@ final class MovementFindings {
                         + ". Before it is ripped, stack it with stickers between the boards in air as "
                         + (damp ? "dry" : "damp") + " as that of the home, until it stops "
                         + (damp ? "losing" : "gaining") + " weight.",
-                "/stock");
+                "/movement/stock");
     }
 
     private void outside(String whose, double content, String field) {
@@ -117,7 +116,7 @@ final class MovementFindings {
                         + " in the " + Words.half(panel.places()) + panel.face()
                         + " panels, which a fingertip feels as a step. Stock nearer to the home's moisture content, or"
                         + " strips turned so that the two move alike in thickness, make it smaller.",
-                DESIGN + panel.lamination().pointer() + "/bands/" + joint.band() + "/species");
+                panel.lamination().pointer() + "/bands/" + joint.band() + "/species");
     }
 
     private static String name(BandMovement band) {
@@ -133,10 +132,10 @@ final class MovementFindings {
                     "The table of woods has no coefficients for " + species
                             + ", so movements that depend on it are left out."
                             + Words.known(WoodTable.similar(species, known -> true)),
-                    DESIGN + Words.firstBand(design, species));
+                    Words.firstBand(design, species));
         }
         if (wood.solidsAtStock() == null) {
-            findings.add(YieldFindings.unknownDensity(design, species).within(DESIGN));
+            findings.add(YieldFindings.unknownDensity(design, species));
         }
     }
 

@@ -28,7 +28,7 @@ final class PathFindings {
                     FindingCode.UPPER_END_FREE,
                     Severity.WARN,
                     "The upper half is milled up to its pole: no disc, no screw and no centre may be on the upper end.",
-                    "/machine"));
+                    "/path/machine"));
             if (path.reachedTail() < -NO_BELT) {
                 findings.add(belt(path));
             }
@@ -40,7 +40,7 @@ final class PathFindings {
                     "The cutter goes straight down into the wood by up to a pass's depth; many flat and"
                             + " bull-nose cutters"
                             + " do not cut at their centre and must not be used for that.",
-                    "/cutter/shape"));
+                    "/path/cutter/shape"));
         }
         SphereSizing sphere = SphereCalculator.calculate(design);
         double milled = 2 * path.sphere();
@@ -51,7 +51,7 @@ final class PathFindings {
                     "The milled sphere would be " + design.say(milled) + ", more than the largest of "
                             + design.say(sphere.largestDiameter())
                             + ": flats or open seams stay, where the cutter meets no wood.",
-                    "/leave"));
+                    "/path/leave"));
         }
         return findings;
     }
@@ -65,6 +65,6 @@ final class PathFindings {
                         + Rounding.plain(above, 2)
                         + " degrees above the middle: once both halves are milled, a belt of "
                         + Rounding.plain(2 * above, 2) + " degrees is left around it.",
-                "/discs/clearance");
+                "/turning/discs/clearance");
     }
 }

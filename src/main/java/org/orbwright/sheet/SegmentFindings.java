@@ -102,7 +102,7 @@ final class SegmentFindings {
     }
 
     private static void tooShort(Design design, FaceSegments face, SegmentCut segment, List<Finding> findings) {
-        if (segment.perBlank() == 0) {
+        if (segment.perBlank() != null && segment.perBlank() == 0) {
             findings.add(new Finding(
                     FindingCode.BLANK_TOO_SHORT,
                     Finding.Severity.STOP,

@@ -6,6 +6,7 @@ import static org.orbwright.sheet.Finding.Severity.WARN;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.SizeBy;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
@@ -33,7 +34,9 @@ final class SphereFindings {
 
     static List<Finding> of(Design design, SphereSizing sphere) {
         SphereFindings finder = new SphereFindings(design, sphere);
-        sphere.faces().forEach(finder::wall);
+        if (design.has(DesignPart.THICKNESS)) {
+            sphere.faces().forEach(finder::wall);
+        }
         finder.seams();
         sphere.faces().forEach(finder::flats);
         finder.allowance();

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.RackBoard;
 import org.orbwright.stock.StockAim;
 import org.orbwright.stock.StockPlan;
@@ -21,11 +22,13 @@ import org.orbwright.wood.WoodTable;
 
 /** What the stock for a design gets wrong or nearly wrong. */
 final class StockFindings {
-    private static final String SEAMS = "/seams";
+    private static final String SEAMS = "/stock/seams";
     /** Less than this of a seam, in millimetres, goes with the blade's own tolerance. */
     private static final double NOTHING = 0.05;
     /** Share of a board's thickness that is much to lose by flattening it. */
     private static final double MUCH = 0.25;
+    /** What a blank has to be too long by, in millimetres, before it is said: a rule tells no less. */
+    private static final double SHORTER = 0.5;
 
     private final StockRequest request;
     private final Design design;
@@ -45,7 +48,38 @@ final class StockFindings {
             stock.seams(request.seams().joint());
         }
         plan.rack().forEach(stock::board);
+        stock.surfacing();
         return stock.findings;
+    }
+
+    private void surfacing() {
+        int rough = request.boards().stream()
+                .filter(board -> board.surface() != Surface.SURFACED)
+                .mapToInt(board -> board.count() == null ? 1 : board.count())
+                .sum();
+        if (rough > 0 && request.allowances().planing() == 0) {
+            add(
+                    FindingCode.NO_SURFACING,
+                    Finding.Severity.NOTE,
+                    count(rough, "board is", "boards are")
+                            + " rough, but nothing is allowed for planing the faces: see stock.allowances.planing.",
+                    "/stock/allowances");
+        }
+    }
+
+    /** A note where shorter blanks would give as many segments; the seams of strips may need the length. */
+    static List<Finding> blanks(StockRequest request, Design design) {
+        double enough = NextDocument.blankLength(design);
+        double left = design.blankLength() - enough;
+        if (request.seams() != null || left < SHORTER) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                FindingCode.BLANK_LONGER_THAN_NEEDED,
+                Finding.Severity.NOTE,
+                "Blanks of " + design.sayAtLeast(enough) + " give as many segments as those of "
+                        + design.say(design.blankLength()) + ". The answered document has the shorter ones.",
+                "/blank/length"));
     }
 
     private void add(FindingCode code, Finding.Severity severity, String message, String field) {
@@ -62,7 +96,7 @@ final class StockFindings {
                     "Of " + wood.species() + " " + count(wood.missing(), "strip is", "strips are") + " missing of "
                             + wood.needed() + ", which is " + Rounding.plain(feet, 2)
                             + " board feet as they leave the saw, without what boards lose on the way." + sure,
-                    "/boards");
+                    "/stock/boards");
         }
         if (!wood.proved()) {
             add(
@@ -70,7 +104,7 @@ final class StockFindings {
                     Finding.Severity.NOTE,
                     "The search for " + wood.species() + " ended before its plan was proved best: "
                             + better(wood.gap()),
-                    "/search");
+                    "/stock/search");
         }
     }
 
@@ -153,7 +187,7 @@ final class StockFindings {
     }
 
     private void board(RackBoard board) {
-        String field = board.board() == null ? "/offers/" + board.offer() : "/boards/" + board.board();
+        String field = board.board() == null ? "/stock/offers/" + board.offer() : "/stock/boards/" + board.board();
         String name = board.name() == null ? "" : " (" + board.name() + ")";
         if (board.use() == RackBoard.Use.NOT_NEEDED) {
             add(

@@ -25,7 +25,7 @@ final class ToleranceFindings {
     private static final double ENOUGH = 0.95;
 
     private static final int SHOWN_DECIMALS = 4;
-    private static final String ERRORS = "/errors";
+    private static final String ERRORS = "/tolerance/errors";
 
     private final Design design;
     private final Tolerance tolerance;
@@ -59,7 +59,7 @@ final class ToleranceFindings {
                             + design.unit().sayApart(tolerance.glueBridges(), panel.gap())
                             + ": the tip angle has to be set to within "
                             + degrees(panel.largestTipAngleError()) + ".",
-                    "/errors/tipAngle/setting");
+                    "/tolerance/errors/tipAngle/setting");
         }
         double blunt = panel.bluntTips().shift();
         if (blunt > tolerance.glueBridges()) {
@@ -81,7 +81,7 @@ final class ToleranceFindings {
                             + " scatter by " + design.say(mixed * panel.unmixed()) + " instead of " + design.say(mixed)
                             + ", " + Rounding.plain(panel.unmixed(), 2)
                             + " times as much: mix the segments before they are glued up to panels.",
-                    "/errors/tipAngle/scatter");
+                    "/tolerance/errors/tipAngle/scatter");
         }
     }
 
@@ -97,7 +97,7 @@ final class ToleranceFindings {
                             + ", and the glue bridges "
                             + design.unit().sayApart(tolerance.glueBridges(), seam.gap())
                             + ": the bevel has to be set to within " + degrees(seam.largestBevelError()) + ".",
-                    "/errors/bevel/setting");
+                    "/tolerance/errors/bevel/setting");
         }
     }
 

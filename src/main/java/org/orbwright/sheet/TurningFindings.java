@@ -18,9 +18,9 @@ import org.orbwright.turning.TurningRequest.ScrewsRequest;
 
 /** What the work on the lathe gets wrong or nearly wrong. */
 final class TurningFindings {
-    private static final String SCREWS = "/discs/screws/bite";
-    private static final String SPEED = "/speed/turns";
-    private static final String DISC = "/discs/diameter";
+    private static final String SCREWS = "/turning/discs/screws/bite";
+    private static final String SPEED = "/turning/speed/turns";
+    private static final String DISC = "/turning/discs/diameter";
     /** Share of the sphere below which reversing is most of the work. Common practice, no source. */
     private static final double LITTLE = 0.5;
     /** In millimetres; a hole that is no deeper goes with sanding. */
@@ -129,7 +129,7 @@ final class TurningFindings {
                     "Between these cups three positions leave "
                             + Rounding.plain(100 * plan.cups().leftByThree(), 1)
                             + " % of the sphere unturned; smaller cups, or more positions, reach it.",
-                    "/cup/rim");
+                    "/turning/cup/rim");
         }
     }
 
@@ -173,7 +173,7 @@ final class TurningFindings {
                                     ? "where the table of woods has no density for one of the woods"
                                     : "on the finished sphere, which breaks through to the hollow")
                             + ": no limit is answered by it.",
-                    "/speed/glueStrength");
+                    "/turning/speed/glueStrength");
         }
     }
 
@@ -183,7 +183,7 @@ final class TurningFindings {
         }
         BandFindings.of(design, BandCalculator.calculate(design, STATIONS)).stream()
                 .filter(finding -> finding.code() == FindingCode.BAND_VANISHES)
-                .forEach(finding -> findings.add(finding.within("/design")));
+                .forEach(finding -> findings.add(finding));
         List<GritRequest> grits =
                 request.finish().grits() == null ? List.of() : request.finish().grits();
         for (int i = 1; i < grits.size(); i++) {
@@ -194,7 +194,7 @@ final class TurningFindings {
                         "Grit " + grits.get(i).grit() + " after "
                                 + grits.get(i - 1).grit()
                                 + " is coarser: it leaves deeper scratches than it takes away.",
-                        "/finish/grits/" + i + "/grit");
+                        "/turning/finish/grits/" + i + "/grit");
             }
         }
     }
@@ -209,7 +209,7 @@ final class TurningFindings {
                     "Before sanding the sphere would be " + design.say(turned) + ", more than the largest of "
                             + design.say(sphere.largestDiameter())
                             + ": flats or open seams stay in the turned surface, and sanding works in blows there.",
-                    "/finish/grits");
+                    "/turning/finish/grits");
         }
     }
 }

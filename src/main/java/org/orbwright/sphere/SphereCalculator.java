@@ -3,6 +3,7 @@ package org.orbwright.sphere;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.LandLimits;
@@ -35,14 +36,13 @@ public final class SphereCalculator {
         double face = design.smallestFaceDistance();
         double seam = design.seamRadius();
         List<FaceSizing> faces = new ArrayList<>();
-        double wall = Double.POSITIVE_INFINITY;
+        Double wall = null;
         double thickness = 0;
         double swing = 0;
         for (Panel panel : design.facePanels()) {
             FaceSizing sizing = face(panel);
             faces.add(sizing);
-            wall = Math.min(
-                    wall, Math.min(sizing.wall().faceCentre(), sizing.wall().corner()));
+            wall = thinner(wall, sizing.wall());
             thickness = Math.max(thickness, sizing.smallestThickness());
             swing = Math.max(swing, panel.outerCornerRadius());
         }
@@ -64,7 +64,6 @@ public final class SphereCalculator {
     private FaceSizing face(Panel panel) {
         double h = panel.faceDistance();
         double g = panel.jointDistance();
-        double inner = h - design.thickness();
         return new FaceSizing(
                 panel.face(),
                 h,
@@ -73,15 +72,33 @@ public final class SphereCalculator {
                 panel.cornerRadius(),
                 new Removal(
                         h - radius, Math.hypot(h, panel.baseDistance()) - radius, panel.outerCornerRadius() - radius),
-                new Wall(
-                        Math.min(radius, h) - inner,
-                        radius - inner * panel.seamRadius() / g,
-                        radius - inner * panel.cornerRadius() / g),
+                wall(panel),
                 radius > h + SAME_RADIUS ? 2 * Math.sqrt((radius - h) * (radius + h)) : 0,
                 smallestThickness(panel),
                 design.land() * panel.baseDistance() / g,
                 2 * panel.baseDistance(),
                 panel.kind().opposite());
+    }
+
+    private Wall wall(Panel panel) {
+        if (!design.has(DesignPart.THICKNESS)) {
+            return null;
+        }
+        double h = panel.faceDistance();
+        double g = panel.jointDistance();
+        double inner = h - design.thickness();
+        return new Wall(
+                Math.min(radius, h) - inner,
+                radius - inner * panel.seamRadius() / g,
+                radius - inner * panel.cornerRadius() / g);
+    }
+
+    private static Double thinner(Double wall, Wall other) {
+        if (other == null) {
+            return null;
+        }
+        double thinnest = Math.min(other.faceCentre(), other.corner());
+        return wall == null ? thinnest : Math.min(wall, thinnest);
     }
 
     /** The corner of the hollow is nearest to the sphere; where a flat stays, the panel itself is the wall there. */

@@ -11,56 +11,58 @@ public record SphereSizing(
                 value = "Across flats: twice the smallest face distance. Callipers read it only where each lowest"
                         + " face has a parallel one opposite.",
                 quantity = Quantity.LENGTH,
-                example = "177.8")
+                example = "212")
         double acrossFlats,
 
         @Describe(
                 value = "Length of the solid's shortest edge, at the joint distance.",
                 quantity = Quantity.LENGTH,
-                example = "76.245")
+                example = "136.2864")
         double edge,
 
         @Describe(
                 value = "Diameter of the rough solid over its outermost corners: what has to swing clear on the lathe.",
                 quantity = Quantity.LENGTH,
-                example = "220.0886")
+                example = "264.0252")
         double swingDiameter,
 
         @Describe(
                 value = "Diameter inside which every seam is closed.",
                 quantity = Quantity.LENGTH,
-                example = "199.6119")
+                example = "220.5161")
         double seamDiameter,
 
         @Describe(
                 value = "Largest sphere without flats and with closed seams.",
                 quantity = Quantity.LENGTH,
-                example = "177.8")
+                example = "212")
         double largestDiameter,
 
         @Describe(value = "What limits the largest sphere.", example = "\"FLATS\"")
         SphereLimit largestLimitedBy,
 
-        @Describe(value = "Diameter of the chosen sphere.", quantity = Quantity.LENGTH, example = "172")
+        @Describe(value = "Diameter of the chosen sphere.", quantity = Quantity.LENGTH, example = "206")
         double diameter,
 
-        @Describe(value = "Surface of the chosen sphere.", quantity = Quantity.AREA, example = "92940.877")
+        @Describe(value = "Surface of the chosen sphere.", quantity = Quantity.AREA, example = "133316.626")
         double area,
 
         @Describe("Removal, wall and holding at each face kind.")
         List<FaceSizing> faces,
 
         @Describe(
-                value = "Thinnest wall of the finished sphere; below 0 it breaks through.",
+                value = "Thinnest wall of the finished sphere; below 0 it breaks through. Left out until the panels'"
+                        + " thickness is stated.",
                 quantity = Quantity.LENGTH,
-                example = "9.3629",
+                example = "7.3609",
+                optional = true,
                 min = -1e18)
-        double thinnestWall,
+        Double thinnestWall,
 
         @Describe(
                 value = "Smallest panel thickness that gives the wanted minimum wall everywhere.",
                 quantity = Quantity.LENGTH,
-                example = "25.3276")
+                example = "28.9185")
         double smallestThickness,
 
         @Describe("The land and its limits.") LandLimits land) {
@@ -76,36 +78,40 @@ public record SphereSizing(
     /** Removal, wall and holding at one face kind. */
     @Describe("Removal, wall and holding at one face kind.")
     public record FaceSizing(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(
                     value = "From the solid's centre to the panel's outer face.",
                     quantity = Quantity.LENGTH,
-                    example = "88.9")
+                    example = "106")
             double faceDistance,
 
             @Describe(
                     value = "From the solid's centre to where the seams meet the full-size panel outline: the face"
                             + " distance less the land.",
                     quantity = Quantity.LENGTH,
-                    example = "84.9")
+                    example = "103")
             double jointDistance,
 
             @Describe(
                     value = "From the solid's centre to the middle of an edge, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "99.8059")
+                    example = "110.258")
             double seamRadius,
 
             @Describe(
                     value = "From the solid's centre to the panel's farthest corner, at the joint distance.",
                     quantity = Quantity.LENGTH,
-                    example = "106.8389")
+                    example = "129.6161")
             double cornerRadius,
 
             Removal removal,
 
+            @Describe(
+                    value = "Wall left between the sphere and the hollow; left out until the panels' thickness is"
+                            + " stated.",
+                    optional = true)
             Wall wall,
 
             @Describe(
@@ -117,7 +123,7 @@ public record SphereSizing(
             @Describe(
                     value = "Smallest panel thickness that gives the wanted minimum wall at this face kind.",
                     quantity = Quantity.LENGTH,
-                    example = "25.3276")
+                    example = "28.9185")
             double smallestThickness,
 
             @Describe(
@@ -125,14 +131,14 @@ public record SphereSizing(
                             + " the land, where the panel lies inner face down and its land bears against a fence"
                             + " above the blade.",
                     quantity = Quantity.LENGTH,
-                    example = "2.4721")
+                    example = "1.1459")
             double fenceShift,
 
             @Describe(
                     value = "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the"
                             + " panel.",
                     quantity = Quantity.LENGTH,
-                    example = "104.9422")
+                    example = "78.685")
             double blockingDiscDiameter,
 
             @Describe(
@@ -148,21 +154,21 @@ public record SphereSizing(
             @Describe(
                     value = "Wood turned away at the middle of the face.",
                     quantity = Quantity.LENGTH,
-                    example = "2.9",
+                    example = "3",
                     min = -1e18)
             double faceCentre,
 
             @Describe(
                     value = "Wood turned away at the middle of an edge.",
                     quantity = Quantity.LENGTH,
-                    example = "17.23",
+                    example = "10.0656",
                     min = -1e18)
             double edgeMiddle,
 
             @Describe(
                     value = "Wood turned away at the farthest corner.",
                     quantity = Quantity.LENGTH,
-                    example = "24.0443",
+                    example = "29.0126",
                     min = -1e18)
             double corner) {}
 
@@ -173,47 +179,47 @@ public record SphereSizing(
             @Describe(
                     value = "Wall left at the middle of the face.",
                     quantity = Quantity.LENGTH,
-                    example = "25.1",
+                    example = "27",
                     min = -1e18)
             double faceCentre,
 
             @Describe(
                     value = "Wall left at the middle of an edge.",
                     quantity = Quantity.LENGTH,
-                    example = "14.4078",
+                    example = "21.6446",
                     min = -1e18)
             double edgeMiddle,
 
             @Describe(
                     value = "Wall left at the farthest corner.",
                     quantity = Quantity.LENGTH,
-                    example = "9.3629",
+                    example = "7.3609",
                     min = -1e18)
             double corner) {}
 
     /** The land and its limits. */
     @Describe("The chosen land, and how large it could be.")
     public record LandLimits(
-            @Describe(value = "The chosen land.", quantity = Quantity.LENGTH, example = "4")
+            @Describe(value = "The chosen land.", quantity = Quantity.LENGTH, example = "3")
             double land,
 
             @Describe(
                     value = "Largest land with these panels that still lets the sphere be turned at the smallest face"
                             + " distance with closed seams.",
                     quantity = Quantity.LENGTH,
-                    example = "14.9059")
+                    example = "7.258")
             double largestForPanels,
 
             @Describe(
                     value = "Largest land for this measure across flats that still lets the sphere be turned at the"
                             + " smallest face distance with closed seams.",
                     quantity = Quantity.LENGTH,
-                    example = "13.2771")
+                    example = "6.9777")
             double largestForAcrossFlats,
 
             @Describe(
                     value = "Largest land for this measure across flats that closes every seam of the chosen sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "15.744")
+                    example = "9.7802")
             double largestForDiameter) {}
 }

@@ -21,7 +21,7 @@ import org.orbwright.segment.Yield.SegmentYield;
  * @param segment the kind of segment sawn from them
  * @param mirrored whether it is the mirror image of the kind's outline
  * @param turned whether they are turned end for end before the first cut
- * @param count how many there are
+ * @param strips strips of each band: one for each layer of each blank, and the spares of the lamination
  * @param length length of one
  * @param bands the strips of one, from the base
  * @param kerf kerf of the cuts
@@ -32,7 +32,7 @@ record BlankKind(
         String segment,
         boolean mirrored,
         boolean turned,
-        int count,
+        int strips,
         double length,
         List<Band> bands,
         double kerf,
@@ -53,23 +53,31 @@ record BlankKind(
                     piece++) {
                 SegmentYield segment = yield.segments().get(piece);
                 SegmentCut sawn = faces.get(i).segments().get(piece);
-                add(kinds, design, i, sawn, segment.blanks() - segment.turnedBlanks(), false);
-                add(kinds, design, i, sawn, segment.turnedBlanks(), true);
+                // Spares are strips of the lamination, whatever is sawn from it: its first kind of blank has them.
+                int spares = piece == 0 ? design.spareStrips() : 0;
+                add(kinds, design, i, sawn, segment.blanks() - segment.turnedBlanks(), spares, false);
+                add(kinds, design, i, sawn, segment.turnedBlanks(), 0, true);
             }
         }
         return kinds;
     }
 
     private static void add(
-            List<BlankKind> kinds, Design design, int panelIndex, SegmentCut sawn, int count, boolean turned) {
+            List<BlankKind> kinds,
+            Design design,
+            int panelIndex,
+            SegmentCut sawn,
+            int count,
+            int spares,
+            boolean turned) {
         Panel panel = design.panels().get(panelIndex);
-        if (count > 0) {
+        if (count + spares > 0) {
             kinds.add(new BlankKind(
                     panel.lamination().index(),
                     sawn.segment(),
                     sawn.mirrored(),
                     turned,
-                    count,
+                    count * design.layers() + spares,
                     design.blankLength(),
                     panel.lamination().bands(),
                     design.kerf(),

@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -17,22 +19,34 @@ public record BoardRequest(
         @Size(max = 60)
         String name,
 
-        @Describe(value = "The wood, named as in the bands.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
+        @Describe(value = "The wood, named as in the bands.", example = "\"white ash\"") @NotBlank @Size(max = 60)
         String species,
 
-        @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
+        @Describe(
+                value = "Length.",
+                quantity = Quantity.LENGTH,
+                usual = {80, 8000},
+                example = "1830")
         @NotNull
         @DecimalMin("1")
         @DecimalMax("20000")
         Double length,
 
-        @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
+        @Describe(
+                value = "Width.",
+                quantity = Quantity.LENGTH,
+                usual = {15, 1500},
+                example = "152")
         @NotNull
         @DecimalMin("0.1")
         @DecimalMax("2000")
         Double width,
 
-        @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
+        @Describe(
+                value = "Thickness.",
+                quantity = Quantity.LENGTH,
+                usual = {5, 150},
+                example = "38")
         @NotNull
         @DecimalMin("0.1")
         @DecimalMax("500")
@@ -59,6 +73,7 @@ public record BoardRequest(
                 value = "Widest gap under a straightedge laid along or across the face, from cup or bow; 0 if left"
                         + " out.",
                 quantity = Quantity.LENGTH,
+                usual = {0.1, 25},
                 example = "1",
                 optional = true)
         @DecimalMin("0")
@@ -68,6 +83,7 @@ public record BoardRequest(
         @Describe(
                 value = "Twist: how far the fourth corner stands off while three lie on a flat bed; 0 if left out.",
                 quantity = Quantity.LENGTH,
+                usual = {0.1, 25},
                 example = "3",
                 optional = true)
         @DecimalMin("0")
@@ -80,6 +96,23 @@ public record BoardRequest(
                 example = "true",
                 optional = true)
         Boolean shimmed) {
+
+    /** The same with everything filled in. */
+    BoardRequest filled() {
+        return new BoardRequest(
+                name,
+                species,
+                length,
+                width,
+                thickness,
+                requireNonNullElse(count, 1),
+                requireNonNullElse(surface, Surface.ROUGH),
+                requireNonNullElse(price, 0.0),
+                requireNonNullElse(priceBy, PriceBy.BOARD),
+                requireNonNullElse(outOfFlat, 0.0),
+                requireNonNullElse(twist, 0.0),
+                requireNonNullElse(shimmed, true));
+    }
 
     /** How the faces of a board are. */
     public enum Surface {

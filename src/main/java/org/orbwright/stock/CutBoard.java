@@ -25,52 +25,52 @@ public record CutBoard(
                 max = 50)
         Integer offer,
 
-        @Describe(value = "Its name.", example = "\"long walnut\"", optional = true)
+        @Describe(value = "Its name.", example = "\"long ash\"", optional = true)
         String name,
 
-        @Describe(value = "The wood.", example = "\"walnut\"")
+        @Describe(value = "The wood.", example = "\"white ash\"")
         String species,
 
-        @Describe(value = "Cost of it.", quantity = Quantity.MONEY, example = "38")
+        @Describe(value = "Cost of it.", quantity = Quantity.MONEY, example = "31")
         double cost,
 
-        @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "2440")
+        @Describe(value = "Length on the rack.", quantity = Quantity.LENGTH, example = "2300")
         double length,
 
-        @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "152")
+        @Describe(value = "Width on the rack.", quantity = Quantity.LENGTH, example = "160")
         double width,
 
         @Describe(value = "Thickness on the rack.", quantity = Quantity.LENGTH, example = "38")
         double thickness,
 
-        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2360")
+        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2240")
         double clearLength,
 
         @Describe(
                 value = "Width once the first edge is jointed, without what the second edge loses.",
                 quantity = Quantity.LENGTH,
-                example = "146")
+                example = "156")
         double clearWidth,
 
-        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "32.5")
+        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "33.6")
         double surfacedThickness,
 
         @Describe(
                 value = "Thickness lost to flatten it, shimmed so that both ends share the twist.",
                 quantity = Quantity.LENGTH,
-                example = "2.5")
+                example = "2")
         double flatteningShimmed,
 
         @Describe(
                 value = "Thickness lost to flatten it with three corners on the bed.",
                 quantity = Quantity.LENGTH,
-                example = "4")
+                example = "3")
         double flatteningUnshimmed,
 
         @Describe("The sections, from the end where the first cut is made.")
         List<Section> sections,
 
-        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "598.4")
+        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "794.8")
         double lengthLeft) {
 
     /** Copies the list of sections. */
@@ -87,12 +87,12 @@ public record CutBoard(
                     example = "0")
             double from,
 
-            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "720")
             double to,
 
             @Describe("Its lanes, from the jointed edge.") List<LaneCut> lanes,
 
-            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "5.6")
+            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "0")
             double widthLeft) {}
 
     /** A lane of a section. */
@@ -101,19 +101,19 @@ public record CutBoard(
             @Describe(value = "Where it starts, from the jointed edge.", quantity = Quantity.LENGTH, example = "0")
             double from,
 
-            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "21")
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "31.5")
             double to,
 
             @Describe(
                     value = "Whether it is a stick as wide as the strips are thick, turned on its side to slice the"
                             + " strips off the board's thickness.",
-                    example = "false")
+                    example = "true")
             boolean rotated,
 
             @Describe("Its strips, from the board's upper face downwards.")
             List<StripCut> strips,
 
-            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "0.1")
+            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "0")
             double thicknessLeft) {}
 
     /** A strip in a lane. */
@@ -125,16 +125,16 @@ public record CutBoard(
                     example = "0")
             double from,
 
-            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "30")
+            @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "9.1425")
             double to,
 
-            @Describe(value = "Its width as a strip.", quantity = Quantity.LENGTH, example = "21")
+            @Describe(value = "Its width as a strip.", quantity = Quantity.LENGTH, example = "9.1425")
             double width,
 
             @Describe(
                     value = "Which of the strips that are needed it is, from 0 in their list; left out for a spare"
                             + " strip.",
-                    example = "0",
+                    example = "1",
                     optional = true,
                     max = 1e9)
             Integer strip,
@@ -148,7 +148,7 @@ public record CutBoard(
 
             @Describe(
                     value = "The band that it is for, from 1 at the base; left out for a spare strip.",
-                    example = "1",
+                    example = "4",
                     optional = true,
                     min = 1,
                     max = 60)

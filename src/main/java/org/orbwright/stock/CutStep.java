@@ -9,10 +9,10 @@ public record CutStep(
         @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
         int board,
 
-        @Describe(value = "The board's name.", example = "\"long walnut\"", optional = true)
+        @Describe(value = "The board's name.", example = "\"long ash\"", optional = true)
         String name,
 
-        @Describe(value = "The wood.", example = "\"walnut\"")
+        @Describe(value = "The wood.", example = "\"white ash\"")
         String species,
 
         @Describe(value = "Number of the step on this board, from 1.", example = "1", min = 1, max = 1e9)
@@ -42,7 +42,7 @@ public record CutStep(
                 value = "What is set: the thickness to plane to, what is taken off an edge or an end, how far the fence"
                         + " or the stop stands from the blade, or the size to trim to; left out where nothing is cut.",
                 quantity = Quantity.LENGTH,
-                example = "32.5",
+                example = "33.6",
                 optional = true)
         Double setting,
 
@@ -58,10 +58,10 @@ public record CutStep(
         @Describe(value = "What comes of it.", example = "\"BOARD\"")
         CutPart part,
 
-        @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "2440")
+        @Describe(value = "Length of the part.", quantity = Quantity.LENGTH, example = "2300")
         double length,
 
-        @Describe(value = "Width of the part.", quantity = Quantity.LENGTH, example = "152")
+        @Describe(value = "Width of the part.", quantity = Quantity.LENGTH, example = "160")
         double width,
 
         @Describe(value = "Thickness of the part.", quantity = Quantity.LENGTH, example = "38")
@@ -71,14 +71,14 @@ public record CutStep(
                 value = "What is left beyond the kerf of the length, the width or the thickness that is cut; left out"
                         + " where no part is cut off.",
                 quantity = Quantity.LENGTH,
-                example = "1772.8",
+                example = "1517.4",
                 optional = true)
         Double left,
 
         @Describe(
                 value = "Which of the strips that are needed it is, from 0 in the plan's list; left out for what is no"
                         + " strip or a spare one.",
-                example = "0",
+                example = "1",
                 optional = true,
                 max = 1e9)
         Integer strip,
@@ -92,7 +92,7 @@ public record CutStep(
 
         @Describe(
                 value = "The band that the strip is for, from 1 at the base; left out like the strip.",
-                example = "1",
+                example = "4",
                 optional = true,
                 min = 1,
                 max = 60)

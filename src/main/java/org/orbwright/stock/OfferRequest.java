@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -19,22 +21,34 @@ public record OfferRequest(
         @Size(max = 60)
         String name,
 
-        @Describe(value = "The wood, named as in the bands.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
+        @Describe(value = "The wood, named as in the bands.", example = "\"white ash\"") @NotBlank @Size(max = 60)
         String species,
 
-        @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1830")
+        @Describe(
+                value = "Length.",
+                quantity = Quantity.LENGTH,
+                usual = {80, 8000},
+                example = "1830")
         @NotNull
         @DecimalMin("1")
         @DecimalMax("20000")
         Double length,
 
-        @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "152")
+        @Describe(
+                value = "Width.",
+                quantity = Quantity.LENGTH,
+                usual = {15, 1500},
+                example = "152")
         @NotNull
         @DecimalMin("0.1")
         @DecimalMax("2000")
         Double width,
 
-        @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
+        @Describe(
+                value = "Thickness.",
+                quantity = Quantity.LENGTH,
+                usual = {5, 150},
+                example = "38")
         @NotNull
         @DecimalMin("0.1")
         @DecimalMax("500")
@@ -50,4 +64,21 @@ public record OfferRequest(
         PriceBy priceBy,
 
         @Describe(value = "How many can be had; 100 if left out.", example = "20", optional = true) @Min(1) @Max(200)
-        Integer most) {}
+        Integer most) {
+
+    private static final int USUAL_MOST = 100;
+
+    /** The same with everything filled in. */
+    OfferRequest filled() {
+        return new OfferRequest(
+                name,
+                species,
+                length,
+                width,
+                thickness,
+                requireNonNullElse(surface, Surface.ROUGH),
+                price,
+                requireNonNullElse(priceBy, PriceBy.BOARD),
+                requireNonNullElse(most, USUAL_MOST));
+    }
+}

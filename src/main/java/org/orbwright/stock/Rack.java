@@ -5,17 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.orbwright.design.Design;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
-import org.orbwright.stock.BoardRequest.PriceBy;
-import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 
 /** The boards at hand and those that can be bought, with everything filled in that was left out. */
 final class Rack {
-    private static final int MOST_BOUGHT = 100;
-
     private Rack() {}
 
     /**
@@ -30,31 +25,14 @@ final class Rack {
      */
     record Stock(BoardRequest board, int offer, int index, Surfacing surfacing, double volume, double cost) {}
 
-    /** The allowances, completed. */
-    static AllowancesRequest allowances(StockRequest request, Design design) {
-        AllowancesRequest asked = request.allowances();
-        double kerf = design.request().saw().kerf();
-        return asked == null
-                ? new AllowancesRequest(0.0, 0.0, 0.0, 0.0, kerf, 0.0, 0.0)
-                : new AllowancesRequest(
-                        or(asked.jointing(), 0),
-                        or(asked.edgeCleaning(), 0),
-                        or(asked.planing(), 0),
-                        or(asked.ends(), 0),
-                        or(asked.ripKerf(), kerf),
-                        or(asked.stripPlaning(), 0),
-                        or(asked.blankFlattening(), 0));
-    }
-
     /** The boards on the rack, then those that can be bought, in the order of the request. */
-    static List<Stock> of(StockRequest request, AllowancesRequest allowances) {
-        LengthUnit unit = request.design().unit();
+    static List<Stock> of(StockRequest request, LengthUnit unit) {
         List<Stock> stock = new ArrayList<>();
         for (int i = 0; i < request.boards().size(); i++) {
-            stock.add(stock(completed(request.boards().get(i)), -1, i, allowances, unit));
+            stock.add(stock(request.boards().get(i), -1, i, request.allowances(), unit));
         }
-        for (int i = 0; request.offers() != null && i < request.offers().size(); i++) {
-            stock.add(stock(bought(request.offers().get(i)), i, -1, allowances, unit));
+        for (int i = 0; i < request.offers().size(); i++) {
+            stock.add(stock(bought(request.offers().get(i)), i, -1, request.allowances(), unit));
         }
         return stock;
     }
@@ -99,40 +77,20 @@ final class Rack {
         return new Stock(board, offer, index, Surfacing.of(board, allowances, unit), volume, board.price() * amount);
     }
 
-    private static BoardRequest completed(BoardRequest board) {
-        return new BoardRequest(
-                board.name(),
-                board.species(),
-                board.length(),
-                board.width(),
-                board.thickness(),
-                board.count() == null ? Integer.valueOf(1) : board.count(),
-                board.surface() == null ? Surface.ROUGH : board.surface(),
-                or(board.price(), 0),
-                board.priceBy() == null ? PriceBy.BOARD : board.priceBy(),
-                or(board.outOfFlat(), 0),
-                or(board.twist(), 0),
-                board.shimmed() == null ? Boolean.TRUE : board.shimmed());
-    }
-
     private static BoardRequest bought(OfferRequest offer) {
-        int most = offer.most() == null ? MOST_BOUGHT : offer.most();
-        return completed(new BoardRequest(
-                offer.name(),
-                offer.species(),
-                offer.length(),
-                offer.width(),
-                offer.thickness(),
-                most,
-                offer.surface(),
-                offer.price(),
-                offer.priceBy(),
-                null,
-                null,
-                null));
-    }
-
-    private static Double or(Double value, double otherwise) {
-        return value == null ? Double.valueOf(otherwise) : value;
+        return new BoardRequest(
+                        offer.name(),
+                        offer.species(),
+                        offer.length(),
+                        offer.width(),
+                        offer.thickness(),
+                        offer.most(),
+                        offer.surface(),
+                        offer.price(),
+                        offer.priceBy(),
+                        null,
+                        null,
+                        null)
+                .filled();
     }
 }

@@ -20,10 +20,10 @@ public record RackBoard(
                 max = 50)
         Integer offer,
 
-        @Describe(value = "Their name.", example = "\"long walnut\"", optional = true)
+        @Describe(value = "Their name.", example = "\"long ash\"", optional = true)
         String name,
 
-        @Describe(value = "The wood.", example = "\"walnut\"")
+        @Describe(value = "The wood.", example = "\"white ash\"")
         String species,
 
         @Describe(value = "What becomes of them.", example = "\"CUT\"")
@@ -38,28 +38,28 @@ public record RackBoard(
                 max = 1e9)
         int left,
 
-        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2360")
+        @Describe(value = "Length without its ends.", quantity = Quantity.LENGTH, example = "2240")
         double clearLength,
 
         @Describe(
                 value = "Width once the first edge is jointed, without what the second edge loses.",
                 quantity = Quantity.LENGTH,
-                example = "146")
+                example = "156")
         double clearWidth,
 
-        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "32.5")
+        @Describe(value = "Thickness once flat and planed.", quantity = Quantity.LENGTH, example = "33.6")
         double surfacedThickness,
 
         @Describe(
                 value = "Thickness lost to flatten one, shimmed so that both ends share the twist.",
                 quantity = Quantity.LENGTH,
-                example = "2.5")
+                example = "2")
         double flatteningShimmed,
 
         @Describe(
                 value = "Thickness lost to flatten one with three corners on the bed.",
                 quantity = Quantity.LENGTH,
-                example = "4")
+                example = "3")
         double flatteningUnshimmed) {
 
     /** What becomes of boards. */

@@ -35,7 +35,7 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
         List<Violation> broken = new ArrayList<>();
         if (seams.joint() == Joint.SCARF && overlap == 0) {
             broken.add(new Violation(
-                    "/seams/scarf",
+                    "/stock/seams/scarf",
                     "SCARF_MISSING",
                     "A scarf seam needs the length over which its pieces overlap.",
                     seams.scarf() == null ? null : String.valueOf(seams.scarf()),
@@ -43,7 +43,7 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
         }
         if (seams.joint() == Joint.BUTT && overlap > 0) {
             broken.add(new Violation(
-                    "/seams/scarf",
+                    "/stock/seams/scarf",
                     "SCARF_WITHOUT_JOINT",
                     "The pieces of a butt seam do not overlap.",
                     String.valueOf(seams.scarf()),
@@ -54,14 +54,14 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
         double longest = (blank + overlap) / 2;
         if (overlap >= blank) {
             broken.add(new Violation(
-                    "/seams/scarf",
+                    "/stock/seams/scarf",
                     "SCARF_TOO_LONG",
                     "A scarf of " + design.say(overlap) + " does not fit on a blank of " + design.say(blank) + ".",
                     String.valueOf(seams.scarf()),
                     "a length below " + design.say(blank)));
         } else if (smallest > longest || overlap > smallest) {
             broken.add(new Violation(
-                    "/seams/smallestPiece",
+                    "/stock/seams/smallestPiece",
                     "PIECE_DOES_NOT_FIT",
                     "Two pieces of at least " + design.say(smallest) + " with an overlap of " + design.say(overlap)
                             + " do not make a strip of " + design.say(blank) + ".",
@@ -70,7 +70,7 @@ record SeamRules(double overlap, double smallest, double clearance, int most) {
         }
         if (clearance >= blank) {
             broken.add(new Violation(
-                    "/seams/clearance",
+                    "/stock/seams/clearance",
                     "CLEARANCE_TOO_LONG",
                     "No two seams are " + design.say(clearance) + " apart on a blank of " + design.say(blank) + ".",
                     String.valueOf(seams.clearance()),

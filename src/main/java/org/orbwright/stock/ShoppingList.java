@@ -42,25 +42,25 @@ public record ShoppingList(
             @Describe(value = "How many.", example = "1", max = 1e9)
             int count,
 
-            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "2.4951")
+            @Describe(value = "Their volume.", quantity = Quantity.BOARD_FEET, example = "2.7779")
             double boardFeet,
 
-            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0.00588772")
+            @Describe(value = "Their volume.", quantity = Quantity.CUBIC_METRES, example = "0.006555")
             double cubicMetres,
 
-            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "23.7032")
+            @Describe(value = "Their cost.", quantity = Quantity.MONEY, example = "18")
             double cost) {}
 
     /** Strips of one wood and size that are missing. */
     @Describe("Strips of one wood and size that are missing, as they would leave the saw.")
     public record MissingStrips(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
             @Describe(value = "How many.", example = "2", max = 1e9)
             int count,
 
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "720")
             double length,
 
             @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "21")

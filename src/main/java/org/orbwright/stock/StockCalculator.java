@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
@@ -23,13 +24,10 @@ import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
-import org.orbwright.stock.StockRequest.SearchRequest;
 import org.orbwright.wood.WoodTable;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
-    private static final int NODES = 100_000;
-    private static final double SECONDS = 5;
     /** Boards that one request may hold, all counts together; an answer lists each one that is cut. */
     private static final int MOST_BOARDS = 2000;
     /** Places for seams in every second strip of a blank. */
@@ -64,33 +62,31 @@ public final class StockCalculator {
         this.unplanned = unplanned(design, yields);
         boolean planned = unplanned.size() < yields.laminations().size();
         this.rules = SeamRules.of(planned ? request.seams() : null, design);
-        this.allowances = Rack.allowances(request, design);
-        this.rack = Rack.of(request, allowances);
-        this.aim = request.aim() == null ? StockAim.COST : request.aim();
+        this.allowances = request.allowances();
+        this.rack = Rack.of(request, design.unit());
+        this.aim = request.aim();
         LengthUnit unit = design.unit();
         this.ripKerf = unit.toMillimetres(allowances.ripKerf());
-        this.stick = design.thickness() + unit.toMillimetres(allowances.blankFlattening());
+        this.stick = design.thickness() / design.layers() + unit.toMillimetres(allowances.blankFlattening());
         this.stages = new StockStages(design, yields);
-        SearchRequest search = request.search();
-        double seconds = search == null || search.seconds() == null ? SECONDS : search.seconds();
-        this.end = System.nanoTime() + Math.round(seconds * 1e9);
+        this.end = System.nanoTime() + Math.round(request.search().seconds() * 1e9);
     }
 
     /**
      * Plans the cutting.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design its design
+     * @param asked a section that keeps its Bean Validation constraints
+     * @param design the design
      * @throws ImpossibleDesignException if it holds more boards than can be answered, or its seams contradict each
      *     other
      */
-    public static StockPlan plan(StockRequest request, Design design) {
-        int boards = request.boards().stream()
-                .mapToInt(board -> board.count() == null ? 1 : board.count())
-                .sum();
+    public static StockPlan plan(StockRequest asked, Design design) {
+        design.require("the strips depend", DesignPart.values());
+        StockRequest request = asked.filled(design.request().saw().kerf());
+        int boards = request.boards().stream().mapToInt(board -> board.count()).sum();
         if (boards > MOST_BOARDS) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/boards",
+                    "/stock/boards",
                     "TOO_MANY_BOARDS",
                     "There are " + boards + " boards on the rack, all counts together.",
                     String.valueOf(boards),
@@ -172,9 +168,7 @@ public final class StockCalculator {
 
     /** An even share of what is left of the time. */
     private Effort effort(int woodsLeft) {
-        SearchRequest search = request.search();
-        int nodes = search == null || search.nodes() == null ? NODES : search.nodes();
-        return new Effort(nodes, Math.max(0, end - System.nanoTime()) / woodsLeft);
+        return new Effort(request.search().nodes(), Math.max(0, end - System.nanoTime()) / woodsLeft);
     }
 
     private void boards(CuttingPlan plan, BoardLayout layout, List<Stock> stock) {

@@ -48,25 +48,22 @@ public record StockPlan(
         @Describe("What is left of the wood at every stage, up to the last that the wood suffices for.")
         List<StageVolume> stages,
 
-        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "94.7032")
+        @Describe(value = "Cost of all boards that are cut.", quantity = Quantity.MONEY, example = "61")
         double cost,
 
-        @Describe(
-                value = "Cost of all boards that are cut, for one sphere.",
-                quantity = Quantity.MONEY,
-                example = "47.3516")
+        @Describe(value = "Cost of all boards that are cut, for one sphere.", quantity = Quantity.MONEY, example = "61")
         double costPerSphere) {
 
     /** The outcome for one wood. */
     @Describe("The outcome for one wood.")
     public record SpeciesStock(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Strips needed.", example = "20", max = 1e9)
+            @Describe(value = "Strips needed.", example = "16", max = 1e9)
             int needed,
 
-            @Describe(value = "Strips that the plan gives.", example = "20", max = 1e9)
+            @Describe(value = "Strips that the plan gives.", example = "16", max = 1e9)
             int supplied,
 
             @Describe(value = "Strips missing.", example = "0", max = 1e9)
@@ -84,22 +81,22 @@ public record StockPlan(
             @Describe(
                     value = "Volume of these boards as they stand on the rack.",
                     quantity = Quantity.BOARD_FEET,
-                    example = "5.9725")
+                    example = "5.9261")
             double boardFeet,
 
-            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "38")
+            @Describe(value = "Cost of these boards.", quantity = Quantity.MONEY, example = "31")
             double cost,
 
             @Describe(
                     value = "What the plan is to have least of: its cost in the currency of the prices, its wood in"
                             + " cubic decimetres, or its seams.",
-                    example = "38")
+                    example = "31")
             double value,
 
             @Describe(
                     value = "No plan with as few missing strips, and with seams at the places chosen for them, has less"
                             + " of it than this, whatever the search did not look at; 0 if no bound was found.",
-                    example = "38")
+                    example = "31")
             double bound,
 
             @Describe(
@@ -140,19 +137,19 @@ public record StockPlan(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Width as it leaves the saw.", quantity = Quantity.LENGTH, example = "21")
+            @Describe(value = "Width as it leaves the saw.", quantity = Quantity.LENGTH, example = "17.8")
             double width,
 
-            @Describe(value = "Thickness as it leaves the saw.", quantity = Quantity.LENGTH, example = "30")
+            @Describe(value = "Thickness as it leaves the saw.", quantity = Quantity.LENGTH, example = "31.5")
             double thickness,
 
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "584")
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "720")
             double length,
 
-            @Describe(value = "Strips needed.", example = "10", max = 1e9)
+            @Describe(value = "Strips needed.", example = "8", max = 1e9)
             int needed,
 
             @Describe(value = "Strips missing.", example = "0", max = 1e9)
@@ -160,7 +157,7 @@ public record StockPlan(
 
             @Describe(
                     value = "Places where such a strip may have a seam, which were chosen before the search.",
-                    example = "3",
+                    example = "0",
                     max = 3)
             int seamPlaces,
 
@@ -172,7 +169,7 @@ public record StockPlan(
             @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
             int lamination,
 
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Segments that are needed of it.", example = "60", max = 1e9)
@@ -181,7 +178,7 @@ public record StockPlan(
     /** Strips that are made up alike. */
     @Describe("Strips that are made up alike, in one piece or of pieces joined end to end.")
     public record StripMakeUp(
-            @Describe(value = "How many.", example = "10", max = 1e9)
+            @Describe(value = "How many.", example = "8", max = 1e9)
             int strips,
 
             @Describe("The pieces, from the end of the blank where the first cut is made.")
@@ -197,7 +194,7 @@ public record StockPlan(
                     value = "Length that it is crosscut to, with the overlap of a scarf. It suits all strips with the"
                             + " same seam, and is trimmed to the seam's place when the strip is glued.",
                     quantity = Quantity.LENGTH,
-                    example = "584")
+                    example = "720")
             double length) {}
 
     /** A seam between two pieces of a strip. */
@@ -232,31 +229,31 @@ public record StockPlan(
             @Describe(value = "Place of the offer in the request, from 0.", example = "0", max = 50)
             int offer,
 
-            @Describe(value = "Its name.", example = "\"cherry, 1220 by 127, 38 thick\"", optional = true)
+            @Describe(value = "Its name.", example = "\"beech, 1500 by 115, 38 thick\"", optional = true)
             String name,
 
-            @Describe(value = "The wood.", example = "\"black cherry\"")
+            @Describe(value = "The wood.", example = "\"american beech\"")
             String species,
 
             @Describe(value = "How many.", example = "1", max = 1e9)
             int count,
 
-            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1220")
+            @Describe(value = "Length.", quantity = Quantity.LENGTH, example = "1500")
             double length,
 
-            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "127")
+            @Describe(value = "Width.", quantity = Quantity.LENGTH, example = "115")
             double width,
 
             @Describe(value = "Thickness.", quantity = Quantity.LENGTH, example = "38")
             double thickness,
 
-            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "2.4951")
+            @Describe(value = "Volume of all.", quantity = Quantity.BOARD_FEET, example = "2.7779")
             double boardFeet,
 
-            @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.00588772")
+            @Describe(value = "Volume of all.", quantity = Quantity.CUBIC_METRES, example = "0.006555")
             double cubicMetres,
 
-            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "23.7032")
+            @Describe(value = "Cost of all.", quantity = Quantity.MONEY, example = "18")
             double cost) {}
 
     /** Stages from the board to the sphere. */
@@ -283,7 +280,7 @@ public record StockPlan(
             @Describe(value = "The stage.", example = "\"BOARD\"")
             Stage stage,
 
-            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "30519160")
+            @Describe(value = "Volume of the wood.", quantity = Quantity.VOLUME, example = "26677000")
             double volume,
 
             @Describe(value = "Its share of the boards' volume.", quantity = Quantity.RATIO, example = "1", max = 1)

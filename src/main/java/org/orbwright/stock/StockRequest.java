@@ -1,5 +1,7 @@
 package org.orbwright.stock;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -10,27 +12,25 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design and the boards at hand.
+ * The boards at hand and what may be bought.
  *
- * @param design the design
- * @param boards the boards on the rack
+ * @param boards the boards on the rack, or null for none
  * @param offers stock sizes that can be bought, or null for none
  * @param allowances what is lost on the way from a board to a blank, or null for nothing
  * @param seams how strips may be made up of pieces, or null for strips in one piece
  * @param aim what the best plan has least of, or null for the cost
  * @param search when a search ends that has not come to an end, or null
  */
-@Describe("A design and the boards at hand.")
+@Describe("The boards at hand and what may be bought.")
 public record StockRequest(
-        @NotNull @Valid DesignRequest design,
-
-        @Describe("The boards on the rack; boards that are alike stand here once, with their count.")
-        @NotNull
+        @Describe(
+                value = "The boards on the rack; boards that are alike stand here once, with their count. None if left"
+                        + " out: then all wood is bought.",
+                optional = true)
         @Size(max = 200)
         List<@NotNull @Valid BoardRequest> boards,
 
@@ -62,6 +62,22 @@ public record StockRequest(
         offers = copy(offers);
     }
 
+    /** The same with everything filled in; kerf is the saw's, in the document's unit. */
+    public StockRequest filled(double kerf) {
+        return new StockRequest(
+                requireNonNullElse(boards, List.<BoardRequest>of()).stream()
+                        .map(BoardRequest::filled)
+                        .toList(),
+                requireNonNullElse(offers, List.<OfferRequest>of()).stream()
+                        .map(OfferRequest::filled)
+                        .toList(),
+                requireNonNullElse(allowances, new AllowancesRequest(null, null, null, null, null, null, null))
+                        .filled(kerf),
+                seams == null ? null : seams.filled(),
+                requireNonNullElse(aim, StockAim.COST),
+                requireNonNullElse(search, new SearchRequest(null, null)).filled());
+    }
+
     private static <T> List<T> copy(List<T> list) {
         return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
     }
@@ -72,6 +88,7 @@ public record StockRequest(
             @Describe(
                     value = "Width lost to joint the first edge of a board.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.2, 25},
                     example = "3",
                     optional = true)
             @DecimalMin("0")
@@ -81,6 +98,7 @@ public record StockRequest(
             @Describe(
                     value = "Width lost to clean the second edge of a board.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.2, 25},
                     example = "3",
                     optional = true)
             @DecimalMin("0")
@@ -90,6 +108,7 @@ public record StockRequest(
             @Describe(
                     value = "Thickness lost to plane one face of a rough board.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.2, 12},
                     example = "1.5",
                     optional = true)
             @DecimalMin("0")
@@ -99,6 +118,7 @@ public record StockRequest(
             @Describe(
                     value = "Length lost at each end of a board, to checks and snipe.",
                     quantity = Quantity.LENGTH,
+                    usual = {3, 600},
                     example = "40",
                     optional = true)
             @DecimalMin("0")
@@ -108,6 +128,7 @@ public record StockRequest(
             @Describe(
                     value = "Kerf of a rip; the saw's kerf if left out.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.5, 8},
                     example = "2.4",
                     optional = true)
             @DecimalMin("0")
@@ -117,6 +138,7 @@ public record StockRequest(
             @Describe(
                     value = "What a strip is ripped wider than its band, for its glue faces to be planed.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.1, 12},
                     example = "1",
                     optional = true)
             @DecimalMin("0")
@@ -126,11 +148,24 @@ public record StockRequest(
             @Describe(
                     value = "What a strip is made thicker than the panel, for the glued blank to be flattened.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.1, 15},
                     example = "2",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("100")
-            Double blankFlattening) {}
+            Double blankFlattening) {
+
+        private AllowancesRequest filled(double kerf) {
+            return new AllowancesRequest(
+                    requireNonNullElse(jointing, 0.0),
+                    requireNonNullElse(edgeCleaning, 0.0),
+                    requireNonNullElse(planing, 0.0),
+                    requireNonNullElse(ends, 0.0),
+                    requireNonNullElse(ripKerf, kerf),
+                    requireNonNullElse(stripPlaning, 0.0),
+                    requireNonNullElse(blankFlattening, 0.0));
+        }
+    }
 
     /** How two pieces of a strip meet. */
     public enum Joint {
@@ -153,13 +188,18 @@ public record StockRequest(
                     value = "Length by which two pieces overlap in a scarf seam; needed for SCARF, 0 or left out for"
                             + " BUTT.",
                     quantity = Quantity.LENGTH,
+                    usual = {8, 400},
                     example = "60",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("2000")
             Double scarf,
 
-            @Describe(value = "Shortest piece of a strip.", quantity = Quantity.LENGTH, example = "150")
+            @Describe(
+                    value = "Shortest piece of a strip.",
+                    quantity = Quantity.LENGTH,
+                    usual = {25, 3000},
+                    example = "150")
             @NotNull
             @DecimalMin("1")
             @DecimalMax("20000")
@@ -169,6 +209,7 @@ public record StockRequest(
                     value = "Least distance along the blank between seams in neighbouring strips, measured between the"
                             + " nearest points of two scarfs; less than the blank's length.",
                     quantity = Quantity.LENGTH,
+                    usual = {5, 1000},
                     example = "40")
             @NotNull
             @DecimalMin("0")
@@ -176,7 +217,12 @@ public record StockRequest(
             Double clearance,
 
             @Describe(value = "Most seams in one strip; 1 if left out.", example = "1", optional = true) @Min(1) @Max(3)
-            Integer most) {}
+            Integer most) {
+
+        private SeamRequest filled() {
+            return new SeamRequest(joint, scarf, smallestPiece, clearance, requireNonNullElse(most, 1));
+        }
+    }
 
     /** When a search ends that has not come to an end. */
     @Describe("When a search ends that has not proved its plan best. The best plan found until then is answered, with"
@@ -199,5 +245,10 @@ public record StockRequest(
                     optional = true)
             @DecimalMin("0.05")
             @DecimalMax("30")
-            Double seconds) {}
+            Double seconds) {
+
+        private SearchRequest filled() {
+            return new SearchRequest(requireNonNullElse(nodes, 100_000), requireNonNullElse(seconds, 5.0));
+        }
+    }
 }

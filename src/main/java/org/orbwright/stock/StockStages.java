@@ -3,8 +3,9 @@ package org.orbwright.stock;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
-import org.orbwright.design.Panel;
-import org.orbwright.design.Piece;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan.FaceSegments;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.stock.Rack.Stock;
@@ -38,11 +39,12 @@ final class StockStages {
 
     /** Counts the strips of a kind that a plan gives. */
     void strips(StripUse use, StripNeed need) {
+        double layer = design.thickness() / design.layers();
         for (StripMakeUp makeUp : need.makeUps()) {
             double length =
                     makeUp.pieces().stream().mapToDouble(StripPiece::length).sum();
             ripped += makeUp.strips() * need.width() * need.thickness() * length;
-            blanks += makeUp.strips() * use.strip().width() * design.thickness() * need.length();
+            blanks += makeUp.strips() * use.strip().width() * layer * need.length();
         }
     }
 
@@ -72,9 +74,9 @@ final class StockStages {
 
     private double segments() {
         double volume = 0;
-        for (Panel panel : design.panels()) {
-            for (Piece piece : panel.sawn()) {
-                volume += piece.area() * design.thickness() * piece.perSphere() * design.copies();
+        for (FaceSegments face : SegmentCalculator.calculate(design).faces()) {
+            for (SegmentCut segment : face.segments()) {
+                volume += segment.area() * design.thickness() * segment.total();
             }
         }
         return volume;

@@ -75,13 +75,13 @@ final class WoodStrips {
         }
         int most =
                 use.ways().stream().mapToInt(way -> way.pieces().size()).max().orElse(1);
-        needed.set(width, needed.get(width) + use.blank().count() * most);
+        needed.set(width, needed.get(width) + use.blank().strips() * most);
         List<MakeUp> makeUps = use.ways().stream()
                 .map(way -> new MakeUp(way.pieces().stream()
                         .map(length -> findOrAdd(lengths, length))
                         .toList()))
                 .toList();
-        kinds.add(new StripKind(width, use.blank().count(), makeUps));
+        kinds.add(new StripKind(width, use.blank().strips(), makeUps));
         uses.add(use);
     }
 
@@ -145,7 +145,7 @@ final class WoodStrips {
                 widths.get(kinds.get(kind).width()),
                 stick,
                 blank.length(),
-                blank.count(),
+                blank.strips(),
                 plan.missing().get(kind),
                 seamPlaces(use),
                 makeUps);

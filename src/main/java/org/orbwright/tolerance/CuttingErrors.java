@@ -1,7 +1,5 @@
 package org.orbwright.tolerance;
 
-import static java.util.Objects.requireNonNullElse;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Band;
@@ -111,19 +109,12 @@ final class CuttingErrors {
     }
 
     private static ErrorPair radians(AngleErrorRequest asked) {
-        return asked == null
-                ? new ErrorPair(0, 0)
-                : new ErrorPair(
-                        Math.toRadians(requireNonNullElse(asked.setting(), 0.0)),
-                        Math.toRadians(requireNonNullElse(asked.scatter(), 0.0)));
+        return new ErrorPair(Math.toRadians(asked.setting()), Math.toRadians(asked.scatter()));
     }
 
     private ErrorPair millimetres(LengthErrorRequest asked) {
-        return asked == null
-                ? new ErrorPair(0, 0)
-                : new ErrorPair(
-                        design.unit().toMillimetres(requireNonNullElse(asked.setting(), 0.0)),
-                        design.unit().toMillimetres(requireNonNullElse(asked.scatter(), 0.0)));
+        return new ErrorPair(
+                design.unit().toMillimetres(asked.setting()), design.unit().toMillimetres(asked.scatter()));
     }
 
     private void check() {
@@ -174,10 +165,10 @@ final class CuttingErrors {
     }
 
     private void refuse(String field, String what, Double setting, Double scatter, String most) {
-        String said = Rounding.plain(requireNonNullElse(setting, 0.0), SHOWN_DECIMALS) + " with a scatter of "
-                + Rounding.plain(requireNonNullElse(scatter, 0.0), SHOWN_DECIMALS);
+        String said = Rounding.plain(setting, SHOWN_DECIMALS) + " with a scatter of "
+                + Rounding.plain(scatter, SHOWN_DECIMALS);
         broken.add(new Violation(
-                "/errors/" + field,
+                "/tolerance/errors/" + field,
                 "ERROR_TOO_LARGE",
                 "An error of " + said + " in the " + what + " leaves nothing of what is cut.",
                 said,

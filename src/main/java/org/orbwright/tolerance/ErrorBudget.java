@@ -18,14 +18,14 @@ public record ErrorBudget(
         @Describe(
                 value = "Shift by all setting errors together.",
                 quantity = Quantity.LENGTH,
-                example = "0.0566",
+                example = "0.0824",
                 min = -1e18)
         double shift,
 
         @Describe(
                 value = "Combined standard uncertainty from the scatter.",
                 quantity = Quantity.LENGTH,
-                example = "0.0101")
+                example = "0.0143")
         double uncertainty,
 
         @Describe(
@@ -34,7 +34,7 @@ public record ErrorBudget(
                         + " many,"
                         + " the farthest lies further off.",
                 quantity = Quantity.LENGTH,
-                example = "0.0202")
+                example = "0.0285")
         double expanded,
 
         @Describe("What each source of error that matters here has to do with it.")
@@ -55,7 +55,7 @@ public record ErrorBudget(
                     value = "Sensitivity to an angle: how far the length shifts for each tenth of a degree that every"
                             + " cut is too large.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.566",
+                    example = "-0.412",
                     min = -1e18,
                     optional = true)
             Double perTenthDegree,
@@ -63,7 +63,7 @@ public record ErrorBudget(
             @Describe(
                     value = "Sensitivity to a length: how far the length shifts for each unit that every piece is too"
                             + " large.",
-                    example = "0.688190960236",
+                    example = "0.288675134595",
                     min = -1e18,
                     optional = true)
             Double perLength,
@@ -71,13 +71,13 @@ public record ErrorBudget(
             @Describe(
                     value = "Shift by the setting error.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0566",
+                    example = "0.0824",
                     min = -1e18)
             double shift,
 
             @Describe(
                     value = "Standard uncertainty from the scatter, which evens out where several pieces count.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0101")
+                    example = "0.0143")
             double uncertainty) {}
 }

@@ -11,7 +11,7 @@ import org.orbwright.quantity.Quantity;
         + " (common practice, no source), a finding says so. The same seed and number of samples give the"
         + " same answer on any number of processors.")
 public record GapSimulation(
-        @Describe(value = "Solids simulated.", example = "100000", max = 1000000)
+        @Describe(value = "Solids simulated.", example = "20000", max = 1000000)
         int samples,
 
         @Describe(value = "The seed.", example = "1", max = 2147483647)
@@ -28,7 +28,7 @@ public record GapSimulation(
         @Describe(
                 value = "Share of solids whose gaps the glue bridges everywhere, in all panels and all seams.",
                 quantity = Quantity.RATIO,
-                example = "0.99982",
+                example = "0.0982",
                 max = 1)
         double allBridged,
 
@@ -36,7 +36,7 @@ public record GapSimulation(
                 value = "Standard error of that share, as it is after so many samples to somebody who knew nothing"
                         + " before: it is not 0 even where all samples agree.",
                 quantity = Quantity.RATIO,
-                example = "0.000044",
+                example = "0.002104",
                 max = 1)
         double standardError,
 
@@ -44,22 +44,22 @@ public record GapSimulation(
                 value = "The same share by linear theory, where all gaps are independent: a product over all panels and"
                         + " seams.",
                 quantity = Quantity.RATIO,
-                example = "0.999885",
+                example = "0.100017",
                 max = 1)
         double allBridgedLinear) {
 
     /** Percentiles of a gap. */
     @Describe("Percentiles of a gap: this share of all gaps is no larger.")
     public record GapPercentiles(
-            @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.04")
+            @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.0587")
             double p5,
 
-            @Describe(value = "The median.", quantity = Quantity.LENGTH, example = "0.0566")
+            @Describe(value = "The median.", quantity = Quantity.LENGTH, example = "0.0822")
             double p50,
 
-            @Describe(value = "The 95th percentile.", quantity = Quantity.LENGTH, example = "0.0732")
+            @Describe(value = "The 95th percentile.", quantity = Quantity.LENGTH, example = "0.1059")
             double p95,
 
-            @Describe(value = "The 99th percentile.", quantity = Quantity.LENGTH, example = "0.0802")
+            @Describe(value = "The 99th percentile.", quantity = Quantity.LENGTH, example = "0.115")
             double p99) {}
 }

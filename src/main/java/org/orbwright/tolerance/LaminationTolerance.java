@@ -8,7 +8,7 @@ import org.orbwright.quantity.Quantity;
 /** What errors of cutting do to the lines between the bands of one lamination. */
 @Describe("What errors of cutting do to the lines between the bands of one lamination.")
 public record LaminationTolerance(
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
         @Describe(value = "Which of the panel's segments the lamination is for.", example = "\"ALL\"")
@@ -40,7 +40,7 @@ public record LaminationTolerance(
                     value = "Where the line should be: from the panel's centre square to the bands, below 0 beyond the"
                             + " centre.",
                     quantity = Quantity.LENGTH,
-                    example = "32.4711",
+                    example = "22.3425",
                     min = -1e18)
             double distance,
 

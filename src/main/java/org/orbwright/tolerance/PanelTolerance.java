@@ -6,31 +6,31 @@ import org.orbwright.quantity.Quantity;
 /** What errors of cutting do to the panels of one face kind. */
 @Describe("What errors of cutting do to the panels of one face kind.")
 public record PanelTolerance(
-        @Describe(value = "The face kind.", example = "\"pentagon\"")
+        @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
-        @Describe(value = "Segments of a panel.", example = "5", max = 12)
+        @Describe(value = "Segments of a panel.", example = "3", max = 12)
         int segments,
 
         @Describe(
                 value = "Length of the longest joint between segments, from the tips to the corner of the rim: gaps are"
                         + " measured at its open end.",
                 quantity = Quantity.LENGTH,
-                example = "64.8578")
+                example = "78.685")
         double jointLength,
 
         @Describe(
                 value = "What the setting error adds to all tip angles of the panel together: below 0 they no longer"
                         + " close the circle.",
                 quantity = Quantity.ANGLE,
-                example = "-0.05",
+                example = "-0.06",
                 min = -1e18)
         double angleSum,
 
         @Describe(
                 value = "Gap of the setting error, if it all opens in one joint.",
                 quantity = Quantity.LENGTH,
-                example = "0.0566")
+                example = "0.0824")
         double gap,
 
         @Describe(value = "Where it opens; left out where it does not.", example = "\"RIM\"", optional = true)
@@ -60,7 +60,7 @@ public record PanelTolerance(
                 value = "Largest setting error of the tip angle, of either sign, whose gap the glue bridges; rounded"
                         + " down, and no more than a request may state.",
                 quantity = Quantity.ANGLE,
-                example = "0.0176",
+                example = "0.0242",
                 max = 30)
         double largestTipAngleError,
 

@@ -6,10 +6,10 @@ import org.orbwright.quantity.Quantity;
 /** What errors of cutting do to the seams of one edge kind. */
 @Describe("What errors of cutting do to the seams of one edge kind.")
 public record SeamTolerance(
-        @Describe(value = "One of the two face kinds.", example = "\"pentagon\"")
+        @Describe(value = "One of the two face kinds.", example = "\"triangle\"")
         String face,
 
-        @Describe(value = "The other face kind, which may be the same.", example = "\"pentagon\"")
+        @Describe(value = "The other face kind, which may be the same.", example = "\"triangle\"")
         String neighbour,
 
         @Describe(value = "Seams of this kind on the solid.", example = "30", max = 200)
@@ -19,21 +19,21 @@ public record SeamTolerance(
                 value = "Length over which the two panels touch across their thickness, along the seam: gaps are"
                         + " measured at its open end.",
                 quantity = Quantity.LENGTH,
-                example = "28.2137")
+                example = "28.9026")
         double seamLength,
 
         @Describe(
                 value = "What the setting error adds to the two bevels together: below 0 they are less than the"
                         + " dihedral angle.",
                 quantity = Quantity.ANGLE,
-                example = "0.06",
+                example = "0.08",
                 min = -1e18)
         double angleSum,
 
         @Describe(
                 value = "Gap of the setting error, where both panels' own cuts are off alike.",
                 quantity = Quantity.LENGTH,
-                example = "0.0295")
+                example = "0.0404")
         double gap,
 
         @Describe(value = "Where it opens; left out where it does not.", example = "\"OUTSIDE\"", optional = true)
@@ -56,6 +56,6 @@ public record SeamTolerance(
                 value = "Largest setting error of the bevel, of either sign, whose gap the glue bridges; rounded down,"
                         + " and no more than a request may state.",
                 quantity = Quantity.ANGLE,
-                example = "0.1015",
+                example = "0.0991",
                 max = 30)
         double largestBevelError) {}

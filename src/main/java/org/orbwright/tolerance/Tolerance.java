@@ -70,21 +70,21 @@ public record Tolerance(
             @Describe(
                     value = "Largest setting error of the tip angle.",
                     quantity = Quantity.ANGLE,
-                    example = "0.0176",
+                    example = "0.0242",
                     max = 30)
             double tipAngle,
 
             @Describe(
                     value = "Largest setting error of a mitre gauge that gives both legs: half of the tip angle's.",
                     quantity = Quantity.ANGLE,
-                    example = "0.0088",
+                    example = "0.0121",
                     max = 30)
             double mitreGauge,
 
             @Describe(
                     value = "Largest setting error of the bevel, and of the blade tilt.",
                     quantity = Quantity.ANGLE,
-                    example = "0.1015",
+                    example = "0.0991",
                     max = 30)
             double bevel) {}
 }

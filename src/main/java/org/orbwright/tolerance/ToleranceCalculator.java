@@ -1,6 +1,5 @@
 package org.orbwright.tolerance;
 
-import static java.util.Objects.requireNonNullElse;
 import static org.orbwright.tolerance.ErrorSource.BEVEL;
 import static org.orbwright.tolerance.ErrorSource.PANEL_THICKNESS;
 import static org.orbwright.tolerance.ErrorSource.STOP;
@@ -10,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.quantity.LengthUnit;
@@ -54,12 +54,6 @@ import org.orbwright.tolerance.Tolerance.SolidTolerance;
  * The simulation takes exact gaps.
  */
 public final class ToleranceCalculator {
-    /** Common practice, no source. */
-    private static final double GLUE_BRIDGES = 0.1;
-
-    private static final int SAMPLES = 100_000;
-    private static final int SEED = 1;
-
     private final Design design;
     private final CuttingErrors errors;
     private final double glueBridges;
@@ -68,8 +62,7 @@ public final class ToleranceCalculator {
     private ToleranceCalculator(ToleranceRequest request, Design design) {
         this.design = design;
         this.errors = CuttingErrors.of(request, design);
-        this.glueBridges =
-                request.glueBridges() == null ? GLUE_BRIDGES : design.unit().toMillimetres(request.glueBridges());
+        this.glueBridges = design.unit().toMillimetres(request.glueBridges());
         for (Panel panel : design.facePanels()) {
             panels.put(panel.face(), new PanelErrors(design, panel, errors));
         }
@@ -83,7 +76,9 @@ public final class ToleranceCalculator {
      * @throws ImpossibleDesignException if an error is as large as what is cut
      */
     public static Tolerance calculate(ToleranceRequest request, Design design) {
-        return new ToleranceCalculator(request, design).tolerance(request);
+        design.require("the effect of errors depends", DesignPart.THICKNESS);
+        ToleranceRequest filled = request.filled(design.unit());
+        return new ToleranceCalculator(filled, design).tolerance(filled);
     }
 
     private Tolerance tolerance(ToleranceRequest request) {
@@ -100,8 +95,7 @@ public final class ToleranceCalculator {
                         .toList(),
                 solid(),
                 limits(gaps, seams),
-                new GapSimulator(design, errors, glueBridges)
-                        .run(requireNonNullElse(request.samples(), SAMPLES), requireNonNullElse(request.seed(), SEED)));
+                new GapSimulator(design, errors, glueBridges).run(request.samples(), request.seed()));
     }
 
     private SeamTolerance seam(EdgeKind edge) {

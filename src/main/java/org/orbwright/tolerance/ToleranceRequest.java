@@ -1,33 +1,39 @@
 package org.orbwright.tolerance;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
-import jakarta.validation.constraints.NotNull;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design, how exactly its parts are cut, and how large a gap the glue bridges.
+ * How exactly parts are cut, and how large a gap the glue bridges.
  *
- * @param design the design
- * @param errors the errors of cutting
+ * @param errors the errors of cutting, or null for none
  * @param glueBridges largest gap that the glue bridges, or null
  * @param samples solids to simulate, or null
  * @param seed seed of the simulation, or null
  */
-@Describe("A design, how exactly its parts are cut, and how large a gap the glue bridges.")
+@Describe("How exactly parts are cut, and how large a gap the glue bridges.")
 public record ToleranceRequest(
-        @NotNull @Valid DesignRequest design,
-        @NotNull @Valid ErrorsRequest errors,
+        @Describe(
+                value =
+                        "The errors of cutting; none if left out, which still answers how exactly the saw has to be set.",
+                optional = true)
+        @Valid
+        ErrorsRequest errors,
 
         @Describe(
-                value = "Largest gap that the glue bridges; 0.1 mm if left out (common practice, no source). Within"
-                        + " 0.000001 mm of it a gap counts as bridged.",
+                value =
+                        "Largest gap that the glue bridges; 0.1 mm or 0.004 in if left out (common practice, no source). Within"
+                                + " 0.000001 mm of it a gap counts as bridged.",
                 quantity = Quantity.LENGTH,
+                usual = {0.01, 2},
                 example = "0.1",
                 optional = true)
         @DecimalMin("0")
@@ -46,6 +52,19 @@ public record ToleranceRequest(
         @Min(0)
         @Max(Integer.MAX_VALUE)
         Integer seed) {
+
+    /** What is usual: no errors. */
+    public static final ToleranceRequest USUAL = new ToleranceRequest(null, null, null, null);
+
+    /** The same with everything filled in. */
+    public ToleranceRequest filled(LengthUnit unit) {
+        return new ToleranceRequest(
+                requireNonNullElse(errors, new ErrorsRequest(null, null, null, null, null, null))
+                        .filled(),
+                requireNonNullElse(glueBridges, unit.usual(0.1, 0.004)),
+                requireNonNullElse(samples, 100_000),
+                requireNonNullElse(seed, 1));
+    }
 
     /** The largest setting error of an angle, in degrees. */
     static final int LARGEST_ANGLE = 30;
@@ -96,7 +115,32 @@ public record ToleranceRequest(
                     value = "The stop at the saw, which sets the base of each segment: above 0 the base is too long.",
                     optional = true)
             @Valid
-            LengthErrorRequest stop) {}
+            LengthErrorRequest stop) {
+
+        private ErrorsRequest filled() {
+            return new ErrorsRequest(
+                    filled(tipAngle),
+                    filled(bevel),
+                    filled(blankWidth),
+                    filled(bandWidth),
+                    filled(panelThickness),
+                    filled(stop));
+        }
+
+        private static AngleErrorRequest filled(AngleErrorRequest asked) {
+            return asked == null
+                    ? new AngleErrorRequest(0.0, 0.0)
+                    : new AngleErrorRequest(
+                            requireNonNullElse(asked.setting(), 0.0), requireNonNullElse(asked.scatter(), 0.0));
+        }
+
+        private static LengthErrorRequest filled(LengthErrorRequest asked) {
+            return asked == null
+                    ? new LengthErrorRequest(0.0, 0.0)
+                    : new LengthErrorRequest(
+                            requireNonNullElse(asked.setting(), 0.0), requireNonNullElse(asked.scatter(), 0.0));
+        }
+    }
 
     /** How far an angle is off. */
     @Describe("How far an angle is off; what is left out is 0.")
@@ -125,6 +169,7 @@ public record ToleranceRequest(
             @Describe(
                     value = "Setting error: by how much every piece is too large, below 0 too small.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.005, 2},
                     example = "0.1",
                     optional = true)
             @DecimalMin("-1000")
@@ -134,6 +179,7 @@ public record ToleranceRequest(
             @Describe(
                     value = "Scatter: the standard deviation from piece to piece around the setting.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.005, 2},
                     example = "0.05",
                     optional = true)
             @DecimalMin("0")

@@ -27,6 +27,13 @@ public record AxisRequest(
         @Max(199)
         Integer number) {
 
+    /** The axis that is meant: the one through the first face where none is stated. */
+    static AxisRequest filled(AxisRequest asked) {
+        return new AxisRequest(
+                asked == null ? Through.FACE : asked.through(),
+                asked == null || asked.number() == null ? 0 : asked.number());
+    }
+
     /** What an axis goes through. */
     public enum Through {
         /** The foot of the perpendicular on a face. */

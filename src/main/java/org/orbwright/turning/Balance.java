@@ -30,13 +30,13 @@ public record Balance(
     /** The density that was taken for a wood. */
     @Describe("The density that was taken for a wood.")
     public record DensityTaken(
-            @Describe(value = "The wood.", example = "\"black walnut\"")
+            @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "616")
+            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "665")
             double density,
 
-            @Describe(value = "Whether the caller stated it; from the table of woods otherwise.", example = "false")
+            @Describe(value = "Whether the caller stated it; from the table of woods otherwise.", example = "true")
             boolean stated) {}
 
     /** The mass of a panel. */
@@ -45,35 +45,35 @@ public record Balance(
             @Describe(value = "Number of the panel, from 0.", example = "0", max = 199)
             int panel,
 
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "The set of segments that it is made of.", example = "\"UPRIGHT\"")
             BandSet set,
 
-            @Describe(value = "Mass in the glued-up solid.", quantity = Quantity.MASS, example = "0.1343")
+            @Describe(value = "Mass in the glued-up solid.", quantity = Quantity.MASS, example = "0.1214")
             double inSolid,
 
             @Describe(
                     value = "Mass in the finished sphere; left out where it breaks through to the hollow.",
                     quantity = Quantity.MASS,
-                    example = "0.072",
+                    example = "0.0751",
                     optional = true)
             Double inSphere) {}
 
     /** A body that turns about the axis. */
     @Describe("A body that turns about the axis.")
     public record HeldBody(
-            @Describe(value = "Mass of the work.", quantity = Quantity.MASS, example = "1.6334")
+            @Describe(value = "Mass of the work.", quantity = Quantity.MASS, example = "2.4653")
             double mass,
 
-            @Describe(value = "The same with what holds it.", quantity = Quantity.MASS, example = "2.5334")
+            @Describe(value = "The same with what holds it.", quantity = Quantity.MASS, example = "3.2653")
             double turningMass,
 
             @Describe(
                     value = "How far the work's centre of mass lies from the axis.",
                     quantity = Quantity.LENGTH,
-                    example = "0.4853")
+                    example = "0.3551")
             double offAxis,
 
             @Describe(
@@ -81,14 +81,14 @@ public record Balance(
                             + " corner or"
                             + " edge that the axis is named after.",
                     quantity = Quantity.LENGTH,
-                    example = "-0.459",
+                    example = "0.0304",
                     min = -1e18)
             double alongAxis,
 
             @Describe(
                     value = "The panel whose middle is nearest to the heavy side, seen along the axis; left out where"
                             + " the work is in balance.",
-                    example = "3",
+                    example = "12",
                     optional = true,
                     max = 199)
             Integer heavyPanel,
@@ -97,7 +97,7 @@ public record Balance(
                     value = "From that panel's middle to the heavy side about the axis, counter-clockwise seen against"
                             + " the axis from its named end; left out where the work is in balance.",
                     quantity = Quantity.ANGLE,
-                    example = "-17.7687",
+                    example = "7.9741",
                     optional = true,
                     min = -180,
                     max = 180)
@@ -109,7 +109,7 @@ public record Balance(
                             + " axis at which a counterweight is fixed opposite the heavy side, it is the"
                             + " counterweight's mass.",
                     quantity = Quantity.IMBALANCE,
-                    example = "792.756")
+                    example = "875.335")
             double imbalance,
 
             @Describe(
@@ -117,7 +117,7 @@ public record Balance(
                             + " speed in radians"
                             + " per second it makes the balance quality grade of ISO 21940-11.",
                     quantity = Quantity.LENGTH,
-                    example = "0.3129")
+                    example = "0.2681")
             double eccentricity,
 
             @Describe(
@@ -125,7 +125,7 @@ public record Balance(
                             + " 21940-11;"
                             + " left out without a speed.",
                     quantity = Quantity.VELOCITY,
-                    example = "13.108",
+                    example = "9.825",
                     optional = true)
             Double grade,
 
@@ -134,14 +134,14 @@ public record Balance(
                             + " left out"
                             + " without a speed.",
                     quantity = Quantity.FORCE,
-                    example = "1.391",
+                    example = "1.1759",
                     optional = true)
             Double force,
 
             @Describe(
                     value = "That force over the weight of the work and what holds it; left out without a speed.",
                     quantity = Quantity.RATIO,
-                    example = "0.055988",
+                    example = "0.036722",
                     optional = true)
             Double forceToWeight) {}
 }

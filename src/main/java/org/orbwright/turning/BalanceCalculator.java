@@ -6,7 +6,9 @@ import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.SphereKind;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.turning.Balance.HeldBody;
@@ -21,31 +23,39 @@ public final class BalanceCalculator {
     private static final double ON_AXIS = 1e-7;
 
     private final BalanceRequest request;
+    /** Turns a minute, or null for no forces. */
+    private final Double turns;
+
+    private final SphereKind sphere;
     private final Solid solid;
     private final Vector3D axis;
     private final Densities densities;
     private final Map<Integer, OddPanelRequest> odd;
     private final PanelMasses masses;
 
-    private BalanceCalculator(BalanceRequest request, Design design) {
+    private BalanceCalculator(BalanceRequest request, TurningRequest turning, Design design) {
         this.request = request;
+        this.turns = turning.speed() == null ? null : turning.speed().turns();
+        this.sphere = design.spheres().get(0);
         this.solid = design.solid();
-        this.axis = LatheAxis.direction(request.axis(), solid);
+        this.axis = LatheAxis.direction(turning.axis(), solid);
         this.odd = OddPanels.of(request, design);
         this.densities = new Densities(request, design);
         this.masses = new PanelMasses(design);
     }
 
     /**
-     * Balances a design.
+     * Balances a sphere of a design, of twins an upright one.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design the request's design
+     * @param request a section that keeps its Bean Validation constraints
+     * @param turning the axis, and the speed that forces are stated at
+     * @param design the design
      * @throws ImpossibleDesignException if it speaks of a panel, a wood or an axis that the design has not, or a wood's
      *     density is not known
      */
-    public static Balance calculate(BalanceRequest request, Design design) {
-        return new BalanceCalculator(request, design).calculate();
+    public static Balance calculate(BalanceRequest request, TurningRequest turning, Design design) {
+        design.require("the balance depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
+        return new BalanceCalculator(request.filled(), turning.filled(design.unit()), design).calculate();
     }
 
     /**
@@ -75,7 +85,7 @@ public final class BalanceCalculator {
         for (int f = 0; f < solid.faces().size(); f++) {
             Face face = solid.faces().get(f);
             OddPanelRequest other = odd.get(f);
-            BandSet set = other == null || other.set() == null ? BandSet.UPRIGHT : other.set();
+            BandSet set = sphere.panels().get(f);
             PanelWood wood = masses.of(face, set, species -> densities.of(species, other));
             panels.add(new PanelMass(
                     f,
@@ -95,10 +105,10 @@ public final class BalanceCalculator {
         Vector3D off = centre.subtract(axis.multiply(along));
         boolean balanced = off.norm() < ON_AXIS;
         double offAxis = balanced ? 0 : off.norm();
-        double turning = body.mass + (request.mounting() == null ? 0 : request.mounting());
+        double turning = body.mass + request.mounting();
         double eccentricity = body.mass * offAxis / turning;
         Integer heavy = balanced ? null : nearest(off);
-        Double angular = request.speed() == null ? null : Double.valueOf(request.speed() * 2 * Math.PI / 60);
+        Double angular = turns == null ? null : Double.valueOf(turns * 2 * Math.PI / 60);
         // Kilograms times metres per second squared; the eccentricity is in millimetres.
         Double force = angular == null ? null : Double.valueOf(turning * eccentricity / 1000 * angular * angular);
         return new HeldBody(

@@ -1,5 +1,7 @@
 package org.orbwright.turning;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -11,41 +13,32 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.design.BandSet;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design, what differs from panel to panel, and the axis that it turns about.
+ * What differs from panel to panel, and what holds the work. The axis and the speed are those of the turning.
  *
- * @param design the design
  * @param panels the panels that differ from the design's, or null for none
  * @param densities densities that the caller knows, or null for those of the table of woods
- * @param axis the axis, or null for the one through the first face
  * @param mounting mass of what holds the work, in kilograms, or null for none
- * @param speed in revolutions per minute, or null for no forces
  */
-@Describe("A design, what differs from panel to panel, and the axis that it turns about.")
+@Describe("What differs from panel to panel, and what holds the work. The axis and the speed are those of the section"
+        + " turning.")
 public record BalanceRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(
-                value = "The panels that differ from what the design says; all others are alike. A solid whose panels"
-                        + " are all alike is in balance.",
+                value = "The panels whose wood differs from what the design says. A solid whose panels are all alike is"
+                        + " in balance.",
                 optional = true)
-        @Size(min = 1, max = 200)
+        @Size(max = 200)
         List<@NotNull @Valid OddPanelRequest> panels,
 
         @Describe(
                 value = "Densities as they were weighed; for all other woods that of the table is taken, at 12 %"
                         + " moisture content.",
                 optional = true)
-        @Size(min = 1, max = 60)
+        @Size(max = 60)
         List<@NotNull @Valid WoodDensityRequest> densities,
-
-        @Describe(value = "The axis; the one through face 0 if left out.", optional = true) @Valid
-        AxisRequest axis,
 
         @Describe(
                 value = "Mass of the discs, screws and chuck that turn with the work, taken to be in balance"
@@ -56,21 +49,25 @@ public record BalanceRequest(
                 optional = true)
         @DecimalMin("0")
         @DecimalMax("1000")
-        Double mounting,
-
-        @Describe(
-                value = "A speed to state the force at, in revolutions per minute; no forces if left out. It is the"
-                        + " caller's, and stands for no speed that would be safe.",
-                example = "400",
-                optional = true)
-        @DecimalMin("1")
-        @DecimalMax("10000")
-        Double speed) {
+        Double mounting) {
 
     /** Copies the lists. */
     public BalanceRequest {
         panels = copy(panels);
         densities = copy(densities);
+    }
+
+    /** What is usual: panels that are all alike. */
+    public static final BalanceRequest USUAL = new BalanceRequest(null, null, null);
+
+    /** The same with everything filled in. */
+    public BalanceRequest filled() {
+        return new BalanceRequest(
+                requireNonNullElse(panels, List.<OddPanelRequest>of()).stream()
+                        .map(OddPanelRequest::filled)
+                        .toList(),
+                requireNonNullElse(densities, List.of()),
+                requireNonNullElse(mounting, 0.0));
     }
 
     private static <T> List<T> copy(List<T> list) {
@@ -87,13 +84,6 @@ public record BalanceRequest(
             Integer panel,
 
             @Describe(
-                    value = "The set of segments that it is made of; UPRIGHT if left out. INVERTED only where sawing"
-                            + " gives two sets.",
-                    example = "\"INVERTED\"",
-                    optional = true)
-            BandSet set,
-
-            @Describe(
                     value = "How many times as heavy its wood is as that of the others, for boards that differ;"
                             + " 1 if left"
                             + " out.",
@@ -104,31 +94,35 @@ public record BalanceRequest(
             Double heavier,
 
             @Describe(value = "Woods that stand in it for those of the design; none if left out.", optional = true)
-            @Size(min = 1, max = 60)
+            @Size(max = 60)
             List<@NotNull @Valid OtherWoodRequest> woods) {
 
         /** Copies the list. */
         public OddPanelRequest {
             woods = copy(woods);
         }
+
+        private OddPanelRequest filled() {
+            return new OddPanelRequest(panel, requireNonNullElse(heavier, 1.0), requireNonNullElse(woods, List.of()));
+        }
     }
 
     /** A wood that stands for another. */
     @Describe("A wood that stands for another.")
     public record OtherWoodRequest(
-            @Describe(value = "The wood of the design.", example = "\"black walnut\"") @NotBlank @Size(max = 60)
+            @Describe(value = "The wood of the design.", example = "\"red alder\"") @NotBlank @Size(max = 60)
             String species,
 
-            @Describe(value = "The wood in its place.", example = "\"white ash\"") @NotBlank @Size(max = 60)
+            @Describe(value = "The wood in its place.", example = "\"paper birch\"") @NotBlank @Size(max = 60)
             String by) {}
 
     /** The density of a wood. */
     @Describe("The density of a wood.")
     public record WoodDensityRequest(
-            @Describe(value = "The wood.", example = "\"sugar maple\"") @NotBlank @Size(max = 60)
+            @Describe(value = "The wood.", example = "\"white ash\"") @NotBlank @Size(max = 60)
             String species,
 
-            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "690")
+            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "665")
             @NotNull
             @DecimalMin("50")
             @DecimalMax("2000")

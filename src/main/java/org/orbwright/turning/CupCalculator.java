@@ -25,15 +25,13 @@ final class CupCalculator {
         double rim = design.unit().toMillimetres(cup.rim()) / 2;
         if (rim >= radius) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/cup/rim",
+                    "/turning/cup/rim",
                     "CUP_TOO_WIDE",
                     "A sphere of " + design.say(2 * radius) + " falls through a cup of " + design.say(2 * rim) + ".",
                     String.valueOf(cup.rim()),
                     "a diameter below " + design.sayAtMost(2 * radius))));
         }
-        double clearance = cup.clearance() == null
-                ? HoldingCalculator.USUAL_CLEARANCE
-                : design.unit().toMillimetres(cup.clearance());
+        double clearance = design.unit().toMillimetres(cup.clearance());
         double distance = Math.sqrt((radius - rim) * (radius + rim));
         double sine = Math.max(0, (distance - clearance) / radius);
         double latitude = Math.asin(sine);

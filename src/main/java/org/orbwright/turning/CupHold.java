@@ -10,39 +10,39 @@ public record CupHold(
         @Describe(
                 value = "Angle at the sphere's centre between the axis and the circle of contact.",
                 quantity = Quantity.ANGLE,
-                example = "31.5509",
+                example = "29.0411",
                 max = 90)
         double contactAngle,
 
         @Describe(
                 value = "From the sphere's centre to the plane of the rim.",
                 quantity = Quantity.LENGTH,
-                example = "73.2871")
+                example = "90.05")
         double rimDistance,
 
         @Describe(
                 value = "How deep the sphere stands in the cup, which has to be hollow that far.",
                 quantity = Quantity.LENGTH,
-                example = "12.7129")
+                example = "12.95")
         double depth,
 
         @Describe(
                 value = "Driving radius: torque is the tailstock's force times this times the coefficient of friction.",
                 quantity = Quantity.LENGTH,
-                example = "52.806")
+                example = "57.1905")
         double drivingRadius,
 
         @Describe(
                 value = "Latitude up to which the tool reaches on both sides of the middle plane.",
                 quantity = Quantity.ANGLE,
-                example = "51.4816",
+                example = "55.6624",
                 max = 90)
         double reachedLatitude,
 
         @Describe(
                 value = "Share of the sphere that is turned in one position.",
                 quantity = Quantity.SHARE,
-                example = "0.7824",
+                example = "0.8257",
                 max = 1)
         double turnedOnce,
 
@@ -60,7 +60,7 @@ public record CupHold(
                         + " two do not"
                         + " do.",
                 quantity = Quantity.ANGLE,
-                example = "6.4816",
+                example = "10.6624",
                 min = -90,
                 max = 90)
         double overlapOfTwo,
@@ -68,7 +68,7 @@ public record CupHold(
         @Describe(
                 value = "By how much it exceeds what three positions need, the arc sine of 1 over the root of 3.",
                 quantity = Quantity.ANGLE,
-                example = "16.2172",
+                example = "20.398",
                 min = -90,
                 max = 90)
         double overlapOfThree,
@@ -76,14 +76,14 @@ public record CupHold(
         @Describe(
                 value = "Share of the sphere that two positions both turn, to blend them.",
                 quantity = Quantity.SHARE,
-                example = "0.5648",
+                example = "0.6515",
                 max = 1)
         double turnedInBoth,
 
         @Describe(
                 value = "Share of the sphere that all of three positions turn.",
                 quantity = Quantity.SHARE,
-                example = "0.3472",
+                example = "0.4772",
                 max = 1)
         double turnedInAllThree,
 

@@ -27,7 +27,7 @@ record Cutter(double radius, double corner) {
         boolean fits = request.rimRadius() != null && design.unit().toMillimetres(request.rimRadius()) < radius;
         if (bull != (request.rimRadius() != null) || (bull && !fits)) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/cutter/rimRadius",
+                    "/path/cutter/rimRadius",
                     "RIM_DOES_NOT_FIT",
                     bull
                             ? "A bull-nose cutter needs a rim radius below its own."

@@ -33,14 +33,13 @@ final class Densities {
         for (Panel panel : design.panels()) {
             List<Band> bands = panel.lamination().bands();
             for (int i = 0; i < bands.size(); i++) {
-                woods.putIfAbsent(
-                        bands.get(i).species(), "/design" + panel.lamination().pointer() + "/bands/" + i + "/species");
+                woods.putIfAbsent(bands.get(i).species(), panel.lamination().pointer() + "/bands/" + i + "/species");
             }
         }
         for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
             OddPanelRequest panel = request.panels().get(i);
             for (int w = 0; panel.woods() != null && w < panel.woods().size(); w++) {
-                woods.putIfAbsent(panel.woods().get(w).by(), "/panels/" + i + "/woods/" + w + "/by");
+                woods.putIfAbsent(panel.woods().get(w).by(), "/balance/panels/" + i + "/woods/" + w + "/by");
             }
         }
         List<Violation> broken = new ArrayList<>();
@@ -50,7 +49,7 @@ final class Densities {
             String stated = request.densities().get(i).species();
             if (!seen.add(WoodTable.oneName(stated))) {
                 broken.add(new Violation(
-                        "/densities/" + i + "/species",
+                        "/balance/densities/" + i + "/species",
                         "WOOD_TWICE",
                         "The density of " + stated + " is stated twice.",
                         stated,
@@ -59,7 +58,7 @@ final class Densities {
             if (woods.keySet().stream()
                     .noneMatch(wood -> WoodTable.oneName(wood).equals(WoodTable.oneName(stated)))) {
                 broken.add(new Violation(
-                        "/densities/" + i + "/species",
+                        "/balance/densities/" + i + "/species",
                         "NO_SUCH_WOOD",
                         "No part of the work is of " + stated + ".",
                         stated,

@@ -17,10 +17,6 @@ import org.orbwright.turning.TurningRequest.GritRequest;
 
 /** Sanding and coats; lengths in millimetres. */
 final class FinishCalculator {
-    /** Square metres to the litre. Common practice, no source. */
-    private static final double USUAL_COVERAGE = 12;
-    /** Common practice, no source. */
-    private static final double USUAL_HOURS = 24;
     /** Places along the base that a band's width is looked at; its widest does not depend on them. */
     private static final int STATIONS = 2;
 
@@ -50,8 +46,8 @@ final class FinishCalculator {
             before -= allowance;
         }
         SphereSizing sphere = SphereCalculator.calculate(design);
-        double coverage = finish.coverage() == null ? USUAL_COVERAGE : finish.coverage();
-        double hours = finish.hoursPerCoat() == null ? USUAL_HOURS : finish.hoursPerCoat();
+        double coverage = finish.coverage();
+        double hours = finish.hoursPerCoat();
         Integer coats = finish.coats();
         return new FinishPlan(
                 grits,

@@ -12,21 +12,21 @@ public record FinishPlan(
         @Describe(
                 value = "Thinnest wall once sanded; below 0 it breaks through.",
                 quantity = Quantity.LENGTH,
-                example = "9.3629",
+                example = "7.3609",
                 min = -1e18)
         double wallAfter,
 
         @Describe("The band of which least can be seen once sanded.")
         ThinnestBand thinnest,
 
-        @Describe(value = "Surface to be finished.", quantity = Quantity.AREA, example = "92940.877")
+        @Describe(value = "Surface to be finished.", quantity = Quantity.AREA, example = "133316.626")
         double area,
 
         @Describe(
                 value = "Finish for all coats, by the coverage; what soaks into end grain and stays in the rag comes on"
                         + " top. Left out without coats.",
                 quantity = Quantity.MILLILITRES,
-                example = "23.235",
+                example = "44.439",
                 optional = true)
         Double finish,
 
@@ -34,7 +34,7 @@ public record FinishPlan(
                 value = "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left"
                         + " out without"
                         + " coats.",
-                example = "72",
+                example = "96",
                 optional = true)
         Double dryingHours) {
 
@@ -46,39 +46,39 @@ public record FinishPlan(
     /** One grit. */
     @Describe("One grit.")
     public record GritStep(
-            @Describe(value = "Its number.", example = "120", min = 8, max = 10000)
+            @Describe(value = "Its number.", example = "100", min = 8, max = 10000)
             int grit,
 
-            @Describe(value = "What it takes off the surface.", quantity = Quantity.LENGTH, example = "0.1")
+            @Describe(value = "What it takes off the surface.", quantity = Quantity.LENGTH, example = "0.12")
             double allowance,
 
-            @Describe(value = "Diameter before it.", quantity = Quantity.LENGTH, example = "172.4")
+            @Describe(value = "Diameter before it.", quantity = Quantity.LENGTH, example = "206.42")
             double before,
 
-            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "172.2")
+            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "206.18")
             double after) {}
 
     /** A band that little can be seen of. */
     @Describe("A band that little can be seen of.")
     public record ThinnestBand(
-            @Describe(value = "The face kind.", example = "\"pentagon\"")
+            @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
-            @Describe(value = "The band, from 1 at the base.", example = "4", min = 1, max = 60)
+            @Describe(value = "The band, from 1 at the base.", example = "2", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The wood.", example = "\"sugar maple\"")
+            @Describe(value = "The wood.", example = "\"red alder\"")
             String species,
 
             @Describe(
                     value = "Most of its width that can be seen before sanding.",
                     quantity = Quantity.LENGTH,
-                    example = "4.058")
+                    example = "5.0923")
             double widestBefore,
 
             @Describe(
                     value = "Most of its width that can be seen on the finished sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "4.0583")
+                    example = "5.0927")
             double widest) {}
 }

@@ -19,7 +19,7 @@ public record Holding(
         @Describe(
                 value = "Diameter of the solid about this axis: what has to clear bed and rest.",
                 quantity = Quantity.LENGTH,
-                example = "217.0398")
+                example = "259.8749")
         double swing,
 
         @Describe("The end that the axis is named after.") Seat head,
@@ -29,13 +29,13 @@ public record Holding(
         @Describe(
                 value = "Area of the sphere that the tool reaches between the discs.",
                 quantity = Quantity.AREA,
-                example = "89360.427")
+                example = "129697.511")
         double reachedArea,
 
         @Describe(
                 value = "Its share of the sphere; the rest is turned after reversing.",
                 quantity = Quantity.SHARE,
-                example = "0.957",
+                example = "0.9689",
                 max = 1)
         double reachedShare) {
 
@@ -59,14 +59,14 @@ public record Holding(
                     value = "Largest disc within the panel: its inscribed circle; left out where no panel is square to"
                             + " the axis.",
                     quantity = Quantity.LENGTH,
-                    example = "104.9422",
+                    example = "78.685",
                     optional = true)
             Double largestDisc,
 
             @Describe(
                     value = "Diameter of the disc. On a corner or an edge it is a ring that is hollow within.",
                     quantity = Quantity.LENGTH,
-                    example = "80")
+                    example = "64")
             double disc,
 
             @Describe(
@@ -74,14 +74,14 @@ public record Holding(
                             + " the highest"
                             + " wood that stands in its circle.",
                     quantity = Quantity.LENGTH,
-                    example = "88.9")
+                    example = "106")
             double seatDistance,
 
             @Describe(
                     value = "Area of wood under the disc for glue, without the hole; left out where only the"
                             + " rim touches.",
                     quantity = Quantity.AREA,
-                    example = "4948.008",
+                    example = "3166.725",
                     optional = true)
             Double glueArea,
 
@@ -100,30 +100,30 @@ public record Holding(
                             + " where the wood over the sphere is thinnest on their circle; left out"
                             + " without screws.",
                     quantity = Quantity.LENGTH,
-                    example = "5.1952",
+                    example = "7.0396",
                     optional = true)
             Double holeInSphere,
 
             @Describe(
                     value = "Latitude that the tool reaches on this side, from the sphere's middle plane.",
                     quantity = Quantity.ANGLE,
-                    example = "73.1407",
+                    example = "75.6728",
                     max = 90)
             double reachedLatitude,
 
             @Describe(
                     value = "What ends the tool's reach: the DISC with its room, the NECK of wood that is left, or"
                             + " NOTHING.",
-                    example = "\"NECK\"")
+                    example = "\"DISC\"")
             ReachEnd reachEnds,
 
             @Describe(
                     value = "Diameter of the cap around this end that is left for the reversed sphere.",
                     quantity = Quantity.LENGTH,
-                    example = "50")
+                    example = "51.0805")
             double capDiameter,
 
-            @Describe(value = "Area of that cap.", quantity = Quantity.AREA, example = "2006.618")
+            @Describe(value = "Area of that cap.", quantity = Quantity.AREA, example = "2081.645")
             double capArea) {}
 
     /** What ends the tool's reach. */

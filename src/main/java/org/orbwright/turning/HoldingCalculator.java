@@ -17,8 +17,6 @@ import org.orbwright.turning.TurningRequest.ScrewsRequest;
 
 /** Holds the work between discs; lengths in millimetres. */
 final class HoldingCalculator {
-    /** Room for a tool beside what holds the work. Common practice, no source. */
-    static final double USUAL_CLEARANCE = 5;
     /** Directions of a solid that are the same agree to 1e-14, others differ by more than 1e-3. */
     private static final double SAME_DIRECTION = 1e-9;
 
@@ -35,8 +33,8 @@ final class HoldingCalculator {
         this.solid = design.solid();
         this.radius = radius;
         this.axis = LatheAxis.direction(request.axis(), solid);
-        this.discs = request.discs() == null ? new DiscsRequest(null, null, null, null, null) : request.discs();
-        this.clearance = room(discs, design);
+        this.discs = request.discs();
+        this.clearance = design.unit().toMillimetres(discs.clearance());
         this.swing = swing();
     }
 
@@ -49,13 +47,6 @@ final class HoldingCalculator {
      */
     static Holding discs(TurningRequest request, Design design, double radius) {
         return new HoldingCalculator(request, design, radius).holding(request.axis());
-    }
-
-    /** Room that a tool needs beside the discs. */
-    static double room(DiscsRequest discs, Design design) {
-        return discs == null || discs.clearance() == null
-                ? USUAL_CLEARANCE
-                : design.unit().toMillimetres(discs.clearance());
     }
 
     /** Diameter of the solid about the axis. */
@@ -85,14 +76,7 @@ final class HoldingCalculator {
         check(Math.min(head.disc(), tail.disc()));
         double whole = 4 * Math.PI * radius * radius;
         double reached = whole - head.capArea() - tail.capArea();
-        return new Holding(
-                asked == null ? Through.FACE : asked.through(),
-                asked == null || asked.number() == null ? 0 : asked.number(),
-                swing,
-                head,
-                tail,
-                reached,
-                reached / whole);
+        return new Holding(asked.through(), asked.number(), swing, head, tail, reached, reached / whole);
     }
 
     private Seat seat(Vector3D end) {
@@ -115,7 +99,7 @@ final class HoldingCalculator {
                 largest == null ? ringSeat(end, diameter / 2) : panel(number).faceDistance();
         if (seat == Double.NEGATIVE_INFINITY) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/discs/diameter",
+                    "/turning/discs/diameter",
                     "RING_PASSES_OVER",
                     "A ring of " + design.say(diameter) + " passes over the solid, which is " + design.say(swing)
                             + " wide about this axis.",
@@ -159,7 +143,7 @@ final class HoldingCalculator {
         List<Violation> broken = new ArrayList<>();
         if (discs.centreHole() != null && design.unit().toMillimetres(discs.centreHole()) >= narrowest) {
             broken.add(new Violation(
-                    "/discs/centreHole",
+                    "/turning/discs/centreHole",
                     "HOLE_TOO_WIDE",
                     "A hole of " + length(discs.centreHole()) + " leaves nothing of a disc of " + design.say(narrowest)
                             + ".",
@@ -169,7 +153,7 @@ final class HoldingCalculator {
         ScrewsRequest screws = discs.screws();
         if (screws != null && design.unit().toMillimetres(screws.circle()) >= narrowest) {
             broken.add(new Violation(
-                    "/discs/screws/circle",
+                    "/turning/discs/screws/circle",
                     "SCREWS_BESIDE_DISC",
                     "Screws on a circle of " + length(screws.circle()) + " do not pass through a disc of "
                             + design.say(narrowest) + ".",
@@ -178,7 +162,7 @@ final class HoldingCalculator {
         }
         if (screws != null && screws.bite() >= screws.length()) {
             broken.add(new Violation(
-                    "/discs/screws/bite",
+                    "/turning/discs/screws/bite",
                     "BITE_TOO_DEEP",
                     "Screws of " + length(screws.length()) + " that go " + length(screws.bite())
                             + " into the panel leave no disc below their heads.",

@@ -17,16 +17,16 @@ final class LatheAxis {
     /**
      * Unit vector from the solid's centre along an axis.
      *
-     * @param axis the axis, or null for the first face
+     * @param axis the axis
      * @throws ImpossibleDesignException if the solid has no such face, corner or edge
      */
     static Vector3D direction(AxisRequest axis, Solid solid) {
-        Through through = axis == null ? Through.FACE : axis.through();
-        int number = axis == null || axis.number() == null ? 0 : axis.number();
+        Through through = axis.through();
+        int number = axis.number();
         List<Vector3D> directions = directions(through, solid);
         if (number >= directions.size()) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/axis/number",
+                    "/turning/axis/number",
                     "NO_SUCH_AXIS",
                     "The " + solid.name() + " has " + directions.size() + " " + through.many() + ", numbered from 0.",
                     String.valueOf(number),

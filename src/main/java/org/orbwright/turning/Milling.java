@@ -8,12 +8,14 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.PathRequest.Machine;
+import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /**
  * What a path is laid with; lengths in millimetres, times in minutes.
  *
- * @param request the request
- * @param design its design
+ * @param request the section, filled in
+ * @param discs the discs that it is milled between, filled in
+ * @param design the design
  * @param cutter the cutter
  * @param holding the work between its discs
  * @param room that the cutter keeps beside a disc
@@ -23,6 +25,7 @@ import org.orbwright.turning.PathRequest.Machine;
  */
 record Milling(
         PathRequest request,
+        DiscsRequest discs,
         Design design,
         Cutter cutter,
         Holding holding,
@@ -30,11 +33,8 @@ record Milling(
         double sphere,
         double corners,
         double depth) {
-    /** Share of the feed that is plunged with where nothing is stated. Common practice, no source. */
-    private static final double USUAL_PLUNGE = 0.25;
-
     /** In millimetres. Common practice, no source. */
-    private static final double LEAST_SAFE = 1;
+    private static final double LEAST_CLEARANCE = 2;
 
     private static final int MOST_PASSES = 1000;
     private static final double EXACT = 1e-9;
@@ -45,18 +45,17 @@ record Milling(
      * @throws ImpossibleDesignException if there is no such axis or cutter, or passes, ridges or the sphere are not
      *     what can be milled
      */
-    static Milling of(PathRequest request, Design design) {
-        double sphere = design.sphereRadius() + (request.leave() == null ? 0 : millimetres(design, request.leave()));
-        Holding holding = HoldingCalculator.discs(
-                new TurningRequest(request.design(), request.axis(), request.discs(), null, null, null, null, null),
-                design,
-                sphere);
+    static Milling of(PathRequest path, TurningRequest turning, Design design) {
+        PathRequest request = path.filled(design.unit());
+        TurningRequest held = turning.filled(design.unit());
+        double sphere = design.sphereRadius() + millimetres(design, request.leave());
         Milling milling = new Milling(
                 request,
+                held.discs(),
                 design,
                 Cutter.of(request.cutter(), design),
-                holding,
-                HoldingCalculator.room(request.discs(), design),
+                HoldingCalculator.discs(held, design, sphere),
+                millimetres(design, held.discs().clearance()),
                 sphere,
                 corners(design),
                 millimetres(design, request.passDepth()));
@@ -89,15 +88,20 @@ record Milling(
         return millimetres(request.scallop());
     }
 
-    /** Room above all that stands up. */
-    double safe() {
-        return millimetres(request.safe());
+    /** How far above all that stands up the cutter crosses the work. */
+    private double clearance() {
+        return millimetres(request.clearHeight());
+    }
+
+    /** From the centre to the sphere that the pass in air goes round. */
+    double airRadius() {
+        return corners + clearance() / 2;
     }
 
     /** Height of rapid moves: above the corners, and on a rotary table above the discs. */
-    double safeHeight() {
+    double clearHeight() {
         double discs = Math.max(holding.head().disc(), holding.tail().disc()) / 2;
-        return (rotary() ? Math.max(corners, discs) : corners) + 2 * safe();
+        return (rotary() ? Math.max(corners, discs) : corners) + clearance();
     }
 
     double feed() {
@@ -106,7 +110,7 @@ record Milling(
 
     /** Feed straight down. */
     double plunge() {
-        return request.plungeFeed() == null ? USUAL_PLUNGE * feed() : millimetres(request.plungeFeed());
+        return millimetres(request.plungeFeed());
     }
 
     /** Least time that the table takes for a turn; 0 if its speed is not stated. */
@@ -123,8 +127,7 @@ record Milling(
 
     /** Radius of the wood that is left under a disc. */
     double neck(Seat seat) {
-        boolean stated = request.discs() != null && request.discs().neck() != null;
-        return (stated ? millimetres(request.discs().neck()) : seat.disc()) / 2;
+        return (discs.neck() != null ? millimetres(discs.neck()) : seat.disc()) / 2;
     }
 
     /** Radii of the spheres of all passes but one in air. */
@@ -142,24 +145,24 @@ record Milling(
         if ((request.cutter().stickOut() == null) != (request.cutter().holder() == null)) {
             boolean noHolder = request.cutter().holder() == null;
             broken.add(new Violation(
-                    noHolder ? "/cutter/holder" : "/cutter/stickOut",
+                    noHolder ? "/path/cutter/holder" : "/path/cutter/stickOut",
                     "HOLDER_HALF_STATED",
                     "How far the cutter stands out and how thick its holder is are checked together.",
                     null,
                     noHolder ? "the holder's diameter, or no stickOut" : "stickOut, or no holder"));
         }
-        if (safe() < LEAST_SAFE - EXACT) {
+        if (clearance() < LEAST_CLEARANCE - EXACT) {
             broken.add(new Violation(
-                    "/safe",
+                    "/path/clearHeight",
                     "ROOM_TOO_SMALL",
-                    "A solid that was glued up is less true than the one that is computed: " + design.say(safe())
+                    "A solid that was glued up is less true than the one that is computed: " + design.say(clearance())
                             + " above its corners are not enough.",
-                    String.valueOf(request.safe()),
-                    "at least " + design.sayAtLeast(LEAST_SAFE)));
+                    String.valueOf(request.clearHeight()),
+                    "at least " + design.sayAtLeast(LEAST_CLEARANCE)));
         }
         if (depth > 2 * cutter.radius() + EXACT) {
             broken.add(new Violation(
-                    "/passDepth",
+                    "/path/passDepth",
                     "PASS_TOO_DEEP",
                     "Passes of " + design.say(depth) + " are deeper than the cutter of "
                             + design.say(2 * cutter.radius()) + " is wide.",
@@ -169,7 +172,7 @@ record Milling(
         double highest = Math.min(depth, (cutter.corner() > 0 ? cutter.corner() : cutter.radius()) / 2);
         if (scallop() > highest + EXACT) {
             broken.add(new Violation(
-                    "/scallop",
+                    "/path/scallop",
                     "RIDGES_TOO_HIGH",
                     "Ridges of " + design.say(scallop()) + " are higher than a pass is deep, or than half the radius of"
                             + " the cutter's " + (cutter.corner() > 0 ? "rim." : "end."),
@@ -178,7 +181,7 @@ record Milling(
         }
         if (sphere >= corners) {
             broken.add(new Violation(
-                    "/leave",
+                    "/path/leave",
                     "NOTHING_TO_CUT",
                     "A sphere of " + design.say(2 * sphere) + " reaches beyond the solid's corners, which are "
                             + design.say(2 * corners) + " across.",
@@ -186,7 +189,7 @@ record Milling(
                     "a length below " + design.sayAtMost(corners - design.sphereRadius())));
         } else if ((corners - sphere) / depth > MOST_PASSES) {
             broken.add(new Violation(
-                    "/passDepth",
+                    "/path/passDepth",
                     "TOO_MANY_PASSES",
                     "From the corners to the sphere " + design.say(corners - sphere)
                             + " are cut away, which are more than " + MOST_PASSES + " passes of this depth.",

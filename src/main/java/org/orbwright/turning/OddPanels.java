@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
@@ -28,12 +27,12 @@ final class OddPanels {
     /**
      * The panels that differ, by their number.
      *
-     * @throws ImpossibleDesignException if there is no such panel, set or wood, or one of them is there twice
+     * @throws ImpossibleDesignException if there is no such panel or wood, or one of them is there twice
      */
     static Map<Integer, OddPanelRequest> of(BalanceRequest request, Design design) {
         OddPanels odd = new OddPanels(design);
         for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
-            odd.add(request.panels().get(i), "/panels/" + i);
+            odd.add(request.panels().get(i), "/balance/panels/" + i);
         }
         if (!odd.broken.isEmpty()) {
             throw new ImpossibleDesignException(odd.broken);
@@ -63,15 +62,6 @@ final class OddPanels {
         List<Panel> halves = design.panels().stream()
                 .filter(half -> half.face().equals(faces.get(panel.panel()).kind()))
                 .toList();
-        if (panel.set() == BandSet.INVERTED
-                && halves.stream().noneMatch(half -> half.lamination().sets() == 2)) {
-            broken.add(new Violation(
-                    pointer + "/set",
-                    "ONE_SET_ONLY",
-                    "Sawing gives one set of segments for the " + halves.get(0).face() + " panels.",
-                    "INVERTED",
-                    "UPRIGHT"));
-        }
         Set<String> seen = new HashSet<>();
         for (int i = 0; panel.woods() != null && i < panel.woods().size(); i++) {
             String replaced = panel.woods().get(i).species();

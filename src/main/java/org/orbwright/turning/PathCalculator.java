@@ -22,7 +22,7 @@ public final class PathCalculator {
     private final Milling milling;
     private final Cutter cutter;
     private final RingPlanner planner;
-    private final double safeHeight;
+    private final double clearHeight;
     private final double noWidth;
     private final List<PathMove> moves = new ArrayList<>();
     private final List<PassTime> passes = new ArrayList<>();
@@ -36,31 +36,32 @@ public final class PathCalculator {
     private double length;
     private double minutes;
 
-    private PathCalculator(PathRequest request, Design design) {
-        this.milling = Milling.of(request, design);
+    private PathCalculator(PathRequest request, TurningRequest turning, Design design) {
+        this.milling = Milling.of(request, turning, design);
         this.cutter = milling.cutter();
         this.planner = new RingPlanner(milling);
-        this.safeHeight = milling.safeHeight();
+        this.clearHeight = milling.clearHeight();
         this.noWidth = ProgramWriter.halfStep(design.unit());
     }
 
     /**
      * Lays the path.
      *
-     * @param request a request that keeps its Bean Validation constraints
-     * @param design the request's design
+     * @param request a section that keeps its Bean Validation constraints
+     * @param turning the axis and the discs that the work is held by
+     * @param design the design
      * @throws ImpossibleDesignException if the cutter does not fit its shape or between the discs, the machine's limits
      *     are exceeded, or there would be more moves than are answered
      */
-    public static ToolPath path(PathRequest request, Design design) {
-        return new PathCalculator(request, design).path();
+    public static ToolPath path(PathRequest request, TurningRequest turning, Design design) {
+        return new PathCalculator(request, turning, design).path();
     }
 
     private ToolPath path() {
         // In air there is no wood to go around for.
         standing = 0;
-        if (Boolean.TRUE.equals(milling.request().airPass())) {
-            lay(milling.corners() + milling.safe(), roughRidge(), true);
+        if (milling.request().airPass()) {
+            lay(milling.airRadius(), roughRidge(), true);
         }
         double stepover = 0;
         List<Double> radii = milling.radii();
@@ -74,7 +75,7 @@ public final class PathCalculator {
         if (milling.rotary()) {
             PathMove end = moves.get(moves.size() - 1);
             turned = 0;
-            add(Kind.RAPID, end.x(), safeHeight, 0);
+            add(Kind.RAPID, end.x(), clearHeight, 0);
         }
         PathChecks checks = new PathChecks(milling, moves);
         checks.limits();
@@ -88,7 +89,7 @@ public final class PathCalculator {
                 milling.corners(),
                 milling.plunge(),
                 checks.lowest(),
-                safeHeight,
+                clearHeight,
                 checks.farthest(),
                 checks.stickOut(),
                 passes.stream()
@@ -123,7 +124,7 @@ public final class PathCalculator {
     private void half(Half half) {
         double reach = radius + cutter.corner();
         double lastX = 0;
-        double lastZ = safeHeight;
+        double lastZ = clearHeight;
         for (int i = 0; i < half.rings().size(); i++) {
             Ring ring = half.rings().get(i);
             double along = reach * Math.sin(ring.latitude());
@@ -133,7 +134,7 @@ public final class PathCalculator {
             double z = (milling.rotary() ? height : along) - cutter.corner();
             double around = 2 * Math.PI * (milling.rotary() ? radius * Math.cos(ring.latitude()) : x);
             if (i == 0) {
-                add(Kind.RAPID, x, safeHeight, 0);
+                add(Kind.RAPID, x, clearHeight, 0);
             } else if (x != lastX) {
                 straight(Kind.LINE, x, lastZ, Math.abs(x - lastX), milling.feed());
             }
@@ -145,7 +146,7 @@ public final class PathCalculator {
             lastZ = z;
             planner.tooMany(moves.size());
         }
-        add(Kind.RAPID, lastX, safeHeight, 0);
+        add(Kind.RAPID, lastX, clearHeight, 0);
     }
 
     /** Straight down, going around once for each pass's depth of the wood that is met there. */

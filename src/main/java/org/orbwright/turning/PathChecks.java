@@ -61,7 +61,7 @@ final class PathChecks {
         }
         if (milling.millimetres(stated) < needed) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/cutter/stickOut",
+                    "/path/cutter/stickOut",
                     "HOLDER_HITS",
                     "The holder would reach into wood that is not yet cut, or into a disc.",
                     String.valueOf(stated),
@@ -106,7 +106,7 @@ final class PathChecks {
         List<Violation> broken = new ArrayList<>();
         check(broken, "x", limits.x(), farthest, "X goes to ", "another cutter or axis");
         check(broken, "y", limits.y(), milling.rotary() ? 0 : farthest, "Y goes to ", "another cutter or axis");
-        check(broken, "highest", limits.highest(), highest, "Z goes up to ", "less in safe");
+        check(broken, "highest", limits.highest(), highest, "Z goes up to ", "a lower clearHeight");
         check(broken, "below", limits.below(), -lowest, "Z goes below the centre by ", "another cutter or axis");
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
@@ -117,7 +117,7 @@ final class PathChecks {
             List<Violation> broken, String name, double limit, double needed, String words, String otherwise) {
         if (needed > milling.millimetres(limit) + EXACT) {
             broken.add(new Violation(
-                    "/limits/" + name,
+                    "/path/limits/" + name,
                     "BEYOND_LIMIT",
                     words + design.say(needed) + ".",
                     String.valueOf(limit),

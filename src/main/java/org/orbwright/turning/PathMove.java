@@ -9,7 +9,7 @@ public record PathMove(
         @Describe(value = "The pass, from 0.", example = "0", max = 1e6)
         int pass,
 
-        @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "120.0443")
+        @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "142.0126")
         double sphere,
 
         @Describe(
@@ -26,7 +26,7 @@ public record PathMove(
                 min = -1e18)
         double x,
 
-        @Describe(value = "Z: height of the tip.", quantity = Quantity.LENGTH, example = "130.0443", min = -1e18)
+        @Describe(value = "Z: height of the tip.", quantity = Quantity.LENGTH, example = "152.0126", min = -1e18)
         double z,
 
         @Describe(

@@ -1,36 +1,34 @@
 package org.orbwright.turning;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
-import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /**
- * A design, and the machine and the cutter that its sphere is milled with.
+ * The machine and the cutter that the sphere is milled with, about the axis and between the discs of the turning.
  *
- * @param design the design
  * @param machine the kind of machine
- * @param axis the axis of the rotary table, or the upright one, or null for the one through the first face
- * @param discs the blocking discs, or null for the largest that fit
  * @param cutter the cutter
- * @param scallop height of the ridges that the last pass leaves
- * @param passDepth depth of a pass
+ * @param scallop height of the ridges that the last pass leaves, or null for what is usual
+ * @param passDepth depth of a pass, or null for a tenth of the cutter
  * @param leave what is left on the sphere, or null for nothing
  * @param feed feed a minute
  * @param plungeFeed feed a minute straight down, or null for a quarter of the feed
  * @param spindle speed of the spindle
- * @param safe room above the stock for moves without a cut
+ * @param clearHeight height above the stock for moves without a cut, or null for what is usual
  * @param airPass whether a first pass cuts nothing but air, or null for no
  * @param limits limits of the machine, or null for none
  */
-@Describe("A design, and the machine and the cutter that its sphere is milled with. Feeds and speeds are the caller's.")
+@Describe(
+        "The machine and the cutter that the sphere is milled with, about the axis and between the discs of the section"
+                + " turning. Feeds and speeds are the caller's.")
 public record PathRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(
                 value = "ROTARY: the work turns between discs about the X axis, and the cutter stands on it"
                         + " from above. A"
@@ -49,29 +47,17 @@ public record PathRequest(
         @NotNull
         Machine machine,
 
-        @Describe(
-                value = "The axis of the rotary table, or the upright one; through face 0 if left out.",
-                optional = true)
-        @Valid
-        AxisRequest axis,
-
-        @Describe(
-                value = "The blocking discs; the largest that fit if left out. On three axes only the lower"
-                        + " one, at the axis'"
-                        + " other end, is there while the upper half is milled.",
-                optional = true)
-        @Valid
-        DiscsRequest discs,
-
         @NotNull @Valid CutterRequest cutter,
 
         @Describe(
                 value = "Height of the ridges that the last pass leaves: at most passDepth, and half the radius"
-                        + " of the cutter's rim or of a"
-                        + " flat cutter. Rings of a flat cutter are never farther apart than its radius.",
+                        + " of the cutter's rim or of a flat cutter. Rings of a flat cutter are never farther apart"
+                        + " than its radius. If left out 0.1 mm or 0.004 in, which the first grit takes off, or"
+                        + " the most that there may be where that is less (common practice, no source).",
                 quantity = Quantity.LENGTH,
-                example = "0.05")
-        @NotNull
+                usual = {0.01, 2},
+                example = "0.08",
+                optional = true)
         @DecimalMin("0.001")
         @DecimalMax("100")
         Double scallop,
@@ -81,10 +67,13 @@ public record PathRequest(
                         + " the cutter goes no"
                         + " deeper into the wood before it goes around. All passes but the last leave"
                         + " ridges of a"
-                        + " quarter of it, or of half the radius of the cutter's rim where that is less.",
+                        + " quarter of it, or of half the radius of the cutter's rim where that is less. A tenth of the"
+                        + " cutter's diameter if left out: a light cut, since the wood is glued up and hollow (common"
+                        + " practice, no source).",
                 quantity = Quantity.LENGTH,
-                example = "3")
-        @NotNull
+                usual = {0.2, 40},
+                example = "3",
+                optional = true)
         @DecimalMin("0.01")
         @DecimalMax("1000")
         Double passDepth,
@@ -92,6 +81,7 @@ public record PathRequest(
         @Describe(
                 value = "Wood that is left on the sphere for sanding; 0 if left out.",
                 quantity = Quantity.LENGTH,
+                usual = {0.02, 5},
                 example = "0.2",
                 optional = true)
         @DecimalMin("0")
@@ -103,6 +93,7 @@ public record PathRequest(
                         + " cutter's middle on"
                         + " three axes.",
                 quantity = Quantity.LENGTH,
+                usual = {100, 20000},
                 example = "1500")
         @NotNull
         @DecimalMin("0.1")
@@ -114,6 +105,7 @@ public record PathRequest(
                         + " of the feed if"
                         + " left out (common practice, no source).",
                 quantity = Quantity.LENGTH,
+                usual = {20, 6000},
                 example = "300",
                 optional = true)
         @DecimalMin("0.1")
@@ -127,17 +119,17 @@ public record PathRequest(
         Double spindle,
 
         @Describe(
-                value = "Half of the room above the corners, and above the discs on a rotary table, for moves"
-                        + " without a cut;"
-                        + " the pass in air is this far from the corners. At least 1 mm or 0.04 in: a"
-                        + " solid that was glued"
-                        + " up is less true than the one that is computed.",
+                value = "Clear height: how far above the corners, and above the discs on a rotary table, the cutter"
+                        + " crosses the work without touching it; the pass in air is half as far away. At least 2 mm"
+                        + " or 0.08 in: a solid that was glued up is less true than the one that is computed. 20 mm or"
+                        + " 0.8 in if left out (common practice, no source).",
                 quantity = Quantity.LENGTH,
-                example = "10")
-        @NotNull
-        @DecimalMin("0.04")
+                usual = {2, 300},
+                example = "20",
+                optional = true)
+        @DecimalMin("0.08")
         @DecimalMax("10000")
-        Double safe,
+        Double clearHeight,
 
         @Describe(
                 value = "Whether a first pass goes round the stock in air, to see where the cutter will go; the"
@@ -149,6 +141,32 @@ public record PathRequest(
 
         @Describe(value = "Limits of the machine; none are checked if left out.", optional = true) @Valid
         LimitsRequest limits) {
+
+    /**
+     * Share of the cutter's diameter that a pass is deep, and of the feed that is plunged with, where none is stated.
+     */
+    private static final double USUAL_DEPTH = 0.1;
+
+    private static final double USUAL_PLUNGE = 0.25;
+    /** The least feed that may be stated. */
+    private static final double SLOWEST = 0.1;
+
+    /** The same with everything filled in. */
+    public PathRequest filled(LengthUnit unit) {
+        double depth = requireNonNullElse(passDepth, USUAL_DEPTH * cutter.diameter());
+        return new PathRequest(
+                machine,
+                cutter,
+                requireNonNullElse(scallop, Math.min(unit.usual(0.1, 0.004), Math.min(depth, cutter.mostScallop()))),
+                depth,
+                requireNonNullElse(leave, 0.0),
+                feed,
+                requireNonNullElse(plungeFeed, Math.max(SLOWEST, USUAL_PLUNGE * feed)),
+                spindle,
+                requireNonNullElse(clearHeight, unit.usual(20, 0.8)),
+                requireNonNullElse(airPass, false),
+                limits);
+    }
 
     /** Kinds of machine. */
     public enum Machine {
@@ -174,7 +192,11 @@ public record PathRequest(
             @Describe(value = "Shape of its end.", example = "\"BALL\"") @NotNull
             CutterShape shape,
 
-            @Describe(value = "Diameter.", quantity = Quantity.LENGTH, example = "10")
+            @Describe(
+                    value = "Diameter.",
+                    quantity = Quantity.LENGTH,
+                    usual = {1.5, 60},
+                    example = "10")
             @NotNull
             @DecimalMin("0.1")
             @DecimalMax("1000")
@@ -183,6 +205,7 @@ public record PathRequest(
             @Describe(
                     value = "Radius of the rim of a bull-nose cutter; needed for that, left out for the others.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.1, 25},
                     example = "2",
                     optional = true)
             @DecimalMin("0.01")
@@ -192,6 +215,7 @@ public record PathRequest(
             @Describe(
                     value = "From its tip to the holder; no holder is checked if left out, and needed with one.",
                     quantity = Quantity.LENGTH,
+                    usual = {8, 300},
                     example = "60",
                     optional = true)
             @DecimalMin("0.1")
@@ -201,34 +225,58 @@ public record PathRequest(
             @Describe(
                     value = "Diameter of the holder; needed with stickOut.",
                     quantity = Quantity.LENGTH,
+                    usual = {6, 150},
                     example = "42",
                     optional = true)
             @DecimalMin("0.1")
             @DecimalMax("10000")
-            Double holder) {}
+            Double holder) {
+
+        /** The highest ridges that the shape of its end allows. */
+        private double mostScallop() {
+            double end = shape == CutterShape.BULL_NOSE && rimRadius != null ? rimRadius : diameter / 2;
+            return end / 2;
+        }
+    }
 
     /** Limits of a machine. */
     @Describe("Limits of a machine, from the sphere's centre, which is the program's zero.")
     public record LimitsRequest(
-            @Describe(value = "Farthest X to both sides.", quantity = Quantity.LENGTH, example = "200")
+            @Describe(
+                    value = "Farthest X to both sides.",
+                    quantity = Quantity.LENGTH,
+                    usual = {30, 3000},
+                    example = "200")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double x,
 
-            @Describe(value = "Farthest Y to both sides.", quantity = Quantity.LENGTH, example = "150")
+            @Describe(
+                    value = "Farthest Y to both sides.",
+                    quantity = Quantity.LENGTH,
+                    usual = {30, 3000},
+                    example = "150")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double y,
 
-            @Describe(value = "Highest Z.", quantity = Quantity.LENGTH, example = "160")
+            @Describe(
+                    value = "Highest Z.",
+                    quantity = Quantity.LENGTH,
+                    usual = {30, 3000},
+                    example = "160")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")
             Double highest,
 
-            @Describe(value = "How far Z may go below the centre.", quantity = Quantity.LENGTH, example = "40")
+            @Describe(
+                    value = "How far Z may go below the centre.",
+                    quantity = Quantity.LENGTH,
+                    usual = {5, 1000},
+                    example = "40")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("100000")

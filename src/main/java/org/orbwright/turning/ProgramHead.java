@@ -21,11 +21,11 @@ final class ProgramHead {
     private final Milling milling;
     private final List<String> lines = new ArrayList<>();
 
-    private ProgramHead(PathRequest request, Design design, ToolPath path) {
+    private ProgramHead(PathRequest request, TurningRequest turning, Design design, ToolPath path) {
         this.request = request;
         this.design = design;
         this.path = path;
-        this.milling = Milling.of(request, design);
+        this.milling = Milling.of(request, turning, design);
     }
 
     /**
@@ -33,8 +33,9 @@ final class ProgramHead {
      *
      * @param advice what is to be read before all else, a sentence or two each
      */
-    static List<String> lines(PathRequest request, Design design, ToolPath path, List<String> advice) {
-        ProgramHead head = new ProgramHead(request, design, path);
+    static List<String> lines(
+            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<String> advice) {
+        ProgramHead head = new ProgramHead(request, turning, design, path);
         String name = design.request().name();
         head.comment("Design: " + (name == null || plain(name).isEmpty() ? "" : name + ", ")
                 + design.solid().name());
@@ -60,7 +61,7 @@ final class ProgramHead {
 
     private void rotary() {
         comment("A turns the work about X. The first end of the axis points to plus X.");
-        comment("A has to be an axis without limit that is not wrapped at 360 degrees. It goes to A0 at the safe"
+        comment("A has to be an axis without limit that is not wrapped at 360 degrees. It goes to A0 at the clear"
                 + " height before the first cut, goes on from turn to turn, and is wound back to A0 at the end.");
         comment(disc("Disc at plus X: ", milling.holding().head()) + " "
                 + disc("Disc at minus X: ", milling.holding().tail()) + " Room beside each: " + say(milling.room())
@@ -103,7 +104,7 @@ final class ProgramHead {
 
     private void start() {
         comment("Before the start jog the cutter above the work and all that holds it, higher than Z "
-                + design.sayAtLeast(path.safeHeight())
+                + design.sayAtLeast(path.clearHeight())
                 + ": the first move is straight to that height, at the X and Y where the cutter stands.");
         comment("G4 P5 after M3 waits 5 seconds where P is in seconds as in RS-274/NGC, and 5 milliseconds on some"
                 + " controls: see that the spindle is at speed before the first cut.");

@@ -20,6 +20,7 @@ public final class ProgramWriter {
     private static final MathContext FEED_DIGITS = new MathContext(6);
 
     private final PathRequest request;
+    private final TurningRequest turning;
     private final Design design;
     private final ToolPath path;
     private final LengthUnit unit;
@@ -28,8 +29,9 @@ public final class ProgramWriter {
     private boolean inverse;
     private double angle = Double.NaN;
 
-    private ProgramWriter(PathRequest request, Design design, ToolPath path) {
+    private ProgramWriter(PathRequest request, TurningRequest turning, Design design, ToolPath path) {
         this.request = request;
+        this.turning = turning;
         this.design = design;
         this.path = path;
         this.unit = design.unit();
@@ -39,13 +41,15 @@ public final class ProgramWriter {
     /**
      * Writes a program.
      *
-     * @param request the request of the path
-     * @param design its design
+     * @param request the section of the path
+     * @param turning the axis and the discs that the work is held by
+     * @param design the design
      * @param path the path
      * @param advice what stands at its head, a sentence or two each
      */
-    public static String write(PathRequest request, Design design, ToolPath path, List<String> advice) {
-        return new ProgramWriter(request, design, path).write(advice);
+    public static String write(
+            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<String> advice) {
+        return new ProgramWriter(request.filled(design.unit()), turning, design, path).write(advice);
     }
 
     /**
@@ -57,7 +61,7 @@ public final class ProgramWriter {
 
     private String write(List<String> advice) {
         line("%");
-        ProgramHead.lines(request, design, path, advice).forEach(this::line);
+        ProgramHead.lines(request, turning, design, path, advice).forEach(this::line);
         line(unit == LengthUnit.MM ? "G21" : "G20");
         line("G17 G40 G49 G80");
         // Only circles have a middle that I and J could be taken from absolutely.

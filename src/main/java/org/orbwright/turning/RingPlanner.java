@@ -103,15 +103,14 @@ final class RingPlanner {
         Design design = milling.design();
         double neck = milling.neck(seat);
         if (neck >= milling.sphere()) {
-            boolean stated = milling.request().discs() != null
-                    && milling.request().discs().neck() != null;
+            boolean stated = milling.discs().neck() != null;
             throw refused(
-                    stated ? "/discs/neck" : "/discs/diameter",
+                    stated ? "/turning/discs/neck" : "/turning/discs/diameter",
                     "NECK_TOO_THICK",
                     "A neck of " + design.say(2 * neck)
                             + (stated ? " " : ", as thick as the disc where none is stated, ")
                             + "leaves nothing to cut of a sphere of " + design.say(2 * milling.sphere()) + ".",
-                    stated ? String.valueOf(milling.request().discs().neck()) : null,
+                    stated ? String.valueOf(milling.discs().neck()) : null,
                     "a neck below " + design.sayAtMost(2 * milling.sphere()));
         }
     }
@@ -125,7 +124,7 @@ final class RingPlanner {
         if (space <= 0) {
             boolean ring = seat.seatDistance() <= 0;
             throw refused(
-                    ring ? "/discs/diameter" : "/discs/clearance",
+                    ring ? "/turning/discs/diameter" : "/turning/discs/clearance",
                     "NO_ROOM_BESIDE_DISC",
                     "A disc of " + design.say(seat.disc()) + " sits " + design.say(seat.seatDistance())
                             + " from the middle of the sphere, and with its room of " + design.say(milling.room())
@@ -139,7 +138,7 @@ final class RingPlanner {
         }
         double widest = cutter.flat() > 0 ? space + cutter.corner() : 2 * space;
         throw refused(
-                "/cutter/diameter",
+                "/path/cutter/diameter",
                 "CUTTER_TOO_WIDE",
                 "From the middle of the sphere to the room beside a disc there are " + design.say(space)
                         + ", and this cutter takes " + design.say(cutter.flat() + cutter.radius()) + " of that.",
@@ -151,13 +150,13 @@ final class RingPlanner {
         double most = milling.holding().tail().seatDistance() + milling.sphere();
         if (milling.room() >= most) {
             Design design = milling.design();
-            DiscsRequest discs = milling.request().discs();
+            DiscsRequest discs = milling.discs();
             throw refused(
-                    "/discs/clearance",
+                    "/turning/discs/clearance",
                     "NO_ROOM_BESIDE_DISC",
                     "With a room of " + design.say(milling.room())
                             + " above the lower disc the cutter would stay above all of the sphere.",
-                    discs == null || discs.clearance() == null ? null : String.valueOf(discs.clearance()),
+                    String.valueOf(discs.clearance()),
                     "a room below " + design.sayAtMost(most));
         }
     }
@@ -201,7 +200,7 @@ final class RingPlanner {
     void tooMany(int moves) {
         if (moves > MOST_MOVES) {
             throw refused(
-                    "/scallop",
+                    "/path/scallop",
                     "TOO_MANY_MOVES",
                     "The path would have more than " + MOST_MOVES + " moves.",
                     String.valueOf(milling.request().scallop()),

@@ -14,16 +14,16 @@ public record Roughing(
                         + " tool reaches on each side: beyond that stands the neck that holds the work, and what lies"
                         + " there is turned after reversing.",
                 quantity = Quantity.LENGTH,
-                example = "172.4")
+                example = "206.42")
         double turnedDiameter,
 
         @Describe(
                 value = "From the middle along the axis to where the tool's reach ends on the first end's side.",
                 quantity = Quantity.LENGTH,
-                example = "82.4951")
+                example = "100")
         double reachedHead,
 
-        @Describe(value = "The same on the other side.", quantity = Quantity.LENGTH, example = "82.4951")
+        @Describe(value = "The same on the other side.", quantity = Quantity.LENGTH, example = "100")
         double reachedTail,
 
         @Describe("The profiles of the polygon method, from the cylinder to 32 sides.")
@@ -42,7 +42,7 @@ public record Roughing(
         @Describe(
                 value = "The first pass that cuts at the middles of the edges too; until then the cut is at the corners"
                         + " alone. Left out without passes.",
-                example = "4",
+                example = "8",
                 optional = true,
                 min = 1,
                 max = 1000)
@@ -73,7 +73,7 @@ public record Roughing(
             @Describe(value = "Its sides.", example = "4", min = 4, max = 32)
             int sides,
 
-            @Describe(value = "Length of a side.", quantity = Quantity.LENGTH, example = "172.4")
+            @Describe(value = "Length of a side.", quantity = Quantity.LENGTH, example = "206.42")
             double side,
 
             @Describe(
@@ -81,7 +81,7 @@ public record Roughing(
                             + " and on its"
                             + " ends where there are eight.",
                     quantity = Quantity.LENGTH,
-                    example = "86.2")
+                    example = "103.21")
             double halfSide,
 
             @Describe(
@@ -89,7 +89,7 @@ public record Roughing(
                             + " begins; left out"
                             + " for the cylinder.",
                     quantity = Quantity.LENGTH,
-                    example = "50.4948",
+                    example = "60.459",
                     optional = true)
             Double fromCorner,
 
@@ -98,14 +98,14 @@ public record Roughing(
                             + " centre; left out"
                             + " for the cylinder.",
                     quantity = Quantity.LENGTH,
-                    example = "35.7052",
+                    example = "42.751",
                     optional = true)
             Double cornerDepth,
 
             @Describe(
                     value = "What still stands above the sphere at the corners.",
                     quantity = Quantity.LENGTH,
-                    example = "35.7052")
+                    example = "42.751")
             double aboveSphere,
 
             @Describe("Its corners on one side of the middle, from the middle to the end.")
@@ -120,10 +120,10 @@ public record Roughing(
     /** A corner of a profile. */
     @Describe("A corner of a profile, to mark and to set callipers to.")
     public record ProfileCorner(
-            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "86.2")
+            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "103.21")
             double at,
 
-            @Describe(value = "Diameter there.", quantity = Quantity.LENGTH, example = "172.4")
+            @Describe(value = "Diameter there.", quantity = Quantity.LENGTH, example = "206.42")
             double diameter,
 
             @Describe(
@@ -139,7 +139,7 @@ public record Roughing(
             @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "0")
             double at,
 
-            @Describe(value = "The sphere's diameter there.", quantity = Quantity.LENGTH, example = "172.4")
+            @Describe(value = "The sphere's diameter there.", quantity = Quantity.LENGTH, example = "206.42")
             double diameter,
 
             @Describe(
@@ -161,20 +161,20 @@ public record Roughing(
             @Describe(
                     value = "Inner diameter of the ring, or chord of the template.",
                     quantity = Quantity.LENGTH,
-                    example = "60")
+                    example = "51.605")
             double chord,
 
             @Describe(
                     value = "How far the sphere stands through the ring: the sagitta over the chord.",
                     quantity = Quantity.LENGTH,
-                    example = "5.3889")
+                    example = "3.2773")
             double sagitta,
 
             @Describe(
                     value = "By how much the sagitta is less where the sphere is larger in diameter, as a share"
                             + " of that.",
                     quantity = Quantity.SHARE,
-                    example = "0.0333",
+                    example = "0.0164",
                     max = 1e6)
             double lessPerDiameter) {}
 
@@ -184,10 +184,10 @@ public record Roughing(
             @Describe(value = "Its number, from 1.", example = "1", min = 1, max = 1000)
             int pass,
 
-            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "216.0886")
+            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "259.0252")
             double diameter,
 
-            @Describe(value = "Wood taken at the farthest corners.", quantity = Quantity.LENGTH, example = "2")
+            @Describe(value = "Wood taken at the farthest corners.", quantity = Quantity.LENGTH, example = "2.5")
             double atCorners,
 
             @Describe(value = "Wood taken at the middles of the edges.", quantity = Quantity.LENGTH, example = "0")
@@ -204,7 +204,7 @@ public record Roughing(
                             + " tool cuts. The"
                             + " rest is air, and every change a blow.",
                     quantity = Quantity.SHARE,
-                    example = "0.0086",
+                    example = "0.0037",
                     max = 1)
             double inWood) {}
 }

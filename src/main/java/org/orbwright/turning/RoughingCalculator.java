@@ -20,7 +20,6 @@ import org.orbwright.turning.TurningRequest.RoughingRequest;
 
 /** Roughs a solid out by hand; lengths in millimetres. */
 final class RoughingCalculator {
-    private static final int STATIONS = 11;
     private static final double[] USUAL_RINGS = {0.25, 0.5, 0.75};
     private static final int MOST_PASSES = 1000;
     /** In millimetres. */
@@ -39,13 +38,13 @@ final class RoughingCalculator {
         this.radius = radius;
         this.reachedHead = radius * Math.sin(holding.head().reachedLatitude());
         this.reachedTail = radius * Math.sin(holding.tail().reachedLatitude());
-        this.request = request == null ? new RoughingRequest(null, null, null) : request;
+        this.request = request;
     }
 
     /**
      * Plans the roughing.
      *
-     * @param request the wishes, or null for what is usual
+     * @param request the wishes
      * @param radius of the sphere as it leaves the tool
      * @param holding what the tool reaches between the discs
      * @throws ImpossibleDesignException if a ring is as wide as the sphere, or there would be more passes than are
@@ -63,7 +62,7 @@ final class RoughingCalculator {
                 reachedHead,
                 reachedTail,
                 IntStream.of(SIDES).mapToObj(this::profile).toList(),
-                depths(request.stations() == null ? STATIONS : request.stations()),
+                depths(request.stations()),
                 gauges(),
                 passes,
                 first(passes.stream().filter(pass -> pass.atEdges() > 0)),
@@ -126,7 +125,7 @@ final class RoughingCalculator {
             double chord = design.unit().toMillimetres(request.rings().get(i));
             if (chord >= 2 * radius) {
                 throw new ImpossibleDesignException(List.of(new Violation(
-                        "/roughing/rings/" + i,
+                        "/turning/roughing/rings/" + i,
                         "RING_TOO_WIDE",
                         "A ring of " + design.say(chord) + " passes over a sphere of " + design.say(2 * radius) + ".",
                         String.valueOf(request.rings().get(i)),
@@ -148,7 +147,7 @@ final class RoughingCalculator {
         double count = Math.ceil((corners - radius) / depth - 1e-9);
         if (count > MOST_PASSES) {
             throw new ImpossibleDesignException(List.of(new Violation(
-                    "/roughing/passDepth",
+                    "/turning/roughing/passDepth",
                     "TOO_MANY_PASSES",
                     "From the corners to the sphere " + design.say(corners - radius)
                             + " are turned away, which are more" + " than " + MOST_PASSES + " passes of this depth.",

@@ -1,10 +1,12 @@
 package org.orbwright.turning;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.SphereKind;
 import org.orbwright.solid.Face;
 import org.orbwright.turning.BalanceCalculator.PanelWood;
 import org.orbwright.turning.BalanceCalculator.Weighed;
@@ -20,8 +22,6 @@ final class SpeedCalculator {
     private static final double THUMB_LOW = 6000;
 
     private static final double THUMB_HIGH = 9000;
-    /** Common practice, no source. */
-    private static final double USUAL_SAFETY = 20;
 
     private static final double RADIANS_PER_TURN_A_MINUTE = 2 * Math.PI / 60;
 
@@ -77,21 +77,29 @@ final class SpeedCalculator {
         return densest;
     }
 
+    /** Finds the heaviest panel of all the spheres that are made, each panel from the set that it is made from. */
     private void weigh() {
         PanelMasses masses = new PanelMasses(design);
-        for (Face face : design.solid().faces()) {
-            PanelWood wood = masses.of(
-                    face,
-                    BandSet.UPRIGHT,
-                    species -> WoodTable.find(species).orElseThrow().density().orElseThrow());
-            if (wood.inSolid().mass() > heaviestInSolid.mass()) {
-                heaviestInSolid = wood.inSolid();
-                solidSeam = seam(face, Double.POSITIVE_INFINITY);
+        List<Face> faces = design.solid().faces();
+        for (SphereKind sphere : design.spheres()) {
+            for (int i = 0; i < faces.size(); i++) {
+                weigh(masses, faces.get(i), sphere.panels().get(i));
             }
-            if (wood.inSphere() != null && wood.inSphere().mass() > heaviestInSphere.mass()) {
-                heaviestInSphere = wood.inSphere();
-                sphereSeam = seam(face, design.sphereRadius());
-            }
+        }
+    }
+
+    private void weigh(PanelMasses masses, Face face, BandSet set) {
+        PanelWood wood = masses.of(
+                face,
+                set,
+                species -> WoodTable.find(species).orElseThrow().density().orElseThrow());
+        if (wood.inSolid().mass() > heaviestInSolid.mass()) {
+            heaviestInSolid = wood.inSolid();
+            solidSeam = seam(face, Double.POSITIVE_INFINITY);
+        }
+        if (wood.inSphere() != null && wood.inSphere().mass() > heaviestInSphere.mass()) {
+            heaviestInSphere = wood.inSphere();
+            sphereSeam = seam(face, design.sphereRadius());
         }
     }
 
@@ -142,7 +150,7 @@ final class SpeedCalculator {
     }
 
     private double glueLimit(double stress) {
-        double safety = request.safetyFactor() == null ? USUAL_SAFETY : request.safetyFactor();
+        double safety = request.safetyFactor();
         return Math.sqrt(request.glueStrength() / safety / stress) / RADIANS_PER_TURN_A_MINUTE;
     }
 }

@@ -16,7 +16,7 @@ public record SpeedLimits(
         @Describe(
                 value = "The lowest limit of both bodies, of the low end of the rule of thumb and of the glue.",
                 quantity = Quantity.TURNS,
-                example = "702.2")
+                example = "586.4")
         double lowest) {
 
     /** Speeds to stay under for one body. */
@@ -27,26 +27,26 @@ public record SpeedLimits(
                             + " Masses and seams of the sphere are those of the finished one, whose"
                             + " seams are smallest.",
                     quantity = Quantity.LENGTH,
-                    example = "217.0398")
+                    example = "259.8749")
             double diameter,
 
             @Describe(
                     value = "Diameter in inches times turns a minute is 6000: the low end of the rule of thumb (common"
                             + " practice, no source), where segmented and hollow work stays below.",
                     quantity = Quantity.TURNS,
-                    example = "702.2")
+                    example = "586.4")
             double thumbLow,
 
             @Describe(
                     value = "The same with 9000: the upper end, for sound, balanced, solid work.",
                     quantity = Quantity.TURNS,
-                    example = "1053.3")
+                    example = "879.7")
             double thumbHigh,
 
             @Describe(
                     value = "Speed of the surface at the stated speed; left out without one.",
                     quantity = Quantity.SURFACE_SPEED,
-                    example = "4.546",
+                    example = "4.762",
                     optional = true)
             Double surfaceSpeed,
 
@@ -57,7 +57,7 @@ public record SpeedLimits(
                             + " without a speed"
                             + " or a density.",
                     quantity = Quantity.STRESS,
-                    example = "0.01458",
+                    example = "0.016258",
                     optional = true)
             Double ringStress,
 
@@ -68,7 +68,7 @@ public record SpeedLimits(
                             + " square to the axis"
                             + " and nothing else held it. Left out likewise.",
                     quantity = Quantity.FORCE,
-                    example = "18.107",
+                    example = "15.4338",
                     optional = true)
             Double panelPull,
 
@@ -77,14 +77,14 @@ public record SpeedLimits(
                             + " sphere breaks"
                             + " through to the hollow.",
                     quantity = Quantity.AREA,
-                    example = "9235.509",
+                    example = "10268.249",
                     optional = true)
             Double seamArea,
 
             @Describe(
                     value = "That pull over that area; left out likewise.",
                     quantity = Quantity.STRESS,
-                    example = "0.001961",
+                    example = "0.001503",
                     optional = true)
             Double seamStress,
 
@@ -94,7 +94,7 @@ public record SpeedLimits(
                             + " knows of no void, crack, catch or imbalance. Left out without a"
                             + " strength or a density.",
                     quantity = Quantity.TURNS,
-                    example = "1283",
+                    example = "1063.1",
                     optional = true)
             Double glueLimit) {}
 }

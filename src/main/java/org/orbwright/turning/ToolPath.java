@@ -16,7 +16,10 @@ public record ToolPath(
         @Describe(value = "The kind of machine.", example = "\"ROTARY\"")
         Machine machine,
 
-        @Describe(value = "Radius of the sphere that the last pass cuts.", quantity = Quantity.LENGTH, example = "86.2")
+        @Describe(
+                value = "Radius of the sphere that the last pass cuts.",
+                quantity = Quantity.LENGTH,
+                example = "103.25")
         double sphere,
 
         @Describe("The passes, with the one in air.") List<PassTime> passes,
@@ -26,7 +29,7 @@ public record ToolPath(
                         + " where it"
                         + " changes from ring to ring, as for flat cutters.",
                 quantity = Quantity.LENGTH,
-                example = "5.702",
+                example = "4.7873",
                 optional = true)
         Double stepover,
 
@@ -35,7 +38,7 @@ public record ToolPath(
                         + " plane; 90 on"
                         + " three axes, where nothing may stand on that end.",
                 quantity = Quantity.ANGLE,
-                example = "49.2703",
+                example = "55.7884",
                 min = -90,
                 max = 90)
         double reachedHead,
@@ -47,7 +50,7 @@ public record ToolPath(
                         + " left once both"
                         + " halves are milled.",
                 quantity = Quantity.ANGLE,
-                example = "49.2703",
+                example = "55.7884",
                 min = -90,
                 max = 90)
         double reachedTail,
@@ -55,25 +58,25 @@ public record ToolPath(
         @Describe(
                 value = "Radius of the stock that is reckoned with: to the solid's farthest corner.",
                 quantity = Quantity.LENGTH,
-                example = "110.0443")
+                example = "132.0126")
         double stock,
 
         @Describe(
                 value = "Feed in a minute straight down: the stated one, or a quarter of the feed.",
                 quantity = Quantity.LENGTH,
-                example = "375")
+                example = "325")
         double plungeFeed,
 
-        @Describe(value = "Lowest height of the tip.", quantity = Quantity.LENGTH, example = "52.7697", min = -1e18)
+        @Describe(value = "Lowest height of the tip.", quantity = Quantity.LENGTH, example = "54.5505", min = -1e18)
         double lowest,
 
         @Describe(
                 value = "Height of rapid moves, above the corners and, on a rotary table, the discs.",
                 quantity = Quantity.LENGTH,
-                example = "130.0443")
-        double safeHeight,
+                example = "152.0126")
+        double clearHeight,
 
-        @Describe(value = "Farthest X of the tip's middle.", quantity = Quantity.LENGTH, example = "72.9")
+        @Describe(value = "Farthest X of the tip's middle.", quantity = Quantity.LENGTH, example = "92")
         double farthest,
 
         @Describe(
@@ -81,20 +84,20 @@ public record ToolPath(
                         + " the discs,"
                         + " with nothing to spare; left out without a holder.",
                 quantity = Quantity.LENGTH,
-                example = "57.2746",
+                example = "77.4621",
                 optional = true)
         Double stickOutNeeded,
 
         @Describe(
                 value = "Length of the way with feed, without the pass in air.",
                 quantity = Quantity.LENGTH,
-                example = "27409.9252")
+                example = "65990.4769")
         double length,
 
         @Describe(
                 value = "Time with feed, with the pass in air and without rapid moves.",
                 quantity = Quantity.MINUTES,
-                example = "25.465")
+                example = "65.967")
         double minutes,
 
         @Describe("The moves in their order.") List<PathMove> moves) {
@@ -111,18 +114,18 @@ public record ToolPath(
             @Describe(value = "Its number, from 0.", example = "0", max = 1e6)
             int pass,
 
-            @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "120.0443")
+            @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "142.0126")
             double sphere,
 
             @Describe(value = "Whether it cuts nothing but air.", example = "true")
             boolean inAir,
 
-            @Describe(value = "Times that it goes around.", example = "13", max = 1e6)
+            @Describe(value = "Times that it goes around.", example = "21", max = 1e6)
             int rings,
 
-            @Describe(value = "Length of its way with feed.", quantity = Quantity.LENGTH, example = "9354.4243")
+            @Describe(value = "Length of its way with feed.", quantity = Quantity.LENGTH, example = "17543.1796")
             double length,
 
-            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "6.366")
+            @Describe(value = "Time with feed.", quantity = Quantity.MINUTES, example = "13.686")
             double minutes) {}
 }

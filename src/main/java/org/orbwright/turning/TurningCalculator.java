@@ -3,6 +3,7 @@ package org.orbwright.turning;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
@@ -21,12 +22,14 @@ public final class TurningCalculator {
     /**
      * Plans the work.
      *
-     * @param request a request that keeps its Bean Validation constraints
+     * @param asked a section that keeps its Bean Validation constraints
      * @param design the request's design
      * @throws ImpossibleDesignException if the solid has no such axis, a cup or a ring is wider than the sphere, or
      *     there would be more passes than are answered
      */
-    public static TurningPlan plan(TurningRequest request, Design design) {
+    public static TurningPlan plan(TurningRequest asked, Design design) {
+        design.require("the work on the lathe depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);
+        TurningRequest request = asked.filled(design.unit());
         double turned = FinishCalculator.turnedRadius(request.finish(), design);
         Holding holding = HoldingCalculator.discs(request, design, turned);
         CupHold cups = request.cup() == null ? null : CupCalculator.cups(request.cup(), design);
@@ -75,7 +78,7 @@ public final class TurningCalculator {
 
     /** Wood that is turned away from one solid; null where its sphere breaks through. */
     private static Double removed(Design design) {
-        SphereYield sphere = YieldCalculator.calculate(design).spheres().get(0);
+        SphereYield sphere = YieldCalculator.spheres(design).get(0);
         return sphere.volume() == null
                 ? null
                 : Double.valueOf(sphere.species().stream()

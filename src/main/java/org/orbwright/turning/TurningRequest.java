@@ -1,5 +1,7 @@
 package org.orbwright.turning;
 
+import static java.util.Objects.requireNonNullElse;
+
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -10,14 +12,13 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
 /**
- * A design, and how it is held, turned and finished.
+ * How the work is held, turned and finished.
  *
- * @param design the design
  * @param axis the first axis, or null for the one through the first face
  * @param discs the blocking discs, or null for the largest that fit
  * @param cup the cup chucks that the sphere is reversed in, or null for none
@@ -26,10 +27,8 @@ import org.orbwright.quantity.Quantity;
  * @param finish sanding and coats, or null for none
  * @param rates how fast the caller works, or null for no times
  */
-@Describe("A design, and how it is held, turned and finished.")
+@Describe("How the work is held, turned and finished.")
 public record TurningRequest(
-        @NotNull @Valid DesignRequest design,
-
         @Describe(value = "The first axis; the one through face 0 if left out.", optional = true) @Valid
         AxisRequest axis,
 
@@ -52,6 +51,23 @@ public record TurningRequest(
         @Describe(value = "How fast the caller works; no times if left out.", optional = true) @Valid
         RatesRequest rates) {
 
+    /** What is usual. */
+    public static final TurningRequest USUAL = new TurningRequest(null, null, null, null, null, null, null);
+
+    /** The same with everything filled in; gauges and the discs' diameter follow from the sphere. */
+    public TurningRequest filled(LengthUnit unit) {
+        return new TurningRequest(
+                AxisRequest.filled(axis),
+                requireNonNullElse(discs, new DiscsRequest(null, null, null, null, null))
+                        .filled(unit),
+                cup == null ? null : cup.filled(unit),
+                requireNonNullElse(roughing, new RoughingRequest(null, null, null))
+                        .filled(),
+                speed == null ? null : speed.filled(),
+                finish == null ? null : finish.filled(),
+                rates);
+    }
+
     /** The blocking discs. */
     @Describe("The blocking discs at both ends of the axis, alike.")
     public record DiscsRequest(
@@ -59,6 +75,7 @@ public record TurningRequest(
                     value = "Diameter; the largest that fits on the panel if left out, and at a corner or an edge the"
                             + " largest ring on which the wood stands clear of the sphere all around.",
                     quantity = Quantity.LENGTH,
+                    usual = {15, 500},
                     example = "80",
                     optional = true)
             @DecimalMin("0.1")
@@ -70,6 +87,7 @@ public record TurningRequest(
                             + " the disc's if"
                             + " left out.",
                     quantity = Quantity.LENGTH,
+                    usual = {8, 400},
                     example = "40",
                     optional = true)
             @DecimalMin("0.1")
@@ -77,10 +95,10 @@ public record TurningRequest(
             Double neck,
 
             @Describe(
-                    value = "Room that the tool needs beside a disc, along the axis; 5 mm if left out, whatever"
-                            + " the unit"
-                            + " is (common practice, no source).",
+                    value = "Room that the tool needs beside a disc, along the axis; 5 mm or 0.2 in if left out"
+                            + " (common practice, no source).",
                     quantity = Quantity.LENGTH,
+                    usual = {1, 60},
                     example = "6",
                     optional = true)
             @DecimalMin("0")
@@ -90,6 +108,7 @@ public record TurningRequest(
             @Describe(
                     value = "Diameter of a hole through the middle of each disc; none if left out.",
                     quantity = Quantity.LENGTH,
+                    usual = {2, 100},
                     example = "10",
                     optional = true)
             @DecimalMin("0.1")
@@ -97,24 +116,42 @@ public record TurningRequest(
             Double centreHole,
 
             @Describe(value = "The screws or bolts that hold a disc; none if left out.", optional = true) @Valid
-            ScrewsRequest screws) {}
+            ScrewsRequest screws) {
+
+        DiscsRequest filled(LengthUnit unit) {
+            return new DiscsRequest(
+                    diameter, neck, requireNonNullElse(clearance, unit.usual(5, 0.2)), centreHole, screws);
+        }
+    }
 
     /** The screws of a disc. */
     @Describe("The screws or bolts of a disc.")
     public record ScrewsRequest(
-            @Describe(value = "Length below the head.", quantity = Quantity.LENGTH, example = "30")
+            @Describe(
+                    value = "Length below the head.",
+                    quantity = Quantity.LENGTH,
+                    usual = {5, 200},
+                    example = "30")
             @NotNull
             @DecimalMin("0.1")
             @DecimalMax("10000")
             Double length,
 
-            @Describe(value = "How deep they go into the panel.", quantity = Quantity.LENGTH, example = "12")
+            @Describe(
+                    value = "How deep they go into the panel.",
+                    quantity = Quantity.LENGTH,
+                    usual = {2, 100},
+                    example = "12")
             @NotNull
             @DecimalMin("0.1")
             @DecimalMax("10000")
             Double bite,
 
-            @Describe(value = "Diameter of the circle that they stand on.", quantity = Quantity.LENGTH, example = "50")
+            @Describe(
+                    value = "Diameter of the circle that they stand on.",
+                    quantity = Quantity.LENGTH,
+                    usual = {8, 400},
+                    example = "50")
             @NotNull
             @DecimalMin("0.1")
             @DecimalMax("100000")
@@ -126,6 +163,7 @@ public record TurningRequest(
             @Describe(
                     value = "Diameter of the circle on which a cup touches the sphere.",
                     quantity = Quantity.LENGTH,
+                    usual = {15, 600},
                     example = "90")
             @NotNull
             @DecimalMin("0.1")
@@ -133,15 +171,20 @@ public record TurningRequest(
             Double rim,
 
             @Describe(
-                    value = "Room that the tool needs beside a cup, along the axis; 5 mm if left out, whatever"
-                            + " the unit is"
+                    value = "Room that the tool needs beside a cup, along the axis; 5 mm or 0.2 in if left out"
                             + " (common practice, no source).",
                     quantity = Quantity.LENGTH,
+                    usual = {1, 60},
                     example = "6",
                     optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
-            Double clearance) {}
+            Double clearance) {
+
+        CupRequest filled(LengthUnit unit) {
+            return new CupRequest(rim, requireNonNullElse(clearance, unit.usual(5, 0.2)));
+        }
+    }
 
     /** How the solid is roughed out. */
     @Describe("How the solid is roughed out.")
@@ -149,6 +192,7 @@ public record TurningRequest(
             @Describe(
                     value = "Depth of a pass, square to the sphere; no passes are listed if left out.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.3, 30},
                     example = "2",
                     optional = true)
             @DecimalMin("0.01")
@@ -169,6 +213,7 @@ public record TurningRequest(
                             + " three quarters"
                             + " of the sphere's if left out.",
                     quantity = Quantity.LENGTH,
+                    usual = {10, 1500},
                     example = "[60, 120]",
                     optional = true)
             @Size(min = 1, max = 50)
@@ -177,6 +222,10 @@ public record TurningRequest(
         /** Copies the list. */
         public RoughingRequest {
             rings = copy(rings);
+        }
+
+        RoughingRequest filled() {
+            return new RoughingRequest(passDepth, requireNonNullElse(stations, 11), rings);
         }
     }
 
@@ -209,7 +258,13 @@ public record TurningRequest(
                     optional = true)
             @DecimalMin("1")
             @DecimalMax("1000")
-            Double safetyFactor) {}
+            Double safetyFactor) {
+
+        SpeedRequest filled() {
+            return new SpeedRequest(
+                    turns, glueStrength, glueStrength == null ? safetyFactor : requireNonNullElse(safetyFactor, 20.0));
+        }
+    }
 
     /** Sanding and coats. */
     @Describe("Sanding and coats.")
@@ -244,6 +299,11 @@ public record TurningRequest(
         public FinishRequest {
             grits = copy(grits);
         }
+
+        FinishRequest filled() {
+            return new FinishRequest(
+                    grits, coats, requireNonNullElse(coverage, 12.0), requireNonNullElse(hoursPerCoat, 24.0));
+        }
     }
 
     /** One grit. */
@@ -255,6 +315,7 @@ public record TurningRequest(
             @Describe(
                     value = "What it takes off the surface: at least the scratches of the grit before.",
                     quantity = Quantity.LENGTH,
+                    usual = {0.003, 1},
                     example = "0.1")
             @NotNull
             @DecimalMin("0")

@@ -9,7 +9,7 @@ import org.orbwright.quantity.Quantity;
 public record TurningTime(
         @Describe("The stages in their order.") List<StageTime> stages,
 
-        @Describe(value = "All of them, without drying.", quantity = Quantity.MINUTES, example = "195.779")
+        @Describe(value = "All of them, without drying.", quantity = Quantity.MINUTES, example = "232.867")
         double total) {
 
     /** Copies the list. */
@@ -39,6 +39,6 @@ public record TurningTime(
             @Describe(value = "The stage.", example = "\"MOUNTING\"")
             TurningStage stage,
 
-            @Describe(value = "Its time.", quantity = Quantity.MINUTES, example = "30")
+            @Describe(value = "Its time.", quantity = Quantity.MINUTES, example = "25")
             double time) {}
 }

@@ -113,13 +113,13 @@ public final class DesignBook {
         rows.add(List.of(text("Strips from the base to the tip", Look.HEADING)));
         rows.add(List.of(text("Wood", Look.HEADING), text("Width", Look.HEADING)));
         List<Content> strips = List.of(
-                text("sugar maple", Look.INPUT),
-                text("3/4", Look.INPUT),
-                text("black cherry", Look.INPUT),
-                text("1/4", Look.INPUT),
-                text("black walnut", Look.INPUT),
-                text("1/2", Look.INPUT),
-                text("sugar maple", Look.INPUT),
+                text("white ash", Look.INPUT),
+                text("17", Look.INPUT),
+                text("red alder", Look.INPUT),
+                text("5", Look.INPUT),
+                text("american beech", Look.INPUT),
+                text("9", Look.INPUT),
+                text("white ash", Look.INPUT),
                 text("rest", Look.INPUT));
         for (int strip = 0; strip < STRIPS; strip++) {
             boolean filled = 2 * strip < strips.size();
@@ -138,15 +138,18 @@ public final class DesignBook {
 
     private static Map<Parameter, Content> given() {
         Map<Parameter, Content> given = new LinkedHashMap<>();
-        given.put(Parameter.SOLID, text("dodecahedron", Look.INPUT));
-        given.put(Parameter.UNIT, text("in", Look.INPUT));
-        given.put(Parameter.ACROSS_FLATS, text("7", Look.INPUT));
-        given.put(Parameter.THICKNESS, text("1.1", Look.INPUT));
-        given.put(Parameter.KERF, text("1/8", Look.INPUT));
-        given.put(Parameter.BLANK_LENGTH, text("23", Look.INPUT));
+        given.put(Parameter.SOLID, text("icosahedron", Look.INPUT));
+        given.put(Parameter.UNIT, text("mm", Look.INPUT));
+        given.put(Parameter.ACROSS_FLATS, text("212", Look.INPUT));
+        given.put(Parameter.THICKNESS, text("30", Look.INPUT));
+        given.put(Parameter.LAND, text("3", Look.INPUT));
+        given.put(Parameter.KERF, text("2.6", Look.INPUT));
+        given.put(Parameter.END_TRIM, text("10", Look.INPUT));
+        given.put(Parameter.BLANK_LENGTH, text("720", Look.INPUT));
         given.put(Parameter.COPIES, text("2", Look.INPUT));
-        given.put(Parameter.TURNING_ALLOWANCE, text("0.08", Look.INPUT));
-        given.put(Parameter.MINIMUM_WALL, text("0.25", Look.INPUT));
+        given.put(Parameter.DIAMETER, text("206", Look.INPUT));
+        given.put(Parameter.TURNING_ALLOWANCE, text("2", Look.INPUT));
+        given.put(Parameter.MINIMUM_WALL, text("6", Look.INPUT));
         return given;
     }
 

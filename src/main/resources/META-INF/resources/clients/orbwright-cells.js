@@ -5,7 +5,7 @@
  * Install: paste this file into the spreadsheet's script editor and set SERVICE, and KEY where the service asks for one.
  * Whoever may edit the spreadsheet can read the key.
  * Use in a cell:
- *   =ORBWRIGHT_CELL("blade-tilt", "solid=dodecahedron")
+ *   =ORBWRIGHT_CELL("blade-tilt", "solid=icosahedron")
  *   =ORBWRIGHT_VALUE(A1, "/angles/faces/0/bladeTilt")     with a whole design (JSON) in A1
  *   =ORBWRIGHT_TABLE(A1, "bands")                         a table that spreads over the cells below
  *

@@ -22,12 +22,11 @@ import org.orbwright.solid.SolidCatalogue;
 @QuarkusTest
 class AssemblyHttpTest {
     private static ObjectNode example() {
-        return (ObjectNode)
-                Contract.json(JsonResources.in("requests/planAssembly").get("white-glue"));
+        return Posted.only(Posted.lantern(), "assembly");
     }
 
     private static ObjectNode glue(ObjectNode request) {
-        return (ObjectNode) request.path("glue");
+        return (ObjectNode) request.at("/assembly/glue");
     }
 
     private static ValidatableResponse answered(JsonNode request) {
@@ -67,21 +66,18 @@ class AssemblyHttpTest {
     @Test
     void glueMayBeLeftOut() {
         ObjectNode request = example();
-        request.remove("glue");
+        request.remove("assembly");
         answered(request)
                 .body("assembly.glue.spread", equalTo(200))
                 .body("assembly.glue.openTime", equalTo(10))
                 .body("assembly.glue.mostSeams", equalTo(30));
-        request.set("glue", Contract.json("{\"openTime\": null}"));
+        request.set("assembly", Contract.json("{\"glue\": {\"openTime\": null}}"));
         answered(request).body("assembly.glue.openTime", equalTo(10));
     }
 
     @Test
     void glueIsInGramsAndAreaInTheUnitOfTheDesign() {
-        ObjectNode inches = example();
-        ObjectNode design = (ObjectNode) Contract.json(
-                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json());
-        inches.set("design", design);
+        ObjectNode inches = Posted.with(Posted.twoSpheres(), "assembly", Posted.lantern());
         JsonNode totals = Contract.json(answered(inches).extract().asString()).at("/assembly/totals");
         double squareMetres = totals.path("glueArea").asDouble() * 25.4 * 25.4 * 1e-6;
         assertEquals(180 * squareMetres, totals.path("glueMass").asDouble(), 0.001);
@@ -108,10 +104,9 @@ class AssemblyHttpTest {
     @CsvSource({"tetrahedron, 6", "cuboctahedron, 24", "deltoidal-icositetrahedron, 48"})
     void otherSolidsHaveAnswersThatKeepTheContract(String name, int seams) {
         ObjectNode request = example();
-        ObjectNode design = (ObjectNode) request.path("design");
         Solid solid = SolidCatalogue.find(name).orElseThrow();
-        design.put("solid", name);
-        design.set(
+        request.put("solid", name);
+        request.set(
                 "laminations",
                 Contract.JSON.valueToTree(solid.faceKinds().stream()
                         .map(kind -> Contract.json("{\"face\": \"" + kind.face()
@@ -134,26 +129,26 @@ class AssemblyHttpTest {
     void aWrongNumberIsNamedWithWhatIsAllowed(String field, String value, String code, String allowed) {
         ObjectNode request = example();
         glue(request).set(field, Contract.json(value));
-        refused(request, 400, "/glue/" + field, code).body("violations[0].allowed", equalTo(allowed));
+        refused(request, 400, "/assembly/glue/" + field, code).body("violations[0].allowed", equalTo(allowed));
     }
 
     @Test
     void whatIsUnknownOrMissingIsNamed() {
         ObjectNode request = example();
         glue(request).put("clamps", 4);
-        refused(request, 400, "/glue/clamps", "UNKNOWN_FIELD");
+        refused(request, 400, "/assembly/glue/clamps", "UNKNOWN_FIELD");
         ObjectNode missing = example();
-        missing.remove("design");
-        refused(missing, 400, "/design", "MISSING");
+        missing.remove("size");
+        refused(missing, 400, "/size", "MISSING");
     }
 
     @Test
-    void anImpossibleDesignIsPointedAtWithinTheRequest() {
+    void anImpossibleDesignIsPointedAt() {
         ObjectNode request = example();
-        ((ObjectNode) request.path("design")).put("solid", "qube");
-        refused(request, 422, "/design/solid", "UNKNOWN_SOLID");
+        request.put("solid", "qube");
+        refused(request, 422, "/solid", "UNKNOWN_SOLID");
         ObjectNode thick = example();
-        ((ObjectNode) thick.at("/design/panel")).put("thickness", 500);
-        refused(thick, 422, "/design/panel/thickness", "PANEL_TOO_THICK");
+        ((ObjectNode) thick.at("/panel")).put("thickness", 500);
+        refused(thick, 422, "/panel/thickness", "PANEL_TOO_THICK");
     }
 }

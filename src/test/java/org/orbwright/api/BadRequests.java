@@ -8,7 +8,7 @@ import java.util.Map;
 /** The requests whose problems the contract shows: a good request with one thing wrong. */
 final class BadRequests {
     private static final String DESIGN =
-            DesignLibrary.find("dodecahedron-with-land").orElseThrow().json();
+            DesignLibrary.find(Posted.MAIN).orElseThrow().json();
 
     /** By the declared answer that the problem belongs to and the example's name in it. */
     static final Map<String, BadRequest> ALL = all();
@@ -31,13 +31,13 @@ final class BadRequests {
 
     private static Map<String, BadRequest> all() {
         Map<String, BadRequest> requests = new LinkedHashMap<>();
-        requests.put("INVALID_REQUEST/decimal-comma", posted("177.8", "177,8"));
-        requests.put("INVALID_REQUEST/size-below-zero", posted("177.8", "-3"));
+        requests.put("INVALID_REQUEST/decimal-comma", posted("212.0 }", "212,0 }"));
+        requests.put("INVALID_REQUEST/size-below-zero", posted("212.0 }", "-3 }"));
         requests.put("UNKNOWN_NAME/misspelt-solid", new BadRequest("/v1/solids/dodecahedrn", null));
-        requests.put("UNKNOWN_NAME/misspelt-design", new BadRequest("/v1/designs/dodecahedron", null));
+        requests.put("UNKNOWN_NAME/misspelt-design", new BadRequest("/v1/designs/icosahedron", null));
         requests.put("UNKNOWN_NAME/misspelt-wood", new BadRequest("/v1/woods/walnutt", null));
-        requests.put("IMPOSSIBLE_DESIGN/misspelt-solid", posted("\"dodecahedron\"", "\"dodecahedrn\""));
-        requests.put("IMPOSSIBLE_DESIGN/bands-too-wide", posted("20.0", "40.0"));
+        requests.put("IMPOSSIBLE_DESIGN/misspelt-solid", posted("\"icosahedron\"", "\"icosahedrn\""));
+        requests.put("IMPOSSIBLE_DESIGN/bands-too-wide", posted("17.0", "47.0"));
         return requests;
     }
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The command that answers a file of designs. */
 @QuarkusMainTest
 class BatchCommandTest {
-    private static final Path WORKED = Path.of("src/main/resources/designs/dodecahedron-two-spheres.json");
+    private static final Path WORKED = Path.of("src/main/resources/designs/icosahedron-mixed.json");
 
     /** The command shuts the port for the whole process, which here is that of other tests too. */
     @AfterAll
@@ -44,7 +44,7 @@ class BatchCommandTest {
         List<String> answers = result.getOutputStream();
         assertEquals(2, answers.size(), result.getOutput());
         assertTrue(answers.get(0).startsWith("{\"line\":1,\"sheet\":{"), answers.get(0));
-        assertTrue(answers.get(0).contains("\"bladeTilt\":31.7175"), answers.get(0));
+        assertTrue(answers.get(0).contains("\"bladeTilt\":20.9052"), answers.get(0));
         assertTrue(answers.get(1).startsWith("{\"line\":3,\"sheet\":{"), answers.get(1));
     }
 
@@ -60,7 +60,7 @@ class BatchCommandTest {
         assertEquals(3, lines.size());
         assertTrue(lines.get(0).startsWith("{\"line\":1,\"sphere\":{"), lines.get(0));
         assertTrue(lines.get(1).startsWith("{\"line\":2,\"problem\":{"), lines.get(1));
-        assertTrue(lines.get(1).contains("blank is missing"), lines.get(1));
+        assertTrue(lines.get(1).contains("size is missing"), lines.get(1));
         assertTrue(lines.get(2).startsWith("{\"line\":3,\"sphere\":{"), lines.get(2));
         assertFalse(Files.exists(folder.resolve("answers.ndjson.part")), "an unfinished file is left behind");
     }

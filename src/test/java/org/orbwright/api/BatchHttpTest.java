@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
@@ -40,9 +41,8 @@ class BatchHttpTest {
     URI address;
 
     private static String design(double size) {
-        JsonNode design = Contract.json(
-                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json());
-        ((com.fasterxml.jackson.databind.node.ObjectNode) design.path("size")).put("value", size);
+        ObjectNode design = Posted.twoSpheres();
+        ((ObjectNode) design.path("size")).put("value", size);
         return design.toString();
     }
 

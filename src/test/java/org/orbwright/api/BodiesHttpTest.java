@@ -35,11 +35,11 @@ class BodiesHttpTest {
     }
 
     private static String worked() {
-        return DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+        return Posted.twoSpheres().toString();
     }
 
-    private static String request(String operation) {
-        return JsonResources.in("requests/" + operation).values().iterator().next();
+    private static String lantern() {
+        return Posted.lantern().toString();
     }
 
     @ParameterizedTest
@@ -115,12 +115,12 @@ class BodiesHttpTest {
         "'', solid, set, INVERTED, 'left out for the solid, which has one part and no bands'",
         "'', solid, species, solid, 'left out for the solid, which has one part and no bands'",
         "'', solid, parts, WOODS, ONE or left out for the solid",
-        "planTurning, disc, set, UPRIGHT, 'left out for the disc, which has one part and no bands'",
-        "planInlays, pocket, species, pocket, 'left out for the pocket, which has one part and no bands'"
+        "lantern, disc, set, UPRIGHT, 'left out for the disc, which has one part and no bands'",
+        "lantern, pocket, species, pocket, 'left out for the pocket, which has one part and no bands'"
     })
     void aParameterThatMeansNothingForABodyIsRefused(
-            String operation, String body, String name, String value, String allowed) {
-        with(Contract.badRequest(), operation.isEmpty() ? worked() : request(operation))
+            String document, String body, String name, String value, String allowed) {
+        with(Contract.badRequest(), document.isEmpty() ? worked() : lantern())
                 .queryParam(name, value)
                 .post("/v1/bodies/" + body)
                 .then()
@@ -133,7 +133,7 @@ class BodiesHttpTest {
 
     @Test
     void aDeviationIsRefusedWhereNothingIsRound() {
-        String inlay = request("planInlays").replace("\"DISC\"", "\"POLYGON\", \"sides\": 6");
+        String inlay = lantern().replace("\"DISC\"", "\"POLYGON\", \"sides\": 6");
         with(Contract.badRequest(), inlay)
                 .queryParam("deviation", "0.1")
                 .post("/v1/bodies/pocket")
@@ -215,7 +215,7 @@ class BodiesHttpTest {
 
     @Test
     void aDiscNeedsAThicknessWhereNoScrewsAskForOne() {
-        String plain = "{\"design\":" + worked() + "}";
+        String plain = worked();
         with(Contract.badRequest(), plain)
                 .post("/v1/bodies/disc")
                 .then()
@@ -228,7 +228,7 @@ class BodiesHttpTest {
                 .then()
                 .statusCode(200)
                 .body("body.parts[0].high.z", equalTo(0.75f));
-        with(Contract.request(), request("planTurning"))
+        with(Contract.request(), lantern())
                 .queryParam("end", "TAIL")
                 .post("/v1/bodies/disc")
                 .then()
@@ -237,9 +237,9 @@ class BodiesHttpTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"panel, ''", "segment, ''", "disc, planTurning", "templates, planTurning", "pocket, planInlays"})
-    void anOutlineIsAPictureOrADrawingInterchangeFile(String drawing, String operation) {
-        String body = operation.isEmpty() ? worked() : request(operation);
+    @CsvSource({"panel, ''", "segment, ''", "disc, lantern", "templates, lantern", "pocket, lantern"})
+    void anOutlineIsAPictureOrADrawingInterchangeFile(String drawing, String document) {
+        String body = document.isEmpty() ? worked() : lantern();
         String address = "/v1/drawings/" + drawing;
         with(Contract.request(), body)
                 .post(address)

@@ -88,17 +88,7 @@ class ContractTest {
     /** Unbounded numbers overflow somewhere inside sooner or later. */
     @Test
     void everyNumberTextAndListOfARequestIsBounded() {
-        Deque<String> open = new ArrayDeque<>(List.of(
-                "DesignRequest",
-                "MovementRequest",
-                "BalanceRequest",
-                "PathRequest",
-                "TurningRequest",
-                "JigRequest",
-                "AssemblyRequest",
-                "ToleranceRequest",
-                "DiagnosisRequest",
-                "ShopSheetRequest"));
+        Deque<String> open = new ArrayDeque<>(List.of("Document"));
         while (!open.isEmpty()) {
             String name = open.pop();
             for (Map.Entry<String, JsonNode> property :

@@ -12,58 +12,42 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.orbwright.band.WidthSolution;
-import org.orbwright.sheet.AssemblyAnswer;
-import org.orbwright.sheet.BalanceAnswer;
-import org.orbwright.sheet.BodyAnswer;
-import org.orbwright.sheet.CutsAnswer;
-import org.orbwright.sheet.DiagnosisAnswer;
-import org.orbwright.sheet.InlayAnswer;
-import org.orbwright.sheet.JigAnswer;
-import org.orbwright.sheet.MovementAnswer;
-import org.orbwright.sheet.PathAnswer;
-import org.orbwright.sheet.PurchasesAnswer;
-import org.orbwright.sheet.Sheet;
-import org.orbwright.sheet.StockAnswer;
-import org.orbwright.sheet.ToleranceAnswer;
-import org.orbwright.sheet.TurningAnswer;
+import org.orbwright.sheet.Answer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;
 
-/** The examples beside the fields of the answers go together: they are what the service says of one worked design. */
+/**
+ * The examples beside the fields of the answers go together: they are what the service says of the main worked
+ * document.
+ */
 @QuarkusTest
 class DescribedExamplesTest {
-    private static final String DESIGN = "dodecahedron-with-land";
-    /** The design above gives no cause for a finding. */
-    private static final String FAULTY = "dodecahedron-vanishing-rim";
-
     @TestFactory
     Stream<DynamicTest> everyExampleIsTheFirstRealAnswer() {
         Map<String, Example> examples = new LinkedHashMap<>();
-        collect(post("/v1/sheet", design(DESIGN)), Sheet.class, examples);
-        collect(post("/v1/sheet", design(FAULTY)), Sheet.class, examples);
-        collect(post("/v1/inlays", request("planInlays/twelve-motifs")), InlayAnswer.class, examples);
-        collect(post("/v1/bands/solve", request("solveWidths/what-should-be-seen")), WidthSolution.class, examples);
-        collect(post("/v1/movement", request("calculateMovement/winter-and-summer")), MovementAnswer.class, examples);
-        collect(post("/v1/turning", request("planTurning/lantern-between-discs")), TurningAnswer.class, examples);
-        collect(
-                post("/v1/turning/path", request("planToolPath/lantern-on-a-rotary-table")),
-                PathAnswer.class,
-                examples);
-        collect(post("/v1/bodies/sphere?format=json", design(DESIGN)), BodyAnswer.class, examples);
-        collect(post("/v1/balance", request("balanceWork/lantern-with-odd-panels")), BalanceAnswer.class, examples);
-        collect(post("/v1/jig", request("planJig/lantern-on-a-sine-bar")), JigAnswer.class, examples);
-        collect(post("/v1/stock", request("planStock/two-lanterns")), StockAnswer.class, examples);
-        collect(post("/v1/stock/cuts", request("planStock/two-lanterns")), CutsAnswer.class, examples);
-        collect(post("/v1/stock/purchases", request("planStock/two-lanterns")), PurchasesAnswer.class, examples);
-        collect(post("/v1/assembly", request("planAssembly/white-glue")), AssemblyAnswer.class, examples);
-        collect(post("/v1/tolerance", request("calculateTolerance/a-careful-saw")), ToleranceAnswer.class, examples);
-        collect(post("/v1/diagnosis", request("diagnoseTests/first-test-pieces")), DiagnosisAnswer.class, examples);
+        for (String address : List.of(
+                "sheet",
+                "inlays",
+                "bands/solve",
+                "movement",
+                "turning",
+                "turning/path",
+                "bodies/sphere?format=json",
+                "balance",
+                "jig",
+                "stock",
+                "stock/cuts",
+                "stock/purchases",
+                "assembly",
+                "tolerance",
+                "diagnosis")) {
+            collect(post("/v1/" + address), Answer.class, examples);
+        }
         collect(get("/v1/woods/walnut"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);
         collect(listed("/v1/solids", "solids", "dodecahedron"), SolidsResource.SolidList.class, examples);
-        collect(listed("/v1/designs", "designs", DESIGN), DesignsResource.DesignList.class, examples);
+        collect(listed("/v1/designs", "designs", Posted.MAIN), DesignsResource.DesignList.class, examples);
         collect(BadRequests.ALL.get("INVALID_REQUEST/size-below-zero").answer(), Problem.class, examples);
         return examples.entrySet().stream()
                 .map(example -> DynamicTest.dynamicTest(
@@ -77,12 +61,15 @@ class DescribedExamplesTest {
     /** An example as the description states it, and the service's answer. */
     private record Example(JsonNode stated, JsonNode answered) {}
 
-    /** Notes the first answer for each field that holds a number, a text, a flag or a list of these. */
+    /**
+     * Notes the first answer for each field that holds a number, a text, a flag or a list of these; none of the
+     * document.
+     */
     private static void collect(JsonNode answer, Class<?> type, Map<String, Example> examples) {
         for (RecordComponent component : type.getRecordComponents()) {
             JsonNode value = answer.path(component.getName());
             FieldRules field = FieldRules.of(component);
-            if (value.isMissingNode() || value.isNull()) {
+            if (value.isMissingNode() || value.isNull() || FieldRules.isRequest(field.element())) {
                 continue;
             }
             if (field.element().isRecord()) {
@@ -109,23 +96,14 @@ class DescribedExamplesTest {
         throw new AssertionError(address + " lists no " + name);
     }
 
-    private static String design(String name) {
-        return DesignLibrary.find(name).orElseThrow().json();
-    }
-
-    private static String request(String name) {
-        int slash = name.indexOf('/');
-        return JsonResources.in("requests/" + name.substring(0, slash)).get(name.substring(slash + 1));
-    }
-
     private static JsonNode get(String address) {
         return Contract.json(Contract.request().get(address).asString());
     }
 
-    private static JsonNode post(String address, String body) {
+    private static JsonNode post(String address) {
         return Contract.json(Contract.request()
                 .contentType(ContentType.JSON)
-                .body(body)
+                .body(Posted.worked().toString())
                 .post(address)
                 .asString());
     }

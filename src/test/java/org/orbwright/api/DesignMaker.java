@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.orbwright.document.Section;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
 
-/** Makes up designs that fit the contract, from its schemas or from a worked design, and damages them. */
+/** Makes up documents that fit the contract, from its schema or from a worked one, and damages them. */
 final class DesignMaker {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final String DOCUMENT = "Document";
     private static final String[] DAMAGE = {
         "null",
         "-1",
@@ -36,20 +38,11 @@ final class DesignMaker {
         "\"\\ud800\""
     };
 
-    private static final Map<String, String> EXAMPLES = Map.ofEntries(
-            Map.entry("AssemblyRequest", example("planAssembly")),
-            Map.entry("BalanceRequest", example("balanceWork")),
-            Map.entry("WidthRequest", example("solveWidths")),
-            Map.entry("InlayRequest", example("planInlays")),
-            Map.entry("JigRequest", example("planJig")),
-            Map.entry("MovementRequest", example("calculateMovement")),
-            Map.entry("StockRequest", example("planStock")),
-            Map.entry("ToleranceRequest", example("calculateTolerance")),
-            Map.entry("DiagnosisRequest", example("diagnoseTests")),
-            Map.entry("SweepRequest", example("exploreDesigns")),
-            Map.entry("TurningRequest", example("planTurning")),
-            Map.entry("PathRequest", example("planToolPath")),
-            Map.entry("ShopSheetRequest", example("writeShopSheet")));
+    /** Every how many'th document that is made up has a certain section, so that most documents are small. */
+    private static final int SECTION = 6;
+
+    /** Every how many'th worked document keeps a certain section that it has. */
+    private static final int KEPT = 3;
 
     private final JsonNode contract;
     private final Random random;
@@ -61,33 +54,41 @@ final class DesignMaker {
         this.random = random;
     }
 
-    /** A request that fits the contract; about half of them are a worked one with some numbers changed. */
-    JsonNode make(String schema) {
-        JsonNode request = random.nextInt(3) == 0 ? value(schema(schema), "") : shifted(schema);
-        if (schema.equals("StockRequest")) {
+    /** A document that fits the contract; two of three are a worked one with some numbers changed. */
+    ObjectNode make() {
+        ObjectNode document = random.nextInt(3) == 0 ? madeUp() : shifted();
+        if (document.path("stock") instanceof ObjectNode stock) {
             // A search that is allowed its seconds would take them, thousands of times.
-            ((ObjectNode) request).set("search", NODES.objectNode().put("seconds", 0.05));
+            stock.set("search", NODES.objectNode().put("seconds", 0.05));
         }
-        if (schema.equals("ToleranceRequest")) {
-            ((ObjectNode) request).put("samples", 100 + random.nextInt(3000));
+        if (document.path("tolerance") instanceof ObjectNode tolerance) {
+            tolerance.put("samples", 100 + random.nextInt(400));
         }
-        return request;
+        return document;
     }
 
-    private JsonNode shifted(String schema) {
-        JsonNode request = schema.equals("DesignRequest")
-                ? Contract.json(DesignLibrary.find(worked.get(random.nextInt(worked.size())))
-                        .orElseThrow()
-                        .json())
-                : Contract.json(EXAMPLES.get(schema));
+    private ObjectNode madeUp() {
+        ObjectNode document = (ObjectNode) value(schema(DOCUMENT), "");
+        for (Section section : Section.values()) {
+            if (random.nextInt(SECTION) > 0) {
+                document.remove(section.text());
+            }
+        }
+        return document;
+    }
+
+    private ObjectNode shifted() {
+        boolean main = random.nextBoolean();
+        ObjectNode document = Posted.worked(main ? Posted.MAIN : worked.get(random.nextInt(worked.size())));
+        for (Section section : Section.values()) {
+            if (random.nextInt(KEPT) > 0) {
+                document.remove(section.text());
+            }
+        }
         for (int i = random.nextInt(3); i > 0; i--) {
-            shift(request, schema(schema));
+            shift(document, schema(DOCUMENT));
         }
-        return request;
-    }
-
-    private static String example(String folder) {
-        return JsonResources.in("requests/" + folder).values().iterator().next();
+        return document;
     }
 
     /** Changes one number somewhere, within its bounds. */

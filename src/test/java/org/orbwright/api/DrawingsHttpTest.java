@@ -22,8 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class DrawingsHttpTest {
     private static RequestSpecification design(RequestSpecification request, String name) {
-        return request.contentType(ContentType.JSON)
-                .body(DesignLibrary.find(name).orElseThrow().json());
+        return request.contentType(ContentType.JSON).body(Posted.worked(name).toString());
     }
 
     private static RequestSpecification design() {

@@ -42,8 +42,7 @@ import org.junit.jupiter.api.Test;
 class GuardedTest {
     static final String KEY = "0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f0f7b1f3f0c2e4a5b8d9e6a7c1b2d3e4f";
     private static final String SECOND = "second-" + KEY;
-    private static final String DESIGN =
-            DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+    private static final String DESIGN = Posted.twoSpheres().toString();
 
     @TestHTTPResource("/")
     URI address;

@@ -35,8 +35,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Everything that can go wrong around a request, apart from what is in its body. */
 @QuarkusTest
 class HttpProblemsTest {
-    private static final String DESIGN =
-            DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+    private static final String DESIGN = Posted.twoSpheres().toString();
 
     private static final RestAssuredConfig AS_TEXT = RestAssuredConfig.config()
             .encoderConfig(
@@ -67,7 +66,7 @@ class HttpProblemsTest {
     @Test
     void unknownDesignNamesTheDesigns() {
         problem(Contract.request().get("/v1/designs/none").then(), 404, "unknown-design")
-                .body("violations[0].allowed", containsString("dodecahedron-two-spheres"));
+                .body("violations[0].allowed", containsString(Posted.MAIN));
     }
 
     /** RFC 9110, 15.5.6: the answer has to list the methods that are allowed. */

@@ -24,8 +24,7 @@ import org.junit.jupiter.api.Test;
 @QuarkusTest
 @TestProfile(GuardedTest.Guarded.class)
 class LongWorkTest {
-    private static final String DESIGN =
-            DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+    private static final String DESIGN = Posted.twoSpheres().toString();
 
     @TestHTTPResource("/")
     URI address;

@@ -31,11 +31,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PaperHttpTest {
     private static final String ADDRESS = "/v1/shop-sheet";
 
-    private static ObjectNode body(String design) {
-        ObjectNode body = Contract.JSON.createObjectNode();
-        body.set(
-                "design", Contract.json(DesignLibrary.find(design).orElseThrow().json()));
-        return body;
+    private static ObjectNode body(String fixture) {
+        return Posted.fixture(fixture);
     }
 
     private static RequestSpecification request(RequestSpecification request, JsonNode body) {
@@ -101,8 +98,8 @@ class PaperHttpTest {
     void theNumbersAreThoseOfTheAnswersInJson(String design) throws IOException {
         JsonNode body = body(design);
         String text = text(pdf(body));
-        int decimals = body.at("/design/unit").asText().equals("mm") ? 2 : 3;
-        JsonNode sheet = answer("sheet", body.path("design"));
+        int decimals = body.path("unit").asText().equals("mm") ? 2 : 3;
+        JsonNode sheet = answer("sheet", body);
         JsonNode jig = answer("jig", body).path("jig");
         JsonNode turning = answer("turning", body).path("turning");
         for (String pointer : List.of(
@@ -153,21 +150,22 @@ class PaperHttpTest {
     }
 
     @Test
-    void whatIsWrongPointsIntoTheRequest() {
-        ObjectNode paper = body("cube-with-chevrons").put("paper", "A5");
+    void whatIsWrongIsPointedAt() {
+        ObjectNode paper = body("cube-with-chevrons");
+        paper.putObject("paper").put("size", "A5");
         request(Contract.badRequest(), paper)
                 .post(ADDRESS)
                 .then()
                 .statusCode(400)
-                .body("violations[0].path", equalTo("/paper"))
+                .body("violations[0].path", equalTo("/paper/size"))
                 .body("violations[0].allowed", equalTo("one of A4, LETTER"));
         ObjectNode impossible = body("cube-with-chevrons");
-        ((ObjectNode) impossible.at("/design/panel")).put("land", 5000);
+        ((ObjectNode) impossible.path("panel")).put("land", 50);
         request(Contract.badRequest(), impossible)
                 .post(ADDRESS)
                 .then()
                 .statusCode(422)
-                .body("violations[0].path", startsWith("/design/"));
+                .body("violations[0].path", equalTo("/panel/land"));
     }
 
     @Test
@@ -193,7 +191,7 @@ class PaperHttpTest {
             PDFTextStripper reader = new PDFTextStripper();
             reader.setEndPage(1);
             String first = reader.getText(document).replaceAll("\\s+", " ");
-            JsonNode sheet = answer("sheet", body("dodecahedron-vanishing-rim").path("design"));
+            JsonNode sheet = answer("sheet", body("dodecahedron-vanishing-rim"));
             for (JsonNode finding : sheet.path("findings")) {
                 assertTrue(first.contains(finding.path("message").asText()), finding::toString);
             }

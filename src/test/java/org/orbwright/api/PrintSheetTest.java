@@ -20,9 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 class PrintSheetTest {
 
     @Test
-    @Launch({"print-sheet", "dodecahedron-two-spheres"})
+    @Launch({"print-sheet", "icosahedron-mixed"})
     void printsTheSheetOfAWorkedDesign(LaunchResult result) {
-        assertTrue(result.getOutput().contains("\"bladeTilt\" : 31.7175"), result.getOutput());
+        assertTrue(result.getOutput().contains("\"bladeTilt\" : 20.9052"), result.getOutput());
     }
 
     @Test

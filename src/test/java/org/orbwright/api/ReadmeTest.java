@@ -21,7 +21,9 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,29 +32,80 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the README says of the service is so. */
+/** What the README and the pages in {@code src/docs} say of the service is so. */
 @QuarkusTest
 class ReadmeTest {
-    private static final String DESIGN =
-            DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+    private static final Path README = Path.of("README.md");
+    private static final String DESIGN = worked("icosahedron-mixed");
     private static final Pattern QUOTED = Pattern.compile("`([^`]*)`");
     private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)(?:#[^)]*)?\\)");
+    private static final Pattern POSTED = Pattern.compile("--data @(\\S+)");
+    private static final Pattern ACCEPTED = Pattern.compile("-H 'Accept: ([^']*)'");
+    private static final Pattern ASKED = Pattern.compile("http://localhost:8080([^'\\s]+)");
     /** Numbers of the worked example's table that are no answer: they are parts of the design. */
-    private static final Set<String> OF_THE_DESIGN = Set.of("23", "0.75");
+    private static final Set<String> OF_THE_DESIGN = Set.of("720", "17");
 
-    private final String readme = read();
+    private final Map<Path, String> pages = pages();
+
+    private static String worked(String name) {
+        return DesignLibrary.find(name).orElseThrow().json();
+    }
 
     @Test
-    void theExampleIsTheWorkedDesign() {
-        String start = "```json\n";
-        int from = readme.indexOf(start) + start.length();
-        assertEquals(Contract.json(DESIGN), Contract.json(readme.substring(from, readme.indexOf("```", from))));
+    void theBandThatVanishesIsFound() {
+        String sheet = Contract.request()
+                .contentType(ContentType.JSON)
+                .body(worked("icosahedron-vanishing-rim"))
+                .post("/v1/sheet")
+                .asString();
+        assertTrue(
+                Contract.json(sheet).path("findings").findValuesAsText("code").contains("BAND_VANISHES"), sheet);
+    }
+
+    @Test
+    void theThreeLinesSayWhatTheyWaitFor() {
+        String told = pages.get(README).replace('\n', ' ').replaceFirst(".*says why: \"([^\"]*)\".*", "$1");
+        assertTrue(
+                sheet(threeLines()).path("findings").findValuesAsText("message").contains(told), told);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyLinkLeadsToAFile() {
+        List<DynamicTest> tests = new ArrayList<>();
+        pages.forEach((page, text) -> matches(LINK, text, 1)
+                .forEach(link -> tests.add(DynamicTest.dynamicTest(
+                        page + " " + link, () -> assertTrue(Files.exists(page.resolveSibling(link)))))));
+        assertFalse(tests.isEmpty());
+        return tests.stream();
+    }
+
+    /** The commands that post a worked document. */
+    @TestFactory
+    Stream<DynamicTest> everyCommandAnswers() {
+        List<DynamicTest> tests = new ArrayList<>();
+        pages.forEach((page, text) -> text.replace("\\\n", "")
+                .lines()
+                .filter(line -> POSTED.matcher(line).find())
+                .forEach(line -> tests.add(DynamicTest.dynamicTest(page + " " + line, () -> commandAnswers(line)))));
+        assertFalse(tests.isEmpty());
+        return tests.stream();
+    }
+
+    private static void commandAnswers(String command) throws IOException {
+        RequestSpecification request = RestAssured.given().urlEncodingEnabled(false);
+        matches(ACCEPTED, command, 1).forEach(request::accept);
+        Response answer = request.contentType(ContentType.JSON)
+                .body(Files.readString(Path.of(matches(POSTED, command, 1).get(0))))
+                .post(matches(ASKED, command, 1).get(0));
+        assertEquals(200, answer.statusCode(), answer::asString);
     }
 
     /** The hash is recomputed here; the form is what the file of keys demands, the length what its comment advises. */
     @Test
     void theLineThatMakesAKeyWritesOneOfTheFile(@TempDir Path folder) throws Exception {
-        String command = readme.lines()
+        String command = pages.get(Path.of("src/docs/security.md"))
+                .lines()
                 .filter(line -> line.startsWith("key=$("))
                 .findFirst()
                 .orElseThrow();
@@ -70,7 +123,7 @@ class ReadmeTest {
     @TestFactory
     Stream<DynamicTest> everyAddressAnswers() {
         List<DynamicTest> tests = new ArrayList<>();
-        for (List<String> row : table("endpoint")) {
+        for (List<String> row : table("address")) {
             String method = quoted(row.get(0)).get(0).startsWith("POST") ? "POST" : "GET";
             for (String address : quoted(row.get(0))) {
                 String path = address.replaceFirst("^(GET|POST) ", "");
@@ -82,41 +135,47 @@ class ReadmeTest {
     }
 
     private static void answers(String method, String path) {
-        String address = path.replace("{solid}", "dodecahedron")
-                .replace("{design}", "dodecahedron-two-spheres")
-                .replace("{species}", "walnut")
+        String address = path.replace("{solid}", "icosahedron")
+                .replace("{design}", "icosahedron-mixed")
+                .replace("{species}", "ash")
                 .replace("{table}", "bands");
         RequestSpecification request = RestAssured.given();
         Response answer = method.equals("GET")
                 ? request.get(address)
-                : request.contentType(ContentType.JSON).body(body(path)).post(address);
+                : request.contentType(ContentType.JSON).body(DESIGN).post(address);
         assertEquals(200, answer.statusCode(), answer::asString);
     }
 
-    /** The example that the contract has for the address. */
-    private static String body(String path) {
-        JsonNode contract = Contract.document();
-        JsonNode operation =
-                contract.path("paths").path(path.replaceFirst("\\?.*", "")).path("post");
-        JsonNode example = operation
-                .at("/requestBody/content/application~1json/examples")
-                .elements()
-                .next();
-        JsonNode resolved =
-                example.has("$ref") ? contract.at(example.path("$ref").asText().substring(1)) : example;
-        return resolved.path("value").toString();
+    @TestFactory
+    Stream<DynamicTest> theNumbersOfTheThreeLinesAreTheAnswers() {
+        return numbersAreTheAnswers("asked of three lines", threeLines());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> theNumbersOfTheWorkedExampleAreTheAnswers() {
+        return numbersAreTheAnswers("question", DESIGN);
+    }
+
+    private String threeLines() {
+        String start = "```json\n";
+        String readme = pages.get(README);
+        int from = readme.indexOf(start) + start.length();
+        return readme.substring(from, readme.indexOf("```", from));
+    }
+
+    private static JsonNode sheet(String document) {
+        return Contract.json(Contract.request()
+                .contentType(ContentType.JSON)
+                .body(document)
+                .post("/v1/sheet")
+                .asString());
     }
 
     /** Each number in a row is one of those at or below the row's JSON pointers, to the decimals that are written. */
-    @TestFactory
-    Stream<DynamicTest> theTablesNumbersAreTheAnswers() {
-        JsonNode sheet = Contract.json(Contract.request()
-                .contentType(ContentType.JSON)
-                .body(DESIGN)
-                .post("/v1/sheet")
-                .asString());
-        List<List<String>> rows = table("question");
-        assertTrue(rows.size() > 5);
+    private Stream<DynamicTest> numbersAreTheAnswers(String heading, String document) {
+        JsonNode sheet = sheet(document);
+        List<List<String>> rows = table(heading);
+        assertTrue(rows.size() > 4);
         return rows.stream()
                 .map(row -> DynamicTest.dynamicTest(row.get(0), () -> {
                     List<BigDecimal> answers = new ArrayList<>();
@@ -151,13 +210,13 @@ class ReadmeTest {
         answer.forEach(part -> numbers(part, numbers));
     }
 
-    /** The rows of the table whose first heading is this word. */
+    /** The rows of all tables whose first heading is this. */
     private List<List<String>> table(String heading) {
         List<List<String>> rows = new ArrayList<>();
-        readme.substring(readme.indexOf("| " + heading + " |"))
-                .lines()
-                .takeWhile(line -> line.startsWith("|"))
-                .skip(2)
+        Pattern table = Pattern.compile("\\| " + heading + " \\|.*\\n.*\\n((?:\\|.*\\n)*)");
+        pages.values().stream()
+                .flatMap(text -> matches(table, text, 1).stream())
+                .flatMap(String::lines)
                 .forEach(line -> rows.add(Stream.of(line.substring(1).split("\\|", -1))
                         .map(String::strip)
                         .toList()));
@@ -175,11 +234,15 @@ class ReadmeTest {
                 .toList();
     }
 
-    private static String read() {
-        try {
-            return Files.readString(Path.of("README.md"));
+    private static Map<Path, String> pages() {
+        Map<Path, String> pages = new TreeMap<>();
+        try (Stream<Path> docs = Files.list(Path.of("src/docs"))) {
+            for (Path page : Stream.concat(Stream.of(README), docs).toList()) {
+                pages.put(page, Files.readString(page));
+            }
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+        return pages;
     }
 }

@@ -30,13 +30,16 @@ class SweepHttpTest {
     URI address;
 
     private static ObjectNode sweep() {
-        return (ObjectNode) Contract.json(
-                JsonResources.in("requests/exploreDesigns").values().iterator().next());
+        return Posted.only(Posted.lantern(), "explore");
+    }
+
+    private static ObjectNode explore(ObjectNode sweep) {
+        return (ObjectNode) sweep.path("explore");
     }
 
     private static ObjectNode sweep(int spheres, int thicknesses) {
         ObjectNode sweep = sweep();
-        ArrayNode vary = sweep.putArray("vary");
+        ArrayNode vary = explore(sweep).putArray("vary");
         vary.addObject()
                 .put("field", "/sphere/diameter")
                 .put("from", 150)
@@ -65,7 +68,7 @@ class SweepHttpTest {
                 .toList();
         assertEquals(14, lines.size());
         JsonNode row = Contract.json(lines.get(3));
-        ObjectNode design = (ObjectNode) sweep().path("design");
+        ObjectNode design = sweep();
         ((ObjectNode) design.path("sphere"))
                 .put("diameter", row.path("/sphere/diameter").asDouble());
         ((ObjectNode) design.path("panel"))
@@ -81,10 +84,9 @@ class SweepHttpTest {
     @Test
     void commaSeparatedValuesHaveThePointersAsHeadingAndAProblemColumn() {
         ObjectNode sweep = sweep();
-        ((ArrayNode) sweep.path("vary")).removeAll();
-        ObjectNode vary = ((ArrayNode) sweep.path("vary")).addObject().put("field", "/sphere/diameter");
+        ObjectNode vary = explore(sweep).putArray("vary").addObject().put("field", "/sphere/diameter");
         vary.putArray("values").add(172).add(400);
-        sweep.putArray("outputs").add(WALL);
+        explore(sweep).putArray("outputs").add(WALL);
         List<String> lines = Contract.request()
                 .contentType(ContentType.JSON)
                 .accept("text/csv")
@@ -106,7 +108,7 @@ class SweepHttpTest {
     @Test
     void aSweepThatCannotBeIsRefusedBeforeItStarts() {
         ObjectNode sweep = sweep(101, 100);
-        sweep.putArray("outputs").add("/sphere/nothing").add("/design/copies");
+        explore(sweep).putArray("outputs").add("/sphere/nothing").add("/document/copies");
         Contract.badRequest()
                 .contentType(ContentType.JSON)
                 .body(sweep.toString())

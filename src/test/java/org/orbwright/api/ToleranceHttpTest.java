@@ -28,30 +28,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Tolerances and diagnoses through HTTP and the contract. */
 @QuarkusTest
 class ToleranceHttpTest {
-    private static ObjectNode example(String folder) {
-        return (ObjectNode) Contract.json(
-                JsonResources.in("requests/" + folder).values().iterator().next());
-    }
-
     private static ObjectNode tolerance() {
-        ObjectNode request = example("calculateTolerance");
-        request.put("samples", 2000);
+        ObjectNode request = Posted.only(Posted.lantern(), "tolerance");
+        section(request).put("samples", 2000);
         return request;
     }
 
+    private static ObjectNode section(ObjectNode request) {
+        return (ObjectNode) request.path("tolerance");
+    }
+
     private static ObjectNode diagnosis() {
-        return example("diagnoseTests");
+        return Posted.only(Posted.lantern(), "diagnosis");
     }
 
     private static ObjectNode errors(String json) {
         ObjectNode request = tolerance();
-        request.set("errors", Contract.json(json));
+        section(request).set("errors", Contract.json(json));
         return request;
     }
 
     private static ObjectNode only(String part) {
         ObjectNode request = diagnosis();
-        request.retain("design", part);
+        ((ObjectNode) request.path("diagnosis")).retain(part);
         return request;
     }
 
@@ -91,7 +90,7 @@ class ToleranceHttpTest {
                     .body("tolerance.simulation.allBridged", equalTo(0))
                     .body("findings.code", equalTo(List.of("GAP_BEYOND_GLUE", "GAPS_LIKELY")))
                     .body("findings[0].severity", equalTo("STOP"))
-                    .body("findings[0].field", equalTo("/errors/tipAngle/setting"))
+                    .body("findings[0].field", equalTo("/tolerance/errors/tipAngle/setting"))
                     .body("findings[0].message", containsString("to within 0.0176 degrees"));
         }
 
@@ -100,7 +99,7 @@ class ToleranceHttpTest {
             answered("/v1/tolerance", errors("{\"bevel\":{\"setting\":0.2}}"))
                     .body("tolerance.seams[0].opensAt", equalTo("OUTSIDE"))
                     .body("findings.code", equalTo(List.of("GAP_BEYOND_GLUE", "GAPS_LIKELY")))
-                    .body("findings[0].field", equalTo("/errors/bevel/setting"));
+                    .body("findings[0].field", equalTo("/tolerance/errors/bevel/setting"));
         }
 
         @Test
@@ -133,7 +132,7 @@ class ToleranceHttpTest {
         @Test
         void whatIsLeftOutHasItsDefault() {
             ObjectNode request = tolerance();
-            request.retain("design", "errors");
+            section(request).retain("errors");
             answered("/v1/tolerance", request)
                     .body("tolerance.glueBridges", equalTo(0.1f))
                     .body("tolerance.simulation.samples", equalTo(100_000))
@@ -144,12 +143,7 @@ class ToleranceHttpTest {
         void inchesAndMillimetresAgree() {
             ObjectNode request =
                     errors("{\"tipAngle\":{\"setting\":-0.05,\"scatter\":0.01},\"stop\":{\"setting\":0.01}}");
-            request.set(
-                    "design",
-                    Contract.json(DesignLibrary.find("dodecahedron-two-spheres")
-                            .orElseThrow()
-                            .json()));
-            answered("/v1/tolerance", request)
+            answered("/v1/tolerance", Posted.with(Posted.twoSpheres(), "tolerance", request))
                     .body("tolerance.glueBridges", equalTo(0.1f))
                     .body("tolerance.panels[0].baseDistance.contributions[0].shift", equalTo(0.00688f));
         }
@@ -158,34 +152,30 @@ class ToleranceHttpTest {
         @Test
         void aMillionOfTheLargestSolidsAreAnsweredInTime() {
             ObjectNode request = tolerance();
-            request.put("samples", 1_000_000);
-            request.set(
-                    "design",
-                    Contract.json(DesignLibrary.find("truncated-icosidodecahedron")
-                            .orElseThrow()
-                            .json()));
+            section(request).put("samples", 1_000_000);
+            ObjectNode largest = Posted.with(Posted.fixture("truncated-icosidodecahedron"), "tolerance", request);
             assertTimeout(
                     Duration.ofSeconds(30),
-                    () -> answered("/v1/tolerance", request).body("tolerance.seams.count.sum()", equalTo(180)));
+                    () -> answered("/v1/tolerance", largest).body("tolerance.seams.count.sum()", equalTo(180)));
         }
 
         @ParameterizedTest
         @CsvSource({
-            "samples, 99, /samples",
-            "samples, 1000001, /samples",
-            "seed, -1, /seed",
-            "glueBridges, -0.1, /glueBridges",
-            "glueBridges, 101, /glueBridges"
+            "samples, 99, /tolerance/samples",
+            "samples, 1000001, /tolerance/samples",
+            "seed, -1, /tolerance/seed",
+            "glueBridges, -0.1, /tolerance/glueBridges",
+            "glueBridges, 101, /tolerance/glueBridges"
         })
         void boundsOfTheContract(String field, String value, String path) {
             ObjectNode request = tolerance();
-            request.set(field, Contract.json(value));
+            section(request).set(field, Contract.json(value));
             refused("/v1/tolerance", request, 400, path, "OUT_OF_RANGE", value);
         }
 
         @Test
         void anOptionalObjectIsLeftOutAndNotNull() {
-            refused("/v1/tolerance", errors("{\"stop\":null}"), 400, "/errors/stop", "WRONG_TYPE", "null");
+            refused("/v1/tolerance", errors("{\"stop\":null}"), 400, "/tolerance/errors/stop", "WRONG_TYPE", "null");
         }
 
         @Test
@@ -194,12 +184,12 @@ class ToleranceHttpTest {
                     "/v1/tolerance",
                     errors("{\"tipAngle\":{\"scatter\":-1}}"),
                     400,
-                    "/errors/tipAngle/scatter",
+                    "/tolerance/errors/tipAngle/scatter",
                     "OUT_OF_RANGE",
                     "-1");
-            refused("/v1/tolerance", errors("{\"tilt\":{}}"), 400, "/errors/tilt", "UNKNOWN_FIELD", "tilt");
-            refused("/v1/tolerance", errors("null"), 400, "/errors", "MISSING", null);
-            refused("/v1/tolerance", errors("{\"stop\":0.1}"), 400, "/errors/stop", "WRONG_TYPE", "0.1");
+            refused("/v1/tolerance", errors("{\"tilt\":{}}"), 400, "/tolerance/errors/tilt", "UNKNOWN_FIELD", "tilt");
+            refused("/v1/tolerance", errors("null"), 400, "/tolerance/errors", "WRONG_TYPE", "null");
+            refused("/v1/tolerance", errors("{\"stop\":0.1}"), 400, "/tolerance/errors/stop", "WRONG_TYPE", "0.1");
         }
 
         @Test
@@ -208,7 +198,7 @@ class ToleranceHttpTest {
                             "/v1/tolerance",
                             errors("{\"panelThickness\":{\"setting\":-24,\"scatter\":1}}"),
                             422,
-                            "/errors/panelThickness",
+                            "/tolerance/errors/panelThickness",
                             "ERROR_TOO_LARGE",
                             "-24 with a scatter of 1")
                     .body("violations[0].allowed", containsString("less than 28 mm"));
@@ -248,26 +238,26 @@ class ToleranceHttpTest {
         @Test
         void readingsThatSayNothingAreNoted() {
             ObjectNode request = only("panel");
-            ((ObjectNode) request.at("/panel/gap")).put("value", 0.01);
+            ((ObjectNode) request.at("/diagnosis/panel/gap")).put("value", 0.01);
             answered("/v1/diagnosis", request)
                     .body("findings.code", equalTo(List.of("BELOW_RESOLUTION")))
-                    .body("findings.field", equalTo(List.of("/panel")));
+                    .body("findings.field", equalTo(List.of("/diagnosis/panel")));
         }
 
         @Test
         void aShellThatIsTooSmallIsWarnedOf() {
             ObjectNode request = only("acrossFlats");
-            ((ObjectNode) request.at("/acrossFlats/2")).put("value", 171.5);
+            ((ObjectNode) request.at("/diagnosis/acrossFlats/2")).put("value", 171.5);
             answered("/v1/diagnosis", request)
                     .body("findings.code", hasItems("SPHERE_BEYOND_SHELL"))
                     .body("findings[0].message", containsString("171.5 mm"));
-            ((ObjectNode) request.at("/acrossFlats/2")).put("value", 172);
+            ((ObjectNode) request.at("/diagnosis/acrossFlats/2")).put("value", 172);
             answered("/v1/diagnosis", request).body("findings", empty());
         }
 
         @Test
         void nothingMeasured() {
-            refused("/v1/diagnosis", only("design"), 422, "", "NOTHING_MEASURED", null)
+            refused("/v1/diagnosis", only("nothing"), 422, "/diagnosis", "NOTHING_MEASURED", null)
                     .body(
                             "violations[0].allowed",
                             equalTo("at least one of panel, seam, acrossFlats, faceDistances, tilt"));
@@ -276,30 +266,30 @@ class ToleranceHttpTest {
         @Test
         void wrongReadings() {
             ObjectNode request = only("panel");
-            ((ObjectNode) request.at("/panel/gap")).put("resolution", 0);
-            refused("/v1/diagnosis", request, 400, "/panel/gap/resolution", "OUT_OF_RANGE", "0");
+            ((ObjectNode) request.at("/diagnosis/panel/gap")).put("resolution", 0);
+            refused("/v1/diagnosis", request, 400, "/diagnosis/panel/gap/resolution", "OUT_OF_RANGE", "0");
             ObjectNode side = only("panel");
-            ((ObjectNode) side.at("/panel")).put("opensAt", "INSIDE");
-            refused("/v1/diagnosis", side, 400, "/panel/opensAt", "UNKNOWN_VALUE", "INSIDE");
+            ((ObjectNode) side.at("/diagnosis/panel")).put("opensAt", "INSIDE");
+            refused("/v1/diagnosis", side, 400, "/diagnosis/panel/opensAt", "UNKNOWN_VALUE", "INSIDE");
             ObjectNode few = only("faceDistances");
-            ArrayNode faces = (ArrayNode) few.at("/faceDistances/faces");
+            ArrayNode faces = (ArrayNode) few.at("/diagnosis/faceDistances/faces");
             while (faces.size() > 3) {
                 faces.remove(3);
             }
-            refused("/v1/diagnosis", few, 400, "/faceDistances/faces", "WRONG_LENGTH", null);
+            refused("/v1/diagnosis", few, 400, "/diagnosis/faceDistances/faces", "WRONG_LENGTH", null);
         }
 
         @Test
         void absurdReadings() {
             ObjectNode request = only("panel");
-            ((ObjectNode) request.at("/panel/gap")).put("value", 100_000);
-            refused("/v1/diagnosis", request, 422, "/panel/gap/value", "GAP_TOO_LARGE", "100000");
+            ((ObjectNode) request.at("/diagnosis/panel/gap")).put("value", 100_000);
+            refused("/v1/diagnosis", request, 422, "/diagnosis/panel/gap/value", "GAP_TOO_LARGE", "100000");
             ObjectNode far = only("acrossFlats");
-            ((ObjectNode) far.at("/acrossFlats/0")).put("value", 0);
-            refused("/v1/diagnosis", far, 422, "/acrossFlats/0/value", "MEASURE_FAR_OFF", "0");
+            ((ObjectNode) far.at("/diagnosis/acrossFlats/0")).put("value", 0);
+            refused("/v1/diagnosis", far, 422, "/diagnosis/acrossFlats/0/value", "MEASURE_FAR_OFF", "0");
             ObjectNode unknown = only("faceDistances");
-            ((ObjectNode) unknown.at("/faceDistances/faces/0")).put("face", 12);
-            refused("/v1/diagnosis", unknown, 422, "/faceDistances/faces/0/face", "UNKNOWN_FACE", "12");
+            ((ObjectNode) unknown.at("/diagnosis/faceDistances/faces/0")).put("face", 12);
+            refused("/v1/diagnosis", unknown, 422, "/diagnosis/faceDistances/faces/0/face", "UNKNOWN_FACE", "12");
         }
     }
 }

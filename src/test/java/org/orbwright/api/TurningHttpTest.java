@@ -23,8 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @QuarkusTest
 class TurningHttpTest {
     private static ObjectNode example() {
-        return (ObjectNode)
-                Contract.json(JsonResources.in("requests/balanceWork").get("lantern-with-odd-panels"));
+        return Posted.only(Posted.lantern(), "balance", "turning");
     }
 
     private static ValidatableResponse balance(ObjectNode body) {
@@ -50,30 +49,29 @@ class TurningHttpTest {
     @Test
     void aForceAboveTheWeightIsWarnedOf() {
         ObjectNode body = example();
-        body.put("speed", 3000);
+        ((ObjectNode) body.at("/turning/speed")).put("turns", 3000);
         balance(body)
                 .statusCode(200)
                 .body("findings[0].code", equalTo("IMBALANCE_LIFTS"))
                 .body("findings[0].severity", equalTo("WARN"))
-                .body("findings[0].field", equalTo("/speed"));
+                .body("findings[0].field", equalTo("/turning/speed/turns"));
     }
 
     @Test
     void imbalanceIsInGramMillimetresWhateverTheUnit() {
         ObjectNode inches = example();
-        inches.put("mounting", 0.9);
+        inches.remove("turning");
         double millimetres = balance(inches).extract().jsonPath().getDouble("balance.solid.imbalance");
-        ObjectNode design = (ObjectNode) inches.path("design");
-        design.put("unit", "in");
-        ((ObjectNode) design.path("size")).put("value", 7.0);
-        design.set("panel", Contract.json("{\"thickness\":" + 28 / 25.4 + ",\"land\":" + 4 / 25.4 + "}"));
+        inches.put("unit", "in");
+        ((ObjectNode) inches.path("size")).put("value", 7.0);
+        inches.set("panel", Contract.json("{\"thickness\":" + 28 / 25.4 + ",\"land\":" + 4 / 25.4 + "}"));
         double[] widths = {20, 4, 12, 4};
         for (int band = 0; band < widths.length; band++) {
-            ((ObjectNode) design.at("/laminations/0/bands/" + band)).put("width", widths[band] / 25.4);
+            ((ObjectNode) inches.at("/laminations/0/bands/" + band)).put("width", widths[band] / 25.4);
         }
-        design.set("saw", Contract.json("{\"kerf\":0.125,\"endTrim\":0.5}"));
-        design.set("blank", Contract.json("{\"length\":23}"));
-        design.set(
+        inches.set("saw", Contract.json("{\"kerf\":0.125,\"endTrim\":0.5}"));
+        inches.set("blank", Contract.json("{\"length\":23}"));
+        inches.set(
                 "sphere",
                 Contract.json("{\"diameter\":" + 172 / 25.4 + ",\"turningAllowance\":0.05,\"minimumWall\":0.25}"));
         double found = balance(inches).statusCode(200).extract().jsonPath().getDouble("balance.solid.imbalance");
@@ -83,17 +81,20 @@ class TurningHttpTest {
     @Test
     void aBrokenThroughSphereIsLeftOut() {
         ObjectNode body = example();
-        ((ObjectNode) body.at("/design/sphere")).put("diameter", 130);
+        ((ObjectNode) body.at("/sphere")).put("diameter", 130);
         balance(body)
                 .statusCode(200)
                 .body("balance.sphere", nullValue())
                 .body("balance.panels[0].inSphere", nullValue())
-                .body("findings.find { it.code == 'BREAK_THROUGH' }.field", equalTo("/design/panel/thickness"));
+                .body("findings.find { it.code == 'BREAK_THROUGH' }.field", equalTo("/panel/thickness"));
     }
 
     private static ObjectNode turning() {
-        return (ObjectNode)
-                Contract.json(JsonResources.in("requests/planTurning").get("lantern-between-discs"));
+        return Posted.only(Posted.lantern(), "turning");
+    }
+
+    private static ObjectNode turning(ObjectNode body) {
+        return (ObjectNode) body.path("turning");
     }
 
     private static ValidatableResponse turned(ObjectNode body) {
@@ -120,7 +121,7 @@ class TurningHttpTest {
     @Test
     void whatIsLeftOutIsTheUsual() {
         ObjectNode body = turning();
-        body.retain("design");
+        body.remove("turning");
         turned(body)
                 .statusCode(200)
                 .body("turning.cups", nullValue())
@@ -133,16 +134,16 @@ class TurningHttpTest {
 
     @ParameterizedTest
     @CsvSource({
-        "/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, more than the 702",
-        "/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, reached at 1283",
-        "/discs/diameter, 120, DISC_OVERHANGS, NOTE, inscribed circle is 104.94 mm",
-        "/discs/diameter, 218, DISC_OVERHANGS, WARN, wider than the solid",
-        "/discs/clearance, 60, REACH_SMALL, WARN, the tool reaches",
-        "/finish/grits/1/grit, 80, GRITS_OUT_OF_ORDER, WARN, coarser",
-        "/discs/screws/bite, 29, SCREW_IN_SPHERE, WARN, into the hollow",
-        "/cup/rim, 150, CUPS_LEAVE_PATCHES, WARN, of the sphere unturned",
-        "/finish/grits/0/allowance, 9, SANDING_LEAVES_FLATS, NOTE, more than the largest of 177.8 mm",
-        "/design/sphere/diameter, 179, FLATS_LEFT, WARN, flat"
+        "/turning/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, more than the 702",
+        "/turning/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, reached at 1283",
+        "/turning/discs/diameter, 120, DISC_OVERHANGS, NOTE, inscribed circle is 104.94 mm",
+        "/turning/discs/diameter, 218, DISC_OVERHANGS, WARN, wider than the solid",
+        "/turning/discs/clearance, 60, REACH_SMALL, WARN, the tool reaches",
+        "/turning/finish/grits/1/grit, 80, GRITS_OUT_OF_ORDER, WARN, coarser",
+        "/turning/discs/screws/bite, 29, SCREW_IN_SPHERE, WARN, into the hollow",
+        "/turning/cup/rim, 150, CUPS_LEAVE_PATCHES, WARN, of the sphere unturned",
+        "/turning/finish/grits/0/allowance, 9, SANDING_LEAVES_FLATS, NOTE, more than the largest of 177.8 mm",
+        "/sphere/diameter, 179, FLATS_LEFT, WARN, flat"
     })
     void whatIsWrongIsFound(String field, double value, String code, String severity, String words) {
         ObjectNode body = turning();
@@ -162,16 +163,15 @@ class TurningHttpTest {
     @Test
     void discsAreJudgedOnBothEnds() {
         ObjectNode body = turning();
-        ObjectNode design = (ObjectNode) body.path("design");
-        design.put("solid", "truncated-tetrahedron");
-        design.remove("sphere");
-        design.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
-        design.set(
+        body.put("solid", "truncated-tetrahedron");
+        body.remove("sphere");
+        body.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
+        body.set(
                 "laminations",
                 Contract.json("[{\"face\":\"triangle\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]},"
                         + "{\"face\":\"hexagon\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
-        body.set("axis", Contract.json("{\"through\":\"FACE\",\"number\":0}"));
-        body.set("discs", Contract.json("{\"diameter\":90}"));
+        turning(body).set("axis", Contract.json("{\"through\":\"FACE\",\"number\":0}"));
+        turning(body).set("discs", Contract.json("{\"diameter\":90}"));
         List<String> messages = turned(body)
                 .statusCode(200)
                 .extract()
@@ -184,16 +184,16 @@ class TurningHttpTest {
     @Test
     void whatIsNotCheckedOfTheGlueIsSaid() {
         ObjectNode unknown = turning();
-        ((ObjectNode) unknown.at("/design/laminations/0/bands/0")).put("species", "moonwood");
+        ((ObjectNode) unknown.at("/laminations/0/bands/0")).put("species", "moonwood");
         turned(unknown)
                 .statusCode(200)
                 .body("findings.find { it.code == 'GLUE_NOT_CHECKED' }.message", containsString("density"));
         ObjectNode broken = turning();
-        ((ObjectNode) broken.at("/design/sphere")).put("diameter", 130);
+        ((ObjectNode) broken.at("/sphere")).put("diameter", 130);
         turned(broken)
                 .statusCode(200)
                 .body("findings.find { it.code == 'GLUE_NOT_CHECKED' }.message", containsString("breaks through"));
-        ((ObjectNode) broken.path("speed")).remove("glueStrength");
+        ((ObjectNode) broken.at("/turning/speed")).remove("glueStrength");
         turned(broken).statusCode(200).body("findings.code", not(hasItem("GLUE_NOT_CHECKED")));
     }
 
@@ -202,36 +202,32 @@ class TurningHttpTest {
         ObjectNode body = turning();
         double[] widths = {44, 2, 2, 2};
         for (int band = 0; band < widths.length; band++) {
-            ((ObjectNode) body.at("/design/laminations/0/bands/" + band)).put("width", widths[band]);
+            ((ObjectNode) body.at("/laminations/0/bands/" + band)).put("width", widths[band]);
         }
         turned(body)
                 .statusCode(200)
-                .body(
-                        "findings.findAll { it.code == 'BAND_VANISHES' }.field",
-                        hasItem("/design/laminations/0/bands/4/width"));
-        body.remove("finish");
+                .body("findings.findAll { it.code == 'BAND_VANISHES' }.field", hasItem("/laminations/0/bands/4/width"));
+        turning(body).remove("finish");
         turned(body).statusCode(200).body("findings.code", not(hasItem("BAND_VANISHES")));
     }
 
     @Test
     void discsThatHideMostOfTheSphereAreFound() {
         ObjectNode body = turning();
-        body.retain("design");
-        ObjectNode design = (ObjectNode) body.path("design");
-        design.put("solid", "tetrahedron");
-        design.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
-        design.set("laminations", Contract.json("[{\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
+        body.remove("turning");
+        body.put("solid", "tetrahedron");
+        body.set("sphere", Contract.json("{\"turningAllowance\":2,\"minimumWall\":6}"));
+        body.set("laminations", Contract.json("[{\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
         turned(body)
                 .statusCode(200)
                 .body("findings.find { it.code == 'REACH_SMALL' }.severity", equalTo("WARN"))
                 .body("findings.find { it.code == 'REACH_SMALL' }.message", containsString("nothing on one side"));
-        body.set("discs", Contract.json("{\"diameter\":60,\"neck\":40}"));
+        body.set("turning", Contract.json("{\"discs\":{\"diameter\":60,\"neck\":40}}"));
         turned(body).statusCode(200).body("findings.code", not(hasItem("REACH_SMALL")));
     }
 
     private static ObjectNode path() {
-        return (ObjectNode)
-                Contract.json(JsonResources.in("requests/planToolPath").get("lantern-on-a-rotary-table"));
+        return Posted.only(Posted.lantern(), "turning", "path");
     }
 
     private static ValidatableResponse posted(ObjectNode body, String accept, String address) {
@@ -271,7 +267,7 @@ class TurningHttpTest {
     @Test
     void whatIsWrongWithTheSphereStandsInTheProgramsHead() {
         ObjectNode body = path();
-        ((ObjectNode) body.at("/design/sphere")).put("diameter", 150);
+        ((ObjectNode) body.at("/sphere")).put("diameter", 150);
         String program = posted(body, "text/plain", "/v1/turning/program")
                 .statusCode(200)
                 .extract()
@@ -282,23 +278,23 @@ class TurningHttpTest {
     @Test
     void aMachineThatIsTooSmallIsToldByHowMuch() {
         ObjectNode body = path();
-        ((ObjectNode) body.at("/limits")).put("highest", 100).put("x", 50);
+        ((ObjectNode) body.at("/path/limits")).put("highest", 100).put("x", 50);
         Contract.badRequest()
                 .contentType(ContentType.JSON)
                 .body(body.toString())
                 .post("/v1/turning/program")
                 .then()
                 .statusCode(422)
-                .body("violations.path", equalTo(List.of("/limits/x", "/limits/highest")))
+                .body("violations.path", equalTo(List.of("/path/limits/x", "/path/limits/highest")))
                 .body("violations[1].message", equalTo("Z goes up to 130.04 mm."))
-                .body("violations[1].allowed", equalTo("at least 130.05 mm, or less in safe"));
+                .body("violations[1].allowed", equalTo("at least 130.05 mm, or a lower clearHeight"));
     }
 
     @ParameterizedTest
     @CsvSource({
-        "/leave, 3, MILLING_LEAVES_FLATS, /leave",
-        "/machine, THREE_AXIS, UPPER_END_FREE, /machine",
-        "/cutter/shape, FLAT, CUTS_AT_CENTRE, /cutter/shape"
+        "/path/leave, 3, MILLING_LEAVES_FLATS, /path/leave",
+        "/path/machine, THREE_AXIS, UPPER_END_FREE, /path/machine",
+        "/path/cutter/shape, FLAT, CUTS_AT_CENTRE, /path/cutter/shape"
     })
     void whatAPathGetsWrongIsFound(String field, String value, String code, String where) {
         posted(path(), "application/json", "/v1/turning/path")
@@ -306,7 +302,7 @@ class TurningHttpTest {
                 .body("findings.code", not(hasItem(code)));
         ObjectNode body = path();
         int cut = field.lastIndexOf('/');
-        ObjectNode parent = cut == 0 ? body : (ObjectNode) body.at(field.substring(0, cut));
+        ObjectNode parent = (ObjectNode) body.at(field.substring(0, cut));
         if (value.matches("[0-9.]+")) {
             parent.put(field.substring(cut + 1), Double.parseDouble(value));
         } else {
@@ -324,8 +320,8 @@ class TurningHttpTest {
     @Test
     void aBeltThatStaysIsFound() {
         ObjectNode body = path();
-        body.put("machine", "THREE_AXIS");
-        ((ObjectNode) body.path("discs")).put("clearance", 100);
+        ((ObjectNode) body.path("path")).put("machine", "THREE_AXIS");
+        ((ObjectNode) body.at("/turning/discs")).put("clearance", 100);
         ValidatableResponse answer =
                 posted(body, "application/json", "/v1/turning/path").statusCode(200);
         double latitude = answer.extract().jsonPath().getDouble("path.reachedTail");
@@ -333,7 +329,7 @@ class TurningHttpTest {
         answer.body(
                 "findings.find { it.code == 'BELT_LEFT' }.message",
                 containsString("a belt of " + Math.round(-2 * latitude * 100) / 100.0 + " degrees"));
-        ((ObjectNode) body.path("discs")).put("clearance", 70);
+        ((ObjectNode) body.at("/turning/discs")).put("clearance", 70);
         posted(body, "application/json", "/v1/turning/path")
                 .statusCode(200)
                 .body("path.reachedTail", equalTo(0))

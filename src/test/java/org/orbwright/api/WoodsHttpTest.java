@@ -21,11 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The table of woods and the movement of a design through HTTP and the contract. */
 @QuarkusTest
 class WoodsHttpTest {
-    private static final String EXAMPLE =
-            JsonResources.in("requests/calculateMovement").get("winter-and-summer");
-
     private static ObjectNode example() {
-        return (ObjectNode) Contract.json(EXAMPLE);
+        return Posted.only(Posted.lantern(), "movement");
     }
 
     private static ValidatableResponse answered(JsonNode request) {
@@ -111,12 +108,7 @@ class WoodsHttpTest {
     class Answers {
         @Test
         void degreesCelsiusStayInInches() {
-            ObjectNode request = example();
-            request.set(
-                    "design",
-                    Contract.json(DesignLibrary.find("dodecahedron-two-spheres")
-                            .orElseThrow()
-                            .json()));
+            ObjectNode request = Posted.with(Posted.twoSpheres(), "movement", example());
             String moisture = "movement.moisture.driest";
             answered(request)
                     .body(moisture, equalTo(answered(example()).extract().<Float>path(moisture)))
@@ -124,17 +116,17 @@ class WoodsHttpTest {
         }
 
         @Test
-        void findingsPointIntoTheRequest() {
+        void findingsPointIntoTheDocument() {
             answered(example())
                     .body("findings.code", hasItem("STOCK_MOISTURE_FAR"))
-                    .body("findings.field", hasItem("/stock"))
-                    .body("findings.field", hasItem("/design/laminations/0/bands/1/species"));
+                    .body("findings.field", hasItem("/movement/stock"))
+                    .body("findings.field", hasItem("/laminations/0/bands/1/species"));
         }
 
         @Test
         void grainMayBeLeftOut() {
             ObjectNode request = example();
-            request.remove("grain");
+            ((ObjectNode) request.path("movement")).remove("grain");
             answered(request).body("movement.laminations[0].bands.ringAngle", equalTo(List.of(0, 0, 0, 0, 0)));
         }
     }
@@ -144,7 +136,8 @@ class WoodsHttpTest {
         private ObjectNode with(String field, String json) {
             ObjectNode request = example();
             int slash = field.indexOf('/');
-            ObjectNode parent = slash < 0 ? request : (ObjectNode) request.path(field.substring(0, slash));
+            ObjectNode movement = (ObjectNode) request.path("movement");
+            ObjectNode parent = slash < 0 ? movement : (ObjectNode) movement.path(field.substring(0, slash));
             parent.set(field.substring(slash + 1), Contract.json(json));
             return request;
         }
@@ -154,13 +147,13 @@ class WoodsHttpTest {
             refused(
                     with("stock", "{\"temperature\":20,\"relativeHumidity\":50,\"moistureContent\":9}"),
                     422,
-                    "/stock/moistureContent",
+                    "/movement/stock/moistureContent",
                     "CONFLICTING_MOISTURE");
         }
 
         @Test
         void neitherAirNorMoistureContent() {
-            refused(with("home/dampest", "{}"), 422, "/home/dampest", "MOISTURE_MISSING");
+            refused(with("home/dampest", "{}"), 422, "/movement/home/dampest", "MOISTURE_MISSING");
         }
 
         @Test
@@ -168,18 +161,18 @@ class WoodsHttpTest {
             refused(
                     with("home/driest", "{\"temperature\":20}"),
                     422,
-                    "/home/driest/relativeHumidity",
+                    "/movement/home/driest/relativeHumidity",
                     "MOISTURE_MISSING");
         }
 
         @Test
         void driestSeasonDamperThanTheDampest() {
-            refused(with("home/driest", "{\"moistureContent\":13}"), 422, "/home/driest", "SEASONS_REVERSED");
+            refused(with("home/driest", "{\"moistureContent\":13}"), 422, "/movement/home/driest", "SEASONS_REVERSED");
         }
 
         @Test
         void unknownBand() {
-            refused(with("grain", "[{\"band\":6}]"), 422, "/grain/0/band", "UNKNOWN_BAND");
+            refused(with("grain", "[{\"band\":6}]"), 422, "/movement/grain/0/band", "UNKNOWN_BAND");
         }
 
         @Test
@@ -187,20 +180,20 @@ class WoodsHttpTest {
             refused(
                     with("grain", "[{\"band\":1,\"orientation\":\"RIFT_SAWN\",\"ringAngle\":45}]"),
                     422,
-                    "/grain/0/ringAngle",
+                    "/movement/grain/0/ringAngle",
                     "CONFLICTING_GRAIN");
         }
 
         @Test
         void rulesOfTheContract() {
-            refused(with("grain", "[{\"band\":0}]"), 400, "/grain/0/band", "OUT_OF_RANGE");
+            refused(with("grain", "[{\"band\":0}]"), 400, "/movement/grain/0/band", "OUT_OF_RANGE");
             refused(
                     with("grain", "[{\"band\":1,\"orientation\":\"PLAIN\"}]"),
                     400,
-                    "/grain/0/orientation",
+                    "/movement/grain/0/orientation",
                     "UNKNOWN_VALUE");
-            refused(with("stock", "{\"moistureContent\":31}"), 400, "/stock/moistureContent", "OUT_OF_RANGE");
-            refused(with("home/dampest", "null"), 400, "/home/dampest", "MISSING");
+            refused(with("stock", "{\"moistureContent\":31}"), 400, "/movement/stock/moistureContent", "OUT_OF_RANGE");
+            refused(with("home/dampest", "null"), 400, "/movement/home/dampest", "MISSING");
         }
 
         @Test

@@ -26,8 +26,7 @@ class WrongAnswerTest {
                 "\"sides\":      | \"surplus\":1,\"sides\":"
             })
     void tamperedAnswer(String what, String with) {
-        String design =
-                DesignLibrary.find("dodecahedron-two-spheres").orElseThrow().json();
+        String design = Posted.twoSpheres().toString();
         assertThrows(
                 OpenApiValidationException.class,
                 () -> Contract.request()

@@ -6,7 +6,8 @@ import java.util.stream.Stream;
 import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyRequest.GlueRequest;
-import org.orbwright.design.Design;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.fixture.SolidNames;
 
@@ -24,13 +25,16 @@ public final class Assemblies {
     }
 
     /** A request with 200 g/m2 and one seam a minute, so that the open time is the number of seams that fit. */
-    public static AssemblyRequest request(Designs design, double mostSeams) {
-        return new AssemblyRequest(design.request(), new GlueRequest(200.0, mostSeams, 1.0));
+    public static Document document(Designs design, double mostSeams) {
+        return design.document(Section.ASSEMBLY, request(mostSeams));
+    }
+
+    private static AssemblyRequest request(double mostSeams) {
+        return new AssemblyRequest(new GlueRequest(200.0, mostSeams, 1.0));
     }
 
     static AssemblyPlan plan(Designs design, double mostSeams) {
-        AssemblyRequest request = request(design, mostSeams);
-        return AssemblyCalculator.plan(request, Design.of(request.design()));
+        return AssemblyCalculator.plan(request(mostSeams), design.build());
     }
 
     /** A plan with so much time that nothing is split. */

@@ -2,21 +2,22 @@ package org.orbwright.assembly;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.assembly.AssemblyPlan.AssembledSpheres;
 import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
-import org.orbwright.assembly.AssemblyPlan.SphereSet;
+import org.orbwright.assembly.AssemblyRequest.GlueRequest;
 import org.orbwright.assembly.PanelGluing.PanelJoint;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles.FaceAngles;
@@ -203,24 +204,77 @@ class GlueAmountsTest {
         }
     }
 
+    private static List<Integer> first(int panels) {
+        return IntStream.range(0, panels).boxed().toList();
+    }
+
     @Test
     void everySecondSphereIsInvertedWhereThereAreTwoSets() {
         assertEquals(
-                List.of(new SphereSet(BandSet.UPRIGHT, 1), new SphereSet(BandSet.INVERTED, 1)),
+                List.of(
+                        new AssembledSpheres(SphereSet.UPRIGHT, 1, List.of()),
+                        new AssembledSpheres(SphereSet.INVERTED, 1, first(12))),
                 Assemblies.plan(Designs.example("dodecahedron-with-land")).spheres());
         Designs oneBand = Designs.of("cube").copies(3);
         assertEquals(
-                List.of(new SphereSet(BandSet.UPRIGHT, 3)),
+                List.of(new AssembledSpheres(SphereSet.UPRIGHT, 3, List.of())),
                 Assemblies.plan(oneBand).spheres());
         assertEquals(
-                List.of(new SphereSet(BandSet.UPRIGHT, 2), new SphereSet(BandSet.INVERTED, 1)),
+                List.of(
+                        new AssembledSpheres(SphereSet.UPRIGHT, 2, List.of()),
+                        new AssembledSpheres(SphereSet.INVERTED, 1, first(6))),
                 Assemblies.plan(oneBand.bands(Designs.widths(20.0, null))).spheres());
     }
 
     @Test
     void whatIsLeftOutIsCommon() {
-        Glue glue = Glue.of(null);
-        assertEquals(new Glue(200, 10, 3, 30), glue);
-        assertTrue(new Glue(200, 10, 3, 30).equals(Glue.of(new AssemblyRequest.GlueRequest(null, null, null))));
+        Glue common = new Glue(200, 10, 3, 30);
+        assertEquals(common, Glue.of(new AssemblyRequest(null).filled().glue()));
+        GlueRequest nothing = new GlueRequest(null, null, null);
+        assertEquals(common, Glue.of(new AssemblyRequest(nothing).filled().glue()));
+    }
+
+    @Test
+    @DisplayName("hand calculation: two layers of a blank meet on 1000 by 100 mm, their strips on 1000 by 12.5 mm")
+    void layersAreGluedFaceToFace() {
+        Designs design = Designs.of("cube").copies(2).layers(2).bands(Designs.widths(20.0, 30.0, null));
+        BlankGluing gluing = Assemblies.plan(design).blankGluings().get(0);
+        assertEquals(2, gluing.layers());
+        assertEquals(2, gluing.joints());
+        assertEquals(1, gluing.stages().size());
+        GlueWork layer = gluing.stages().get(0);
+        assertEquals(2, layer.seams());
+        assertEquals(2000, layer.glueLength(), 1e-9);
+        assertEquals(2 * 12_500, layer.glueArea(), 1e-8);
+        assertEquals(1, gluing.layerStages().size());
+        GlueWork faces = gluing.layerStages().get(0);
+        assertEquals(1, faces.seams());
+        assertEquals(1000, faces.glueLength(), 1e-9);
+        assertEquals(100_000, faces.glueArea(), 1e-8);
+        // 48 segments at 8 a blank.
+        assertEquals(6, gluing.blanks());
+        double area = 6 * (2 * 2 * 12_500 + 100_000);
+        assertEquals(area, gluing.glueArea(), 1e-7);
+        assertEquals(area * 2e-7, gluing.glueMass(), 1e-12);
+    }
+
+    @Test
+    void aSingleLayerHasNoFacesToGlue() {
+        BlankGluing gluing = Assemblies.plan(Designs.of("cube").bands(Designs.widths(20.0, 30.0, null)))
+                .blankGluings()
+                .get(0);
+        assertEquals(1, gluing.layers());
+        assertEquals(List.of(), gluing.layerStages());
+        assertEquals(25_000 * 2, gluing.stages().get(0).glueArea(), 1e-8);
+    }
+
+    @Test
+    void faceJointsThatDoNotFitIntoTheOpenTimeTakeMoreStages() {
+        AssemblyPlan plan = Assemblies.plan(Designs.of("cube").layers(5), 3);
+        assertEquals(
+                List.of(3, 1),
+                plan.blankGluings().get(0).layerStages().stream()
+                        .map(GlueWork::seams)
+                        .toList());
     }
 }

@@ -24,6 +24,12 @@ class OpenTimeTest {
         return stages.stream().map(SolidStage::work).toList();
     }
 
+    private static Glue glue(double openTime, double pace) {
+        return Glue.of(new AssemblyRequest(new GlueRequest(null, openTime, pace))
+                .filled()
+                .glue());
+    }
+
     @Test
     void tenMinutesAreEnoughForTheDodecahedronAndNineAreNot() {
         assertEquals(
@@ -78,7 +84,7 @@ class OpenTimeTest {
     @ParameterizedTest
     @CsvSource({"9.9996, 10", "9.9994, 9.999", "10, 10"})
     void theOpenTimeThatIsAnsweredIsTheOneThatCounts(double asked, double answered) {
-        Glue glue = Glue.of(new GlueRequest(null, asked, 1.0));
+        Glue glue = glue(asked, 1.0);
         assertEquals(answered, glue.openTime(), 1e-12);
         assertEquals((int) answered, glue.mostSeams());
     }
@@ -118,6 +124,6 @@ class OpenTimeTest {
     @ParameterizedTest
     @CsvSource({"10, 3, 30", "2.9, 10, 29", "0.3, 10, 3", "9.99, 1, 9", "0.1, 0.01, 0", "1440, 60, 86400"})
     void seamsThatFitIntoTheOpenTime(double openTime, double pace, int most) {
-        assertEquals(most, Glue.of(new GlueRequest(null, openTime, pace)).mostSeams());
+        assertEquals(most, glue(openTime, pace).mostSeams());
     }
 }

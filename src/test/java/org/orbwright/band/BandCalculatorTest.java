@@ -18,10 +18,11 @@ import org.orbwright.band.BandSurvival.FaceBands;
 import org.orbwright.band.BandSurvival.SegmentBands;
 import org.orbwright.band.BandSurvival.SpeciesShare;
 import org.orbwright.band.BandSurvival.SphereShares;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.design.Sets;
+import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
@@ -238,7 +239,7 @@ class BandCalculatorTest {
         List<SphereShares> two =
                 bands(Designs.of("cube").bands(Designs.widths(40.0, null))).spheres();
         assertEquals(
-                List.of(BandSet.UPRIGHT, BandSet.INVERTED),
+                List.of(SphereSet.UPRIGHT, SphereSet.INVERTED),
                 two.stream().map(SphereShares::set).toList());
         assertEquals(1, bands(Designs.of("cube")).spheres().size());
         assertEquals(
@@ -301,5 +302,21 @@ class BandCalculatorTest {
                 List.of(1, 2), segment.upright().stream().map(BandView::band).toList());
         assertEquals(
                 List.of(2, 1), segment.inverted().stream().map(BandView::band).toList());
+    }
+
+    @Test
+    void aMixedSphereHasHalfOfEachSet() {
+        List<SphereShares> spheres = bands(SQUARES.sets(Sets.MIXED)).spheres();
+        assertEquals(
+                List.of(SphereSet.MIXED, SphereSet.UPRIGHT, SphereSet.INVERTED),
+                spheres.stream().map(SphereShares::set).toList());
+        double sphere = 4 * Math.PI * 98 * 98;
+        SpeciesShare maple = spheres.get(0).species().stream()
+                .filter(wood -> wood.species().equals("sugar maple"))
+                .findFirst()
+                .orElseThrow();
+        double area = (squares(45) + sphere - squares(55)) / 2;
+        assertEquals(area, maple.area(), 1e-11 * sphere);
+        assertEquals(area / sphere, maple.share(), 1e-11);
     }
 }

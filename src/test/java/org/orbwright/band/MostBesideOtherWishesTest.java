@@ -13,9 +13,10 @@ import static org.orbwright.design.RequestSketch.sketch;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.Wishes.Wished;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
@@ -55,15 +56,17 @@ class MostBesideOtherWishesTest {
         int other = rest == 3 ? 2 : 3;
         double wished = first == Measure.SHARE_OF_SPHERE ? 0.2 : 8;
         WishRequest kept = wish(other, second, second == Measure.SHARE_OF_SPHERE ? 0.2 : 8);
-        double most = WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, wished), kept))
+        double most = upright(DODECAHEDRON, rest(rest), wish(one, first, wished), kept)
+                .solve()
                 .bands()
                 .get(one - 1)
                 .most();
-        assertDoesNotThrow(() ->
-                WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 - JUST)), kept)));
+        assertDoesNotThrow(() -> upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 - JUST)), kept)
+                .solve());
         assertThrows(
                 ImpossibleDesignException.class,
-                () -> WidthSolver.solve(upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 + JUST)), kept)));
+                () -> upright(DODECAHEDRON, rest(rest), wish(one, first, most * (1 + JUST)), kept)
+                        .solve());
     }
 
     @Test
@@ -74,11 +77,13 @@ class MostBesideOtherWishesTest {
                 .size(SizeBy.EDGE, 120)
                 .laminations(lamination(null, 60.0, 20.0, null))
                 .request();
-        double most = WidthSolver.solve(upright(tilted, wish(1, Measure.EDGE_MIDDLE, 1), rest(2)))
+        double most = upright(tilted, wish(1, Measure.EDGE_MIDDLE, 1), rest(2))
+                .solve()
                 .bands()
                 .get(0)
                 .most();
-        List<SolvedBand> bands = WidthSolver.solve(upright(tilted, wish(1, Measure.EDGE_MIDDLE, most), rest(2)))
+        List<SolvedBand> bands = upright(tilted, wish(1, Measure.EDGE_MIDDLE, most), rest(2))
+                .solve()
                 .bands();
         assertEquals(60 * (Math.sqrt(3) / 2 + 0.5), bands.get(0).width(), 1e-6);
         assertTrue(bands.get(1).width() > 21.9);
@@ -86,18 +91,19 @@ class MostBesideOtherWishesTest {
 
     @Test
     void faceKindThatTheSolidLacksIsUnknownWhereTheLaminationNamesNone() {
-        Violation violation = Wishes.refusal(new WidthRequest(
+        Violation violation = Wishes.refusal(new Wished(
                 DODECAHEDRON,
-                "hexagon",
-                null,
-                List.of(wish(1, Measure.CORNER, 5), rest(2), wish(3, Measure.CORNER, 5)),
-                null));
-        assertEquals("/face", violation.path());
+                new SolveRequest(
+                        "hexagon",
+                        null,
+                        List.of(wish(1, Measure.CORNER, 5), rest(2), wish(3, Measure.CORNER, 5)),
+                        null)));
+        assertEquals("/solve/face", violation.path());
         assertEquals("UNKNOWN_FACE", violation.code());
     }
 
     private static void assertMosts(double first, double second, WishRequest... wishes) {
-        List<Double> mosts = WidthSolver.solve(upright(DODECAHEDRON, wishes)).bands().stream()
+        List<Double> mosts = upright(DODECAHEDRON, wishes).solve().bands().stream()
                 .map(SolvedBand::most)
                 .filter(most -> most != null)
                 .toList();

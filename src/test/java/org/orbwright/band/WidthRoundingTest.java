@@ -15,9 +15,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.Wishes.Wished;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -43,7 +44,7 @@ class WidthRoundingTest {
             .laminations(lamination(null, 30.0, 30.0, 8.0, null, 20.0))
             .request();
 
-    static Stream<WidthRequest> requests() {
+    static Stream<Wished> requests() {
         return Stream.of(
                 inSteps(0.5, METRIC, wishes(7, 6, 5)),
                 inSteps(0.1, METRIC, wishes(7.03, 6.21, 5.55)),
@@ -54,10 +55,11 @@ class WidthRoundingTest {
 
     @ParameterizedTest
     @MethodSource("requests")
-    void everyWidthButTheRestIsAMultipleOfTheStepNearest(WidthRequest request) {
-        for (SolvedBand band : WidthSolver.solve(request).bands()) {
+    void everyWidthButTheRestIsAMultipleOfTheStepNearest(Wished request) {
+        for (SolvedBand band : request.solve().bands()) {
             if (band.measure() != Measure.REST) {
-                double step = request.design().unit().toMillimetres(request.step());
+                double step =
+                        request.design().unit().toMillimetres(request.request().step());
                 double steps = band.rounded().width() / step;
                 assertEquals(Math.rint(steps), steps, ACCURACY);
                 assertEquals(band.width(), band.rounded().width(), step / 2 + ACCURACY, "no farther than half a step");
@@ -67,10 +69,10 @@ class WidthRoundingTest {
 
     @ParameterizedTest
     @MethodSource("requests")
-    void answeredDesignHasTheRoundedWidthsAndLeavesTheRestOpen(WidthRequest request) {
-        WidthSolution solution = WidthSolver.solve(request);
+    void answeredDesignHasTheRoundedWidthsAndLeavesTheRestOpen(Wished request) {
+        SolvedDesign solution = request.solved();
         double sum = 0;
-        for (SolvedBand band : solution.bands()) {
+        for (SolvedBand band : solution.widths().bands()) {
             Double width = solution.design()
                     .laminations()
                     .get(0)
@@ -90,9 +92,9 @@ class WidthRoundingTest {
 
     @ParameterizedTest
     @MethodSource("requests")
-    void effectOfRoundingIsWhatAnAnalysisOfTheRoundedDesignShows(WidthRequest request) {
-        WidthSolution solution = WidthSolver.solve(request);
-        for (SolvedBand band : solution.bands()) {
+    void effectOfRoundingIsWhatAnAnalysisOfTheRoundedDesignShows(Wished request) {
+        SolvedDesign solution = request.solved();
+        for (SolvedBand band : solution.widths().bands()) {
             WidthSolution.Seen seen = band.rounded().seen();
             assertEquals(shown(solution, band, Measure.EDGE_MIDDLE), seen.edgeMiddle(), ACCURACY);
             assertEquals(shown(solution, band, Measure.CORNER), seen.corner(), ACCURACY);
@@ -102,10 +104,11 @@ class WidthRoundingTest {
 
     @ParameterizedTest
     @MethodSource("requests")
-    void widthsResidualsAndMostsAreThoseBeforeRounding(WidthRequest request) {
-        WidthRequest exact = new WidthRequest(request.design(), null, null, request.wishes(), null);
-        WidthSolution rounded = WidthSolver.solve(request);
-        WidthSolution plain = WidthSolver.solve(exact);
+    void widthsResidualsAndMostsAreThoseBeforeRounding(Wished request) {
+        Wished exact = new Wished(
+                request.design(), new SolveRequest(null, null, request.request().wishes(), null));
+        WidthSolution rounded = request.solve();
+        WidthSolution plain = exact.solve();
         for (int i = 0; i < plain.bands().size(); i++) {
             SolvedBand expected = plain.bands().get(i);
             assertEquals(expected.width(), rounded.bands().get(i).width());
@@ -118,15 +121,15 @@ class WidthRoundingTest {
 
     @Test
     void widthBelowHalfAStepIsRoundedUpToOneStep() {
-        WidthSolution solution = WidthSolver.solve(inSteps(5, METRIC, wishes(7, 1, 1)));
-        assertEquals(5, solution.bands().get(1).rounded().width(), ACCURACY);
-        assertEquals(5, solution.bands().get(3).rounded().width(), ACCURACY);
+        SolvedDesign solution = inSteps(5, METRIC, wishes(7, 1, 1)).solved();
+        assertEquals(5, solution.widths().bands().get(1).rounded().width(), ACCURACY);
+        assertEquals(5, solution.widths().bands().get(3).rounded().width(), ACCURACY);
     }
 
     @Test
     void withoutAStepTheAnsweredDesignHasTheExactWidths() {
-        WidthSolution solution = WidthSolver.solve(upright(METRIC, wishes(7, 6, 5)));
-        for (SolvedBand band : solution.bands()) {
+        SolvedDesign solution = upright(METRIC, wishes(7, 6, 5)).solved();
+        for (SolvedBand band : solution.widths().bands()) {
             Double width = solution.design()
                     .laminations()
                     .get(0)
@@ -146,7 +149,7 @@ class WidthRoundingTest {
         };
     }
 
-    private static double shown(WidthSolution solution, SolvedBand band, Measure measure) {
-        return analysed(solution.design(), solution.face(), BandSet.UPRIGHT, band.band(), measure);
+    private static double shown(SolvedDesign solution, SolvedBand band, Measure measure) {
+        return analysed(solution.design(), solution.widths().face(), BandSet.UPRIGHT, band.band(), measure);
     }
 }

@@ -14,9 +14,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.band.WidthSolution.Sensitivity;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.Wishes.Wished;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.DesignRequest.BandRequest;
@@ -51,7 +52,7 @@ class WidthSensitivityTest {
             .laminations(lamination(null, null, 14.0, 8.0, null, 6.0))
             .request();
 
-    static Stream<WidthRequest> requests() {
+    static Stream<Wished> requests() {
         return Stream.of(
                 request(METRIC, BandSet.UPRIGHT, 7, 0.2),
                 request(METRIC, BandSet.INVERTED, 7, 0.2),
@@ -64,9 +65,9 @@ class WidthSensitivityTest {
 
     @ParameterizedTest
     @MethodSource("requests")
-    void sensitivitiesAreThoseOfAnalysesOfChangedWidths(WidthRequest request) {
-        WidthSolution solution = WidthSolver.solve(request);
-        for (SolvedBand band : solution.bands()) {
+    void sensitivitiesAreThoseOfAnalysesOfChangedWidths(Wished request) {
+        SolvedDesign solution = request.solved();
+        for (SolvedBand band : solution.widths().bands()) {
             assertEquals(
                     List.of(1, 2, 4),
                     band.sensitivities().stream().map(Sensitivity::band).toList());
@@ -80,8 +81,8 @@ class WidthSensitivityTest {
     @Test
     @DisplayName("a band's visible width grows by the slope of the sphere where it ends, 1 / sqrt(1 - (x / R)^2)")
     void visibleWidthGrowsByTheSlopeOfTheSphereAtTheBandsInnerEdge() {
-        WidthSolution solution = WidthSolver.solve(request(METRIC, BandSet.UPRIGHT, 7, 0.2));
-        SolvedBand first = solution.bands().get(0);
+        SolvedDesign solution = request(METRIC, BandSet.UPRIGHT, 7, 0.2).solved();
+        SolvedBand first = solution.widths().bands().get(0);
         double inner = 80 * 0.6881909602355868 - first.width();
         double radius = 80 * 1.1135163644116068 - 2;
         double slope = 1 / Math.sqrt(1 - inner * inner / radius / radius);
@@ -98,10 +99,10 @@ class WidthSensitivityTest {
                 .wall(5.08)
                 .laminations(lamination(null, null, 12.7, 6.35, null, 6.35))
                 .request();
-        List<SolvedBand> mm = WidthSolver.solve(request(metric, BandSet.UPRIGHT, 0.3 * 25.4, 0.2))
-                .bands();
+        List<SolvedBand> mm =
+                request(metric, BandSet.UPRIGHT, 0.3 * 25.4, 0.2).solve().bands();
         List<SolvedBand> inch =
-                WidthSolver.solve(request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2)).bands();
+                request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2).solve().bands();
         for (int i = 0; i < mm.size(); i++) {
             boolean width = mm.get(i).measure() == Measure.EDGE_MIDDLE;
             for (int j = 0; j < 3; j++) {
@@ -112,39 +113,40 @@ class WidthSensitivityTest {
         }
     }
 
-    private static double difference(WidthSolution solution, SolvedBand band, int wider) {
+    private static double difference(SolvedDesign solution, SolvedBand band, int wider) {
         double step = STEP * solution.design().size().value();
         double change = shown(solution, band, wider, step) - shown(solution, band, wider, -step);
         boolean width = band.measure() == Measure.EDGE_MIDDLE;
         return change / (2 * step) * (width ? solution.design().unit().fromMillimetres(1) : 1);
     }
 
-    private static double shown(WidthSolution solution, SolvedBand band, int wider, double by) {
+    private static double shown(SolvedDesign solution, SolvedBand band, int wider, double by) {
         LaminationRequest old = solution.design().laminations().get(0);
         List<BandRequest> bands = new ArrayList<>(old.bands());
         BandRequest changed = bands.get(wider - 1);
         bands.set(wider - 1, new BandRequest(changed.species(), changed.width() + by));
         DesignRequest design =
                 solution.design().withLaminations(List.of(new LaminationRequest(old.face(), old.bandAngle(), bands)));
-        return analysed(design, solution.face(), solution.set(), band.band(), band.measure());
+        return analysed(design, solution.widths().face(), solution.widths().set(), band.band(), band.measure());
     }
 
-    private static WidthRequest request(DesignRequest design, BandSet set, double width, double share) {
-        return new WidthRequest(
+    private static Wished request(DesignRequest design, BandSet set, double width, double share) {
+        return new Wished(
                 design,
-                null,
-                set,
-                List.of(
-                        wish(
-                                1,
-                                set == BandSet.UPRIGHT ? Measure.EDGE_MIDDLE : Measure.SHARE_OF_SPHERE,
-                                set == BandSet.UPRIGHT ? width : share),
-                        wish(2, Measure.SHARE_OF_SPHERE, share),
-                        rest(3),
-                        wish(
-                                4,
-                                set == BandSet.UPRIGHT ? Measure.SHARE_OF_SPHERE : Measure.EDGE_MIDDLE,
-                                set == BandSet.UPRIGHT ? share / 4 : width)),
-                null);
+                new SolveRequest(
+                        null,
+                        set,
+                        List.of(
+                                wish(
+                                        1,
+                                        set == BandSet.UPRIGHT ? Measure.EDGE_MIDDLE : Measure.SHARE_OF_SPHERE,
+                                        set == BandSet.UPRIGHT ? width : share),
+                                wish(2, Measure.SHARE_OF_SPHERE, share),
+                                rest(3),
+                                wish(
+                                        4,
+                                        set == BandSet.UPRIGHT ? Measure.SHARE_OF_SPHERE : Measure.EDGE_MIDDLE,
+                                        set == BandSet.UPRIGHT ? share / 4 : width)),
+                        null));
     }
 }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.orbwright.band.WidthRequest.Measure;
+import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.SizeBy;
@@ -84,12 +84,12 @@ class WidthSolverMostTest {
     void justBelowTheMostComesTrueAndJustAboveIsRefused(Measure measure) {
         for (DesignRequest design : new DesignRequest[] {BELOW_THE_FACES, WITH_FLATS}) {
             double most = most(design, measure, 0.1);
-            WidthSolution below = assertDoesNotThrow(() ->
-                    WidthSolver.solve(upright(design, wish(1, measure, most * (1 - JUST)), rest(2))));
+            WidthSolution below = assertDoesNotThrow(() -> upright(design, wish(1, measure, most * (1 - JUST)), rest(2))
+                    .solve());
             assertTrue(below.bands().get(1).width() > 0);
             Violation above = refusal(upright(design, wish(1, measure, most * (1 + JUST)), rest(2)));
             assertEquals("WISH_TOO_LARGE", above.code());
-            assertEquals("/wishes/0/value", above.path());
+            assertEquals("/solve/wishes/0/value", above.path());
             assertTrue(above.allowed().startsWith("at most "), above::toString);
         }
     }
@@ -112,8 +112,10 @@ class WidthSolverMostTest {
     void mostIsTheSameFromTheTipAsFromTheBase() {
         for (Measure measure : new Measure[] {Measure.EDGE_MIDDLE, Measure.CORNER, Measure.SHARE_OF_SPHERE}) {
             double fromBase = most(BELOW_THE_FACES, measure, 0.1);
-            WidthSolution fromTip = WidthSolver.solve(upright(BELOW_THE_FACES, rest(1), wish(2, measure, 0.1)));
-            WidthSolution turned = WidthSolver.solve(inverted(BELOW_THE_FACES, wish(2, measure, 0.1), rest(1)));
+            WidthSolution fromTip =
+                    upright(BELOW_THE_FACES, rest(1), wish(2, measure, 0.1)).solve();
+            WidthSolution turned =
+                    inverted(BELOW_THE_FACES, wish(2, measure, 0.1), rest(1)).solve();
             assertEquals(fromBase, fromTip.bands().get(1).most(), 1e-9);
             assertEquals(fromBase, turned.bands().get(1).most(), 1e-9);
             assertEquals(BandSet.INVERTED, turned.set());
@@ -135,7 +137,8 @@ class WidthSolverMostTest {
     }
 
     private static double most(DesignRequest design, Measure measure, double wish) {
-        WidthSolution solution = WidthSolver.solve(upright(design, wish(1, measure, wish), rest(2)));
+        WidthSolution solution =
+                upright(design, wish(1, measure, wish), rest(2)).solve();
         return solution.bands().get(0).most();
     }
 

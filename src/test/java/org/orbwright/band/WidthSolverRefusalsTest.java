@@ -15,8 +15,9 @@ import static org.orbwright.design.RequestSketch.sketch;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
+import org.orbwright.band.Wishes.Wished;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
@@ -36,22 +37,25 @@ class WidthSolverRefusalsTest {
     class Faces {
         @Test
         void faceThatTheDesignHasNoLaminationForIsUnknown() {
-            Violation violation = refusal(
-                    new WidthRequest(TWO_FACES, "square", null, List.of(rest(1), wish(2, Measure.CORNER, 1)), null));
-            assertViolation("/face", "UNKNOWN_FACE", "square", violation);
+            Violation violation = refusal(new Wished(
+                    TWO_FACES, new SolveRequest("square", null, List.of(rest(1), wish(2, Measure.CORNER, 1)), null)));
+            assertViolation("/solve/face", "UNKNOWN_FACE", "square", violation);
         }
 
         @Test
         void faceThatIsLeftOutIsUnclearForTwoLaminations() {
-            Violation violation = refusal(new WidthRequest(TWO_FACES, null, null, List.of(rest(1), rest(2)), null));
-            assertViolation("/face", "UNKNOWN_FACE", null, violation);
+            Violation violation =
+                    refusal(new Wished(TWO_FACES, new SolveRequest(null, null, List.of(rest(1), rest(2)), null)));
+            assertViolation("/solve/face", "UNKNOWN_FACE", null, violation);
         }
 
         @Test
         void faceKindsAreSolvedForOneByOne() {
-            WidthSolution solution = WidthSolver.solve(
-                    new WidthRequest(TWO_FACES, "hexagon", null, List.of(wish(1, Measure.CORNER, 5), rest(2)), null));
-            assertEquals("hexagon", solution.face());
+            SolvedDesign solution = new Wished(
+                            TWO_FACES,
+                            new SolveRequest("hexagon", null, List.of(wish(1, Measure.CORNER, 5), rest(2)), null))
+                    .solved();
+            assertEquals("hexagon", solution.widths().face());
             assertEquals(
                     TWO_FACES.laminations().get(0),
                     solution.design().laminations().get(0));
@@ -62,11 +66,11 @@ class WidthSolverRefusalsTest {
     class WishesAndBands {
         @Test
         void bandThatTheLaminationLacksIsRefused() {
-            for (WidthRequest request : List.of(
+            for (Wished request : List.of(
                     upright(DESIGN, wish(1, Measure.CORNER, 5), rest(4)),
                     inverted(DESIGN, wish(1, Measure.CORNER, 5), rest(4)))) {
                 Violation violation = refusal(request);
-                assertViolation("/wishes/1/band", "WISHES_DO_NOT_MATCH", "4", violation);
+                assertViolation("/solve/wishes/1/band", "WISHES_DO_NOT_MATCH", "4", violation);
                 assertSays(violation, "3 bands");
             }
         }
@@ -75,52 +79,33 @@ class WidthSolverRefusalsTest {
         void bandWithTwoWishesIsRefused() {
             Violation violation =
                     refusal(upright(DESIGN, wish(1, Measure.CORNER, 5), rest(2), wish(1, Measure.EDGE_MIDDLE, 5)));
-            assertViolation("/wishes/2/band", "WISHES_DO_NOT_MATCH", "1", violation);
+            assertViolation("/solve/wishes/2/band", "WISHES_DO_NOT_MATCH", "1", violation);
             assertEquals("each band from 1 to 3 once", violation.allowed());
-        }
-
-        @Test
-        void restTakesNoValue() {
-            Violation violation = refusal(upright(
-                    DESIGN,
-                    wish(1, Measure.CORNER, 5),
-                    new WishRequest(2, Measure.REST, 7.5),
-                    wish(3, Measure.CORNER, 5)));
-            assertViolation("/wishes/1/value", "VALUE_DOES_NOT_FIT", "7.5", violation);
-            assertEquals("no value", violation.allowed());
         }
 
         @Test
         void wishTakesAValue() {
             Violation violation = refusal(
                     upright(DESIGN, new WishRequest(1, Measure.CORNER, null), rest(2), wish(3, Measure.CORNER, 5)));
-            assertViolation("/wishes/0/value", "VALUE_DOES_NOT_FIT", null, violation);
+            assertViolation("/solve/wishes/0/value", "VALUE_DOES_NOT_FIT", null, violation);
             assertEquals("a value", violation.allowed());
-        }
-
-        @Test
-        void bandWithoutAWishIsMissed() {
-            Violation violation = refusal(upright(DESIGN, wish(1, Measure.CORNER, 5), rest(2)));
-            assertViolation("/wishes", "ONE_REST_NEEDED", "2", violation);
-            assertEquals("3 wishes, one of them REST", violation.allowed());
         }
 
         @Test
         void oneBandHasToTakeTheRest() {
             Violation none = refusal(upright(
                     DESIGN, wish(1, Measure.CORNER, 5), wish(2, Measure.CORNER, 5), wish(3, Measure.CORNER, 5)));
-            assertViolation("/wishes", "ONE_REST_NEEDED", "3", none);
-            Violation two = refusal(upright(DESIGN, rest(1), wish(2, Measure.CORNER, 5), rest(3)));
-            assertViolation("/wishes", "ONE_REST_NEEDED", "3", two);
+            assertViolation("/solve/wishes", "ONE_REST_NEEDED", "3", none);
+            assertEquals("at most 2 wishes other than REST", none.allowed());
         }
 
         @Test
         void loneBandTakesTheRest() {
             DesignRequest one =
                     sketch().laminations(lamination(null, null, (Double) null)).request();
-            WidthSolution solution = WidthSolver.solve(upright(one, rest(1)));
-            assertEquals(1, solution.bands().get(0).seen().shareOfSphere(), 1e-12);
-            assertTrue(solution.bands().get(0).sensitivities().isEmpty());
+            SolvedDesign solution = upright(one, rest(1)).solved();
+            assertEquals(1, solution.widths().bands().get(0).seen().shareOfSphere(), 1e-12);
+            assertTrue(solution.widths().bands().get(0).sensitivities().isEmpty());
         }
     }
 
@@ -130,18 +115,18 @@ class WidthSolverRefusalsTest {
         void wishIsNamedByItsPlaceInTheRequestAndNotByItsBand() {
             Violation violation =
                     refusal(upright(DESIGN, rest(2), wish(3, Measure.CORNER, 5), wish(1, Measure.EDGE_MIDDLE, 200)));
-            assertViolation("/wishes/2/value", "WISH_TOO_LARGE", "200", violation);
+            assertViolation("/solve/wishes/2/value", "WISH_TOO_LARGE", "200", violation);
             assertSays(violation, "Band 1 cannot show 200 mm");
         }
 
         @Test
         void wishesFromBothSidesThatMeetLeaveNothingForTheRest() {
-            WidthRequest wishes =
+            Wished wishes =
                     upright(DESIGN, wish(1, Measure.EDGE_MIDDLE, 30), rest(2), wish(3, Measure.EDGE_MIDDLE, 30));
-            List<Violation> violations = assertThrows(ImpossibleDesignException.class, () -> WidthSolver.solve(wishes))
+            List<Violation> violations = assertThrows(ImpossibleDesignException.class, () -> wishes.solve())
                     .violations();
             assertEquals(
-                    List.of("/wishes/0/value", "/wishes/2/value"),
+                    List.of("/solve/wishes/0/value", "/solve/wishes/2/value"),
                     violations.stream().map(Violation::path).toList());
             for (Violation violation : violations) {
                 assertEquals("WISH_TOO_LARGE", violation.code());
@@ -154,7 +139,7 @@ class WidthSolverRefusalsTest {
         void stepThatLeavesNothingForTheRestIsTooCoarse() {
             Violation violation = refusal(
                     inSteps(30, DESIGN, wish(1, Measure.EDGE_MIDDLE, 12), rest(2), wish(3, Measure.EDGE_MIDDLE, 20)));
-            assertViolation("/step", "STEP_TOO_COARSE", "30", violation);
+            assertViolation("/solve/step", "STEP_TOO_COARSE", "30", violation);
             assertSays(violation, "30 mm");
         }
 

@@ -16,9 +16,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.Wishes.Wished;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -55,12 +56,55 @@ class WidthSolverRoundTripTest {
                             ? rest(band)
                             : possible(design, face, set, band, firstMeasure + band, part));
         }
-        WidthSolution solution = WidthSolver.solve(new WidthRequest(design, face, set, wishes, null));
-        assertEquals(face, solution.face());
-        assertEquals(set, solution.set());
+        SolvedDesign solution = new Wished(design, new SolveRequest(face, set, wishes, null)).solved();
+        assertEquals(face, solution.widths().face());
+        assertEquals(set, solution.widths().set());
         assertWidthsFill(design, face, solution);
         for (int band = 1; band <= bands; band++) {
-            assertWish(wishes.get(band - 1), solution.bands().get(band - 1), solution, design);
+            assertWish(wishes.get(band - 1), solution.widths().bands().get(band - 1), solution, design);
+        }
+    }
+
+    @Property(tries = 300)
+    void sharedRestsStandInTheirProportionAndTheWishesShowAgain(
+            @ForAll("designs") DesignRequest design,
+            @ForAll BandSet set,
+            @ForAll @IntRange(min = 1, max = 31) int rests,
+            @ForAll @DoubleRange(min = 0.1, max = 10) double proportion,
+            @ForAll @IntRange(max = 2) int firstMeasure,
+            @ForAll @DoubleRange(min = 0.3, max = 0.8) double part) {
+        String face = design.laminations().get(0).face();
+        int bands = design.laminations().get(0).bands().size();
+        Assume.that(rests % (1 << bands) != 0);
+        List<WishRequest> wishes = new ArrayList<>();
+        List<Double> parts = new ArrayList<>();
+        for (int band = 1; band <= bands; band++) {
+            boolean wished = (rests >> (band - 1) & 1) == 0;
+            parts.add(wished ? null : Double.valueOf(band % 2 == 0 ? proportion : 1));
+            if (wished) {
+                wishes.add(possible(design, face, set, band, firstMeasure + band, part));
+            } else if (band % 2 == 0) {
+                wishes.add(new WishRequest(band, Measure.REST, proportion));
+            }
+        }
+        SolveRequest request = new SolveRequest(face, set, wishes, null);
+        SolvedDesign solution = new Wished(design, request).solved();
+        assertWidthsFill(design, face, solution);
+        double whole = 0;
+        double sum = 0;
+        for (int i = 0; i < bands; i++) {
+            SolvedBand band = solution.widths().bands().get(i);
+            whole += parts.get(i) == null ? 0 : band.width();
+            sum += parts.get(i) == null ? 0 : parts.get(i);
+        }
+        for (int i = 0; i < bands; i++) {
+            SolvedBand band = solution.widths().bands().get(i);
+            if (parts.get(i) != null) {
+                assertEquals(whole * parts.get(i) / sum, band.width(), 1e-8);
+            }
+        }
+        for (WishRequest wish : wishes) {
+            assertWish(wish, solution.widths().bands().get(wish.band() - 1), solution, design);
         }
     }
 
@@ -82,8 +126,7 @@ class WidthSolverRoundTripTest {
         return rest(band);
     }
 
-    private static void assertWish(
-            WishRequest wish, SolvedBand solved, WidthSolution solution, DesignRequest original) {
+    private static void assertWish(WishRequest wish, SolvedBand solved, SolvedDesign solution, DesignRequest original) {
         assertEquals(wish.band(), solved.band());
         assertEquals(wish.measure(), solved.measure());
         assertSeenAsAnalysed(solved, solution);
@@ -92,32 +135,40 @@ class WidthSolverRoundTripTest {
             assertNull(solved.most());
             return;
         }
-        double shown = analysed(solution.design(), solution.face(), solution.set(), wish.band(), wish.measure());
+        double shown = analysed(
+                solution.design(), solution.widths().face(), solution.widths().set(), wish.band(), wish.measure());
         assertEquals(wish.value(), inUnit(original, wish.measure(), shown), ACCURACY, wish::toString);
         assertEquals(0, solved.residual(), ACCURACY);
         assertTrue(solved.most() >= wish.value() - ACCURACY);
     }
 
-    private static void assertSeenAsAnalysed(SolvedBand solved, WidthSolution solution) {
+    private static void assertSeenAsAnalysed(SolvedBand solved, SolvedDesign solution) {
         double[] seen = {
             solved.seen().edgeMiddle(), solved.seen().corner(), solved.seen().shareOfSphere()
         };
         for (int i = 0; i < seen.length; i++) {
-            double shown = analysed(solution.design(), solution.face(), solution.set(), solved.band(), MEASURES.get(i));
+            double shown = analysed(
+                    solution.design(),
+                    solution.widths().face(),
+                    solution.widths().set(),
+                    solved.band(),
+                    MEASURES.get(i));
             assertEquals(shown, seen[i], ACCURACY, MEASURES.get(i)::name);
         }
     }
 
-    private static void assertWidthsFill(DesignRequest design, String face, WidthSolution solution) {
+    private static void assertWidthsFill(DesignRequest design, String face, SolvedDesign solution) {
         double width = Design.of(design).panels().stream()
                 .filter(p -> p.face().equals(face))
                 .findFirst()
                 .orElseThrow()
                 .lamination()
                 .width();
-        double sum = solution.bands().stream().mapToDouble(SolvedBand::width).sum();
+        double sum = solution.widths().bands().stream()
+                .mapToDouble(SolvedBand::width)
+                .sum();
         assertEquals(width, sum, ACCURACY);
-        assertTrue(solution.bands().stream().allMatch(b -> b.width() > 0));
+        assertTrue(solution.widths().bands().stream().allMatch(b -> b.width() > 0));
     }
 
     private static double inUnit(DesignRequest design, Measure measure, double value) {

@@ -7,8 +7,8 @@ import java.util.List;
 import org.orbwright.band.BandSurvival.BandView;
 import org.orbwright.band.BandSurvival.FaceBands;
 import org.orbwright.band.BandSurvival.SegmentBands;
-import org.orbwright.band.WidthRequest.Measure;
-import org.orbwright.band.WidthRequest.WishRequest;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -19,6 +19,17 @@ import org.orbwright.design.Violation;
 final class Wishes {
     private Wishes() {}
 
+    /** Wishes for a design. */
+    record Wished(DesignRequest design, SolveRequest request) {
+        WidthSolution solve() {
+            return solved().widths();
+        }
+
+        SolvedDesign solved() {
+            return WidthSolver.solve(request, design);
+        }
+    }
+
     static WishRequest wish(int band, Measure measure, double value) {
         return new WishRequest(band, measure, value);
     }
@@ -27,16 +38,16 @@ final class Wishes {
         return new WishRequest(band, Measure.REST, null);
     }
 
-    static WidthRequest upright(DesignRequest design, WishRequest... wishes) {
-        return new WidthRequest(design, null, null, List.of(wishes), null);
+    static Wished upright(DesignRequest design, WishRequest... wishes) {
+        return new Wished(design, new SolveRequest(null, null, List.of(wishes), null));
     }
 
-    static WidthRequest inverted(DesignRequest design, WishRequest... wishes) {
-        return new WidthRequest(design, null, BandSet.INVERTED, List.of(wishes), null);
+    static Wished inverted(DesignRequest design, WishRequest... wishes) {
+        return new Wished(design, new SolveRequest(null, BandSet.INVERTED, List.of(wishes), null));
     }
 
-    static WidthRequest inSteps(double step, DesignRequest design, WishRequest... wishes) {
-        return new WidthRequest(design, null, null, List.of(wishes), step);
+    static Wished inSteps(double step, DesignRequest design, WishRequest... wishes) {
+        return new Wished(design, new SolveRequest(null, null, List.of(wishes), step));
     }
 
     /** A measure of one band as the analysis of a design gives it, in millimetres or as a share. */
@@ -65,9 +76,9 @@ final class Wishes {
     }
 
     /** The one violation with which a request is refused. */
-    static Violation refusal(WidthRequest request) {
-        List<Violation> violations = assertThrows(ImpossibleDesignException.class, () -> WidthSolver.solve(request))
-                .violations();
+    static Violation refusal(Wished request) {
+        List<Violation> violations =
+                assertThrows(ImpossibleDesignException.class, request::solve).violations();
         assertEquals(1, violations.size(), violations::toString);
         return violations.get(0);
     }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
 import org.orbwright.fixture.SolidNames;
@@ -49,7 +50,7 @@ class SegmentPlaceTest {
     @MethodSource("solids")
     void eachBaseBeginsWhereItsLeftNeighbourEndsAndRunsAgainstTheOneAcross(String solid) {
         Design design = Designs.of(solid).build();
-        List<SegmentPlace> places = SegmentPlace.ofSolid(design);
+        List<SegmentPlace> places = SegmentPlace.ofSolid(design, design.sphere(null));
         assertInARing(places);
         for (SegmentPlace place : places) {
             SegmentPlace across = places.get(place.across());
@@ -57,6 +58,7 @@ class SegmentPlaceTest {
             assertAt(right(place), left(across), size);
             assertAt(left(place), right(across), size);
         }
-        design.facePanels().forEach(panel -> assertInARing(SegmentPlace.ofPanel(design, panel.face())));
+        design.facePanels()
+                .forEach(panel -> assertInARing(SegmentPlace.ofPanel(design, panel.face(), BandSet.UPRIGHT)));
     }
 }

@@ -256,19 +256,6 @@ class ImpossibleDesignTest {
     }
 
     @Test
-    void aDesignInsideALargerRequestPointsThere() {
-        DesignRequest request = sketch().panel(90, null).request();
-        ImpossibleDesignException e =
-                assertThrows(ImpossibleDesignException.class, () -> Design.of(request, "/rows/3"));
-        assertViolation(
-                "/rows/3/panel/thickness",
-                "PANEL_TOO_THICK",
-                "90",
-                e.violations().get(0));
-        assertEquals(90, Design.of(sketch().request(), "/rows/3").smallestFaceDistance(), 1e-12);
-    }
-
-    @Test
     void everyBrokenRuleIsReportedAtOnce() {
         List<Violation> all = all(sketch().panel(100, 120.0)
                 .size(SizeBy.EDGE, 10)

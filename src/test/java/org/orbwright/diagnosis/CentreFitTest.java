@@ -197,7 +197,7 @@ class CentreFitTest {
             faces.add(new FaceReadingRequest(face, 88.9, 0.05));
         }
         Diagnoses unknown = Diagnoses.of(LANTERN).distances(null, faces);
-        unknown.assertRefused("/faceDistances/faces/4/face", "UNKNOWN_FACE", "12");
+        unknown.assertRefused("/diagnosis/faceDistances/faces/4/face", "UNKNOWN_FACE", "12");
         String allowed = assertThrows(ImpossibleDesignException.class, unknown::diagnose)
                 .violations()
                 .get(0)
@@ -213,7 +213,7 @@ class CentreFitTest {
         }
         Diagnoses.of(LANTERN)
                 .distances(null, faces)
-                .assertRefused("/faceDistances/faces/7/resolution", "RESOLUTION_TOO_COARSE", "23");
+                .assertRefused("/diagnosis/faceDistances/faces/7/resolution", "RESOLUTION_TOO_COARSE", "23");
     }
 
     @Test
@@ -234,17 +234,19 @@ class CentreFitTest {
         double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
         Diagnoses.of(LANTERN)
                 .distances(12, 0.05, distances)
-                .assertRefused("/faceDistances/discFace", "UNKNOWN_FACE", "12");
+                .assertRefused("/diagnosis/faceDistances/discFace", "UNKNOWN_FACE", "12");
         double[] far = distances.clone();
         far[3] = 177.8;
         Diagnoses.of(LANTERN)
                 .distances(null, 0.05, far)
-                .assertRefused("/faceDistances/faces/3/value", "MEASURE_FAR_OFF", "177.8");
+                .assertRefused("/diagnosis/faceDistances/faces/3/value", "MEASURE_FAR_OFF", "177.8");
         List<FaceReadingRequest> twice = new ArrayList<>();
         for (int face : new int[] {0, 1, 2, 3, 1}) {
             twice.add(new FaceReadingRequest(face, 88.9, 0.05));
         }
-        Diagnoses.of(LANTERN).distances(null, twice).assertRefused("/faceDistances/faces/4/face", "FACE_TWICE", "1");
+        Diagnoses.of(LANTERN)
+                .distances(null, twice)
+                .assertRefused("/diagnosis/faceDistances/faces/4/face", "FACE_TWICE", "1");
         List<FaceReadingRequest> ring = new ArrayList<>();
         Design cube = Designs.of("cube").build();
         for (int face = 0; face < 6; face++) {
@@ -254,6 +256,6 @@ class CentreFitTest {
         }
         Diagnoses.of(Designs.of("cube"))
                 .distances(null, ring)
-                .assertRefused("/faceDistances/faces", "FACES_DO_NOT_FIX_CENTRE", "4 faces");
+                .assertRefused("/diagnosis/faceDistances/faces", "FACES_DO_NOT_FIX_CENTRE", "4 faces");
     }
 }

@@ -25,7 +25,7 @@ class ChecksTest {
     void aBevelIsNoTilt() {
         for (double reading : new double[] {57.4, 58.3, 59.2}) {
             Diagnoses bevel = lantern().tilt(null, reading, 0.1);
-            bevel.assertRefused("/tilt/value", "MEASURE_FAR_OFF", Checks.shown(reading));
+            bevel.assertRefused("/diagnosis/tilt/value", "MEASURE_FAR_OFF", Checks.shown(reading));
             Violation violation = assertThrows(ImpossibleDesignException.class, bevel::diagnose)
                     .violations()
                     .get(0);
@@ -37,7 +37,9 @@ class ChecksTest {
     @ParameterizedTest
     @CsvSource({"0", "23.7", "39.7", "90"})
     void tiltsAreNotFarOff(double reading) {
-        lantern().tilt(null, reading, 0.001).assertRefused("/tilt/value", "MEASURE_FAR_OFF", Checks.shown(reading));
+        lantern()
+                .tilt(null, reading, 0.001)
+                .assertRefused("/diagnosis/tilt/value", "MEASURE_FAR_OFF", Checks.shown(reading));
     }
 
     @ParameterizedTest
@@ -68,16 +70,18 @@ class ChecksTest {
                 1e-12);
         lantern()
                 .panel(null, read(0, 0.1), PanelSide.RIM, read(66, 1))
-                .assertRefused("/panel/distance/value", "DISTANCE_TOO_LARGE", "66");
+                .assertRefused("/diagnosis/panel/distance/value", "DISTANCE_TOO_LARGE", "66");
     }
 
     @Test
     void scalesThatAreAsCoarseAsWhatTheyReadAreRefused() {
-        lantern().tilt(null, 32, 8.01).assertRefused("/tilt/resolution", "RESOLUTION_TOO_COARSE", "8.01");
-        lantern().flats(null, 178, 170).assertRefused("/acrossFlats/0/resolution", "RESOLUTION_TOO_COARSE", "178");
+        lantern().tilt(null, 32, 8.01).assertRefused("/diagnosis/tilt/resolution", "RESOLUTION_TOO_COARSE", "8.01");
+        lantern()
+                .flats(null, 178, 170)
+                .assertRefused("/diagnosis/acrossFlats/0/resolution", "RESOLUTION_TOO_COARSE", "178");
         lantern()
                 .panel(null, read(0.1, 0.1), PanelSide.RIM, read(40, 11))
-                .assertRefused("/panel/distance/resolution", "RESOLUTION_TOO_COARSE", "11");
+                .assertRefused("/diagnosis/panel/distance/resolution", "RESOLUTION_TOO_COARSE", "11");
         assertEquals(
                 0.1,
                 lantern()

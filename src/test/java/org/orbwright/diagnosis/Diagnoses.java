@@ -15,6 +15,8 @@ import org.orbwright.diagnosis.DiagnosisRequest.PanelTestRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.TiltReadingRequest;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.SeamSide;
@@ -90,8 +92,13 @@ public final class Diagnoses {
     }
 
     /** The request. */
+    public Document document() {
+        return design.document(Section.DIAGNOSIS, request());
+    }
+
+    /** The section. */
     public DiagnosisRequest request() {
-        return new DiagnosisRequest(design.request(), panel, seam, flats, distances, tilt);
+        return new DiagnosisRequest(panel, seam, flats, distances, tilt);
     }
 
     /** The answer. */

@@ -86,19 +86,19 @@ class DiagnosisCalculatorTest {
         void absurdPanels() {
             lantern()
                     .panel("square", read(0.1, 0.1), PanelSide.RIM, null)
-                    .assertRefused("/panel/face", "UNKNOWN_FACE", "square");
+                    .assertRefused("/diagnosis/panel/face", "UNKNOWN_FACE", "square");
             Diagnoses.of(Designs.of("truncated-octahedron"))
                     .panel(null, read(0.1, 0.1), PanelSide.RIM, null)
-                    .assertRefused("/panel/face", "FACE_MISSING", null);
+                    .assertRefused("/diagnosis/panel/face", "FACE_MISSING", null);
             lantern()
                     .panel(null, read(17, 1), PanelSide.RIM, null)
-                    .assertRefused("/panel/gap/value", "GAP_TOO_LARGE", "17");
+                    .assertRefused("/diagnosis/panel/gap/value", "GAP_TOO_LARGE", "17");
             lantern()
                     .panel(null, read(0.1, 0.1), PanelSide.RIM, read(70, 1))
-                    .assertRefused("/panel/distance/value", "DISTANCE_TOO_LARGE", "70");
+                    .assertRefused("/diagnosis/panel/distance/value", "DISTANCE_TOO_LARGE", "70");
             lantern()
                     .panel(null, read(0, 0.1), PanelSide.RIM, read(0, 1))
-                    .assertRefused("/panel/distance/value", "DISTANCE_TOO_LARGE", "0");
+                    .assertRefused("/diagnosis/panel/distance/value", "DISTANCE_TOO_LARGE", "0");
         }
     }
 
@@ -186,25 +186,25 @@ class DiagnosisCalculatorTest {
         void absurdSeams() {
             Diagnoses.of(CUBE)
                     .seam(null, null, gap(0.1, 0.1, INSIDE), gap(0.1, 0.1, INSIDE))
-                    .assertRefused("/seam/gaps", "WRONG_NUMBER_OF_GAPS", "2");
+                    .assertRefused("/diagnosis/seam/gaps", "WRONG_NUMBER_OF_GAPS", "2");
             Diagnoses.of(CUBE)
                     .seam(List.of("square", "square", "square"), null, gap(0.1, 0.1, INSIDE))
-                    .assertRefused("/seam/gaps", "WRONG_NUMBER_OF_GAPS", "1");
+                    .assertRefused("/diagnosis/seam/gaps", "WRONG_NUMBER_OF_GAPS", "1");
             Diagnoses.of(Designs.of("octahedron"))
                     .seam(null, null, gap(0, 0.1, INSIDE), gap(0, 0.1, INSIDE), gap(0, 0.1, INSIDE))
-                    .assertRefused("/seam/faces", "NO_SUCH_CORNER", "triangle, triangle, triangle");
+                    .assertRefused("/diagnosis/seam/faces", "NO_SUCH_CORNER", "triangle, triangle, triangle");
             Diagnoses.of(Designs.of("truncated-icosahedron"))
                     .seam(List.of("pentagon", "pentagon"), null, gap(0, 0.1, INSIDE))
-                    .assertRefused("/seam/faces", "NOT_NEIGHBOURS", "pentagon, pentagon");
+                    .assertRefused("/diagnosis/seam/faces", "NOT_NEIGHBOURS", "pentagon, pentagon");
             Diagnoses.of(CUBE)
                     .seam(List.of("square", "cube"), null, gap(0, 0.1, INSIDE))
-                    .assertRefused("/seam/faces/1", "UNKNOWN_FACE", "cube");
+                    .assertRefused("/diagnosis/seam/faces/1", "UNKNOWN_FACE", "cube");
             Diagnoses.of(CUBE)
                     .seam(null, read(40, 1), gap(0, 1, INSIDE), gap(0, 1, INSIDE), gap(0, 1, INSIDE))
-                    .assertRefused("/seam/distance/value", "DISTANCE_TOO_LARGE", "40");
+                    .assertRefused("/diagnosis/seam/distance/value", "DISTANCE_TOO_LARGE", "40");
             Diagnoses.of(CUBE)
                     .seam(null, null, gap(0, 1, INSIDE), gap(9, 1, INSIDE), gap(0, 1, INSIDE))
-                    .assertRefused("/seam/gaps/1/value", "GAP_TOO_LARGE", "9");
+                    .assertRefused("/diagnosis/seam/gaps/1/value", "GAP_TOO_LARGE", "9");
         }
     }
 
@@ -249,11 +249,13 @@ class DiagnosisCalculatorTest {
         void absurdFlats() {
             lantern()
                     .flats(null, 0.05, 177, 177, 177, 177, 177, 177, 177)
-                    .assertRefused("/acrossFlats/6", "TOO_MANY_PAIRS", "pentagon");
-            lantern().flats(null, 0.05, 88.9).assertRefused("/acrossFlats/0/value", "MEASURE_FAR_OFF", "88.9");
+                    .assertRefused("/diagnosis/acrossFlats/6", "TOO_MANY_PAIRS", "pentagon");
+            lantern()
+                    .flats(null, 0.05, 88.9)
+                    .assertRefused("/diagnosis/acrossFlats/0/value", "MEASURE_FAR_OFF", "88.9");
             Diagnoses.of(Designs.of("tetrahedron"))
                     .flats(null, 0.05, 200)
-                    .assertRefused("/acrossFlats/0", "NO_OPPOSITE_FACES", "triangle");
+                    .assertRefused("/diagnosis/acrossFlats/0", "NO_OPPOSITE_FACES", "triangle");
         }
     }
 
@@ -286,7 +288,7 @@ class DiagnosisCalculatorTest {
 
     @Test
     void atLeastOneMeasurementIsNeeded() {
-        lantern().assertRefused("", "NOTHING_MEASURED", null);
+        lantern().assertRefused("/diagnosis", "NOTHING_MEASURED", null);
     }
 
     @Test

@@ -1,10 +1,5 @@
 package org.orbwright.drawing;
 
-import com.fasterxml.jackson.databind.MapperFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +17,7 @@ import org.orbwright.design.DesignRequest.SizeRequest;
 import org.orbwright.design.DesignRequest.SphereRequest;
 import org.orbwright.design.Panel;
 import org.orbwright.design.SizeBy;
+import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
@@ -29,10 +25,6 @@ import org.orbwright.solid.SolidCatalogue;
 
 /** Designs for the tests of drawings: the worked examples, and invented ones on every solid. */
 final class DrawnDesigns {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-            .build();
-
     private DrawnDesigns() {}
 
     static Stream<String> examples() {
@@ -48,11 +40,7 @@ final class DrawnDesigns {
     }
 
     static Design example(String name) {
-        try (InputStream in = DesignRequest.class.getResourceAsStream("/designs/" + name + ".json")) {
-            return Design.of(MAPPER.readValue(in, DesignRequest.class));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Designs.example(name).build();
     }
 
     static Stream<String> solids() {
@@ -77,6 +65,9 @@ final class DrawnDesigns {
                 LengthUnit.MM,
                 name,
                 1,
+                null,
+                null,
+                null,
                 new SizeRequest(SizeBy.ACROSS_FLATS, 300.0),
                 new PanelRequest(thickness, land),
                 laminations,
@@ -95,9 +86,9 @@ final class DrawnDesigns {
                         "survival " + panel.face() + set,
                         SurvivalDrawing.draw(design, panel.face(), panel.places(), set, 21));
             }
-            drawings.put("sphere " + set, SphereDrawing.draw(design, set, 0.5, 0.4));
+            drawings.put("sphere " + set, SphereDrawing.draw(design, design.sphere(set), 0.5, 0.4));
         }
-        drawings.put("net", NetDrawing.draw(design, BandSet.UPRIGHT));
+        drawings.put("net", NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT)));
         drawings.put("section", SectionDrawing.draw(design));
         return drawings;
     }

@@ -72,7 +72,7 @@ class NetDrawingTest {
     void everyPanelHoldsItsNumberAndThoseOfItsFreeEdges(String solid) {
         Design design = design(solid);
         Net net = NetCalculator.calculate(design);
-        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
         List<Label> open = new ArrayList<>(numbers(drawing));
         for (NetPanel panel : net.panels()) {
             Polygon outline = onSheet(panel, net, drawing);
@@ -95,7 +95,7 @@ class NetDrawingTest {
     @ParameterizedTest
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void noLabelOverlapsAnother(String solid) {
-        List<Envelope> boxes = NetDrawing.draw(design(solid), BandSet.UPRIGHT).marks().stream()
+        List<Envelope> boxes = NetDrawing.draw(design(solid), design(solid).sphere(BandSet.UPRIGHT)).marks().stream()
                 .filter(Label.class::isInstance)
                 .map(mark -> box((Label) mark))
                 .toList();
@@ -121,7 +121,7 @@ class NetDrawingTest {
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void hingesAreDashedOnceAndFreeEdgesThickTwice(String solid) {
         Design design = design(solid);
-        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
         int faces = design.solid().faces().size();
         assertEquals(faces - 1, lines(drawing, Pen.DASHED).size());
         assertEquals(
@@ -133,7 +133,8 @@ class NetDrawingTest {
     void bandsCoverThePanels() {
         Design design = DrawnDesigns.example("truncated-icosidodecahedron");
         double drawn = 0;
-        for (Mark mark : NetDrawing.draw(design, BandSet.INVERTED).marks()) {
+        for (Mark mark :
+                NetDrawing.draw(design, design.sphere(BandSet.INVERTED)).marks()) {
             if (mark instanceof Area area && area.path().toString().length() > 200) {
                 for (List<Coordinate> part : DrawnPaths.parts(area.path())) {
                     drawn += JTS.createPolygon(part.toArray(new Coordinate[0])).getArea();
@@ -148,12 +149,12 @@ class NetDrawingTest {
     void tellsUprightFromInverted() {
         Design twoSets = DrawnDesigns.example("dodecahedron-two-spheres");
         assertNotEquals(
-                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.UPRIGHT)),
-                SvgWriter.write(NetDrawing.draw(twoSets, BandSet.INVERTED)));
+                SvgWriter.write(NetDrawing.draw(twoSets, twoSets.sphere(BandSet.UPRIGHT))),
+                SvgWriter.write(NetDrawing.draw(twoSets, twoSets.sphere(BandSet.INVERTED))));
         Design oneSet = DrawnDesigns.example("cube-with-chevrons");
         assertEquals(
-                NetDrawing.draw(oneSet, BandSet.UPRIGHT).marks().size(),
-                NetDrawing.draw(oneSet, BandSet.INVERTED).marks().size());
+                NetDrawing.draw(oneSet, oneSet.sphere(BandSet.UPRIGHT)).marks().size(),
+                NetDrawing.draw(oneSet, oneSet.sphere(BandSet.INVERTED)).marks().size());
     }
 
     /** A panel's own number is white on ink, a partner's is ink without a disc. */
@@ -161,7 +162,7 @@ class NetDrawingTest {
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void panelsNumbersDoNotLookLikePartners(String solid) {
         Design design = design(solid);
-        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
         List<Integer> onDiscs = numbers(drawing).stream()
                 .filter(label -> label.letters() == Letters.REVERSED)
                 .map(label -> Integer.valueOf(label.text()))
@@ -179,7 +180,7 @@ class NetDrawingTest {
     void hingesLieMidwayBetweenTheRims() {
         Design design = DrawnDesigns.example("dodecahedron-with-land");
         Net net = NetCalculator.calculate(design);
-        Drawing drawing = NetDrawing.draw(design, BandSet.UPRIGHT);
+        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
         List<List<Coordinate>> drawn = lines(drawing, Pen.DASHED);
         for (int i = 0; i < drawn.size(); i++) {
             var hinge = net.hinges().get(i);
@@ -191,23 +192,26 @@ class NetDrawingTest {
         }
     }
 
+    private static Drawing net(Design design) {
+        return NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
+    }
+
     @Test
     void theCaptionSaysWhereTheTapeIsAndHowFarApartPanelsLie() {
-        String land = NetDrawing.draw(DrawnDesigns.example("dodecahedron-with-land"), BandSet.UPRIGHT)
-                .description();
+        String land = net(DrawnDesigns.example("dodecahedron-with-land")).description();
         assertTrue(land.contains("tape on the outer faces, from which the panels fold away: turn the"), land);
         assertTrue(land.contains("Hinged panels lie 4.21 mm apart"), land);
-        String several = NetDrawing.draw(DrawnDesigns.on("truncated-icosahedron", 0, 30, 1, null), BandSet.UPRIGHT)
-                .description();
+        String several =
+                net(DrawnDesigns.on("truncated-icosahedron", 0, 30, 1, null)).description();
         assertTrue(several.contains("Hinged panels lie 0.64 mm to 0.71 mm apart"), several);
-        assertFalse(NetDrawing.draw(DrawnDesigns.example("cube-with-chevrons"), BandSet.UPRIGHT)
-                .description()
-                .contains("apart"));
+        assertFalse(
+                net(DrawnDesigns.example("cube-with-chevrons")).description().contains("apart"));
     }
 
     @Test
     void saysWhichPanelHangsOnWhich() {
-        String description = NetDrawing.draw(design("cube"), BandSet.UPRIGHT).description();
+        String description = NetDrawing.draw(design("cube"), design("cube").sphere(BandSet.UPRIGHT))
+                .description();
         assertTrue(description.contains("6 panels of a cube"), description);
         assertTrue(description.contains("1 on 0"), description);
     }

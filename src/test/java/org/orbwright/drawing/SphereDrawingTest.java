@@ -40,8 +40,8 @@ class SphereDrawingTest {
     /** The bands on the sheet, without the boxes of the key. */
     private static List<List<Coordinate>> bands(Design design) {
         List<List<Coordinate>> parts = new ArrayList<>();
-        for (Drawing.Mark mark :
-                SphereDrawing.draw(design, BandSet.UPRIGHT, AZIMUTH, ELEVATION).marks()) {
+        for (Drawing.Mark mark : SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION)
+                .marks()) {
             if (mark instanceof Drawing.Area area) {
                 DrawnPaths.parts(area.path()).stream()
                         .filter(part -> part.get(0).y < middle(design) + design.sphereRadius() + 1)

@@ -10,7 +10,7 @@ import static org.orbwright.explore.Sweeps.rows;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.orbwright.explore.SweepRequest.VaryRequest;
+import org.orbwright.document.ExploreRequest.VaryRequest;
 
 /** Values of ranges. */
 class SweepRangesTest {

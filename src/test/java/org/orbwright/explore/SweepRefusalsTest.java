@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Violation;
-import org.orbwright.explore.SweepRequest.VaryRequest;
+import org.orbwright.document.ExploreRequest.VaryRequest;
 
 /** Every rule that a sweep can break: its code, the field it names, and the numbers in its sentence. */
 class SweepRefusalsTest {
@@ -51,7 +51,7 @@ class SweepRefusalsTest {
                 })
         void pointerThatLeadsToNoNumberOfTheDesignIsRefused(String pointer) {
             Violation violation = refusal(metric(), List.of(list(pointer, 1.0)), WALL);
-            assertEquals("/vary/0/field", violation.path());
+            assertEquals("/explore/vary/0/field", violation.path());
             assertEquals("NOT_A_NUMBER_FIELD", violation.code());
             assertEquals(pointer, violation.rejected());
         }
@@ -59,7 +59,7 @@ class SweepRefusalsTest {
         @Test
         void secondFieldIsNamedAsSuch() {
             Violation violation = refusal(metric(), List.of(list(DIAMETER, 170.0), list("/solid", 1.0)), WALL);
-            assertEquals("/vary/1/field", violation.path());
+            assertEquals("/explore/vary/1/field", violation.path());
         }
     }
 
@@ -78,7 +78,7 @@ class SweepRefusalsTest {
         })
         void valueBeyondTheFieldsBoundsIsRefused(String field, double value, String allowed) {
             Violation violation = refusal(metric(), List.of(list(field, value)), WALL);
-            assertEquals("/vary/0", violation.path());
+            assertEquals("/explore/vary/0", violation.path());
             assertEquals("VALUE_NOT_ALLOWED", violation.code());
             assertEquals(allowed, violation.allowed());
             assertTrue(violation.message().contains(violation.rejected()), violation::message);
@@ -113,7 +113,7 @@ class SweepRefusalsTest {
                     new VaryRequest("/saw/kerf", null, null, 2.0, 2),
                     new VaryRequest("/saw/kerf", null, 1.0, null, 2))) {
                 Violation violation = refusal(metric(), List.of(vary), WALL);
-                assertEquals("/vary/0", violation.path());
+                assertEquals("/explore/vary/0", violation.path());
                 assertEquals("VALUES_OR_RANGE", violation.code());
             }
         }
@@ -129,7 +129,7 @@ class SweepRefusalsTest {
                     Sweep.of(request(metric(), List.of(hundred, range("/saw/kerf", 1, 3, 100)), WALL))
                             .size());
             Violation violation = refusal(metric(), List.of(hundred, range("/saw/kerf", 1, 3, 101)), WALL);
-            assertEquals("/vary", violation.path());
+            assertEquals("/explore/vary", violation.path());
             assertEquals("TOO_MANY_DESIGNS", violation.code());
             assertEquals("10100", violation.rejected());
             assertEquals("at most 10000 designs", violation.allowed());
@@ -164,7 +164,7 @@ class SweepRefusalsTest {
                 })
         void pointerThatLeadsToNoNumberOfASheetIsRefused(String pointer) {
             Violation violation = refusal(metric(), List.of(list(DIAMETER, 170.0)), WALL, pointer);
-            assertEquals("/outputs/1", violation.path());
+            assertEquals("/explore/outputs/1", violation.path());
             assertEquals("NOT_A_NUMBER_OF_THE_SHEET", violation.code());
             assertEquals(pointer, violation.rejected());
         }
@@ -175,7 +175,7 @@ class SweepRefusalsTest {
         List<Violation> violations = refusals(
                 request(metric(), List.of(list("/solid", 1.0), list("/copies", 0.5)), "/nothing", "/sphere/nothing"));
         assertEquals(
-                List.of("/vary/0/field", "/vary/1", "/outputs/0", "/outputs/1"),
+                List.of("/explore/vary/0/field", "/explore/vary/1", "/explore/outputs/0", "/explore/outputs/1"),
                 violations.stream().map(Violation::path).toList());
     }
 }

@@ -23,14 +23,14 @@ import java.util.NoSuchElementException;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.RequestSketch;
 import org.orbwright.design.SizeBy;
+import org.orbwright.document.Document;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.sheet.Sheet;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Rows of a sweep against single sheets, their order, and what becomes of designs that cannot exist. */
@@ -45,7 +45,7 @@ class SweepTest {
             List<SweepRow> rows = rows(metric(), List.of(list(DIAMETER, 160.0, 171.5, 176.0)), WALL, SURVIVAL);
             assertEquals(3, rows.size());
             for (SweepRow row : rows) {
-                Sheet sheet = sheet(sketch().diameter(row.inputs().get(0)));
+                Answer sheet = sheet(sketch().diameter(row.inputs().get(0)));
                 assertEquals(wall(sheet, LengthUnit.MM), row.outputs().get(0));
                 assertEquals(survival(sheet), row.outputs().get(1));
                 assertNull(row.problem());
@@ -77,7 +77,7 @@ class SweepTest {
         void widthOfABandIsVariedWhileTheRestGivesWay() {
             List<SweepRow> rows = rows(metric(), List.of(range("/laminations/0/bands/0/width", 10, 20, 11)), SURVIVAL);
             for (SweepRow row : rows) {
-                Sheet sheet = sheet(
+                Answer sheet = sheet(
                         sketch().laminations(lamination(null, null, row.inputs().get(0), null, 10.0)));
                 assertEquals(survival(sheet), row.outputs().get(0));
             }
@@ -147,7 +147,7 @@ class SweepTest {
                             List.of(170.0, 28.0)),
                     rows.stream().map(SweepRow::inputs).toList());
             for (SweepRow row : rows) {
-                Sheet sheet = sheet(sketch().diameter(row.inputs().get(0))
+                Answer sheet = sheet(sketch().diameter(row.inputs().get(0))
                         .panel(row.inputs().get(1), null));
                 assertEquals(wall(sheet, LengthUnit.MM), row.outputs().get(0));
                 assertEquals(survival(sheet), row.outputs().get(1));
@@ -168,7 +168,7 @@ class SweepTest {
         void inchDesignsTakeAndGiveInches() {
             List<SweepRow> rows = rows(imperial(), List.of(list(DIAMETER, 6.5, 6.75)), WALL, SURVIVAL, DIAMETER, AREA);
             for (SweepRow row : rows) {
-                Sheet sheet = sheet(inches().diameter(row.inputs().get(0)));
+                Answer sheet = sheet(inches().diameter(row.inputs().get(0)));
                 assertEquals(wall(sheet, LengthUnit.IN), row.outputs().get(0));
                 assertEquals(survival(sheet), row.outputs().get(1));
                 assertEquals(row.inputs().get(0), row.outputs().get(2));
@@ -250,16 +250,16 @@ class SweepTest {
         }
     }
 
-    private static Sheet sheet(RequestSketch sketch) {
-        return SheetCalculator.sheet(Design.of(sketch.request()), 9);
+    private static Answer sheet(RequestSketch sketch) {
+        return SheetCalculator.sheet(Document.of(sketch.request()), 9);
     }
 
-    private static double wall(Sheet sheet, LengthUnit unit) {
+    private static double wall(Answer sheet, LengthUnit unit) {
         double wall = sheet.sphere().thinnestWall() * Quantity.LENGTH.factor(unit);
         return Rounding.round(wall, Quantity.LENGTH.decimals(unit));
     }
 
-    private static double survival(Sheet sheet) {
+    private static double survival(Answer sheet) {
         double survival =
                 sheet.bands().faces().get(0).segments().get(0).upright().get(0).survival();
         return Rounding.round(survival, Quantity.RATIO.decimals(LengthUnit.MM));

@@ -11,7 +11,10 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
-import org.orbwright.explore.SweepRequest.VaryRequest;
+import org.orbwright.document.Document;
+import org.orbwright.document.ExploreRequest;
+import org.orbwright.document.ExploreRequest.VaryRequest;
+import org.orbwright.document.Section;
 import org.orbwright.quantity.LengthUnit;
 
 /** Sweeps in a line. */
@@ -44,8 +47,8 @@ final class Sweeps {
         return new VaryRequest(field, null, from, to, count);
     }
 
-    static SweepRequest request(DesignRequest design, List<VaryRequest> vary, String... outputs) {
-        return new SweepRequest(design, vary, List.of(outputs));
+    static Document request(DesignRequest design, List<VaryRequest> vary, String... outputs) {
+        return Document.of(design).with(Section.EXPLORE, new ExploreRequest(vary, List.of(outputs)));
     }
 
     static List<SweepRow> rows(DesignRequest design, List<VaryRequest> vary, String... outputs) {
@@ -54,7 +57,7 @@ final class Sweeps {
         return rows;
     }
 
-    static List<Violation> refusals(SweepRequest request) {
+    static List<Violation> refusals(Document request) {
         return assertThrows(ImpossibleDesignException.class, () -> Sweep.of(request))
                 .violations();
     }

@@ -18,11 +18,14 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival.BandView;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.GeneratedDesigns;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Sets;
 import org.orbwright.design.SizeBy;
+import org.orbwright.fixture.Designs;
 import org.orbwright.inlay.InlayPlan.CoveredBand;
 
 /** How much of every band an inlay covers. */
@@ -107,5 +110,42 @@ class CoveredBandsTest {
 
     private static Inlays inlay(DesignRequest design, int sides, double diameter) {
         return sides == 0 ? disc(design, diameter) : polygon(design, sides, diameter);
+    }
+
+    @Test
+    void everySetThatIsUsedIsListed() {
+        Designs upright = Designs.of("dodecahedron").bands(Designs.widths(20.0, 15.0, null));
+        Designs reversed = Designs.of("dodecahedron")
+                .bands(List.of(
+                        Designs.band("black cherry", null),
+                        Designs.band("sugar maple", 15.0),
+                        Designs.band("black walnut", 20.0)));
+        List<CoveredBand> one = covered(upright);
+        List<CoveredBand> other = covered(reversed);
+        assertEquals(List.of(1, 2, 3), one.stream().map(CoveredBand::band).toList());
+        List<CoveredBand> mixed = covered(upright.sets(Sets.MIXED));
+        assertEquals(one, mixed.subList(0, 3));
+        assertEquals(6, mixed.size());
+        for (int i = 0; i < 3; i++) {
+            CoveredBand band = mixed.get(3 + i);
+            assertEquals(BandSet.INVERTED, band.set());
+            assertEquals(3 - i, band.band());
+            assertEquals(other.get(i).species(), band.species());
+            assertEquals(other.get(i).area(), band.area(), 1e-9);
+            assertEquals(other.get(i).share(), band.share(), 1e-12);
+        }
+        assertEquals(mixed, covered(upright.copies(2)));
+        assertEquals(mixed.subList(3, 6), covered(upright.sets(Sets.INVERTED)));
+    }
+
+    @Test
+    void bandsOfOneSetAreUpright() {
+        Designs tilted = Designs.of("dodecahedron").bands(30, Designs.widths(20.0, 15.0, null));
+        assertEquals(covered(tilted), covered(tilted.sets(Sets.INVERTED)));
+        assertTrue(covered(tilted).stream().allMatch(band -> band.set() == BandSet.UPRIGHT));
+    }
+
+    private static List<CoveredBand> covered(Designs design) {
+        return disc(design.request(), 60).plan().covered();
     }
 }

@@ -36,7 +36,7 @@ class InlayRefusalsTest {
         @Test
         void discTakesNoSides() {
             Violation violation = disc(CUBE, 20).shape(ShapeKind.DISC, 6, 20).refusal();
-            assertViolation("/shape/sides", "SIDES_DO_NOT_FIT", "6", violation);
+            assertViolation("/inlays/shape/sides", "SIDES_DO_NOT_FIT", "6", violation);
             assertEquals("no sides", violation.allowed());
         }
 
@@ -44,7 +44,7 @@ class InlayRefusalsTest {
         void polygonTakesSides() {
             Violation violation =
                     disc(CUBE, 20).shape(ShapeKind.POLYGON, null, 20).refusal();
-            assertViolation("/shape/sides", "SIDES_DO_NOT_FIT", null, violation);
+            assertViolation("/inlays/shape/sides", "SIDES_DO_NOT_FIT", null, violation);
             assertEquals("3 to 24 sides", violation.allowed());
         }
     }
@@ -55,7 +55,7 @@ class InlayRefusalsTest {
         void discThatReachesTheFloorIsTooLargeAndIsToldTheLargest() {
             // 2 sqrt(60^2 - 46^2) = 77.045 mm.
             Violation violation = disc(CUBE, 80).rim(2).floor(4).refusal();
-            assertViolation("/shape/diameter", "INLAY_TOO_LARGE", "80", violation);
+            assertViolation("/inlays/shape/diameter", "INLAY_TOO_LARGE", "80", violation);
             assertSays(violation, "80 mm");
             assertSays(violation, "nearer than 4 mm to the hollow");
             assertEquals("at most 77.0454 mm", violation.allowed());
@@ -78,7 +78,7 @@ class InlayRefusalsTest {
         @Test
         void rimAndFloorThatFillTheWallLeaveNoRoom() {
             Violation violation = disc(CUBE, 1).rim(12).floor(8).refusal();
-            assertViolation("/floor", "NO_ROOM_FOR_INLAY", "8", violation);
+            assertViolation("/inlays/floor", "NO_ROOM_FOR_INLAY", "8", violation);
             assertSays(violation, "12 mm");
             assertSays(violation, "8 mm");
             assertSays(violation, "it is 20 mm at the middle");
@@ -107,7 +107,7 @@ class InlayRefusalsTest {
                     .request();
             // The rim lies at 2 - 0.75 + 0.25 + 0.125 = 1.625: 2 sqrt(2^2 - 1.625^2) = 2.332 in.
             Violation violation = polygon(inches, 6, 3).rim(0.125).floor(0.25).refusal();
-            assertViolation("/shape/diameter", "INLAY_TOO_LARGE", "3", violation);
+            assertViolation("/inlays/shape/diameter", "INLAY_TOO_LARGE", "3", violation);
             assertEquals("at most 2.33184 in", violation.allowed());
         }
     }
@@ -117,26 +117,26 @@ class InlayRefusalsTest {
         @Test
         void faceKindThatTheSolidLacksIsUnknown() {
             Violation violation = disc(CUBE, 10).face("hexagon").refusal();
-            assertViolation("/face", "UNKNOWN_FACE", "hexagon", violation);
+            assertViolation("/inlays/face", "UNKNOWN_FACE", "hexagon", violation);
             assertEquals("one of square", violation.allowed());
         }
 
         @Test
         void faceKindThatIsLeftOutIsUnclearOnASolidWithTwo() {
             Violation violation = disc(TWO_FACES, 10).refusal();
-            assertViolation("/face", "UNKNOWN_FACE", null, violation);
+            assertViolation("/inlays/face", "UNKNOWN_FACE", null, violation);
             assertEquals("one of triangle, square", violation.allowed());
         }
 
         @Test
         void panelBeyondTheFacesOrOfAnotherKindOrListedTwiceIsUnknown() {
             assertViolation(
-                    "/panels/1",
+                    "/inlays/panels/1",
                     "UNKNOWN_PANEL",
                     "6",
                     disc(CUBE, 10).panels(0, 6).refusal());
             assertViolation(
-                    "/panels/2",
+                    "/inlays/panels/2",
                     "UNKNOWN_PANEL",
                     "3",
                     disc(CUBE, 10).panels(3, 1, 3).refusal());
@@ -148,7 +148,7 @@ class InlayRefusalsTest {
                     .panel();
             Violation violation =
                     disc(TWO_FACES, 10).face("square").panels(triangle).refusal();
-            assertViolation("/panels/0", "UNKNOWN_PANEL", String.valueOf(triangle), violation);
+            assertViolation("/inlays/panels/0", "UNKNOWN_PANEL", String.valueOf(triangle), violation);
             assertSays(violation, "not a square");
             // 8 triangles and 6 squares.
             assertTrue(violation.allowed().endsWith("from 0 to 13"), violation.allowed());
@@ -158,7 +158,7 @@ class InlayRefusalsTest {
         void moreMotifsThanPanelsAreTooMany() {
             Violation violation =
                     disc(CUBE, 10).panels(0, 1).motifs("a", "b", "c").refusal();
-            assertViolation("/motifs", "MORE_MOTIFS_THAN_PANELS", "3", violation);
+            assertViolation("/inlays/motifs", "MORE_MOTIFS_THAN_PANELS", "3", violation);
             assertEquals("at most 2 motifs", violation.allowed());
         }
     }

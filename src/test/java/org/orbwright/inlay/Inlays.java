@@ -71,7 +71,7 @@ final class Inlays {
     }
 
     InlayPlan plan() {
-        InlayRequest request = new InlayRequest(design, face, shape, rim, floor, chipOut, panels, motifs);
+        InlayRequest request = new InlayRequest(face, shape, rim, floor, chipOut, panels, motifs);
         return InlayCalculator.plan(request, Design.of(design));
     }
 

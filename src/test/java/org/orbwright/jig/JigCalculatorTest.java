@@ -40,7 +40,7 @@ class JigCalculatorTest {
 
     private static JigPlan plan(Designs designs) {
         DesignRequest design = designs.request();
-        return JigCalculator.plan(new JigRequest(design, null, null), Design.of(design));
+        return JigCalculator.plan(new JigRequest(null, null), Design.of(design));
     }
 
     private static JigFace lantern() {
@@ -252,8 +252,8 @@ class JigCalculatorTest {
     @DisplayName("common practice, no source: what is left out in an inch design is 5 in and 10 in")
     void inchesAreReadAndTheUsualLengthsAreWholeInches() {
         DesignRequest design = Designs.of("cube").in(LengthUnit.IN).request();
-        JigPlan usual = JigCalculator.plan(new JigRequest(design, null, null), Design.of(design));
-        JigPlan stated = JigCalculator.plan(new JigRequest(design, 5.0, 10.0), Design.of(design));
+        JigPlan usual = JigCalculator.plan(new JigRequest(null, null), Design.of(design));
+        JigPlan stated = JigCalculator.plan(new JigRequest(5.0, 10.0), Design.of(design));
         assertEquals(127, usual.sineBar());
         assertEquals(254, usual.run());
         assertEquals(127, stated.sineBar());

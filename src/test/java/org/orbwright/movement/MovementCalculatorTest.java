@@ -235,4 +235,29 @@ class MovementCalculatorTest {
         LengthChange change = band(movement, 1).widthChange();
         assertEquals(100 * 0.00353 * (movement.moisture().driest() - 8), change.toDriest(), 1e-12);
     }
+
+    @Test
+    void bothSetsMoveAlike() {
+        // The same bands lie between tip and base, whichever of them is at the tip.
+        Movement upright = Movements.of(Designs.of("dodecahedron")
+                        .bands(List.of(
+                                Designs.band("black walnut", 20.0),
+                                Designs.band("sugar maple", 15.0),
+                                Designs.band("black cherry", null))))
+                .moisture(12, 6, 10)
+                .move();
+        Movement inverted = Movements.of(Designs.of("dodecahedron")
+                        .bands(List.of(
+                                Designs.band("black cherry", null),
+                                Designs.band("sugar maple", 15.0),
+                                Designs.band("black walnut", 20.0))))
+                .moisture(12, 6, 10)
+                .move();
+        PanelMovement one = upright.panels().get(0);
+        PanelMovement other = inverted.panels().get(0);
+        assertEquals(one.angleSumChange().toDriest(), other.angleSumChange().toDriest(), 1e-12);
+        assertEquals(one.driest().gap(), other.driest().gap(), 1e-10);
+        assertEquals(one.driest().opensAt(), other.driest().opensAt());
+        assertEquals(one.dampest().gap(), other.dampest().gap(), 1e-10);
+    }
 }

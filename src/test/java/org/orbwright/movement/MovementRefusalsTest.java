@@ -34,25 +34,29 @@ class MovementRefusalsTest {
         @Test
         void airAndMoistureContentConflict() {
             Movements both = movements().stock(new ClimateRequest(20.0, 45.0, 8.0));
-            assertRefused("/stock/moistureContent", "CONFLICTING_MOISTURE", "8", both);
+            assertRefused("/movement/stock/moistureContent", "CONFLICTING_MOISTURE", "8", both);
             Movements half = movements().stock(new ClimateRequest(20.0, null, 8.0));
-            assertRefused("/stock/moistureContent", "CONFLICTING_MOISTURE", "8", half);
+            assertRefused("/movement/stock/moistureContent", "CONFLICTING_MOISTURE", "8", half);
         }
 
         @Test
         void nothingIsTooLittle() {
-            assertRefused("/home/driest", "MOISTURE_MISSING", null, movements().home(content(null), content(9.0)));
+            assertRefused(
+                    "/movement/home/driest",
+                    "MOISTURE_MISSING",
+                    null,
+                    movements().home(content(null), content(9.0)));
         }
 
         @Test
         void airTakesTemperatureAndHumidity() {
             assertRefused(
-                    "/stock/relativeHumidity",
+                    "/movement/stock/relativeHumidity",
                     "MOISTURE_MISSING",
                     null,
                     movements().stock(air(20.0, null)));
             assertRefused(
-                    "/home/dampest/temperature",
+                    "/movement/home/dampest/temperature",
                     "MOISTURE_MISSING",
                     null,
                     movements().home(content(6.0), air(null, 60.0)));
@@ -61,7 +65,10 @@ class MovementRefusalsTest {
         @Test
         void driestSeasonIsNoDamperThanTheDampest() {
             assertRefused(
-                    "/home/driest", "SEASONS_REVERSED", "10.5", movements().moisture(8, 10.5, 10));
+                    "/movement/home/driest",
+                    "SEASONS_REVERSED",
+                    "10.5",
+                    movements().moisture(8, 10.5, 10));
             assertEquals(0, movements().moisture(8, 10, 10).move().moisture().home() - 10);
         }
 
@@ -73,7 +80,11 @@ class MovementRefusalsTest {
                     .grain(null, null, 3, null, null)
                     .refusals();
             assertEquals(
-                    List.of("/stock", "/home/driest/relativeHumidity", "/home/dampest", "/grain/0/band"),
+                    List.of(
+                            "/movement/stock",
+                            "/movement/home/driest/relativeHumidity",
+                            "/movement/home/dampest",
+                            "/movement/grain/0/band"),
                     violations.stream().map(Violation::path).toList());
         }
     }
@@ -83,14 +94,14 @@ class MovementRefusalsTest {
         @Test
         void bandBeyondTheLaminationIsUnknown() {
             Movements third = movements().grain(null, null, 3, GrainOrientation.RIFT_SAWN, null);
-            assertRefused("/grain/0/band", "UNKNOWN_BAND", "3", third);
+            assertRefused("/movement/grain/0/band", "UNKNOWN_BAND", "3", third);
             assertEquals("1 to 2", third.refusals().get(0).allowed());
         }
 
         @Test
         void orientationAndRingAngleConflict() {
             assertRefused(
-                    "/grain/0/ringAngle",
+                    "/movement/grain/0/ringAngle",
                     "CONFLICTING_GRAIN",
                     "30",
                     movements().grain("square", null, 1, GrainOrientation.FLAT_SAWN, 30.0));
@@ -99,7 +110,7 @@ class MovementRefusalsTest {
         @Test
         void bandThatIsStatedTwiceIsRefused() {
             assertRefused(
-                    "/grain/1/band",
+                    "/movement/grain/1/band",
                     "GRAIN_TWICE",
                     "2",
                     movements().grain(null, null, 2, null, 30.0).grain("square", Places.ALL, 2, null, null));
@@ -108,14 +119,17 @@ class MovementRefusalsTest {
         @Test
         void faceThatTheSolidLacksIsUnknown() {
             assertRefused(
-                    "/grain/0/face", "UNKNOWN_FACE", "hexagon", movements().grain("hexagon", null, 1, null, 0.0));
+                    "/movement/grain/0/face",
+                    "UNKNOWN_FACE",
+                    "hexagon",
+                    movements().grain("hexagon", null, 1, null, 0.0));
         }
 
         @Test
         void halvesOfAPanelAreToldApartByTheirPlaces() {
             Designs halves = Designs.example("truncated-octahedron-alternating");
             Movements unclear = Movements.of(halves).grain("hexagon", null, 1, null, 90.0);
-            assertRefused("/grain/0/face", "UNKNOWN_FACE", "hexagon", unclear);
+            assertRefused("/movement/grain/0/face", "UNKNOWN_FACE", "hexagon", unclear);
             assertTrue(unclear.refusals().get(0).message().contains("2 laminations"));
             Movement moved = Movements.of(halves)
                     .grain("hexagon", Places.EVEN, 1, null, 90.0)

@@ -4,10 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Places;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.movement.MovementRequest.ClimateRequest;
 import org.orbwright.movement.MovementRequest.GrainRequest;
@@ -65,13 +66,17 @@ public final class Movements {
     }
 
     /** The request. */
+    public Document document() {
+        return design.document(Section.MOVEMENT, request());
+    }
+
+    /** The section. */
     public MovementRequest request() {
-        return new MovementRequest(
-                design.request(), stock, new HomeRequest(driest, dampest), grain.isEmpty() ? null : grain);
+        return new MovementRequest(stock, new HomeRequest(driest, dampest), grain.isEmpty() ? null : grain);
     }
 
     Movement move() {
-        return MovementCalculator.calculate(request(), Design.of(design.request()));
+        return MovementCalculator.calculate(request(), design.build());
     }
 
     /** The violations with which it is refused. */

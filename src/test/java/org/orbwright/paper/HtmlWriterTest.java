@@ -30,7 +30,7 @@ import org.xml.sax.SAXException;
 /** A sheet in HTML, read back by a parser of XML. */
 class HtmlWriterTest {
     private static ShopSheet sheet(DesignRequest design) {
-        return ShopSheetCalculator.sheet(new ShopSheetRequest(design, null, null));
+        return ShopSheetCalculator.sheet(org.orbwright.document.Document.of(design));
     }
 
     private static Document parse(String html) throws ParserConfigurationException, IOException, SAXException {

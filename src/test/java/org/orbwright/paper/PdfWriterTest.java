@@ -25,6 +25,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
+import org.orbwright.document.PaperRequest;
+import org.orbwright.document.PaperSize;
 import org.orbwright.fixture.Designs;
 import org.orbwright.paper.PdfLines.Stroke;
 import org.orbwright.paper.ShopSheet.Table;
@@ -40,7 +43,8 @@ class PdfWriterTest {
     private static final double WRITTEN = 0.002;
 
     private static ShopSheet sheet(DesignRequest design, PaperSize paper) {
-        return ShopSheetCalculator.sheet(new ShopSheetRequest(design, paper, null));
+        return ShopSheetCalculator.sheet(
+                Document.of(design).with(org.orbwright.document.Section.PAPER, new PaperRequest(paper, null)));
     }
 
     private static PDDocument pdf(ShopSheet sheet) throws IOException {
@@ -363,8 +367,8 @@ class PdfWriterTest {
 
     @Test
     void aLongNameWithoutBlanksStaysOnThePage() throws IOException {
-        try (PDDocument document =
-                pdf(ShopSheetCalculator.sheet(new ShopSheetRequest(named("W".repeat(120)), null, false)))) {
+        try (PDDocument document = pdf(ShopSheetCalculator.sheet(Document.of(named("W".repeat(120)))
+                .with(org.orbwright.document.Section.PAPER, new PaperRequest(null, false))))) {
             assertTrue(text(document).replaceAll("[^W]", "").length() >= 120);
             assertFalse(farthest(document) > 0, "letters stand " + farthest(document) + " points beyond the page");
         }

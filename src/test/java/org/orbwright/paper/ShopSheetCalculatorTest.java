@@ -4,6 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,11 +16,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.document.Document;
+import org.orbwright.document.PaperRequest;
+import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Stocks;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.paper.ShopSheet.Table;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
 import org.orbwright.sheet.Caution;
@@ -24,11 +35,12 @@ import org.orbwright.sheet.FindingCode;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
+import org.orbwright.stock.CutStep;
 
 /** What stands on a sheet, and where. */
 class ShopSheetCalculatorTest {
     private static ShopSheet sheet(Designs design) {
-        return ShopSheetCalculator.sheet(new ShopSheetRequest(design.request(), null, null));
+        return ShopSheetCalculator.sheet(design.document());
     }
 
     private static Section section(ShopSheet sheet, String title) {
@@ -157,7 +169,7 @@ class ShopSheetCalculatorTest {
     @Test
     void blanksOfHalfTheSegmentsHaveAHeadingThatReads() {
         ShopSheet sheet = sheet(Designs.example("truncated-octahedron-alternating"));
-        String strips = texts(section(sheet, "Stock and strips"));
+        String strips = texts(section(sheet, "Strips"));
         assertTrue(strips.contains("Strips for blanks of the hexagon's odd segments"), strips);
         assertTrue(strips.contains("Strips for square blanks"), strips);
         assertTrue(texts(section(sheet, "Blanks")).contains("Blanks of the hexagon's odd segments"));
@@ -178,6 +190,74 @@ class ShopSheetCalculatorTest {
                 .filter(template -> template.title().startsWith("Ring gauges"))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** 20 mm of walnut and 1 mm for planing; a panel of 28 mm and 2 mm for flattening the blank. */
+    @Test
+    void stripsAreRippedToTheSizesOfTheCutList() {
+        ObjectNode boards = Stocks.oneWood(1);
+        ShopSheet planned = ShopSheetCalculator.sheet(Stocks.document(boards));
+        assertEquals(List.of("1", "sugar maple", "21", "30", "20"), row(planned));
+        CutStep strip = SheetCalculator.cuts(Stocks.document(boards)).cuts().stream()
+                .filter(step -> step.band() != null && step.band() == 5)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(30, strip.thickness(), 1e-9);
+        assertTrue(texts(section(planned, "Cutting the boards")).contains("Settings are measured"));
+        ShopSheet unplanned = sheet(Designs.example("dodecahedron-with-land"));
+        assertEquals(List.of("1", "black walnut", "20", "28", "20"), row(unplanned));
+        assertTrue(unplanned.sections().stream().noneMatch(each -> each.title().equals("Cutting the boards")));
+    }
+
+    /** Without saw and blank nothing is laid out along a blank, and no template of one is printed. */
+    @Test
+    void aDesignWithoutBlanksIsPrintedWithoutThem() {
+        DesignRequest r = Designs.of("cube").request();
+        ShopSheet sheet = ShopSheetCalculator.sheet(Document.of(new DesignRequest(
+                null,
+                r.unit(),
+                r.solid(),
+                1,
+                null,
+                null,
+                null,
+                r.size(),
+                r.panel(),
+                r.laminations(),
+                null,
+                null,
+                r.sphere())));
+        List<String> titles = sheet.sections().stream().map(Section::title).toList();
+        assertTrue(titles.contains("Full-size templates"), titles::toString);
+        assertTrue(!titles.contains("Blanks") && !titles.contains("Strips"), titles::toString);
+    }
+
+    @Test
+    void everySectionOfTheDocumentIsPrinted() throws IOException {
+        try (InputStream in = Designs.class.getResourceAsStream("/designs/icosahedron-mixed.json")) {
+            Document tide = JsonMapper.builder()
+                    .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+                    .build()
+                    .readValue(in, Document.class);
+            ShopSheet sheet = ShopSheetCalculator.sheet(tide);
+            List<String> titles = sheet.sections().stream().map(Section::title).toList();
+            for (String title :
+                    List.of("Movement of the wood", "Cutting the boards", "Strips", "Inlays", "Balance on the lathe")) {
+                assertTrue(titles.contains(title), titles::toString);
+            }
+            assertTrue(texts(section(sheet, "Inlays")).contains("gannet"));
+        }
+    }
+
+    private static List<String> row(ShopSheet sheet) {
+        return section(sheet, "Strips").steps().stream()
+                .filter(Table.class::isInstance)
+                .map(Table.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .rows()
+                .get(0)
+                .subList(0, 5);
     }
 
     @Test
@@ -204,7 +284,7 @@ class ShopSheetCalculatorTest {
                     .forEach(step -> placed.add(((Advice) step).caution()));
         }
         List<Caution> standing =
-                SheetCalculator.sheet(Designs.of("dodecahedron").build(), 2).cautions();
+                SheetCalculator.sheet(Designs.of("dodecahedron").document(), 2).cautions();
         for (Caution caution : standing) {
             assertEquals(caution.step() != Caution.Step.INLAYING, placed.contains(caution), caution.text());
         }
@@ -235,8 +315,8 @@ class ShopSheetCalculatorTest {
 
     @Test
     void templatesAreNotThereWhereTheyAreNotWanted() {
-        ShopSheet sheet = ShopSheetCalculator.sheet(
-                new ShopSheetRequest(Designs.of("cube").request(), PaperSize.A4, false));
+        ShopSheet sheet = ShopSheetCalculator.sheet(Designs.of("cube")
+                .document(org.orbwright.document.Section.PAPER, new PaperRequest(PaperSize.A4, false)));
         assertTrue(sheet.templates().isEmpty());
         assertFalse(
                 sheet.sections().stream().anyMatch(section -> section.title().contains("templates")));

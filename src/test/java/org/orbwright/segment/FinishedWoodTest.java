@@ -6,7 +6,8 @@ import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.api.Test;
-import org.orbwright.design.BandSet;
+import org.orbwright.design.Sets;
+import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
@@ -68,7 +69,7 @@ class FinishedWoodTest {
         // Of five solids three have cherry at the tip and two have walnut there; the rim of the others is what the
         // squares within it leave of the whole.
         Yield yield = YieldCalculator.calculate(CUBE.copies(5).build());
-        assertEquals(BandSet.INVERTED, yield.spheres().get(1).set());
+        assertEquals(SphereSet.INVERTED, yield.spheres().get(1).set());
         double whole = Math.pow(200, 3) - Math.pow(HOLLOW, 3);
         double beyond = whole - yield.spheres().get(0).species().get(1).solidVolume() - boards(CHERRY);
         assertEquals(3 * beyond + 2 * boards(WALNUT), yield.solidVolume("black walnut"), 1e-11 * whole);
@@ -77,5 +78,31 @@ class FinishedWoodTest {
                 + yield.solidVolume("sugar maple")
                 + yield.solidVolume("black cherry");
         assertEquals(5 * whole, sum, 1e-11 * whole);
+    }
+
+    @Test
+    void aMixedSphereHasHalfOfTheWoodOfEachSet() {
+        List<SphereYield> twins =
+                YieldCalculator.calculate(CUBE.copies(2).build()).spheres();
+        List<SphereYield> mixed =
+                YieldCalculator.calculate(CUBE.sets(Sets.MIXED).build()).spheres();
+        assertEquals(1, mixed.size());
+        assertEquals(SphereSet.MIXED, mixed.get(0).set());
+        assertEquals(3, mixed.get(0).invertedPanels().size());
+        for (SpeciesInSphere wood : mixed.get(0).species()) {
+            SpeciesInSphere upright = wood(twins.get(0), wood.species());
+            SpeciesInSphere inverted = wood(twins.get(1), wood.species());
+            double solid = (upright.solidVolume() + inverted.solidVolume()) / 2;
+            double sphere = (upright.sphereVolume() + inverted.sphereVolume()) / 2;
+            assertEquals(solid, wood.solidVolume(), 1e-12 * solid);
+            assertEquals(sphere, wood.sphereVolume(), 1e-12 * sphere);
+        }
+        // The tips alone: 20 mm of cherry in three faces, 30 mm of walnut in the others.
+        double tips = boards(WALNUT) / 2;
+        double rims = (Math.pow(200, 3) - Math.pow(HOLLOW, 3)) / 2;
+        double maple = wood(twins.get(0), "sugar maple").solidVolume() / 2;
+        double walnut = tips + rims - boards(CHERRY) / 2 - maple;
+        assertEquals(walnut, wood(mixed.get(0), "black walnut").solidVolume(), 1e-11 * walnut);
+        assertEquals(twins.get(0).volume(), mixed.get(0).volume(), 1e-9);
     }
 }

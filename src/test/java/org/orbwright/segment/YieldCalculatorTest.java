@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.Sets;
+import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
@@ -94,9 +95,9 @@ class YieldCalculatorTest {
         List<SphereYield> spheres =
                 YieldCalculator.calculate(TWO_SETS.copies(5).build()).spheres();
         assertEquals(2, spheres.size());
-        assertEquals(BandSet.UPRIGHT, spheres.get(0).set());
+        assertEquals(SphereSet.UPRIGHT, spheres.get(0).set());
         assertEquals(3, spheres.get(0).count());
-        assertEquals(BandSet.INVERTED, spheres.get(1).set());
+        assertEquals(SphereSet.INVERTED, spheres.get(1).set());
         assertEquals(2, spheres.get(1).count());
     }
 
@@ -145,5 +146,68 @@ class YieldCalculatorTest {
         assertEquals(71.4213562373095, tilted.strips().get(2).width(), 1e-9);
         assertEquals(
                 List.of(1, 2, 3), tilted.strips().stream().map(StripYield::band).toList());
+    }
+
+    /** A cube of 200 mm: bases of 200 mm and a kerf of 3 mm, so that a blank of 1000 mm gives 8 segments. */
+    private static final Designs PLAIN = Designs.of("cube");
+
+    @Test
+    @DisplayName("24 segments at 8 a blank take 3 blanks; a spare one takes a fourth, and two spare strips make 6")
+    void sparesRaiseEveryCount() {
+        Yield bare = YieldCalculator.calculate(PLAIN.build());
+        assertEquals(
+                new SegmentYield("A", false, 8, 3, 0, 24, 0, 0, 0),
+                bare.laminations().get(0).segments().get(0));
+        Yield spared = YieldCalculator.calculate(PLAIN.spares(1, 2).build());
+        LaminationYield lamination = spared.laminations().get(0);
+        assertEquals(
+                new SegmentYield("A", false, 8, 4, 0, 25, 0, 7, 0),
+                lamination.segments().get(0));
+        assertEquals(4, lamination.blanks());
+        assertEquals(6, lamination.strips().get(0).count());
+        assertEquals(6, spared.species().get(0).strips());
+        // Strips of 100 by 25 by 1000 mm.
+        assertEquals(3 * 2.5e6, bare.species().get(0).stripVolume(), 1e-6);
+        assertEquals(6 * 2.5e6, spared.species().get(0).stripVolume(), 1e-6);
+        assertEquals(
+                2 * bare.species().get(0).stripMass(), spared.species().get(0).stripMass(), 1e-12);
+        assertEquals(
+                bare.species().get(0).finishedVolume(), spared.species().get(0).finishedVolume());
+    }
+
+    @Test
+    @DisplayName("10 upright and 9 inverted segments a blank, 4 spares of each set that is used")
+    void sparesAreMadeOfTheSetsThatAreUsed() {
+        Designs spared = TWO_SETS.spares(4, 0);
+        assertEquals(new SegmentYield("A", false, 19, 7, 0, 64, 0, 6, 63), segment(spared.sets(Sets.UPRIGHT)));
+        assertEquals(new SegmentYield("A", false, 19, 7, 1, 0, 64, 69, 0), segment(spared.sets(Sets.INVERTED)));
+        assertEquals(new SegmentYield("A", false, 19, 4, 0, 34, 34, 6, 2), segment(spared.sets(Sets.MIXED)));
+        assertEquals(new SegmentYield("A", false, 19, 7, 1, 64, 64, 5, 0), segment(spared.copies(2)));
+    }
+
+    @Test
+    void mixedSpheresUseBothSetsUp() {
+        SegmentYield mixed = segment(TWO_SETS.sets(Sets.MIXED));
+        assertEquals(new SegmentYield("A", false, 19, 4, 0, 30, 30, 10, 6), mixed);
+        assertTrue(mixed.blanks() < segment(TWO_SETS).blanks());
+    }
+
+    @Test
+    @DisplayName("two layers: twice as many strips, half as thick, of the same wood; spare strips are single ones")
+    void layersAreRippedOneByOne() {
+        Yield whole = YieldCalculator.calculate(PLAIN.build());
+        Yield layered = YieldCalculator.calculate(PLAIN.layers(2).build());
+        StripYield strip = layered.laminations().get(0).strips().get(0);
+        assertEquals(6, strip.count());
+        assertEquals(12.5, strip.thickness());
+        assertEquals(25, layered.laminations().get(0).blankThickness());
+        assertEquals(3, layered.laminations().get(0).blanks());
+        assertEquals(
+                whole.species().get(0).stripVolume(), layered.species().get(0).stripVolume(), 1e-6);
+        assertEquals(6000, layered.species().get(0).stripLength(), 1e-9);
+        assertEquals(whole.spheres(), layered.spheres());
+        Yield spared = YieldCalculator.calculate(PLAIN.layers(5).spares(0, 2).build());
+        assertEquals(17, spared.laminations().get(0).strips().get(0).count());
+        assertEquals(5, spared.laminations().get(0).strips().get(0).thickness());
     }
 }

@@ -26,7 +26,7 @@ final class AnswerNumbers {
     }
 
     /** All values of the parts of a sheet that are computed from its geometry. */
-    static List<Value> ofGeometry(Sheet sheet) {
+    static List<Value> ofGeometry(Answer sheet) {
         List<Value> all = new ArrayList<>();
         for (Record part : List.of(sheet.angles(), sheet.segments(), sheet.yield(), sheet.sphere(), sheet.bands())) {
             all.addAll(of(part));

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.assembly.Assemblies;
 import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.assembly.AssemblyRequest.GlueRequest;
+import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sheet.Finding.Severity;
@@ -15,7 +16,7 @@ import org.orbwright.sheet.Finding.Severity;
 /** What is found about the order of gluing, on both sides of the open time. */
 class AssemblyFindingsTest {
     private static List<Finding> found(FindingCode code, String solid, double mostSeams) {
-        return SheetCalculator.assembly(Assemblies.request(Designs.of(solid), mostSeams)).findings().stream()
+        return SheetCalculator.assembly(Assemblies.document(Designs.of(solid), mostSeams)).findings().stream()
                 .filter(finding -> finding.code() == code)
                 .toList();
     }
@@ -24,7 +25,7 @@ class AssemblyFindingsTest {
         assertTrue(
                 found.stream()
                         .anyMatch(finding -> finding.severity() == severity
-                                && finding.field().equals("/glue/openTime")
+                                && finding.field().equals("/assembly/glue/openTime")
                                 && finding.message().contains(words)),
                 () -> words + " in " + found);
     }
@@ -68,8 +69,8 @@ class AssemblyFindingsTest {
     /** Ten seams at 1.0001 a minute take 9.9990001 minutes, a trace longer than 9.999. */
     @Test
     void longerIsLongerInWordsToo() {
-        List<Finding> added = SheetCalculator.assembly(
-                        new AssemblyRequest(Designs.of("dodecahedron").request(), new GlueRequest(null, 9.999, 1.0001)))
+        List<Finding> added = SheetCalculator.assembly(Designs.of("dodecahedron")
+                        .document(Section.ASSEMBLY, new AssemblyRequest(new GlueRequest(null, 9.999, 1.0001))))
                 .findings();
         assertSays(added, Severity.NOTE, "would take 10 min for 10 seams, longer than the open time of 9.99 min");
     }
@@ -78,7 +79,7 @@ class AssemblyFindingsTest {
     void blanksThatTakeMoreStagesAreNoted() {
         Designs cube = Designs.of("cube").thickness(60).bands(Designs.widths(20.0, 20.0, 20.0, 20.0, null));
         List<Finding> found =
-                SheetCalculator.assembly(Assemblies.request(cube, 3)).findings();
+                SheetCalculator.assembly(Assemblies.document(cube, 3)).findings();
         assertSays(found, Severity.NOTE, "For a blank for the square segments 2 stages are needed");
     }
 
@@ -94,20 +95,20 @@ class AssemblyFindingsTest {
     @Test
     void aSphereThatBreaksThroughStopsTheGluingToo() {
         List<Finding> found = SheetCalculator.assembly(
-                        Assemblies.request(Designs.of("cube").thickness(10), 100))
+                        Assemblies.document(Designs.of("cube").thickness(10), 100))
                 .findings();
         assertEquals(
                 List.of(FindingCode.BREAK_THROUGH),
                 found.stream().map(Finding::code).toList());
         assertEquals(Severity.STOP, found.get(0).severity());
-        assertEquals("/design/panel/thickness", found.get(0).field());
+        assertEquals("/panel/thickness", found.get(0).field());
     }
 
     @Test
     void oddPanelsHaveNoHalvesAndGluingHasItsCautions() {
-        AssemblyAnswer answer = SheetCalculator.assembly(Assemblies.request(Designs.of("dodecahedron"), 100));
+        Answer answer = SheetCalculator.assembly(Assemblies.document(Designs.of("dodecahedron"), 100));
         assertEquals(
-                List.of("/design/solid"),
+                List.of("/solid"),
                 answer.findings().stream().map(Finding::field).toList());
         assertEquals(FindingCode.NO_HALVES, answer.findings().get(0).code());
         assertEquals(
@@ -115,7 +116,7 @@ class AssemblyFindingsTest {
                 answer.cautions().stream().map(Caution::step).toList());
         assertEquals(
                 List.of(),
-                SheetCalculator.assembly(Assemblies.request(Designs.of("cube").thickness(60), 100))
+                SheetCalculator.assembly(Assemblies.document(Designs.of("cube").thickness(60), 100))
                         .findings());
     }
 }

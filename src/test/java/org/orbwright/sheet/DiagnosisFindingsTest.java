@@ -25,8 +25,8 @@ class DiagnosisFindingsTest {
     /** Seams of 25 sqrt(2) mm. */
     private static final double LEVER = 25 * Math.sqrt(2);
 
-    private static DiagnosisAnswer answer(Diagnoses of) {
-        return SheetCalculator.diagnosis(of.request());
+    private static Answer answer(Diagnoses of) {
+        return SheetCalculator.diagnosis(of.document());
     }
 
     private static List<FindingCode> codes(Diagnoses of) {

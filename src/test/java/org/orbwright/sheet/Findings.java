@@ -12,8 +12,8 @@ final class Findings {
 
     private Findings() {}
 
-    static Sheet sheet(Designs design) {
-        return SheetCalculator.sheet(design.build(), STATIONS);
+    static Answer sheet(Designs design) {
+        return SheetCalculator.sheet(design.document(), STATIONS);
     }
 
     static List<Finding> of(FindingCode code, Designs design) {

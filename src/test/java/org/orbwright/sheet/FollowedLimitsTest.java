@@ -37,7 +37,7 @@ class FollowedLimitsTest {
     }
 
     private static List<Finding> findings(Designs design) {
-        return SheetCalculator.sphere(design.build()).findings();
+        return SheetCalculator.sphere(design.document()).findings();
     }
 
     @ParameterizedTest
@@ -85,7 +85,7 @@ class FollowedLimitsTest {
 
     @Test
     void aWallThatBreaksUnderTheToolIsAStopWhateverWasWanted() {
-        double enough = SheetCalculator.sphere(Designs.of("cube").minimumWall(1).build())
+        double enough = SheetCalculator.sphere(Designs.of("cube").minimumWall(1).document())
                 .sphere()
                 .smallestThickness();
         List<Finding> found = findings(Designs.of("cube").minimumWall(1).thickness(enough));
@@ -104,7 +104,7 @@ class FollowedLimitsTest {
     })
     void settingsBeyondCommonMachinesAreNamed(String solid, FindingCode code, boolean found) {
         List<Finding> findings =
-                SheetCalculator.angles(Designs.of(solid).build()).findings();
+                SheetCalculator.angles(Designs.of(solid).document()).findings();
         assertEquals(found, findings.stream().anyMatch(f -> f.code() == code), findings::toString);
     }
 }

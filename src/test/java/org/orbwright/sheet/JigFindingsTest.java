@@ -7,13 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Designs;
-import org.orbwright.jig.JigRequest;
 import org.orbwright.sheet.Finding.Severity;
 
 /** What is found about the saw's settings, on both sides of each limit. */
 class JigFindingsTest {
     private static List<Finding> found(FindingCode code, Designs designs) {
-        return SheetCalculator.jig(new JigRequest(designs.request(), null, null)).findings().stream()
+        return SheetCalculator.jig(designs.document()).findings().stream()
                 .filter(finding -> finding.code() == code)
                 .toList();
     }
@@ -29,7 +28,7 @@ class JigFindingsTest {
     void withoutALandTheFenceHasNoBearing() {
         assertWarns(
                 found(FindingCode.NO_LAND, Designs.of("cube")),
-                "/design/panel/land",
+                "/panel/land",
                 "a fence above the blade has nothing to bear on");
         assertEquals(List.of(), found(FindingCode.NO_LAND, Designs.of("cube").land(0.5)));
     }
@@ -42,7 +41,7 @@ class JigFindingsTest {
         assertEquals(List.of(), found(FindingCode.SEAM_NARROW, cube.thickness(5.2427)));
         assertWarns(
                 found(FindingCode.SEAM_NARROW, cube.thickness(5.2)),
-                "/design/panel/thickness",
+                "/panel/thickness",
                 "a seam only 5.93 mm wide; less than 6 mm");
     }
 
@@ -53,7 +52,7 @@ class JigFindingsTest {
         assertEquals(List.of(), found(FindingCode.BLADE_BEYOND_SAW, cube.thickness(57.5)));
         assertWarns(
                 found(FindingCode.BLADE_BEYOND_SAW, cube.thickness(58)),
-                "/design/panel/thickness",
+                "/panel/thickness",
                 "a blade height of 57 mm and 80.62 mm of blade along its tilt");
     }
 
@@ -61,7 +60,7 @@ class JigFindingsTest {
     void steepTiltsNameTheUprightTilt() {
         assertWarns(
                 found(FindingCode.TILT_BEYOND_SAW, Designs.of("tetrahedron").edge(300)),
-                "/design/solid",
+                "/solid",
                 "held upright on a carrier, where the tilt is 35.26 degrees");
     }
 
@@ -71,7 +70,7 @@ class JigFindingsTest {
         List<Finding> found = found(FindingCode.BREAK_THROUGH, thin);
         assertEquals(1, found.size());
         assertEquals(Severity.STOP, found.get(0).severity());
-        assertEquals("/design/panel/thickness", found.get(0).field());
+        assertEquals("/panel/thickness", found.get(0).field());
         assertEquals(List.of(), found(FindingCode.BREAK_THROUGH, thin.thickness(60)));
     }
 

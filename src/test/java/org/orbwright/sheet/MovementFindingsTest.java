@@ -19,7 +19,7 @@ class MovementFindingsTest {
     private static final Designs MAPLE = Designs.of("cube").bands(List.of(Designs.band("sugar maple", null)));
 
     private static List<Finding> found(FindingCode code, Movements movements) {
-        return SheetCalculator.movement(movements.request()).findings().stream()
+        return SheetCalculator.movement(movements.document()).findings().stream()
                 .filter(finding -> finding.code() == code)
                 .toList();
     }
@@ -48,7 +48,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.STOCK_MOISTURE_FAR,
                     WARN,
-                    "/stock",
+                    "/movement/stock",
                     Movements.of(MAPLE).moisture(12, 7, 10),
                     "3.5 percentage points above",
                     "7 % to 10 %",
@@ -61,7 +61,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.STOCK_MOISTURE_FAR,
                     WARN,
-                    "/stock",
+                    "/movement/stock",
                     Movements.of(MAPLE).moisture(6, 8, 12),
                     "4 percentage points below",
                     "air as damp",
@@ -87,12 +87,12 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.MOISTURE_OUTSIDE_TABLE,
                     NOTE,
-                    "/stock",
+                    "/movement/stock",
                     outside,
                     "stock is 14.5 %",
                     "valid for 6 % to 14 %");
             assertEquals(
-                    List.of("/stock", "/home/driest", "/home/dampest"),
+                    List.of("/movement/stock", "/movement/home/driest", "/movement/home/dampest"),
                     found(FindingCode.MOISTURE_OUTSIDE_TABLE, outside).stream()
                             .map(Finding::field)
                             .toList());
@@ -116,7 +116,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.MOVEMENT_MISMATCH,
                     WARN,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     Movements.of(design).moisture(10, 6, 10),
                     "In the driest season band 2 (black cherry) stands up to 0.06 mm above band 1 (black walnut)",
                     "square panels");
@@ -128,7 +128,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.MOVEMENT_MISMATCH,
                     WARN,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     Movements.of(design).moisture(6, 6, 10),
                     "In the dampest season band 1 (black walnut) stands up to 0.06 mm above band 2 (black cherry)");
         }
@@ -149,7 +149,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.MOVEMENT_MISMATCH,
                     WARN,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     Movements.of(design.times(1 / 25.4).in(LengthUnit.IN)).moisture(10, 6, 10),
                     "0.002 in");
         }
@@ -168,14 +168,14 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.MOVEMENT_UNKNOWN,
                     NOTE,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     bogOak,
                     "no coefficients for bog oak",
                     "The table knows: black oak");
             assertFound(
                     FindingCode.DENSITY_UNKNOWN,
                     NOTE,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     bogOak,
                     "no density for bog oak");
         }
@@ -186,7 +186,7 @@ class MovementFindingsTest {
             assertFound(
                     FindingCode.DENSITY_UNKNOWN,
                     NOTE,
-                    "/design/laminations/0/bands/1/species",
+                    "/laminations/0/bands/1/species",
                     of("apple"),
                     "no density for apple");
         }

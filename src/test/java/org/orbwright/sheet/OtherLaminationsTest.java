@@ -17,11 +17,11 @@ import org.orbwright.band.BandSurvival.BandView;
 import org.orbwright.band.BandSurvival.FaceBands;
 import org.orbwright.band.BandSurvival.SegmentBands;
 import org.orbwright.band.BandSurvival.SpeciesShare;
-import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.RequestSketch;
 import org.orbwright.design.SizeBy;
+import org.orbwright.document.Document;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 
@@ -33,7 +33,7 @@ class OtherLaminationsTest {
     class OneWood {
         @Test
         void panelOfOneWoodIsAllThatIsSeen() {
-            Sheet sheet = sheet(sketch().laminations(lamination(null, null, (Double) null)));
+            Answer sheet = sheet(sketch().laminations(lamination(null, null, (Double) null)));
             SegmentBands segment = sheet.bands().faces().get(0).segments().get(0);
             assertNull(segment.inverted(), "upright and inverted are alike");
             BandView only = segment.upright().get(0);
@@ -49,7 +49,7 @@ class OtherLaminationsTest {
 
         @Test
         void woodOfEachFaceKindTakesTheShareOfItsFaces() {
-            Sheet sheet = sheet(sketch().solid("truncated-icosahedron")
+            Answer sheet = sheet(sketch().solid("truncated-icosahedron")
                     .size(SizeBy.EDGE, 50)
                     .laminations(plain("pentagon", "black walnut"), plain("hexagon", "sugar maple")));
             List<SpeciesShare> shares = sheet.bands().spheres().get(0).species();
@@ -76,7 +76,7 @@ class OtherLaminationsTest {
         void bandsOfEverySolidCoverTheSphereOnce(Solid solid) {
             for (double angle : new double[] {-90, -60, -36, 12.5, 45, 54, 90}) {
                 RequestSketch sketch = tilted(solid, angle);
-                Sheet sheet = sheet(sketch);
+                Answer sheet = sheet(sketch);
                 double share = 0;
                 double area = 0;
                 for (FaceBands face : sheet.bands().faces()) {
@@ -146,7 +146,7 @@ class OtherLaminationsTest {
     class MirroredSegments {
         @Test
         void mirroredSegmentsOfTiltedBandsAreSawnAndCountedApart() {
-            Sheet sheet = sheet(rhombic(25));
+            Answer sheet = sheet(rhombic(25));
             List<SegmentBands> segments = sheet.bands().faces().get(0).segments();
             assertEquals(
                     List.of(false, true),
@@ -207,7 +207,7 @@ class OtherLaminationsTest {
         return sheet(sketch).bands().faces().get(0).segments().get(0);
     }
 
-    private static Sheet sheet(RequestSketch sketch) {
-        return SheetCalculator.sheet(Design.of(sketch.request()), 5);
+    private static Answer sheet(RequestSketch sketch) {
+        return SheetCalculator.sheet(Document.of(sketch.request()), 5);
     }
 }

@@ -11,12 +11,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.orbwright.design.Design;
+import org.orbwright.document.Document;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
 
 class SheetCalculatorTest {
-    private static final Design EXAMPLE = Designs.example("cube-with-chevrons").build();
+    private static final Document EXAMPLE =
+            Designs.example("cube-with-chevrons").document();
 
     @ParameterizedTest
     @ValueSource(
@@ -26,21 +27,21 @@ class SheetCalculatorTest {
                 "cube-with-chevrons", "truncated-icosahedron"
             })
     void thePartsAnswerWhatTheSheetAnswers(String name) {
-        Design design = Designs.example(name).build();
-        Sheet sheet = SheetCalculator.sheet(design, 9);
-        AnglesAnswer angles = SheetCalculator.angles(design);
-        SegmentsAnswer segments = SheetCalculator.segments(design);
-        YieldAnswer yields = SheetCalculator.yields(design);
-        SphereAnswer sphere = SheetCalculator.sphere(design);
-        BandsAnswer bands = SheetCalculator.bands(design, 9);
+        Document design = Designs.example(name).document();
+        Answer sheet = SheetCalculator.sheet(design, 9);
+        Answer angles = SheetCalculator.angles(design);
+        Answer segments = SheetCalculator.segments(design);
+        Answer yields = SheetCalculator.yields(design);
+        Answer sphere = SheetCalculator.sphere(design);
+        Answer bands = SheetCalculator.bands(design, 9);
         assertEquals(sheet.angles(), angles.angles());
         assertEquals(sheet.segments(), segments.segments());
         assertEquals(sheet.yield(), yields.yield());
         assertEquals(sheet.sphere(), sphere.sphere());
         assertEquals(sheet.bands(), bands.bands());
-        for (Object understood :
-                List.of(angles.design(), segments.design(), yields.design(), sphere.design(), bands.design())) {
-            assertEquals(sheet.design(), understood);
+        for (Object understood : List.of(
+                angles.document(), segments.document(), yields.document(), sphere.document(), bands.document())) {
+            assertEquals(sheet.document(), understood);
         }
         Set<Finding> parts = new HashSet<>();
         for (List<Finding> findings : List.of(
@@ -61,11 +62,11 @@ class SheetCalculatorTest {
     @Test
     void findingsComeGravestFirst() {
         // Panels too thin, a rim that vanishes, small segments, an odd number of sides, an unknown wood, one copy.
-        Design poor = Designs.of("dodecahedron")
+        Document poor = Designs.of("dodecahedron")
                 .acrossFlats(70)
                 .thickness(5)
                 .bands(List.of(Designs.band("bog oak", 2.0), Designs.band("sugar maple", null)))
-                .build();
+                .document();
         List<Finding> findings = SheetCalculator.sheet(poor, 9).findings();
         assertGravestFirst(findings);
         assertEquals(
@@ -76,7 +77,7 @@ class SheetCalculatorTest {
 
     @Test
     void aGoodDesignHasNoFindings() {
-        Design good = Designs.of("cube").thickness(60).copies(2).build();
+        Document good = Designs.of("cube").thickness(60).copies(2).spares(1, 0).document();
         assertEquals(List.of(), SheetCalculator.sheet(good, 9).findings());
     }
 

@@ -15,7 +15,6 @@ import org.orbwright.band.BandSurvival;
 import org.orbwright.band.BandSurvival.BandView;
 import org.orbwright.band.BandSurvival.Station;
 import org.orbwright.band.BandSurvival.VisibleWidth;
-import org.orbwright.design.Design;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
@@ -30,8 +29,8 @@ class SheetPropertiesTest {
         return DesignArbitraries.designs();
     }
 
-    private static Sheet sheet(Designs design) {
-        return SheetCalculator.sheet(design.build(), 5);
+    private static Answer sheet(Designs design) {
+        return SheetCalculator.sheet(design.document(), 5);
     }
 
     @Property(tries = TRIES, edgeCases = EdgeCasesMode.NONE)
@@ -120,8 +119,7 @@ class SheetPropertiesTest {
     }
 
     private static List<SegmentCut> cuts(Designs design) {
-        Design built = design.build();
-        return SheetCalculator.segments(built).segments().faces().stream()
+        return SheetCalculator.segments(design.document()).segments().faces().stream()
                 .flatMap(face -> face.segments().stream())
                 .toList();
     }

@@ -26,11 +26,11 @@ import org.orbwright.stock.StockPlan.Seam;
 class StockFindingsTest {
     private static final String MAPLE = "'species':'sugar maple','length':1010,'width':130,'thickness':";
 
-    private static StockAnswer answer(ObjectNode request) {
-        return SheetCalculator.stock(Stocks.request(request));
+    private static Answer answer(ObjectNode request) {
+        return SheetCalculator.stock(Stocks.document(request));
     }
 
-    private static List<Finding> found(StockAnswer answer, FindingCode code) {
+    private static List<Finding> found(Answer answer, FindingCode code) {
         return answer.findings().stream()
                 .filter(finding -> finding.code() == code)
                 .toList();
@@ -50,7 +50,7 @@ class StockFindingsTest {
 
     @Test
     void boardsThatAreOfNoUseAreNamed() {
-        StockAnswer answer = answer(maple("[{" + MAPLE + "30,'count':20},{" + MAPLE + "30,'price':9},"
+        Answer answer = answer(maple("[{" + MAPLE + "30,'count':20},{" + MAPLE + "30,'price':9},"
                 + "{'species':'walnutt','length':1010,'width':130,'thickness':30},"
                 + "{'species':'sugar maple','length':580,'width':130,'thickness':30,'name':'stub'}]"));
         List<Use> uses = answer.stock().rack().stream().map(RackBoard::use).toList();
@@ -58,19 +58,19 @@ class StockFindingsTest {
         assertSays(
                 found(answer, FindingCode.BOARD_NOT_NEEDED).get(0),
                 Severity.NOTE,
-                "/boards/2/species",
+                "/stock/boards/2/species",
                 "No band of the design is of walnutt, the wood of this board. The table knows: black walnut.");
         assertSays(
                 found(answer, FindingCode.BOARD_TOO_SMALL).get(0),
                 Severity.NOTE,
-                "/boards/3",
+                "/stock/boards/3",
                 "Surfaced and without its ends this board of sugar maple (stub) is 580 mm long, 130 mm wide and 30 mm"
                         + " thick: none of the strips fits on it.");
     }
 
     @Test
     void boardsThatAreCutAndLeftAddUp() {
-        StockAnswer answer = answer(Stocks.example());
+        Answer answer = answer(Stocks.example());
         for (RackBoard board : answer.stock().rack()) {
             long cut = answer.stock().boards().stream()
                     .filter(one -> board.board() == null
@@ -90,11 +90,11 @@ class StockFindingsTest {
 
     @Test
     void everyTwistedBoardIsNamedWhetherItIsCutOrNot() {
-        StockAnswer answer = answer(maple("[{" + MAPLE + "30,'twist':8,'shimmed':false},{" + MAPLE + "40}]"));
+        Answer answer = answer(maple("[{" + MAPLE + "30,'twist':8,'shimmed':false},{" + MAPLE + "40}]"));
         assertSays(
                 found(answer, FindingCode.BOARD_TWISTED).get(0),
                 Severity.NOTE,
-                "/boards/0/twist",
+                "/stock/boards/0/twist",
                 "Flattening this board of sugar maple takes 4 mm of its thickness if it is shimmed and 8 mm if it is"
                         + " not; crosscut to sections first, it loses less.");
     }
@@ -102,15 +102,15 @@ class StockFindingsTest {
     @Test
     void aBlankThatIsTooShortLeavesTheListIncomplete() {
         ObjectNode request = Stocks.shortBlanks();
-        StockAnswer answer = answer(request);
+        Answer answer = answer(request);
         assertFalse(answer.stock().complete());
         assertEquals(1, answer.stock().unplanned().size());
         assertEquals(120, answer.stock().unplanned().get(0).segments(), "two dodecahedra");
         assertEquals(
-                "/design/blank/length",
+                "/blank/length",
                 found(answer, FindingCode.BLANK_TOO_SHORT).get(0).field());
         List<ShoppingRow> rows =
-                SheetCalculator.purchases(Stocks.request(request)).rows();
+                SheetCalculator.purchases(Stocks.document(request)).purchases().rows();
         assertEquals(ShoppingRow.Kind.UNPLANNED, rows.get(1).row());
         assertEquals(120, rows.get(1).count());
     }
@@ -126,7 +126,7 @@ class StockFindingsTest {
                 "seams",
                 Stocks.read("{'joint':'" + joint + "','smallestPiece':150,'clearance':10,'scarf':"
                         + (joint.equals("BUTT") ? 0 : 40) + "}"));
-        StockAnswer answer = answer(request);
+        Answer answer = answer(request);
         double farthest = answer.stock().strips().stream()
                 .flatMap(strip -> strip.makeUps().stream())
                 .flatMap(makeUp -> makeUp.seams().stream())
@@ -146,7 +146,7 @@ class StockFindingsTest {
     void stripsWithoutAPlaceForSeamsAreNamed() {
         ObjectNode request = Stocks.example();
         request.set("seams", Stocks.read("{'joint':'BUTT','smallestPiece':150,'clearance':290}"));
-        StockAnswer answer = answer(request);
+        Answer answer = answer(request);
         Finding finding = found(answer, FindingCode.NO_SEAM_PLACE).get(0);
         assertTrue(finding.message().startsWith("For 20 strips no place was found"), finding::message);
         assertEquals(
@@ -161,17 +161,17 @@ class StockFindingsTest {
         return Stream.of(
                 Arguments.of(
                         "{'joint':'SCARF','scarf':600,'smallestPiece':150,'clearance':0}",
-                        "/seams/scarf",
+                        "/stock/seams/scarf",
                         "A scarf of 600 mm does not fit on a blank of 584 mm.",
                         "a length below 584 mm"),
                 Arguments.of(
                         "{'joint':'SCARF','scarf':200,'smallestPiece':150,'clearance':0}",
-                        "/seams/smallestPiece",
+                        "/stock/seams/smallestPiece",
                         "Two pieces of at least 150 mm with an overlap of 200 mm do not make a strip of 584 mm.",
                         "from 200 mm to 392 mm"),
                 Arguments.of(
                         "{'joint':'BUTT','smallestPiece':150,'clearance':584}",
-                        "/seams/clearance",
+                        "/stock/seams/clearance",
                         "No two seams are 584 mm apart on a blank of 584 mm.",
                         "a length below 584 mm"));
     }

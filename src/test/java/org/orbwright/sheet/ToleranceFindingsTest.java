@@ -29,7 +29,7 @@ class ToleranceFindingsTest {
     private static final Designs LANTERN = Designs.example("dodecahedron-with-land");
 
     private static List<Finding> findings(Tolerances of) {
-        return SheetCalculator.tolerance(of.request()).findings();
+        return SheetCalculator.tolerance(of.document()).findings();
     }
 
     private static void assertFound(Tolerances of, FindingCode code, Severity severity, String says) {

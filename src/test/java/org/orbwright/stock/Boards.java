@@ -1,7 +1,6 @@
 package org.orbwright.stock;
 
 import java.util.List;
-import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.stock.BoardRequest.PriceBy;
 import org.orbwright.stock.BoardRequest.Surface;
@@ -36,8 +35,7 @@ final class Boards {
 
     /** The rack with these boards and offers, in a unit. */
     static List<Stock> rack(LengthUnit unit, List<BoardRequest> boards, List<OfferRequest> offers) {
-        StockRequest request =
-                new StockRequest(Designs.of("cube").in(unit).request(), boards, offers, null, null, null, null);
-        return Rack.of(request, allowances(0, 0, 0, 0));
+        StockRequest request = new StockRequest(boards, offers, allowances(0, 0, 0, 0), null, null, null).filled(3.0);
+        return Rack.of(request, unit);
     }
 }

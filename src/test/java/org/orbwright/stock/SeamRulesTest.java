@@ -137,7 +137,7 @@ class SeamRulesTest {
         List<Violation> broken = broken(new SeamRequest(Joint.BUTT, 40.0, 600.0, 2000.0, 1));
         assertEquals(List.of("SCARF_WITHOUT_JOINT", "PIECE_DOES_NOT_FIT", "CLEARANCE_TOO_LONG"), codes(broken));
         assertEquals(
-                List.of("/seams/scarf", "/seams/smallestPiece", "/seams/clearance"),
+                List.of("/stock/seams/scarf", "/stock/seams/smallestPiece", "/stock/seams/clearance"),
                 broken.stream().map(Violation::path).toList());
     }
 }

@@ -36,7 +36,6 @@ class StockCalculatorTest {
 
     private static StockPlan plan(List<BoardRequest> boards, List<OfferRequest> offers, SeamRequest seams) {
         StockRequest request = new StockRequest(
-                DESIGN.request(),
                 boards,
                 offers,
                 new AllowancesRequest(3.0, 3.0, 1.5, 40.0, 2.4, 1.0, 2.0),
@@ -220,8 +219,8 @@ class StockCalculatorTest {
     void samePlanEveryTime() {
         List<BoardRequest> rack = rack(new Random(5));
         SeamRequest seams = new SeamRequest(Joint.BUTT, null, 150.0, 20.0, 1);
-        StockRequest request = new StockRequest(
-                DESIGN.request(), rack, null, null, seams, StockAim.WASTE, new SearchRequest(20_000, 30.0));
+        StockRequest request =
+                new StockRequest(rack, null, null, seams, StockAim.WASTE, new SearchRequest(20_000, 30.0));
         assertEquals(StockCalculator.plan(request, DESIGN), StockCalculator.plan(request, DESIGN));
     }
 }

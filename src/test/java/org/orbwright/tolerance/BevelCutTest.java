@@ -64,10 +64,9 @@ class BevelCutTest {
                     .widths(null, null, new LengthErrorRequest(error, 0.0))
                     .calculate();
             List<Panel> panels = design.facePanels();
-            List<BevelCut> saws =
-                    JigCalculator.plan(new JigRequest(designs.request(), null, null), design).faces().stream()
-                            .map(face -> face.bevel())
-                            .toList();
+            List<BevelCut> saws = JigCalculator.plan(new JigRequest(null, null), design).faces().stream()
+                    .map(face -> face.bevel())
+                    .toList();
             for (int i = 0; i < panels.size(); i++) {
                 Panel panel = panels.get(i);
                 List<Point> right = cut(saws.get(i), panel.baseDistance(), design.thickness());
@@ -114,7 +113,10 @@ class BevelCutTest {
                                     design,
                                     panel,
                                     CuttingErrors.of(
-                                            Tolerances.of(Designs.of("cube")).request(), design))
+                                            Tolerances.of(Designs.of("cube"))
+                                                    .request()
+                                                    .filled(design.unit()),
+                                            design))
                             .rimByThickness()
                             .together(),
                     1e-9);

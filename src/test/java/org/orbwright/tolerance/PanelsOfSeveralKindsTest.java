@@ -99,7 +99,7 @@ class PanelsOfSeveralKindsTest {
             double right = 90 - Math.toDegrees(PENTAGON_BEVEL);
             assertTrue(limit < right && limit >= right - 1e-4, () -> "limit " + limit);
             assertEquals(
-                    "/errors/bevel",
+                    "/tolerance/errors/bevel",
                     Tolerances.of(FOOTBALL).bevel(16.5, 0).refusals().get(0).path());
         }
     }

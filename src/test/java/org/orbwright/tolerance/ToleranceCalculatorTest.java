@@ -239,7 +239,13 @@ class ToleranceCalculatorTest {
                 0.01 * 25.4 * 0.688190960236,
                 part(panel.baseDistance(), ErrorSource.STOP, ErrorContribution::shift),
                 1e-9);
-        assertEquals(0.1, Tolerances.of(inches).glue(null).calculate().glueBridges());
+    }
+
+    @Test
+    void glueThatIsNotStatedBridgesARoundLengthOfTheUnit() {
+        assertEquals(0.1, Tolerances.of(LANTERN).glue(null).calculate().glueBridges());
+        Designs inches = Designs.example("dodecahedron-two-spheres");
+        assertEquals(0.004 * 25.4, Tolerances.of(inches).glue(null).calculate().glueBridges(), 1e-12);
     }
 
     @Test
@@ -254,7 +260,11 @@ class ToleranceCalculatorTest {
                         new LengthErrorRequest(-28.0, 0.0))
                 .refusals();
         assertEquals(
-                List.of("/errors/blankWidth", "/errors/bandWidth", "/errors/panelThickness", "/errors/stop"),
+                List.of(
+                        "/tolerance/errors/blankWidth",
+                        "/tolerance/errors/bandWidth",
+                        "/tolerance/errors/panelThickness",
+                        "/tolerance/errors/stop"),
                 violations.stream().map(Violation::path).toList());
         assertTrue(violations.stream().allMatch(violation -> violation.code().equals("ERROR_TOO_LARGE")));
         List<Violation> angles = Tolerances.of(Designs.of("truncated-icosidodecahedron"))
@@ -262,7 +272,7 @@ class ToleranceCalculatorTest {
                 .bevel(8, 1)
                 .refusals();
         assertEquals(
-                List.of("/errors/tipAngle", "/errors/bevel"),
+                List.of("/tolerance/errors/tipAngle", "/tolerance/errors/bevel"),
                 angles.stream().map(Violation::path).toList());
         assertEquals("-16 with a scatter of 5", angles.get(0).rejected());
         assertTrue(

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.tolerance.ErrorBudget.ErrorContribution;
 import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
@@ -76,8 +78,13 @@ public record Tolerances(Designs design, ErrorsRequest errors, Double glue, Inte
     }
 
     /** The request. */
+    public Document document() {
+        return design.document(Section.TOLERANCE, request());
+    }
+
+    /** The section. */
     public ToleranceRequest request() {
-        return new ToleranceRequest(design.request(), errors, glue, samples, seed);
+        return new ToleranceRequest(errors, glue, samples, seed);
     }
 
     /** The answer. */

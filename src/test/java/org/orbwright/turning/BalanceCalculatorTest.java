@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
@@ -20,15 +21,18 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Sets;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.YieldCalculator;
+import org.orbwright.solid.PanelMix;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.Balance.HeldBody;
 import org.orbwright.turning.Balance.PanelMass;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
 import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
+import org.orbwright.turning.TurningRequest.SpeedRequest;
 
 /** Centre of mass and imbalance. */
 class BalanceCalculatorTest {
@@ -37,16 +41,16 @@ class BalanceCalculatorTest {
     private static Balance balance(
             Designs designs, List<OddPanelRequest> panels, AxisRequest axis, Double mounting, Double speed) {
         Design design = designs.build();
-        return BalanceCalculator.calculate(
-                new BalanceRequest(design.request(), panels, null, axis, mounting, speed), design);
+        return BalanceCalculator.calculate(new BalanceRequest(panels, null, mounting), turning(axis, speed), design);
+    }
+
+    private static TurningRequest turning(AxisRequest axis, Double speed) {
+        SpeedRequest turns = speed == null ? null : new SpeedRequest(speed, null, null);
+        return new TurningRequest(axis, null, null, null, turns, null, null);
     }
 
     private static OddPanelRequest heavier(int panel, double factor) {
-        return new OddPanelRequest(panel, null, factor, null);
-    }
-
-    private static OddPanelRequest inverted(int panel) {
-        return new OddPanelRequest(panel, BandSet.INVERTED, null, null);
+        return new OddPanelRequest(panel, factor, null);
     }
 
     /** A cube 100 mm across, 26 mm thick, of one wood, turned to a sphere of 96 mm. */
@@ -191,16 +195,13 @@ class BalanceCalculatorTest {
         Designs cube = cube().bands(List.of(Designs.band("black walnut", null)));
         int side = across(cube, false).get(0);
         Design design = cube.build();
-        OddPanelRequest ash =
-                new OddPanelRequest(side, null, null, List.of(new OtherWoodRequest("black walnut", "own ash")));
+        OddPanelRequest ash = new OddPanelRequest(side, null, List.of(new OtherWoodRequest("black walnut", "own ash")));
         Balance other = BalanceCalculator.calculate(
                 new BalanceRequest(
-                        design.request(),
                         List.of(ash),
                         List.of(new WoodDensityRequest("Walnut", 500.0), new WoodDensityRequest("own ash", 750.0)),
-                        null,
-                        null,
                         null),
+                TurningRequest.USUAL,
                 design);
         Balance heavy = balance(cube, List.of(heavier(side, 1.5)), null, null, null);
         assertEquals(heavy.solid().offAxis(), other.solid().offAxis(), EXACT);
@@ -211,15 +212,34 @@ class BalanceCalculatorTest {
     }
 
     @Test
-    void anInvertedPanelAmongUprightOnesIsOffBalance() {
+    void invertedPanelsAmongUprightOnesAreOffBalance() {
         Designs lantern = Designs.example("dodecahedron-with-land");
-        Balance balance = balance(lantern, List.of(inverted(3)), null, null, null);
-        assertTrue(balance.solid().offAxis() > 0.001);
-        assertNotEquals(
-                balance.panels().get(3).inSolid(), balance.panels().get(2).inSolid());
-        List<OddPanelRequest> all =
-                IntStream.range(0, 12).mapToObj(BalanceCalculatorTest::inverted).toList();
-        assertEquals(0, balance(lantern, all, null, null, null).solid().offAxis());
+        Balance one = balance(lantern, Sets.BY_PANEL, List.of(3));
+        assertTrue(one.solid().offAxis() > 0.001);
+        assertNotEquals(one.panels().get(3).inSolid(), one.panels().get(2).inSolid());
+        List<Integer> all = IntStream.range(0, 12).boxed().toList();
+        assertEquals(0, balance(lantern, Sets.BY_PANEL, all).solid().offAxis());
+        assertEquals(0, balance(lantern, Sets.INVERTED, null).solid().offAxis());
+    }
+
+    /**
+     * Of three inverted panels around a corner of a cube none lies opposite another: it is off balance, and says so.
+     */
+    @Test
+    void mixedPanelsAreWeighedWhereTheyLie() {
+        Designs lantern = Designs.example("dodecahedron-with-land");
+        Balance mixed = balance(lantern, Sets.MIXED, null);
+        assertEquals(
+                6,
+                mixed.panels().stream().filter(p -> p.set() == BandSet.INVERTED).count());
+        List<Integer> inverted = new ArrayList<>(PanelMix.inverted(Designs.solid("dodecahedron")));
+        Balance listed = balance(lantern, Sets.BY_PANEL, inverted);
+        assertEquals(listed.solid(), mixed.solid());
+    }
+
+    private static Balance balance(Designs designs, Sets sets, List<Integer> inverted) {
+        Design design = Design.of(designs.sets(sets, inverted));
+        return BalanceCalculator.calculate(BalanceRequest.USUAL, TurningRequest.USUAL, design);
     }
 
     @ParameterizedTest
@@ -237,15 +257,14 @@ class BalanceCalculatorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "PANEL, /panels/0/panel, NO_SUCH_PANEL",
-        "TWICE, /panels/1/panel, PANEL_TWICE",
-        "SET, /panels/0/set, ONE_SET_ONLY",
-        "WOOD, /panels/0/woods/0/species, NO_SUCH_WOOD",
-        "UNKNOWN, /panels/0/woods/0/by, DENSITY_UNKNOWN",
-        "DENSITY, /densities/0/species, NO_SUCH_WOOD",
-        "DENSITY_TWICE, /densities/1/species, WOOD_TWICE",
-        "WOOD_TWICE, /panels/0/woods/1/species, WOOD_TWICE",
-        "AXIS, /axis/number, NO_SUCH_AXIS"
+        "PANEL, /balance/panels/0/panel, NO_SUCH_PANEL",
+        "TWICE, /balance/panels/1/panel, PANEL_TWICE",
+        "WOOD, /balance/panels/0/woods/0/species, NO_SUCH_WOOD",
+        "UNKNOWN, /balance/panels/0/woods/0/by, DENSITY_UNKNOWN",
+        "DENSITY, /balance/densities/0/species, NO_SUCH_WOOD",
+        "DENSITY_TWICE, /balance/densities/1/species, WOOD_TWICE",
+        "WOOD_TWICE, /balance/panels/0/woods/1/species, WOOD_TWICE",
+        "AXIS, /turning/axis/number, NO_SUCH_AXIS"
     })
     void whatTheDesignHasNotIsRefused(String what, String path, String code) {
         Design design =
@@ -253,19 +272,16 @@ class BalanceCalculatorTest {
         List<OddPanelRequest> panels = switch (what) {
             case "PANEL" -> List.of(heavier(6, 2));
             case "TWICE" -> List.of(heavier(1, 2), heavier(1, 3));
-            case "SET" -> List.of(inverted(1));
-            case "WOOD" ->
-                List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("oak", "white ash"))));
+            case "WOOD" -> List.of(new OddPanelRequest(1, null, List.of(new OtherWoodRequest("oak", "white ash"))));
             case "WOOD_TWICE" ->
                 List.of(new OddPanelRequest(
                         1,
-                        null,
                         null,
                         List.of(
                                 new OtherWoodRequest("black walnut", "white ash"),
                                 new OtherWoodRequest("black walnut", "sugar maple"))));
             case "UNKNOWN" ->
-                List.of(new OddPanelRequest(1, null, null, List.of(new OtherWoodRequest("black walnut", "moonwood"))));
+                List.of(new OddPanelRequest(1, null, List.of(new OtherWoodRequest("black walnut", "moonwood"))));
             default -> null;
         };
         List<WoodDensityRequest> densities = switch (what) {
@@ -274,14 +290,10 @@ class BalanceCalculatorTest {
                 List.of(new WoodDensityRequest("black walnut", 600.0), new WoodDensityRequest("black walnut", 900.0));
             default -> null;
         };
-        BalanceRequest request = new BalanceRequest(
-                design.request(),
-                panels,
-                densities,
-                what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null,
-                null,
-                null);
-        var refused = assertThrows(ImpossibleDesignException.class, () -> BalanceCalculator.calculate(request, design));
+        BalanceRequest request = new BalanceRequest(panels, densities, null);
+        TurningRequest turning = turning(what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null, null);
+        var refused = assertThrows(
+                ImpossibleDesignException.class, () -> BalanceCalculator.calculate(request, turning, design));
         assertEquals(path, refused.violations().get(0).path());
         assertEquals(code, refused.violations().get(0).code());
     }

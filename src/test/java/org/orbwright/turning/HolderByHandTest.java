@@ -123,7 +123,7 @@ class HolderByHandTest {
         assertDoesNotThrow(upright(needed)::path);
         assertEquals(
                 new Violation(
-                        "/cutter/stickOut",
+                        "/path/cutter/stickOut",
                         "HOLDER_HITS",
                         "The holder would reach into wood that is not yet cut, or into a disc.",
                         "56.99",

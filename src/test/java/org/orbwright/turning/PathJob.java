@@ -14,7 +14,7 @@ import org.orbwright.turning.ProgramReader.Position;
 import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** A program to run. */
-record PathJob(String name, Designs designs, PathRequest request) {
+record PathJob(String name, Designs designs, TurningRequest turning, PathRequest request) {
     /** No holder hits with so long a cutter. */
     private static final double LONG = 9000;
 
@@ -31,22 +31,13 @@ record PathJob(String name, Designs designs, PathRequest request) {
             CutterRequest cutter,
             double scallop,
             double passDepth) {
-        PathRequest request = new PathRequest(
-                design.request(),
-                machine,
-                new AxisRequest(through, 0),
-                discs,
-                cutter,
-                scallop,
-                passDepth,
-                0.3,
-                1200.0,
-                250.0,
-                9000.0,
-                8.0,
-                true,
-                null);
-        return new PathJob(design.solid() + " " + machine + " " + through + " " + cutter.shape(), design, request);
+        PathRequest request =
+                new PathRequest(machine, cutter, scallop, passDepth, 0.3, 1200.0, 250.0, 9000.0, 16.0, true, null);
+        return new PathJob(
+                design.solid() + " " + machine + " " + through + " " + cutter.shape(),
+                design,
+                held(through, discs),
+                request);
     }
 
     /**
@@ -74,6 +65,14 @@ record PathJob(String name, Designs designs, PathRequest request) {
         return of(design, machine, Through.FACE, discs, cutter, scallop, passDepth)
                 .with("leave", null)
                 .with("airPass", null);
+    }
+
+    private static TurningRequest held(Through through, DiscsRequest discs) {
+        return held(new AxisRequest(through, 0), discs);
+    }
+
+    private static TurningRequest held(AxisRequest axis, DiscsRequest discs) {
+        return new TurningRequest(axis, discs, null, null, null, null, null);
     }
 
     static CutterRequest cutter(CutterShape shape, double diameter, Double rim) {
@@ -120,11 +119,9 @@ record PathJob(String name, Designs designs, PathRequest request) {
                 new PathJob(
                         "in inches",
                         inches,
+                        held(Through.FACE, discs(3, 2, 0.2)),
                         new PathRequest(
-                                inches.request(),
                                 Machine.ROTARY,
-                                null,
-                                discs(3, 2, 0.2),
                                 cutter(CutterShape.BALL, 0.5, null),
                                 0.004,
                                 0.25,
@@ -132,7 +129,7 @@ record PathJob(String name, Designs designs, PathRequest request) {
                                 50.0,
                                 null,
                                 9000.0,
-                                0.4,
+                                0.8,
                                 null,
                                 null)));
     }
@@ -146,11 +143,11 @@ record PathJob(String name, Designs designs, PathRequest request) {
     }
 
     ToolPath path() {
-        return PathCalculator.path(request, built());
+        return PathCalculator.path(request, turning, built());
     }
 
     String program() {
-        return ProgramWriter.write(request, built(), path(), List.of("a (test); 100 %"));
+        return ProgramWriter.write(request, turning, built(), path(), List.of("a (test); 100 %"));
     }
 
     List<Position> run() {
@@ -170,14 +167,11 @@ record PathJob(String name, Designs designs, PathRequest request) {
     }
 
     Holding holding(double sphere) {
-        return HoldingCalculator.discs(
-                new TurningRequest(designs.request(), request.axis(), request.discs(), null, null, null, null, null),
-                built(),
-                sphere);
+        return HoldingCalculator.discs(turning.filled(built().unit()), built(), sphere);
     }
 
     double room() {
-        return HoldingCalculator.room(request.discs(), built());
+        return millimetres(turning.filled(built().unit()).discs().clearance());
     }
 
     /** From the centre to the farthest corner, by the corners themselves. */
@@ -190,8 +184,14 @@ record PathJob(String name, Designs designs, PathRequest request) {
                 .orElse(0);
     }
 
-    /** The same job with one component of its request changed, by its name. */
+    /** The same job with one component of its request, or its discs or axis, changed, by its name. */
     PathJob with(String component, Object value) {
+        if (component.equals("discs")) {
+            return new PathJob(name, designs, held(turning.axis(), (DiscsRequest) value), request);
+        }
+        if (component.equals("axis")) {
+            return new PathJob(name, designs, held((AxisRequest) value, turning.discs()), request);
+        }
         RecordComponent[] parts = PathRequest.class.getRecordComponents();
         try {
             Object[] values = new Object[parts.length];
@@ -203,7 +203,10 @@ record PathJob(String name, Designs designs, PathRequest request) {
                         : parts[i].getAccessor().invoke(request);
             }
             return new PathJob(
-                    name, designs, PathRequest.class.getConstructor(types).newInstance(values));
+                    name,
+                    designs,
+                    turning,
+                    PathRequest.class.getConstructor(types).newInstance(values));
         } catch (ReflectiveOperationException e) {
             throw new LinkageError(e.getMessage(), e);
         }

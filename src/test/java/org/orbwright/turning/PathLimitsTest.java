@@ -61,7 +61,7 @@ class PathLimitsTest {
         double leave = CORNERS - 45;
         assertEquals(
                 List.of(new Violation(
-                        "/leave",
+                        "/path/leave",
                         "NOTHING_TO_CUT",
                         "A sphere of 173.21 mm reaches beyond the solid's corners, which are 173.21 mm across.",
                         String.valueOf(leave),
@@ -80,7 +80,7 @@ class PathLimitsTest {
         assertEquals(1000, job.with("passDepth", 1 / 32.0).path().passes().size());
         assertEquals(
                 List.of(new Violation(
-                        "/passDepth",
+                        "/path/passDepth",
                         "TOO_MANY_PASSES",
                         "From the corners to the sphere 31.25 mm are cut away, which are more than 1000 passes of this"
                                 + " depth.",
@@ -94,30 +94,30 @@ class PathLimitsTest {
         // The first pass cuts a sphere of 80 mm: the middle of a ball of 5 mm goes 85 mm out there. Its tip ends 5 mm
         // below the middle plane, and is never higher than twice the room of 8 mm above the corners.
         PathJob job = upright().with("passDepth", CORNERS - 80);
-        double safeHeight = 50 * Math.sqrt(3) + 2 * 8;
-        assertDoesNotThrow(job.with("limits", limits(85, 85, safeHeight, 5))::path);
+        double clearHeight = 50 * Math.sqrt(3) + 2 * 8;
+        assertDoesNotThrow(job.with("limits", limits(85, 85, clearHeight, 5))::path);
         assertEquals(
                 List.of(
                         new Violation(
-                                "/limits/x",
+                                "/path/limits/x",
                                 "BEYOND_LIMIT",
                                 "X goes to 85 mm.",
                                 "84.99",
                                 "at least 85 mm, or another cutter or axis"),
                         new Violation(
-                                "/limits/y",
+                                "/path/limits/y",
                                 "BEYOND_LIMIT",
                                 "Y goes to 85 mm.",
                                 "84.98",
                                 "at least 85 mm, or another cutter or axis"),
                         new Violation(
-                                "/limits/highest",
+                                "/path/limits/highest",
                                 "BEYOND_LIMIT",
                                 "Z goes up to 102.6 mm.",
                                 "102.6",
-                                "at least 102.61 mm, or less in safe"),
+                                "at least 102.61 mm, or a lower clearHeight"),
                         new Violation(
-                                "/limits/below",
+                                "/path/limits/below",
                                 "BEYOND_LIMIT",
                                 "Z goes below the centre by 5 mm.",
                                 "4.99",
@@ -142,9 +142,9 @@ class PathLimitsTest {
             names = {"BALL", "FLAT"})
     void noMoreRingsArePlannedThanAnAnswerHolds(CutterShape shape) {
         PathJob job = upright().with("cutter", PathJob.cutter(shape, 10, null));
-        RingPlanner planner = new RingPlanner(Milling.of(job.request(), job.built()));
+        RingPlanner planner = new RingPlanner(Milling.of(job.request(), job.turning(), job.built()));
         Violation tooMany = new Violation(
-                "/scallop",
+                "/path/scallop",
                 "TOO_MANY_MOVES",
                 "The path would have more than 200000 moves.",
                 "0.5",

@@ -55,7 +55,7 @@ class PathRefusalWordsTest {
         return Stream.of(
                 refused(
                         rotary().with("discs", PathJob.discs(40, 90, 5)),
-                        "/discs/neck",
+                        "/turning/discs/neck",
                         "NECK_TOO_THICK",
                         "A neck of 90 mm leaves nothing to cut of a sphere of 90 mm.",
                         "90.0",
@@ -64,7 +64,7 @@ class PathRefusalWordsTest {
                 // one.
                 refused(
                         tetrahedron(Through.CORNER, null),
-                        "/discs/diameter",
+                        "/turning/discs/diameter",
                         "NECK_TOO_THICK",
                         "A neck of 282.84 mm, as thick as the disc where none is stated, leaves nothing to cut of a"
                                 + " sphere of 196 mm.",
@@ -72,7 +72,7 @@ class PathRefusalWordsTest {
                         "a neck below 196 mm"),
                 refused(
                         rotary().with("discs", PathJob.discs(40, 20, 50)),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC",
                         "A disc of 40 mm sits 50 mm from the middle of the sphere, and with its room of 50 mm" + noRoom,
                         null,
@@ -80,7 +80,7 @@ class PathRefusalWordsTest {
                 // A ring of 50 mm on a corner 300 mm out is 300 - 25 root 2 from the middle.
                 refused(
                         tetrahedron(Through.CORNER, PathJob.discs(50, 20, 270)),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC",
                         "A disc of 50 mm sits 264.64 mm from the middle of the sphere, and with its room of 270 mm"
                                 + noRoom,
@@ -89,7 +89,7 @@ class PathRefusalWordsTest {
                 // From a corner 300 mm out the edges fall by 1 in root 2: 250 mm beside the axis they are at -53.55.
                 refused(
                         tetrahedron(Through.FACE, PathJob.discs(500, 20, 5)),
-                        "/discs/diameter",
+                        "/turning/discs/diameter",
                         "NO_ROOM_BESIDE_DISC",
                         "A disc of 500 mm sits -53.55 mm from the middle of the sphere, and with its room of 5 mm"
                                 + noRoom,
@@ -98,7 +98,7 @@ class PathRefusalWordsTest {
                 // The first end is the corner here.
                 refused(
                         tetrahedron(Through.CORNER, PathJob.discs(500, 20, 5)),
-                        "/discs/diameter",
+                        "/turning/discs/diameter",
                         "NO_ROOM_BESIDE_DISC",
                         "A disc of 500 mm sits -53.55 mm from the middle of the sphere, and with its room of 5 mm"
                                 + noRoom,
@@ -107,7 +107,7 @@ class PathRefusalWordsTest {
                 // From the middle to the room there are 50 - 5; a ball takes all of its diameter of that.
                 refused(
                         rotary().with("cutter", PathJob.cutter(CutterShape.BALL, 90, null)),
-                        "/cutter/diameter",
+                        "/path/cutter/diameter",
                         "CUTTER_TOO_WIDE",
                         "From the middle of the sphere to the room beside a disc there are 45 mm, and this cutter takes"
                                 + " 45 mm of that.",
@@ -116,7 +116,7 @@ class PathRefusalWordsTest {
                 // A flat of 43 mm and its rim of 2 mm.
                 refused(
                         rotary().with("cutter", PathJob.cutter(CutterShape.BULL_NOSE, 47, 2.0)),
-                        "/cutter/diameter",
+                        "/path/cutter/diameter",
                         "CUTTER_TOO_WIDE",
                         "From the middle of the sphere to the room beside a disc there are 45 mm, and this cutter takes"
                                 + " 45 mm of that.",
@@ -124,7 +124,7 @@ class PathRefusalWordsTest {
                         "a diameter below 47 mm, or less room"),
                 refused(
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 60, null)),
-                        "/cutter/diameter",
+                        "/path/cutter/diameter",
                         "CUTTER_TOO_WIDE",
                         "From the middle of the sphere to the room beside a disc there are 45 mm, and this cutter takes"
                                 + " 60 mm of that.",
@@ -133,35 +133,35 @@ class PathRefusalWordsTest {
                 // The disc is 50 mm below the middle, and the sphere's upper end 45 mm above that.
                 refused(
                         upright().with("discs", PathJob.discs(40, 20, 95)),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC",
                         "With a room of 95 mm above the lower disc the cutter would stay above all of the sphere.",
                         "95.0",
                         "a room below 95 mm"),
                 refused(
                         rotary().with("cutter", held(90.0, null)),
-                        "/cutter/holder",
+                        "/path/cutter/holder",
                         "HOLDER_HALF_STATED",
                         halfStated,
                         null,
                         "the holder's diameter, or no stickOut"),
                 refused(
                         rotary().with("cutter", held(null, 42.0)),
-                        "/cutter/stickOut",
+                        "/path/cutter/stickOut",
                         "HOLDER_HALF_STATED",
                         halfStated,
                         null,
                         "stickOut, or no holder"),
                 refused(
                         rotary().with("passDepth", 10.5),
-                        "/passDepth",
+                        "/path/passDepth",
                         "PASS_TOO_DEEP",
                         "Passes of 10.5 mm are deeper than the cutter of 10 mm is wide.",
                         "10.5",
                         "at most 10 mm, or a wider cutter"),
                 refused(
                         rotary().with("scallop", 2.6),
-                        "/scallop",
+                        "/path/scallop",
                         "RIDGES_TOO_HIGH",
                         "Ridges of 2.6 mm are higher than a pass is deep, or than half the radius of the cutter's rim.",
                         "2.6",
@@ -169,7 +169,7 @@ class PathRefusalWordsTest {
                 refused(
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 10, null))
                                 .with("scallop", 2.6),
-                        "/scallop",
+                        "/path/scallop",
                         "RIDGES_TOO_HIGH",
                         "Ridges of 2.6 mm are higher than a pass is deep, or than half the radius of the cutter's end.",
                         "2.6",
@@ -183,7 +183,7 @@ class PathRefusalWordsTest {
     }
 
     @Test
-    void theUsualRoomCanBeTooMuchForASmallSolidAndIsNotWhatTheCallerWrote() {
+    void theUsualRoomCanBeTooMuchForASmallSolid() {
         // A cube of 5 mm with a sphere of 4.5 mm: 2.5 + 2.25 from the disc to the upper end, and a usual room of 5 mm.
         PathJob small = PathJob.bare(
                 rotary().designs().times(0.05),
@@ -195,10 +195,10 @@ class PathRefusalWordsTest {
         for (PathJob job : List.of(small, small.with("discs", null))) {
             assertEquals(
                     List.of(new Violation(
-                            "/discs/clearance",
+                            "/turning/discs/clearance",
                             "NO_ROOM_BESIDE_DISC",
                             "With a room of 5 mm above the lower disc the cutter would stay above all of the sphere.",
-                            null,
+                            "5.0",
                             "a room below 4.75 mm")),
                     violations(job));
         }

@@ -74,100 +74,111 @@ class PathRefusalsTest {
     static Stream<Arguments> limits() {
         double corners = LANTERN.build().panels().get(0).faceDistance();
         PathJob limited = rotary().with("airPass", true);
-        double safeHeight = limited.path().safeHeight();
+        double clearHeight = limited.path().clearHeight();
         return Stream.of(
                 Arguments.of(
                         rotary().with("cutter", held(20.0, 42.0)),
                         rotary().with("cutter", held(90.0, 42.0)),
-                        "/cutter/stickOut",
+                        "/path/cutter/stickOut",
                         "HOLDER_HITS"),
                 Arguments.of(
                         rotary().with("cutter", held(90.0, null)),
                         rotary().with("cutter", held(null, null)),
-                        "/cutter/holder",
+                        "/path/cutter/holder",
                         "HOLDER_HALF_STATED"),
                 Arguments.of(
                         rotary().with("cutter", held(null, 42.0)),
                         rotary().with("cutter", held(null, null)),
-                        "/cutter/stickOut",
+                        "/path/cutter/stickOut",
                         "HOLDER_HALF_STATED"),
                 Arguments.of(
-                        limited.with("limits", new LimitsRequest(200.0, 200.0, safeHeight - 1e-3, 40.0, null)),
-                        limited.with("limits", new LimitsRequest(200.0, 200.0, safeHeight + 1e-3, 40.0, null)),
-                        "/limits/highest",
+                        limited.with("limits", new LimitsRequest(200.0, 200.0, clearHeight - 1e-3, 40.0, null)),
+                        limited.with("limits", new LimitsRequest(200.0, 200.0, clearHeight + 1e-3, 40.0, null)),
+                        "/path/limits/highest",
                         "BEYOND_LIMIT"),
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.BALL, 20, 2.0)),
                         rotary(),
-                        "/cutter/rimRadius",
+                        "/path/cutter/rimRadius",
                         "RIM_DOES_NOT_FIT"),
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.BULL_NOSE, 20, null)),
                         rotary().with("cutter", PathJob.cutter(CutterShape.BULL_NOSE, 20, 2.0)),
-                        "/cutter/rimRadius",
+                        "/path/cutter/rimRadius",
                         "RIM_DOES_NOT_FIT"),
                 // 82.9 mm from the middle to the room beside the disc.
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 83, null)),
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 82.8, null)),
-                        "/cutter/diameter",
+                        "/path/cutter/diameter",
                         "CUTTER_TOO_WIDE"),
                 Arguments.of(
                         rotary().with("discs", PathJob.discs(80, 50, corners)),
                         rotary().with("discs", PathJob.discs(80, 50, corners - 11)),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC"),
                 // The sphere's lower end is 88.9 + 86.3 mm above the lower disc.
                 Arguments.of(
                         upright().with("discs", PathJob.discs(40, 40, corners + 86.3)),
                         upright().with("discs", PathJob.discs(40, 40, corners + 86)),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC"),
                 Arguments.of(
                         upright().with("discs", PathJob.discs(40, 40, 10_000)),
                         upright(),
-                        "/discs/clearance",
+                        "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC"),
                 Arguments.of(
                         rotary().with("discs", PathJob.discs(80, 172.7, 6)),
                         rotary().with("discs", PathJob.discs(80, 160, 6)),
-                        "/discs/neck",
+                        "/turning/discs/neck",
                         "NECK_TOO_THICK"),
                 Arguments.of(
-                        tetrahedron(null), tetrahedron(PathJob.discs(60, 40, 5)), "/discs/diameter", "NECK_TOO_THICK"),
-                Arguments.of(rotary().with("leave", 24.1), rotary().with("leave", 24.0), "/leave", "NOTHING_TO_CUT"),
+                        tetrahedron(null),
+                        tetrahedron(PathJob.discs(60, 40, 5)),
+                        "/turning/discs/diameter",
+                        "NECK_TOO_THICK"),
+                Arguments.of(
+                        rotary().with("leave", 24.1), rotary().with("leave", 24.0), "/path/leave", "NOTHING_TO_CUT"),
                 Arguments.of(
                         rotary().with("passDepth", 20.1),
                         rotary().with("passDepth", 20.0),
-                        "/passDepth",
+                        "/path/passDepth",
                         "PASS_TOO_DEEP"),
                 Arguments.of(
                         wide().with("passDepth", 0.0237),
                         wide().with("passDepth", 0.0238),
-                        "/passDepth",
+                        "/path/passDepth",
                         "TOO_MANY_PASSES"),
                 Arguments.of(
                         rotary().with("passDepth", 4.9).with("scallop", 5.0),
                         rotary().with("passDepth", 5.0).with("scallop", 5.0),
-                        "/scallop",
+                        "/path/scallop",
                         "RIDGES_TOO_HIGH"),
                 Arguments.of(
-                        rotary().with("scallop", 5.1), rotary().with("scallop", 5.0), "/scallop", "RIDGES_TOO_HIGH"),
+                        rotary().with("scallop", 5.1),
+                        rotary().with("scallop", 5.0),
+                        "/path/scallop",
+                        "RIDGES_TOO_HIGH"),
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 20, null))
                                 .with("scallop", 5.1),
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 20, null))
                                 .with("scallop", 5.0),
-                        "/scallop",
+                        "/path/scallop",
                         "RIDGES_TOO_HIGH"),
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.BALL, 0.1, null))
                                 .with("scallop", 0.001)
                                 .with("passDepth", 0.1),
                         rotary(),
-                        "/scallop",
+                        "/path/scallop",
                         "TOO_MANY_MOVES"),
-                Arguments.of(rotary().with("safe", 0.99), rotary().with("safe", 1.0), "/safe", "ROOM_TOO_SMALL"));
+                Arguments.of(
+                        rotary().with("clearHeight", 1.98),
+                        rotary().with("clearHeight", 2.0),
+                        "/path/clearHeight",
+                        "ROOM_TOO_SMALL"));
     }
 
     @ParameterizedTest
@@ -191,7 +202,7 @@ class PathRefusalsTest {
                 .filter(all -> all.designs().unit() == LengthUnit.IN)
                 .findFirst()
                 .orElseThrow();
-        assertDoesNotThrow(job.with("safe", 0.04)::path);
+        assertDoesNotThrow(job.with("clearHeight", 0.08)::path);
     }
 
     @Test
@@ -215,7 +226,7 @@ class PathRefusalsTest {
         ToolPath path =
                 large.with("cutter", PathJob.cutter(CutterShape.BALL, 10, null)).path();
         assertEquals(150 - path.lowest(), path.stickOutNeeded(), 1e-9);
-        assertTrue(path.safeHeight() >= 150 + 2 * 8);
+        assertTrue(path.clearHeight() >= 150 + 2 * 8);
         assertEquals(110.0443 - rotary().path().lowest(), rotary().path().stickOutNeeded(), 1e-4);
     }
 

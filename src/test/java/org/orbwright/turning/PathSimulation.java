@@ -86,7 +86,7 @@ final class PathSimulation {
     void cutterStaysClearOfDiscsAndNecks() {
         double room = job.room();
         Double stated =
-                job.request().discs() == null ? null : job.request().discs().neck();
+                job.turning().discs() == null ? null : job.turning().discs().neck();
         double head = stated == null ? holding.head().disc() : job.millimetres(stated);
         double tail = stated == null ? holding.tail().disc() : job.millimetres(stated);
         for (Position at : dense()) {
@@ -111,7 +111,7 @@ final class PathSimulation {
                 : corners;
         Position before = null;
         for (Position at : run) {
-            assertTrue(before == null || at.z() <= path.safeHeight() + WRITTEN, at::toString);
+            assertTrue(before == null || at.z() <= path.clearHeight() + WRITTEN, at::toString);
             if (at.motion() == 0) {
                 assertTrue(at.z() > high, at::toString);
             }
@@ -153,7 +153,7 @@ final class PathSimulation {
     /** Runs the program over the stock, and checks what goes straight down, and the holder. */
     void plungesAreNoDeeperThanAPassAndTheHolderMeetsNothing() {
         double stickOut = path.stickOutNeeded() + 1e-9;
-        double reach = corners + 2 * job.millimetres(job.request().safe()) + 2 * cutter.radius();
+        double reach = corners + job.millimetres(job.request().clearHeight()) + 2 * cutter.radius();
         double[] stock = new double[2 * (int) Math.ceil(reach / GRID) + 1];
         Arrays.setAll(stock, i -> {
             double x = place(i, stock);

@@ -172,19 +172,8 @@ class ProgramWriterTest {
 
     private static String named(String name) {
         PathJob job = job(Machine.ROTARY);
-        DesignRequest d = job.request().design();
-        DesignRequest design = new DesignRequest(
-                name,
-                d.unit(),
-                d.solid(),
-                d.copies(),
-                d.size(),
-                d.panel(),
-                d.laminations(),
-                d.saw(),
-                d.blank(),
-                d.sphere());
-        return ProgramWriter.write(job.request(), Design.of(design), job.path(), List.of());
+        DesignRequest design = Designs.named(name, job.designs().request());
+        return ProgramWriter.write(job.request(), job.turning(), Design.of(design), job.path(), List.of());
     }
 
     @ParameterizedTest

@@ -197,7 +197,7 @@ class RingsByHandTest {
     @DisplayName("rapid moves are twice 8 mm above the corners at 86.60 mm, and above the discs where these turn")
     void theHeightOfRapidMoves(Machine machine, double disc, double height) {
         PathJob job = ball(machine).with("discs", PathJob.discs(disc, 20, 5));
-        assertEquals(height, job.path().safeHeight(), 1e-8);
+        assertEquals(height, job.path().clearHeight(), 1e-8);
     }
 
     @ParameterizedTest
@@ -210,7 +210,7 @@ class RingsByHandTest {
                 assertEquals(Kind.RAPID, move.kind());
                 assertTrue(before == null || before.kind() == Kind.RAPID);
             }
-            assertTrue(move.kind() != Kind.RAPID || move.z() == path.safeHeight());
+            assertTrue(move.kind() != Kind.RAPID || move.z() == path.clearHeight());
             // With the cutter down nothing goes sideways in a rapid move.
             assertTrue(move.kind() != Kind.RAPID
                     || before == null

@@ -42,8 +42,7 @@ class TurningByHandTest {
             FinishRequest finish,
             RatesRequest rates) {
         Design design = designs.build();
-        return TurningCalculator.plan(
-                new TurningRequest(design.request(), axis, discs, cup, roughing, speed, finish, rates), design);
+        return TurningCalculator.plan(new TurningRequest(axis, discs, cup, roughing, speed, finish, rates), design);
     }
 
     private static CupHold cups(Designs designs, double rim, Double clearance) {

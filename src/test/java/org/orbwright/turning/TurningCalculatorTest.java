@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Sets;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Face;
@@ -65,8 +66,7 @@ class TurningCalculatorTest {
 
         TurningPlan plan(Designs designs) {
             Design design = designs.build();
-            return TurningCalculator.plan(
-                    new TurningRequest(design.request(), axis, discs, cup, roughing, speed, finish, rates), design);
+            return TurningCalculator.plan(new TurningRequest(axis, discs, cup, roughing, speed, finish, rates), design);
         }
 
         static Wish axis(Through through, DiscsRequest discs) {
@@ -301,11 +301,11 @@ class TurningCalculatorTest {
 
     @ParameterizedTest
     @CsvSource({
-        "80, 30, 15, 80, /discs/screws/circle, SCREWS_BESIDE_DISC",
-        "0.1, 30, 30, 60, /discs/screws/bite, BITE_TOO_DEEP",
-        "0.1, 5, 10, 60, /discs/screws/bite, BITE_TOO_DEEP",
-        "80, 30, 15, 60, /discs/centreHole, HOLE_TOO_WIDE",
-        "90, 30, 15, 60, /discs/centreHole, HOLE_TOO_WIDE"
+        "80, 30, 15, 80, /turning/discs/screws/circle, SCREWS_BESIDE_DISC",
+        "0.1, 30, 30, 60, /turning/discs/screws/bite, BITE_TOO_DEEP",
+        "0.1, 5, 10, 60, /turning/discs/screws/bite, BITE_TOO_DEEP",
+        "80, 30, 15, 60, /turning/discs/centreHole, HOLE_TOO_WIDE",
+        "90, 30, 15, 60, /turning/discs/centreHole, HOLE_TOO_WIDE"
     })
     void holesAndScrewsThatDoNotFitTheDiscAreRefused(
             double hole, double length, double bite, double circle, String path, String code) {
@@ -321,7 +321,7 @@ class TurningCalculatorTest {
         double swing = Wish.axis(Through.CORNER, null).plan(CUBE).holding().swing();
         assertRefused(
                 Wish.axis(Through.CORNER, new DiscsRequest(swing + 0.1, 40.0, null, null, null)),
-                "/discs/diameter",
+                "/turning/discs/diameter",
                 "RING_PASSES_OVER");
         Wish just = Wish.axis(Through.CORNER, new DiscsRequest(swing - 0.1, 40.0, null, null, null));
         // Its three upper corners (h, h, -h) are h / root 3 above the middle.
@@ -505,11 +505,11 @@ class TurningCalculatorTest {
 
     @Test
     void whatCannotBeMeasuredIsRefused() {
-        assertRefused(Wish.cup(96, 0), "/cup/rim", "CUP_TOO_WIDE");
-        assertRefused(Wish.passes(0.01), "/roughing/passDepth", "TOO_MANY_PASSES");
+        assertRefused(Wish.cup(96, 0), "/turning/cup/rim", "CUP_TOO_WIDE");
+        assertRefused(Wish.passes(0.01), "/turning/roughing/passDepth", "TOO_MANY_PASSES");
         assertRefused(
                 new Wish(null, null, null, new RoughingRequest(null, null, List.of(10.0, 96.0)), null, null, null),
-                "/roughing/rings/1",
+                "/turning/roughing/rings/1",
                 "RING_TOO_WIDE");
     }
 
@@ -517,5 +517,29 @@ class TurningCalculatorTest {
         var refused = assertThrows(ImpossibleDesignException.class, () -> wish.plan(CUBE));
         assertEquals(path, refused.violations().get(0).path());
         assertEquals(code, refused.violations().get(0).code());
+    }
+
+    @Test
+    void theHeaviestPanelIsSoughtInTheSetsThatAreUsed() {
+        // Basswood at the rim and walnut at the tip: in the solid the inverted panels are the heavier ones.
+        Designs light =
+                CUBE.bands(List.of(Designs.band("american basswood", 20.0), Designs.band("black walnut", null)));
+        Designs reversed =
+                CUBE.bands(List.of(Designs.band("black walnut", null), Designs.band("american basswood", 20.0)));
+        SpeedLimits upright = speeds(light);
+        SpeedLimits inverted = speeds(light.sets(Sets.INVERTED));
+        assertTrue(inverted.solid().panelPull() > upright.solid().panelPull());
+        assertEquals(speeds(reversed).solid().panelPull(), inverted.solid().panelPull(), EXACT);
+        assertEquals(speeds(reversed).sphere().panelPull(), inverted.sphere().panelPull(), EXACT);
+        // Much of the rim is turned away, and in the sphere the upright panels are the heavier ones.
+        assertTrue(upright.sphere().panelPull() > inverted.sphere().panelPull());
+        for (Designs both : List.of(light.copies(2), light.sets(Sets.MIXED))) {
+            assertEquals(inverted.solid(), speeds(both).solid());
+            assertEquals(upright.sphere(), speeds(both).sphere());
+        }
+    }
+
+    private static SpeedLimits speeds(Designs design) {
+        return Wish.speed(1000.0, 3.0, 20.0).plan(design).speeds();
     }
 }

@@ -1,0 +1,153 @@
+package org.orbwright.band;
+
+import static java.util.Objects.requireNonNullElse;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.Places;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/**
+ * What should be seen of each band on the finished sphere.
+ *
+ * @param face the face kind whose lamination is solved for, or null for a solid with one
+ * @param places which lamination of the face kind, or null where it has one
+ * @param set the set of segments in which the wishes are to come true, or null for that of the first panel
+ * @param wishes what is wished for each band of that lamination, or null; a band without a wish takes of the rest
+ * @param step the shop's step to which widths are rounded, or null for none
+ */
+@Describe("What should be seen of each band on the finished sphere.")
+public record SolveRequest(
+        @Describe(
+                value = "The face kind whose lamination is solved for; may be left out for a solid that has only one.",
+                example = "\"triangle\"",
+                optional = true)
+        @Size(max = 40)
+        String face,
+
+        @Describe(
+                value = "Which lamination of the face kind, where every other segment has its own.",
+                example = "\"ODD\"",
+                optional = true)
+        Places places,
+
+        @Describe(
+                value = "The set of segments in which the wishes are to come true; that of the first sphere's"
+                        + " first panel if left out.",
+                example = "\"UPRIGHT\"",
+                optional = true)
+        BandSet set,
+
+        @Describe(
+                value = "Wishes for bands of the lamination. A band without a wish is REST, and at least one band has"
+                        + " to be.",
+                optional = true)
+        @Size(max = DesignRequest.MAX_BANDS)
+        List<@NotNull @Valid WishRequest> wishes,
+
+        @Describe(
+                value = "The shop's step to which the widths are rounded, such as 0.5 or 0.03125. Bands that are REST"
+                        + " are not rounded; they share what is left. No rounding if left out.",
+                quantity = Quantity.LENGTH,
+                usual = {0.05, 10},
+                example = "0.5",
+                optional = true)
+        @DecimalMin("0.001")
+        @DecimalMax("100")
+        Double step) {
+
+    /** Copies the list of wishes. */
+    public SolveRequest {
+        wishes = wishes == null ? null : Collections.unmodifiableList(new ArrayList<>(wishes));
+    }
+
+    /** Wishes for the only lamination of a face kind. */
+    public SolveRequest(String face, BandSet set, List<WishRequest> wishes, Double step) {
+        this(face, null, set, wishes, step);
+    }
+
+    /**
+     * The same with everything filled in: a wish for every band, those that were left out after the others.
+     *
+     * @param solvedFace the face kind that was solved for
+     * @param solvedSet the set in which the wishes came true
+     * @param bands number of bands of the lamination
+     */
+    public SolveRequest filled(String solvedFace, BandSet solvedSet, int bands) {
+        List<WishRequest> all = new ArrayList<>();
+        Set<Integer> wished = new HashSet<>();
+        for (WishRequest wish : requireNonNullElse(wishes, List.<WishRequest>of())) {
+            all.add(wish.filled());
+            wished.add(wish.band());
+        }
+        for (int band = 1; band <= bands; band++) {
+            if (!wished.contains(band)) {
+                all.add(WishRequest.rest(band));
+            }
+        }
+        return new SolveRequest(solvedFace, requireNonNullElse(places, Places.ALL), solvedSet, all, step);
+    }
+
+    /** What a wish measures. */
+    @Describe("What is wished for a band. EDGE_MIDDLE: its visible width there. CORNER: its visible width at the"
+            + " corner where least of it is left. SHARE_OF_SPHERE: its share of the sphere, from 0 to 1. REST: it"
+            + " takes what the others leave, and several share that.")
+    public enum Measure {
+        /** Visible width on the way to the edge middle. */
+        EDGE_MIDDLE,
+        /** Visible width on the way to the corner where least of it is left. */
+        CORNER,
+        /** Share of the sphere's surface, 0 to 1. */
+        SHARE_OF_SPHERE,
+        /** A part of what the other bands leave. */
+        REST
+    }
+
+    /** A wish for one band. */
+    @Describe("A wish for one band.")
+    public record WishRequest(
+            @Describe(value = "The band's number in the lamination, from 1 at the base.", example = "1")
+            @NotNull
+            @Min(1)
+            @Max(DesignRequest.MAX_BANDS)
+            Integer band,
+
+            @Describe(
+                    value = "What is wished for: a visible width at the edge middle or at the corner, a share of the"
+                            + " sphere from 0 to 1, or the rest.",
+                    example = "\"EDGE_MIDDLE\"")
+            @NotNull
+            Measure measure,
+
+            @Describe(
+                    value = "The wished width in the design's unit, or the share. For REST the band's part of what is"
+                            + " left: with 2 and 1 one band is twice as wide as the other. 1 if left out.",
+                    example = "12",
+                    optional = true)
+            @DecimalMin("0.000001")
+            @DecimalMax("100000")
+            Double value) {
+
+        /** A wish for nothing but an equal part of the rest. */
+        static WishRequest rest(int band) {
+            return new WishRequest(band, Measure.REST, 1.0);
+        }
+
+        WishRequest filled() {
+            return measure == Measure.REST && value == null ? rest(band) : this;
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package org.orbwright.design;
+
+import org.orbwright.quantity.Describe;
+
+/** Which sets of segments the spheres of a design are made from. */
+@Describe(
+        "Which sets of segments the spheres are made from, where sawing gives two. TWINS: half of the copies from each"
+                + " set, of an odd number the larger half upright. UPRIGHT or INVERTED: all of them from one set. MIXED: panels"
+                + " of both sets shared out evenly over each sphere, like panels kept apart. BY_PANEL: the panels listed in"
+                + " invertedPanels are inverted. TWINS if left out.")
+public enum Sets {
+    /** Half of the copies from each set; of an odd number the larger half upright. */
+    TWINS,
+    /** All spheres from upright segments. */
+    UPRIGHT,
+    /** All spheres from inverted segments. */
+    INVERTED,
+    /** Half of the panels of each sphere from each set, like panels kept apart. */
+    MIXED,
+    /** Panels are inverted as they are listed. */
+    BY_PANEL
+}

@@ -1,0 +1,72 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.sheet.Caution.Step;
+import org.orbwright.stock.CutStep;
+import org.orbwright.stock.ShoppingRow;
+import org.orbwright.stock.ShoppingRow.Kind;
+import org.orbwright.stock.StockPlan.StripNeed;
+
+/** What is bought, and how the boards are cut to strips. */
+final class StockSections {
+    private StockSections() {}
+
+    static Section cuts(Answers answers) {
+        SetUp section = answers.section("Cutting the boards");
+        section.cautions(Step.RIPPING);
+        List<List<String>> buys = new ArrayList<>();
+        for (ShoppingRow row : answers.build().purchases().rows()) {
+            if (row.row() == Kind.PURCHASE) {
+                buys.add(List.of(Integer.toString(row.count()), row.name(), row.species()));
+            }
+        }
+        if (!buys.isEmpty()) {
+            section.heading("To buy").table(List.of("Boards", "Offer", "Wood"), buys);
+        }
+        section.heading("Cuts, one board after the other")
+                .text("Settings are measured from the cut before. Sizes are those of the part that comes of the step.");
+        List<List<String>> rows = new ArrayList<>();
+        for (CutStep step : answers.build().cuts()) {
+            rows.add(List.of(
+                    step.board() + "." + step.step(),
+                    step.species(),
+                    words(step.operation()),
+                    step.setting() == null ? "" : section.cell(step.setting()),
+                    section.cell(step.length()),
+                    section.cell(step.width()),
+                    section.cell(step.thickness()),
+                    step.band() == null ? "" : step.band().toString()));
+        }
+        section.table(
+                List.of(
+                        "Step",
+                        "Wood",
+                        "Cut",
+                        section.column("Setting"),
+                        section.column("Length"),
+                        section.column("Width"),
+                        section.column("Thickness"),
+                        "Band"),
+                rows);
+        return section.check("All boards cut, and each strip marked with its band.")
+                .build();
+    }
+
+    private static String words(Enum<?> operation) {
+        return operation.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The strip of a band as the stock plan rips it, with what is planed off it later. */
+    static Optional<StripNeed> ripped(Answers answers, int lamination, int band) {
+        if (answers.stock() == null) {
+            return Optional.empty();
+        }
+        return answers.stock().strips().stream()
+                .filter(strip -> strip.lamination() == lamination && strip.band() == band)
+                .findFirst();
+    }
+}

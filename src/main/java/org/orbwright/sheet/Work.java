@@ -1,0 +1,453 @@
+package org.orbwright.sheet;
+
+import static org.orbwright.sheet.Caution.Step.BEVELLING;
+import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
+import static org.orbwright.sheet.Caution.Step.FINISHING;
+import static org.orbwright.sheet.Caution.Step.GLUING;
+import static org.orbwright.sheet.Caution.Step.INLAYING;
+import static org.orbwright.sheet.Caution.Step.MOUNTING;
+import static org.orbwright.sheet.Caution.Step.RIPPING;
+import static org.orbwright.sheet.Caution.Step.SANDING;
+import static org.orbwright.sheet.Caution.Step.TURNING;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.orbwright.assembly.AssemblyCalculator;
+import org.orbwright.assembly.AssemblyPlan;
+import org.orbwright.assembly.AssemblyRequest;
+import org.orbwright.band.BandCalculator;
+import org.orbwright.band.BandSurvival;
+import org.orbwright.band.WidthSolution;
+import org.orbwright.body.BodyNumbers;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
+import org.orbwright.design.DesignRequest;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
+import org.orbwright.diagnosis.Diagnosis;
+import org.orbwright.diagnosis.DiagnosisCalculator;
+import org.orbwright.diagnosis.DiagnosisRequest;
+import org.orbwright.document.Document;
+import org.orbwright.document.Section;
+import org.orbwright.inlay.InlayCalculator;
+import org.orbwright.inlay.InlayPlan;
+import org.orbwright.inlay.InlayRequest;
+import org.orbwright.jig.JigCalculator;
+import org.orbwright.jig.JigPlan;
+import org.orbwright.jig.JigRequest;
+import org.orbwright.movement.Movement;
+import org.orbwright.movement.MovementCalculator;
+import org.orbwright.movement.MovementRequest;
+import org.orbwright.segment.AngleCalculator;
+import org.orbwright.segment.SawAngles;
+import org.orbwright.segment.SegmentCalculator;
+import org.orbwright.segment.SegmentPlan;
+import org.orbwright.segment.Yield;
+import org.orbwright.segment.YieldCalculator;
+import org.orbwright.sphere.SphereCalculator;
+import org.orbwright.sphere.SphereSizing;
+import org.orbwright.stock.CutList;
+import org.orbwright.stock.CutStep;
+import org.orbwright.stock.ShoppingList;
+import org.orbwright.stock.StockCalculator;
+import org.orbwright.stock.StockPlan;
+import org.orbwright.stock.StockRequest;
+import org.orbwright.tolerance.Tolerance;
+import org.orbwright.tolerance.ToleranceCalculator;
+import org.orbwright.tolerance.ToleranceRequest;
+import org.orbwright.turning.Balance;
+import org.orbwright.turning.BalanceCalculator;
+import org.orbwright.turning.BalanceRequest;
+import org.orbwright.turning.PathCalculator;
+import org.orbwright.turning.PathRequest;
+import org.orbwright.turning.ToolPath;
+import org.orbwright.turning.TurningCalculator;
+import org.orbwright.turning.TurningPlan;
+import org.orbwright.turning.TurningRequest;
+
+/**
+ * An answer in the making: each method adds one part with its findings and cautions, and notes the section that the
+ * part used, filled in.
+ */
+final class Work {
+    private final Document document;
+    private final Design design;
+    private final Map<Section, Record> used = new EnumMap<>(Section.class);
+    private final Set<Finding> findings = new LinkedHashSet<>();
+    private final Set<Caution> cautions = new LinkedHashSet<>();
+
+    private SawAngles angles;
+    private SegmentPlan segments;
+    private Yield yields;
+    private SphereSizing sphere;
+    private BandSurvival bands;
+    private WidthSolution solve;
+    private InlayPlan inlays;
+    private JigPlan jig;
+    private Tolerance tolerance;
+    private Diagnosis diagnosis;
+    private Movement movement;
+    private StockPlan stock;
+    private List<CutStep> cuts;
+    private ShoppingList purchases;
+    private AssemblyPlan assembly;
+    private TurningPlan turning;
+    private ToolPath path;
+    private Balance balance;
+    private BodyNumbers body;
+
+    /**
+     * Begins with nothing but the design.
+     *
+     * @throws ImpossibleDesignException if the design cannot exist
+     */
+    Work(Document document) {
+        this(document, document.design());
+    }
+
+    /**
+     * Begins with a design in place of the document's own.
+     *
+     * @throws ImpossibleDesignException if the design cannot exist
+     */
+    Work(Document document, DesignRequest design) {
+        this.document = document;
+        this.design = Design.of(design);
+        cautions.addAll(Cautions.of());
+        found(UnitFindings.of(document.design(), "", document.unit()));
+    }
+
+    Design design() {
+        return design;
+    }
+
+    private void found(List<Finding> more) {
+        findings.addAll(more);
+    }
+
+    /** Notes a section that was used, filled in, with the slips of its unit as it was written. */
+    private void use(Section section, Record filled) {
+        used.put(section, filled);
+        slips(section);
+    }
+
+    private void slips(Section section) {
+        if (has(section)) {
+            found(UnitFindings.of(document.sections().get(section), section.pointer(), document.unit()));
+        }
+    }
+
+    /** What makes the whole work useless, whatever part of it is asked for. */
+    private List<Finding> sphereStops() {
+        return SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+                .filter(finding -> finding.severity() == Finding.Severity.STOP)
+                .toList();
+    }
+
+    /** All cautions of the common steps. */
+    Work caution() {
+        cautions.addAll(Cautions.all());
+        return this;
+    }
+
+    Work angles() {
+        angles = AngleCalculator.calculate(design);
+        found(SegmentFindings.settings(angles));
+        found(SegmentFindings.halves(design));
+        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING));
+        return this;
+    }
+
+    Work segments() {
+        segments = SegmentCalculator.calculate(design);
+        found(SegmentFindings.of(design, segments));
+        cautions.addAll(Cautions.of(CROSSCUTTING));
+        return this;
+    }
+
+    Work yields() {
+        yields = YieldCalculator.calculate(design);
+        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        found(YieldFindings.of(design, yields));
+        cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
+        return this;
+    }
+
+    Work sphere() {
+        sphere = SphereCalculator.calculate(design);
+        found(SphereFindings.of(design, sphere));
+        cautions.addAll(Cautions.of(MOUNTING, TURNING));
+        return this;
+    }
+
+    /** @param stations stations of a profile from the edge middle to a corner, at least 2 */
+    Work bands(int stations) {
+        bands = BandCalculator.calculate(design, stations);
+        found(BandFindings.of(design, bands));
+        return this;
+    }
+
+    /** The widths that were found for the wishes of the document. */
+    Work solve(WidthSolution solution) {
+        solve = solution;
+        use(
+                Section.SOLVE,
+                document.solve()
+                        .filled(
+                                solution.face(),
+                                solution.set(),
+                                solution.bands().size()));
+        return this;
+    }
+
+    Work inlays() {
+        inlays = InlayCalculator.plan(inlaySection(), design);
+        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        found(InlayFindings.of(design, inlays));
+        cautions.addAll(Cautions.of(INLAYING, TURNING));
+        return this;
+    }
+
+    private InlayRequest inlaySection() {
+        InlayRequest section = Section.INLAYS
+                .required(document.inlays(), "the inlay depends", design, DesignPart.THICKNESS, DesignPart.LAMINATIONS)
+                .filled(design.unit(), design.request().sphere().minimumWall());
+        use(Section.INLAYS, section);
+        return section;
+    }
+
+    Work jig() {
+        JigRequest section =
+                (document.jig() == null ? new JigRequest(null, null) : document.jig()).filled(design.unit());
+        jig = JigCalculator.plan(section, design);
+        use(Section.JIG, section);
+        found(SegmentFindings.settings(AngleCalculator.calculate(design)));
+        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        found(JigFindings.of(design, jig));
+        found(sphereStops());
+        cautions.addAll(Cautions.ofJig());
+        return this;
+    }
+
+    Work tolerance() {
+        ToleranceRequest section =
+                (document.tolerance() == null ? ToleranceRequest.USUAL : document.tolerance()).filled(design.unit());
+        tolerance = ToleranceCalculator.calculate(section, design);
+        use(Section.TOLERANCE, section);
+        found(ToleranceFindings.of(design, tolerance));
+        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING, GLUING));
+        return this;
+    }
+
+    Work diagnosis() {
+        DiagnosisRequest written = document.diagnosis();
+        boolean bevels = written != null && (written.seam() != null || written.tilt() != null);
+        DesignPart[] parts = bevels ? new DesignPart[] {DesignPart.THICKNESS} : new DesignPart[0];
+        DiagnosisRequest section = Section.DIAGNOSIS
+                .required(written, "the diagnosis depends", design, parts)
+                .filled(design.unit());
+        diagnosis = DiagnosisCalculator.calculate(section, design);
+        use(Section.DIAGNOSIS, section);
+        found(DiagnosisFindings.of(design, diagnosis));
+        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING, MOUNTING));
+        return this;
+    }
+
+    Diagnosis measured() {
+        return diagnosis;
+    }
+
+    Work movement() {
+        MovementRequest section = Section.MOVEMENT
+                .required(
+                        document.movement(),
+                        "the movement depends",
+                        design,
+                        DesignPart.THICKNESS,
+                        DesignPart.LAMINATIONS)
+                .filled();
+        movement = MovementCalculator.calculate(section, design);
+        use(Section.MOVEMENT, section);
+        found(MovementFindings.of(design, movement));
+        cautions.addAll(Cautions.of(RIPPING, GLUING));
+        return this;
+    }
+
+    /** How the boards are cut; a cut list and a shopping list can be read off it. */
+    Work stock() {
+        StockRequest written =
+                Section.STOCK.required(document.stock(), "the stock plan depends", design, DesignPart.values());
+        StockPlan plan = StockCalculator.plan(written, design);
+        StockRequest section = written.filled(design.request().saw().kerf());
+        stock = plan;
+        use(Section.STOCK, section);
+        found(StockFindings.of(section, design, plan));
+        found(StockFindings.blanks(section, design));
+        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
+        return this;
+    }
+
+    /** The cut list of the stock plan, which has been made. */
+    Work cuts() {
+        cuts = CutList.of(stock, design.unit());
+        return this;
+    }
+
+    /** The shopping list of the stock plan, which has been made. */
+    Work purchases() {
+        purchases = ShoppingList.of(stock);
+        return this;
+    }
+
+    /** Leaves the bands out of the answer, where only their findings are wanted. */
+    Work withoutBands() {
+        bands = null;
+        return this;
+    }
+
+    /** Leaves the stock plan out of the answer, where only a list of it is wanted. */
+    Work withoutPlan() {
+        stock = null;
+        return this;
+    }
+
+    Work assembly() {
+        AssemblyRequest section =
+                (document.assembly() == null ? new AssemblyRequest(null) : document.assembly()).filled();
+        assembly = AssemblyCalculator.plan(section, design);
+        use(Section.ASSEMBLY, section);
+        found(AssemblyFindings.of(assembly));
+        found(sphereStops());
+        found(SegmentFindings.halves(design));
+        cautions.addAll(Cautions.of(BEVELLING, GLUING, SANDING));
+        return this;
+    }
+
+    private TurningRequest turningSection() {
+        TurningRequest section =
+                (document.turning() == null ? TurningRequest.USUAL : document.turning()).filled(design.unit());
+        use(Section.TURNING, section);
+        return section;
+    }
+
+    Work turning() {
+        TurningRequest section = turningSection();
+        turning = TurningCalculator.plan(section, design);
+        found(TurningFindings.of(section, design, turning));
+        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        cautions.addAll(Cautions.of(MOUNTING, TURNING, SANDING, FINISHING));
+        return this;
+    }
+
+    Work balance() {
+        TurningRequest held = turningSection();
+        BalanceRequest section = (document.balance() == null ? BalanceRequest.USUAL : document.balance()).filled();
+        balance = BalanceCalculator.calculate(section, held, design);
+        use(Section.BALANCE, section);
+        found(BalanceFindings.of(held, design, balance));
+        SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+                .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
+                .forEach(findings::add);
+        cautions.addAll(Cautions.of(MOUNTING, TURNING));
+        return this;
+    }
+
+    Work path() {
+        PathRequest section =
+                Section.PATH.required(document.path(), "the path depends").filled(design.unit());
+        path = PathCalculator.path(section, turningSection(), design);
+        use(Section.PATH, section);
+        found(PathFindings.of(section, design, path));
+        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        cautions.addAll(Cautions.ofPath());
+        return this;
+    }
+
+    /**
+     * The numbers of a body.
+     *
+     * @param section the section that the body is made by, or null for the design alone
+     */
+    Work body(BodyNumbers numbers, Section section) {
+        body = numbers;
+        if (section == Section.TURNING) {
+            turningSection();
+        } else if (section == Section.INLAYS) {
+            inlaySection();
+        }
+        found(sphereStops());
+        cautions.clear();
+        return this;
+    }
+
+    /**
+     * Adds a part if the document states what it depends on, and a note of what it waits for otherwise.
+     *
+     * @param name the part's name
+     * @param part adds it
+     */
+    Work where(String name, Runnable part) {
+        try {
+            part.run();
+        } catch (ImpossibleDesignException e) {
+            if (!e.violations().stream().allMatch(Violation::isMissing)) {
+                throw e;
+            }
+            String fields = e.violations().stream().map(Violation::field).collect(Collectors.joining(", "));
+            findings.add(new Finding(
+                    FindingCode.PART_LEFT_OUT,
+                    Finding.Severity.NOTE,
+                    "The part " + name + " is left out. It waits for " + fields + ".",
+                    e.violations().get(0).path()));
+        }
+        return this;
+    }
+
+    /** Whether the document has a section. */
+    boolean has(Section section) {
+        return document.sections().containsKey(section);
+    }
+
+    /** The answer, its findings gravest first. */
+    Answer answer() {
+        return answer(Document.of(design.request(), used), gravestFirst());
+    }
+
+    /** The same with the whole document as it should now be. */
+    Answer answer(Function<NextDocument, Document> next) {
+        return answer(next.apply(new NextDocument(filled(), design)), gravestFirst());
+    }
+
+    /** The answer of a build, its findings in the order of the work. */
+    Answer build() {
+        document.sections().keySet().forEach(this::slips);
+        return answer(filled(), new ArrayList<>(findings));
+    }
+
+    /** The whole document, as far as it was used with everything filled in. */
+    Document filled() {
+        return document.with(design.request(), used);
+    }
+
+    private List<Finding> gravestFirst() {
+        List<Finding> sorted = new ArrayList<>(findings);
+        sorted.sort(Comparator.comparing(Finding::severity));
+        return sorted;
+    }
+
+    private Answer answer(Document now, List<Finding> sorted) {
+        List<Caution> ordered = new ArrayList<>(cautions);
+        ordered.sort(Comparator.comparing(Caution::step));
+        return new Answer(
+                now, angles, segments, yields, sphere, bands, solve, inlays, jig, tolerance, diagnosis, movement, stock,
+                cuts, purchases, assembly, turning, path, balance, body, sorted, ordered);
+    }
+}
