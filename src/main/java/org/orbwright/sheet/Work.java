@@ -83,6 +83,11 @@ final class Work {
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
 
+    /** Worked out once, as many parts have findings of them. */
+    private SphereSizing sized;
+
+    private SegmentPlan cut;
+
     private SawAngles angles;
     private SegmentPlan segments;
     private Yield yields;
@@ -144,9 +149,31 @@ final class Work {
         }
     }
 
+    private SphereSizing sized() {
+        if (sized == null) {
+            sized = SphereCalculator.calculate(design);
+        }
+        return sized;
+    }
+
+    private List<Finding> sphereFindings() {
+        return SphereFindings.of(design, sized());
+    }
+
+    private SegmentPlan cut() {
+        if (cut == null) {
+            cut = SegmentCalculator.calculate(design);
+        }
+        return cut;
+    }
+
+    private List<Finding> segmentFindings() {
+        return SegmentFindings.of(design, cut());
+    }
+
     /** What makes the whole work useless, whatever part of it is asked for. */
     private List<Finding> sphereStops() {
-        return SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+        return sphereFindings().stream()
                 .filter(finding -> finding.severity() == Finding.Severity.STOP)
                 .toList();
     }
@@ -166,23 +193,23 @@ final class Work {
     }
 
     Work segments() {
-        segments = SegmentCalculator.calculate(design);
-        found(SegmentFindings.of(design, segments));
+        segments = cut();
+        found(segmentFindings());
         cautions.addAll(Cautions.of(CROSSCUTTING));
         return this;
     }
 
     Work yields() {
         yields = YieldCalculator.calculate(design);
-        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        found(segmentFindings());
         found(YieldFindings.of(design, yields));
         cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
         return this;
     }
 
     Work sphere() {
-        sphere = SphereCalculator.calculate(design);
-        found(SphereFindings.of(design, sphere));
+        sphere = sized();
+        found(sphereFindings());
         cautions.addAll(Cautions.of(MOUNTING, TURNING));
         return this;
     }
@@ -209,7 +236,7 @@ final class Work {
 
     Work inlays() {
         inlays = InlayCalculator.plan(inlaySection(), design);
-        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        found(sphereFindings());
         found(InlayFindings.of(design, inlays));
         cautions.addAll(Cautions.of(INLAYING, TURNING));
         return this;
@@ -229,7 +256,7 @@ final class Work {
         jig = JigCalculator.plan(section, design);
         use(Section.JIG, section);
         found(SegmentFindings.settings(AngleCalculator.calculate(design)));
-        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        found(segmentFindings());
         found(JigFindings.of(design, jig));
         found(sphereStops());
         cautions.addAll(Cautions.ofJig());
@@ -290,7 +317,7 @@ final class Work {
         use(Section.STOCK, section);
         found(StockFindings.of(section, design, plan));
         found(StockFindings.blanks(section, design));
-        found(SegmentFindings.of(design, SegmentCalculator.calculate(design)));
+        found(segmentFindings());
         cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
         return this;
     }
@@ -342,7 +369,7 @@ final class Work {
         TurningRequest section = turningSection();
         turning = TurningCalculator.plan(section, design);
         found(TurningFindings.of(section, design, turning));
-        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        found(sphereFindings());
         cautions.addAll(Cautions.of(MOUNTING, TURNING, SANDING, FINISHING));
         return this;
     }
@@ -353,7 +380,7 @@ final class Work {
         balance = BalanceCalculator.calculate(section, held, design);
         use(Section.BALANCE, section);
         found(BalanceFindings.of(held, design, balance));
-        SphereFindings.of(design, SphereCalculator.calculate(design)).stream()
+        sphereFindings().stream()
                 .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
                 .forEach(findings::add);
         cautions.addAll(Cautions.of(MOUNTING, TURNING));
@@ -366,7 +393,7 @@ final class Work {
         path = PathCalculator.path(section, turningSection(), design);
         use(Section.PATH, section);
         found(PathFindings.of(section, design, path));
-        found(SphereFindings.of(design, SphereCalculator.calculate(design)));
+        found(sphereFindings());
         cautions.addAll(Cautions.ofPath());
         return this;
     }
