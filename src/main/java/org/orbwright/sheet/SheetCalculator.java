@@ -18,9 +18,6 @@ import org.orbwright.turning.ProgramWriter;
  * and what lacks something that the answer cannot do without, is refused with an {@link ImpossibleDesignException}.
  */
 public final class SheetCalculator {
-    /** Stations of a profile that is computed for its findings alone. */
-    private static final int FEWEST_STATIONS = 2;
-
     private SheetCalculator() {}
 
     /** The angles of a design. */
@@ -103,12 +100,12 @@ public final class SheetCalculator {
 
     /** The cut list of the boards at hand. */
     public static Answer cuts(Document document) {
-        return new Work(document).stock().cuts().withoutPlan().answer();
+        return new Work(document).cuts().answer();
     }
 
     /** What to buy beside the boards at hand. */
     public static Answer purchases(Document document) {
-        return new Work(document).stock().purchases().withoutPlan().answer();
+        return new Work(document).purchases().answer();
     }
 
     /** The order of gluing. */
@@ -158,8 +155,8 @@ public final class SheetCalculator {
     /** The flat widths that give what should be seen, and the document with these widths. */
     public static Answer solve(Document document) {
         SolvedDesign solution = solution(document);
-        Work work = new Work(document, solution.design()).solve(solution.widths());
-        work.bands(FEWEST_STATIONS).withoutBands();
+        Work work =
+                new Work(document, solution.design()).solve(solution.widths()).bandFindings();
         return work.answer(
                 next -> work.filled().with(solution.opened(work.design().request()), Map.of()));
     }

@@ -77,16 +77,20 @@ import org.orbwright.turning.TurningRequest;
  * part used, filled in.
  */
 final class Work {
+    /** Stations of a profile that is computed for its findings alone. */
+    private static final int FEWEST_STATIONS = 2;
+
     private final Document document;
     private final Design design;
     private final Map<Section, Record> used = new EnumMap<>(Section.class);
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Set<Caution> cautions = new LinkedHashSet<>();
 
-    /** Worked out once, as many parts have findings of them. */
+    /** Worked out once, as several parts need them. */
     private SphereSizing sized;
 
     private SegmentPlan cut;
+    private StockPlan plan;
 
     private SawAngles angles;
     private SegmentPlan segments;
@@ -221,6 +225,12 @@ final class Work {
         return this;
     }
 
+    /** What is found of the bands, without their numbers. */
+    Work bandFindings() {
+        found(BandFindings.of(design, BandCalculator.calculate(design, FEWEST_STATIONS)));
+        return this;
+    }
+
     /** The widths that were found for the wishes of the document. */
     Work solve(WidthSolution solution) {
         solve = solution;
@@ -307,42 +317,35 @@ final class Work {
         return this;
     }
 
-    /** How the boards are cut; a cut list and a shopping list can be read off it. */
+    /** Worked out once, with its findings, as the plan and both of its lists are read off it. */
+    private StockPlan plan() {
+        if (plan == null) {
+            StockRequest written =
+                    Section.STOCK.required(document.stock(), "the stock plan depends", design, DesignPart.values());
+            plan = StockCalculator.plan(written, design);
+            StockRequest section = written.filled(design.request().saw().kerf());
+            use(Section.STOCK, section);
+            found(StockFindings.of(section, design, plan));
+            found(StockFindings.blanks(section, design));
+            found(segmentFindings());
+            cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
+        }
+        return plan;
+    }
+
+    /** How the boards are cut. */
     Work stock() {
-        StockRequest written =
-                Section.STOCK.required(document.stock(), "the stock plan depends", design, DesignPart.values());
-        StockPlan plan = StockCalculator.plan(written, design);
-        StockRequest section = written.filled(design.request().saw().kerf());
-        stock = plan;
-        use(Section.STOCK, section);
-        found(StockFindings.of(section, design, plan));
-        found(StockFindings.blanks(section, design));
-        found(segmentFindings());
-        cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
+        stock = plan();
         return this;
     }
 
-    /** The cut list of the stock plan, which has been made. */
     Work cuts() {
-        cuts = CutList.of(stock, design.unit());
+        cuts = CutList.of(plan(), design.unit());
         return this;
     }
 
-    /** The shopping list of the stock plan, which has been made. */
     Work purchases() {
-        purchases = ShoppingList.of(stock);
-        return this;
-    }
-
-    /** Leaves the bands out of the answer, where only their findings are wanted. */
-    Work withoutBands() {
-        bands = null;
-        return this;
-    }
-
-    /** Leaves the stock plan out of the answer, where only a list of it is wanted. */
-    Work withoutPlan() {
-        stock = null;
+        purchases = ShoppingList.of(plan());
         return this;
     }
 
