@@ -111,8 +111,8 @@ public class BodiesResource {
     @Path("/disc")
     @Operation(
             operationId = "buildDisc",
-            summary = "A blocking disc",
-            description = "The blocking disc at one end of the axis, with the hole through its middle, around the third"
+            summary = "A mounting disc",
+            description = "The mounting disc at one end of the axis, with the hole through its middle, around the third"
                     + " axis. Holes of screws are left out.")
     public Response disc(
             Document document,

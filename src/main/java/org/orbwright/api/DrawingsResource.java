@@ -48,7 +48,7 @@ public class DrawingsResource {
             @BeanParam SetQuery set,
             @Parameter(
                             description =
-                                    "Where the viewer stands around the solid's third axis, in degrees from its first"
+                                    "Where the eye stands around the solid's third axis, in degrees from its first"
                                             + " axis, -360 to 360; 25 if left out.",
                             example = "25",
                             schema = @Schema(type = SchemaType.NUMBER, minimum = "-360", maximum = "360"))
@@ -56,7 +56,7 @@ public class DrawingsResource {
                     String azimuth,
             @Parameter(
                             description =
-                                    "How far the viewer stands above the plane of the first two axes, in degrees, -90"
+                                    "How far the eye stands above the plane of the first two axes, in degrees, -90"
                                             + " to 90; 20 if left out.",
                             example = "20",
                             schema = @Schema(type = SchemaType.NUMBER, minimum = "-90", maximum = "90"))

@@ -79,8 +79,8 @@ public class OutlinesResource {
     @Path("/disc")
     @Operation(
             operationId = "drawDisc",
-            summary = "A blocking disc",
-            description = "The blocking disc at one end of the axis with its hole and the circle of its screws. As DXF"
+            summary = "A mounting disc",
+            description = "The mounting disc at one end of the axis with its hole and the circle of its screws. As DXF"
                     + " (release 12, ASCII) in the design's unit, with true circles around the origin.")
     public Response disc(
             Document document,

@@ -57,7 +57,7 @@ public class SheetResource {
             operationId = "calculateSphere",
             summary = "Sphere, removal, wall and land",
             description = "Across flats, largest and chosen sphere, removal and wall at face centre, edge middle and"
-                    + " corner, smallest panel thickness, limits of the land, blocking discs.")
+                    + " corner, smallest panel thickness, limits of the land, mounting discs.")
     public Answer sphere(Document document) {
         return SheetCalculator.sphere(document);
     }

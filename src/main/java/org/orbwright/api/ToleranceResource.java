@@ -41,7 +41,7 @@ public class ToleranceResource {
             summary = "From gaps and sizes that were measured to settings and centre",
             description = "From the gap of a test panel to the tip angle and mitre gauge; from the gaps of a pair or"
                     + " trio of panels to the bevel and blade tilt; from measures across flats to the largest"
-                    + " sphere; from distances of faces to the best centre and the shift of the blocking discs;"
+                    + " sphere; from distances of faces to the best centre and the shift of the mounting discs;"
                     + " from an angle gauge to the interval of the gap. Every answer has its uncertainty.")
     public Answer diagnosis(Document document) {
         return SheetCalculator.diagnosis(document);

@@ -26,7 +26,7 @@ public class TurningResource {
     @Operation(
             operationId = "planTurning",
             summary = "Holding, roughing, turning and finishing the sphere",
-            description = "Blocking discs and what the tool reaches between them; cups and how the positions overlap;"
+            description = "Mounting discs and what the tool reaches between them; cups and how the positions overlap;"
                     + " the polygon"
                     + " method, diameters for callipers, ring gauges and passes; speeds to stay under,"
                     + " with what"

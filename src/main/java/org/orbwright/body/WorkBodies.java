@@ -9,12 +9,12 @@ import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayRequest.ShapeRequest;
 import org.orbwright.turning.Holding.Seat;
 
-/** Bodies of what is made beside the wood of the sphere: blocking discs, and pockets as the wood that is cut out. */
+/** Bodies of what is made beside the wood of the sphere: mounting discs, and pockets as the wood that is cut out. */
 public final class WorkBodies {
     private WorkBodies() {}
 
     /**
-     * A blocking disc, its face for the work on top.
+     * A mounting disc, its face for the work on top.
      *
      * @param design the design
      * @param seat where it is seated
@@ -29,7 +29,7 @@ public final class WorkBodies {
         double volume = Math.PI / 4 * (seat.disc() - hole) * (seat.disc() + hole) * thickness;
         Mesh mesh = Prism.of(sides, radius, hole / 2, 0, thickness);
         return new Body(
-                "Blocking disc for the " + design.solid().name(),
+                "Mounting disc for the " + design.solid().name(),
                 List.of(new Part("disc", mesh, volume)),
                 radius * (1 - Math.cos(Math.PI / sides)));
     }

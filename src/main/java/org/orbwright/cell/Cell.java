@@ -81,9 +81,9 @@ public enum Cell {
     REMOVAL_FACE_CENTRE(Needs.WALL, "/sphere/faces[face]/removal/faceCentre", "Wood turned away at the face centre."),
     /** Removal at the corner. */
     REMOVAL_CORNER(Needs.WALL, "/sphere/faces[face]/removal/corner", "Wood turned away at the corners."),
-    /** Blocking disc. */
-    BLOCKING_DISC(
-            Needs.SIZE, "/sphere/faces[face]/blockingDiscDiameter", "Diameter of a disc that just covers the face."),
+    /** Mounting disc. */
+    MOUNTING_DISC(
+            Needs.SIZE, "/sphere/faces[face]/mountingDiscDiameter", "Diameter of a disc that just covers the face."),
     /** Wood of a band. */
     BAND_SPECIES(Needs.SURVIVAL, band("species"), "The wood of a band."),
     /** Width of a band on the flat panel. */

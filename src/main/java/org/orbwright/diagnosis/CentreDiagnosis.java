@@ -60,8 +60,8 @@ public record CentreDiagnosis(
         deviations = List.copyOf(deviations);
     }
 
-    /** How the blocking discs are shifted. */
-    @Describe("How both blocking discs are shifted to hold the shell by its best centre. The axis keeps its direction.")
+    /** How the mounting discs are shifted. */
+    @Describe("How both mounting discs are shifted to hold the shell by its best centre. The axis keeps its direction.")
     public record DiscShift(
             @Describe(value = "The face that carries the first disc.", example = "0", max = 200)
             int face,

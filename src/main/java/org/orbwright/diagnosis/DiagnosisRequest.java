@@ -248,7 +248,7 @@ public record DiagnosisRequest(
             + " discs hold the shell now.")
     public record FaceDistancesRequest(
             @Describe(
-                    value = "Number of the face that carries the first blocking disc, from 0 as the solid's catalogue"
+                    value = "Number of the face that carries the first mounting disc, from 0 as the solid's catalogue"
                             + " page lists the faces; 0 if left out.",
                     example = "0",
                     optional = true)

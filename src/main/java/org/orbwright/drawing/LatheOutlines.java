@@ -17,7 +17,7 @@ import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
 import org.orbwright.turning.TurningRequest.DiscsRequest;
 
-/** Outlines of what is made for the work on the lathe: blocking discs, ring gauges and templates. */
+/** Outlines of what is made for the work on the lathe: mounting discs, ring gauges and templates. */
 public final class LatheOutlines {
     private static final At CENTRE = new At(0, 0);
     /** Material beside the opening of a gauge or a template, as a share of the sphere's radius. */
@@ -25,7 +25,7 @@ public final class LatheOutlines {
 
     private LatheOutlines() {}
 
-    /** A blocking disc with its hole and the circle of its screws. */
+    /** A mounting disc with its hole and the circle of its screws. */
     public static OutlineSheet disc(Design design, TurningRequest request, Seat seat) {
         double radius = seat.disc() / 2;
         List<Shape> shapes = new ArrayList<>();
@@ -53,7 +53,7 @@ public final class LatheOutlines {
         shapes.add(stroke(-radius / 10, 0, radius / 10, 0));
         shapes.add(stroke(0, -radius / 10, 0, radius / 10));
         return new OutlineSheet(
-                new Outline("Blocking disc for the " + design.solid().name(), shapes), measures, caption.toString());
+                new Outline("Mounting disc for the " + design.solid().name(), shapes), measures, caption.toString());
     }
 
     private static Measure across(double radius, double away, double below, Design design) {

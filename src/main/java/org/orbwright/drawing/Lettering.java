@@ -3,7 +3,7 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How much room letters take. The font is the viewer's, so that widths are estimates on the safe side. */
+/** How much room letters take. The font is the reading program's, so widths are estimates, rather too wide. */
 final class Lettering {
     private static final double NARROW = 0.38;
     private static final double USUAL = 0.63;

@@ -54,7 +54,7 @@ public final class SphereDrawing {
      *
      * @param design the design
      * @param sphere which set each of its panels is made from
-     * @param azimuth where the viewer stands around the solid's third axis, in radians
+     * @param azimuth where the eye stands around the solid's third axis, in radians
      * @param elevation how far above the plane of the first two axes, in radians
      */
     public static Drawing draw(Design design, SphereKind sphere, double azimuth, double elevation) {

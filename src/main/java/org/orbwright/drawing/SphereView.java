@@ -5,8 +5,8 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * An orthographic view of a sphere from a direction: what faces the viewer is kept, what lies behind is cut off along
- * the sphere's visible rim.
+ * An orthographic view of a sphere from a direction: what faces the eye is kept, what lies behind is cut off along the
+ * sphere's visible rim.
  */
 final class SphereView {
     private final Vector3D right;
@@ -15,7 +15,7 @@ final class SphereView {
     private final double radius;
 
     /**
-     * @param azimuth where the viewer stands around the third axis, in radians from the first axis
+     * @param azimuth where the eye stands around the third axis, in radians from the first axis
      * @param elevation how far above the plane of the first two axes, in radians
      * @param radius the sphere's radius
      */
@@ -27,7 +27,7 @@ final class SphereView {
         this.radius = radius;
     }
 
-    /** A point in view coordinates: right, up, and towards the viewer. */
+    /** A point in view coordinates: right, up, and towards the eye. */
     Vector3D project(Vector3D point) {
         return Vector3D.of(point.dot(right), point.dot(up), point.dot(towards));
     }

@@ -28,7 +28,7 @@ final class LatheSections {
 
     static Section mounting(Answers answers) {
         Holding holding = answers.turning().holding();
-        SetUp section = answers.section("Mounting between blocking discs");
+        SetUp section = answers.section("Mounting between discs");
         section.cautions(Step.MOUNTING);
         section.measure("Swing about this axis", holding.swing());
         seat("headstock", holding.head(), section);
@@ -36,7 +36,7 @@ final class LatheSections {
         section.number(
                 "Share of the sphere that the tool reaches", holding.reachedShare() * PERCENT, SHARE_DECIMALS, "%");
         for (FaceSizing face : answers.sphere().faces()) {
-            section.length("Disc that finds the centre of a " + face.face(), face.blockingDiscDiameter());
+            section.length("Disc that finds the centre of a " + face.face(), face.mountingDiscDiameter());
         }
         section.check("Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed"
                 + " and rest.");

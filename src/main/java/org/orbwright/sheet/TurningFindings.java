@@ -143,7 +143,7 @@ final class TurningFindings {
                     FindingCode.SPEED_ABOVE_GLUE,
                     Severity.STOP,
                     "At " + Rounding.plain(turns, 0) + " turns a minute the " + name
-                            + " pulls harder at its glue lines than the stated strength over the safety factor; that is"
+                            + " pulls harder at its glue lines than the stated strength over its divisor. That is"
                             + " reached at " + Rounding.plain(Math.floor(limit.glueLimit()), 0) + ".",
                     SPEED);
         }

@@ -135,11 +135,11 @@ public record SphereSizing(
             double fenceShift,
 
             @Describe(
-                    value = "Diameter of a blocking disc that finds the panel's centre: the inscribed circle of the"
+                    value = "Diameter of a mounting disc that finds the panel's centre: the inscribed circle of the"
                             + " panel.",
                     quantity = Quantity.LENGTH,
                     example = "78.685")
-            double blockingDiscDiameter,
+            double mountingDiscDiameter,
 
             @Describe(
                     value = "Whether each face of this kind has a parallel one of its kind opposite, for a second"

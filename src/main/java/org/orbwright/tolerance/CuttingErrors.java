@@ -86,7 +86,7 @@ final class CuttingErrors {
             case BLANK_WIDTH -> blankWidth;
             case BAND_WIDTH -> bandWidth;
             case PANEL_THICKNESS -> thickness;
-            case STOP -> stop;
+            case STOP_BLOCK -> stop;
         };
     }
 

@@ -16,5 +16,5 @@ public enum ErrorSource {
     /** The thickness of a panel. */
     PANEL_THICKNESS,
     /** The stop that sets the base of each segment. */
-    STOP
+    STOP_BLOCK
 }

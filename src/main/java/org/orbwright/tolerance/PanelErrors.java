@@ -4,7 +4,7 @@ import static org.orbwright.tolerance.ErrorSource.BAND_WIDTH;
 import static org.orbwright.tolerance.ErrorSource.BEVEL;
 import static org.orbwright.tolerance.ErrorSource.BLANK_WIDTH;
 import static org.orbwright.tolerance.ErrorSource.PANEL_THICKNESS;
-import static org.orbwright.tolerance.ErrorSource.STOP;
+import static org.orbwright.tolerance.ErrorSource.STOP_BLOCK;
 import static org.orbwright.tolerance.ErrorSource.TIP_ANGLE;
 
 import java.util.ArrayList;
@@ -75,7 +75,7 @@ final class PanelErrors {
                 Math.abs(opening.shift()),
                 angleSum == 0 ? null : side,
                 opening,
-                budget().add(STOP, baseByStop).add(TIP_ANGLE, baseByTip).build(),
+                budget().add(STOP_BLOCK, baseByStop).add(TIP_ANGLE, baseByTip).build(),
                 face(budget(), 1, 1).build(),
                 bluntTips(),
                 errors.tipAngleLimit(glueBridges / (segments * joint)),
@@ -120,7 +120,7 @@ final class PanelErrors {
      */
     BudgetBuilder outwards(BudgetBuilder budget, double together, double independent) {
         double outPerBase = panel.jointDistance() / panel.baseDistance();
-        budget.add(STOP, scaled(baseByStop.times(outPerBase), together, independent))
+        budget.add(STOP_BLOCK, scaled(baseByStop.times(outPerBase), together, independent))
                 .add(TIP_ANGLE, scaled(baseByTip.times(outPerBase), together, independent));
         double apart = longestSeam() / Math.cos(panel.bevel());
         return errors.of(BEVEL).setting() > 0 ? budget.add(BEVEL, new Derivatives(together * apart, 0)) : budget;
@@ -180,7 +180,7 @@ final class PanelErrors {
     /** A blank is as wide as its bands; a stick of tilted ones is sawn to its own width. */
     private ErrorBudget bluntTips(Panel part) {
         Piece piece = sharpest(part);
-        BudgetBuilder budget = budget().add(STOP, Derivatives.of(heightByStop(piece)))
+        BudgetBuilder budget = budget().add(STOP_BLOCK, Derivatives.of(heightByStop(piece)))
                 .add(TIP_ANGLE, Derivatives.of(heightByTip(piece)))
                 .add(BLANK_WIDTH, Derivatives.of(-1));
         Lamination lamination = part.lamination();
@@ -213,7 +213,7 @@ final class PanelErrors {
         double distance = piece.top(angle);
         for (int i = 1; i < bands.size(); i++) {
             distance -= bands.get(i - 1).width();
-            BudgetBuilder budget = budget().add(STOP, Derivatives.of(heightByStop(piece) * along))
+            BudgetBuilder budget = budget().add(STOP_BLOCK, Derivatives.of(heightByStop(piece) * along))
                     .add(TIP_ANGLE, Derivatives.of(heightByTip(piece) * along))
                     .add(BLANK_WIDTH, Derivatives.of(-0.5 * along))
                     .add(BAND_WIDTH, Derivatives.of(-1, i));

@@ -2,7 +2,7 @@ package org.orbwright.tolerance;
 
 import static org.orbwright.tolerance.ErrorSource.BEVEL;
 import static org.orbwright.tolerance.ErrorSource.PANEL_THICKNESS;
-import static org.orbwright.tolerance.ErrorSource.STOP;
+import static org.orbwright.tolerance.ErrorSource.STOP_BLOCK;
 import static org.orbwright.tolerance.ErrorSource.TIP_ANGLE;
 
 import java.util.LinkedHashMap;
@@ -123,7 +123,7 @@ public final class ToleranceCalculator {
 
     private BudgetBuilder step(PanelErrors one, PanelErrors other) {
         return new BudgetBuilder(errors)
-                .add(STOP, one.edgeByStop().minus(other.edgeByStop()))
+                .add(STOP_BLOCK, one.edgeByStop().minus(other.edgeByStop()))
                 .add(TIP_ANGLE, one.edgeByTip().minus(other.edgeByTip()));
     }
 
@@ -135,7 +135,7 @@ public final class ToleranceCalculator {
         ErrorBudget largest = sphere.largestLimitedBy() == SphereLimit.FLATS
                 ? budget(lowest, 2)
                 : new BudgetBuilder(errors)
-                        .add(STOP, lowest.edgeByStop().times(2))
+                        .add(STOP_BLOCK, lowest.edgeByStop().times(2))
                         .add(TIP_ANGLE, lowest.edgeByTip().times(2))
                         .build();
         // Without a parallel face opposite, one face counts for both sides.

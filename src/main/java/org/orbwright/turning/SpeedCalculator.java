@@ -150,7 +150,6 @@ final class SpeedCalculator {
     }
 
     private double glueLimit(double stress) {
-        double safety = request.safetyFactor();
-        return Math.sqrt(request.glueStrength() / safety / stress) / RADIANS_PER_TURN_A_MINUTE;
+        return Math.sqrt(request.glueStrength() / request.strengthDivisor() / stress) / RADIANS_PER_TURN_A_MINUTE;
     }
 }

@@ -89,9 +89,8 @@ public record SpeedLimits(
             Double seamStress,
 
             @Describe(
-                    value = "Speed at which the greater of both stresses is the stated strength over the safety"
-                            + " factor. It"
-                            + " knows of no void, crack, catch or imbalance. Left out without a"
+                    value = "Speed at which the greater of both stresses is the stated strength over its"
+                            + " divisor. It knows of no void, crack, catch or imbalance. Left out without a"
                             + " strength or a density.",
                     quantity = Quantity.TURNS,
                     example = "1063.1",

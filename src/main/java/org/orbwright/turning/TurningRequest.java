@@ -20,7 +20,7 @@ import org.orbwright.quantity.Quantity;
  * How the work is held, turned and finished.
  *
  * @param axis the first axis, or null for the one through the first face
- * @param discs the blocking discs, or null for the largest that fit
+ * @param discs the mounting discs, or null for the largest that fit
  * @param cup the cup chucks that the sphere is reversed in, or null for none
  * @param roughing how it is roughed out, or null for what is usual
  * @param speed a speed and what glue lines bear, or null for the rule of thumb alone
@@ -32,7 +32,7 @@ public record TurningRequest(
         @Describe(value = "The first axis; the one through face 0 if left out.", optional = true) @Valid
         AxisRequest axis,
 
-        @Describe(value = "The blocking discs; the largest that fit if left out.", optional = true) @Valid
+        @Describe(value = "The mounting discs; the largest that fit if left out.", optional = true) @Valid
         DiscsRequest discs,
 
         @Describe(value = "The cup chucks that the sphere is reversed in; none if left out.", optional = true) @Valid
@@ -68,8 +68,8 @@ public record TurningRequest(
                 rates);
     }
 
-    /** The blocking discs. */
-    @Describe("The blocking discs at both ends of the axis, alike.")
+    /** The mounting discs. */
+    @Describe("The mounting discs at both ends of the axis, alike.")
     public record DiscsRequest(
             @Describe(
                     value = "Diameter; the largest that fits on the panel if left out, and at a corner or an edge the"
@@ -258,11 +258,13 @@ public record TurningRequest(
                     optional = true)
             @DecimalMin("1")
             @DecimalMax("1000")
-            Double safetyFactor) {
+            Double strengthDivisor) {
 
         SpeedRequest filled() {
             return new SpeedRequest(
-                    turns, glueStrength, glueStrength == null ? safetyFactor : requireNonNullElse(safetyFactor, 20.0));
+                    turns,
+                    glueStrength,
+                    glueStrength == null ? strengthDivisor : requireNonNullElse(strengthDivisor, 20.0));
         }
     }
 

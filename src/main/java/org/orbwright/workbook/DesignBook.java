@@ -64,7 +64,7 @@ public final class DesignBook {
             Cell.THINNEST_WALL,
             Cell.SMALLEST_THICKNESS,
             Cell.REMOVAL_CORNER,
-            Cell.BLOCKING_DISC,
+            Cell.MOUNTING_DISC,
             Cell.SPHERE_MASS);
     private static final List<Cell> OF_A_BAND =
             List.of(Cell.BAND_SPECIES, Cell.BAND_WIDTH, Cell.VISIBLE_WIDTH, Cell.VISIBLE_WIDTH_CORNER, Cell.SURVIVAL);

@@ -67,7 +67,7 @@ class DrawingsHttpTest {
     }
 
     @Test
-    void theSphereTurnsWithTheViewer() {
+    void theSphereTurnsWithTheEye() {
         String front = design().post("/v1/drawings/sphere").asString();
         String side = design().queryParam("azimuth", "-97.5")
                 .queryParam("elevation", "-10")

@@ -92,9 +92,9 @@ class SphereCalculatorTest {
         }
 
         @Test
-        @DisplayName("blocking disc: 2 a = 104.9422")
-        void blockingDisc() {
-            assertEquals(104.94217128973214, face.blockingDiscDiameter(), EXACT);
+        @DisplayName("mounting disc: 2 a = 104.9422")
+        void mountingDisc() {
+            assertEquals(104.94217128973214, face.mountingDiscDiameter(), EXACT);
             assertTrue(face.opposite());
         }
 
@@ -130,7 +130,7 @@ class SphereCalculatorTest {
             assertEquals(200, sizing.edge(), EXACT);
             assertEquals(200 * Math.sqrt(3), sizing.swingDiameter(), EXACT);
             assertEquals(200 * Math.sqrt(2), sizing.seamDiameter(), EXACT);
-            assertEquals(200, face.blockingDiscDiameter(), EXACT);
+            assertEquals(200, face.mountingDiscDiameter(), EXACT);
         }
 
         @Test

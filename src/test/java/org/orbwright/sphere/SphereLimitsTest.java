@@ -104,7 +104,7 @@ class SphereLimitsTest {
     void theFenceShiftIsTheLandOverTheTangentOfTheBevel(Solid solid) {
         SphereSizing sizing = sizing(Designs.of(solid.name()).land(3));
         for (FaceSizing face : sizing.faces()) {
-            double tangent = face.jointDistance() / (face.blockingDiscDiameter() / 2);
+            double tangent = face.jointDistance() / (face.mountingDiscDiameter() / 2);
             assertEquals(3 / tangent, face.fenceShift(), EXACT);
         }
     }

@@ -153,7 +153,8 @@ class PlacementTest {
                 byStop += (height(piece, step, 0) - height(piece, -step, 0)) / (2 * step) / around.size();
                 byTip += (height(piece, 0, step) - height(piece, 0, -step)) / (2 * step) / around.size();
             }
-            assertEquals(byStop, part(panel.baseDistance(), ErrorSource.STOP, ErrorContribution::perLength), 1e-6);
+            assertEquals(
+                    byStop, part(panel.baseDistance(), ErrorSource.STOP_BLOCK, ErrorContribution::perLength), 1e-6);
             assertEquals(
                     byTip * Math.toRadians(0.1),
                     part(panel.baseDistance(), ErrorSource.TIP_ANGLE, ErrorContribution::perTenthDegree),

@@ -237,7 +237,7 @@ class ToleranceCalculatorTest {
         PanelTolerance panel = tolerance.panels().get(0);
         assertEquals(
                 0.01 * 25.4 * 0.688190960236,
-                part(panel.baseDistance(), ErrorSource.STOP, ErrorContribution::shift),
+                part(panel.baseDistance(), ErrorSource.STOP_BLOCK, ErrorContribution::shift),
                 1e-9);
     }
 

@@ -81,8 +81,8 @@ class TurningCalculatorTest {
             return new Wish(null, null, null, new RoughingRequest(depth, null, null), null, null, null);
         }
 
-        static Wish speed(Double turns, Double strength, Double safety) {
-            return new Wish(null, null, null, null, new SpeedRequest(turns, strength, safety), null, null);
+        static Wish speed(Double turns, Double strength, Double divisor) {
+            return new Wish(null, null, null, null, new SpeedRequest(turns, strength, divisor), null, null);
         }
     }
 
