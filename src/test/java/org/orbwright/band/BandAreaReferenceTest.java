@@ -1,14 +1,17 @@
 package org.orbwright.band;
 
 import static org.orbwright.band.Agreement.assertArea;
+import static org.orbwright.source.Kind.REFERENCE;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.orbwright.source.Source;
 
 /** Areas below a band line against 60 cases by arbitrary-precision quadrature by an independent program. */
 @DisplayName("60 cases by arbitrary-precision quadrature by an independent program")
+@Source(value = REFERENCE, text = "mpmath 1.3, 30 digits: band-areas.csv, nested Gauss-Legendre quadrature")
 class BandAreaReferenceTest {
 
     @ParameterizedTest(name = "case {0}")

@@ -3,6 +3,10 @@ package org.orbwright.band;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -26,7 +30,9 @@ import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
+@Source(INVARIANT)
 class BandCalculatorTest {
     private static final List<BandRequest> BANDS = Designs.widths(2.5, 4.0, 3.0, null);
     private static final double[] ANGLES = {0, 30, -52, 90};
@@ -202,6 +208,7 @@ class BandCalculatorTest {
 
     @Test
     @DisplayName("bands at 90 degrees, symmetric about the axis: left and right alike, areas in pairs")
+    @Source(value = HAND, text = "a chord of 2 c across the middle of a sphere is an arc of 2 R asin(c / R)")
     void bandsFromTipToBase() {
         double half = Designs.of("dodecahedron")
                 .build()
@@ -225,6 +232,7 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(value = HAND, text = "a sixtieth of 4 pi R^2")
     void oneBandTakesTheWholeSegment() {
         SegmentBands segment = first(Designs.of("dodecahedron"));
         BandView view = segment.upright().get(0);
@@ -235,6 +243,7 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void aTwoSetDesignHasTwoKindsOfSphere() {
         List<SphereShares> two =
                 bands(Designs.of("cube").bands(Designs.widths(40.0, null))).spheres();
@@ -251,6 +260,7 @@ class BandCalculatorTest {
 
     @Test
     @DisplayName("where flats stay, sphere and flats together are the surface: cube 200, radius 110")
+    @Source(value = HAND, text = "Archimedes: a cap of the height k has the area 2 pi R k")
     void flatsCountAsVisible() {
         // Six caps of height 10 are cut off, 2 pi R 10 each, and discs of radius sqrt(110^2 - 100^2) take their place.
         Design design = Designs.of("cube").diameter(220.0).build();
@@ -271,6 +281,7 @@ class BandCalculatorTest {
 
     @Test
     @DisplayName("hand calculation: seen square to the panel the sphere of a segment is R^2 atan(1 / sqrt 2) / sqrt 2")
+    @Source(value = HAND, text = "the integral of R^2 / (1 + cos^2) over an eighth of a turn")
     void survivalOfTheBandsOfACube() {
         // It ends at the seam, z = x, so that x^2 + y^2 + z^2 = R^2 is r^2 = R^2 / (1 + cos^2) in the panel's plane.
         double plan = 98 * 98 * Math.atan(1 / Math.sqrt(2)) / Math.sqrt(2);
@@ -282,6 +293,9 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(
+            value = ORACLE,
+            text = "Gauss-Legendre quadrature of R / sqrt(R^2 - x^2 - y^2) over a square, Apache Commons Math 3.6.1")
     void theTipsOfBothSetsAreSquaresOnTheSphere() {
         double sphere = 4 * Math.PI * 98 * 98;
         List<SphereShares> spheres = bands(SQUARES.copies(2)).spheres();
@@ -296,6 +310,7 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void bandsKeepTheirNumbersInBothSets() {
         SegmentBands segment = first(SQUARES);
         assertEquals(
@@ -305,6 +320,9 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(
+            value = ORACLE,
+            text = "Gauss-Legendre quadrature of R / sqrt(R^2 - x^2 - y^2) over a square, Apache Commons Math 3.6.1")
     void aMixedSphereHasHalfOfEachSet() {
         List<SphereShares> spheres = bands(SQUARES.sets(Sets.MIXED)).spheres();
         assertEquals(

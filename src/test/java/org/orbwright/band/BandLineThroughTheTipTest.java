@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Agreement.ACCURACY;
 import static org.orbwright.band.Agreement.assertAreas;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Trials;
+import org.orbwright.source.Source;
 
 /** A band line that passes through the tip, or so close by that only rounding parts them. */
+@Source(
+        value = ORACLE,
+        text = "tanh-sinh quadrature of the surface's definition, SurfaceOracle, which is held to band-areas.csv")
 class BandLineThroughTheTipTest {
 
     /** Once broken: not a number, because the cosine of the line's own direction rounded to a negative one. */
@@ -29,6 +35,7 @@ class BandLineThroughTheTipTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void lineSquareToTheBaseThroughTheTipHalvesASymmetricSegment() {
         SegmentSurface surface = new SegmentSurface(55, 55, 34, 25, 25, 55);
         double half = surface.below(BandLine.of(0, Math.PI / 2)).visible();

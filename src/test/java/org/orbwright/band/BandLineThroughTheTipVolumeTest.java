@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +12,9 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
+@Source(INVARIANT)
 class BandLineThroughTheTipVolumeTest {
     /** Two bands from tip to base that meet in the tip's axis. */
     private static Design halves(String solid) {

@@ -1,6 +1,8 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -9,7 +11,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.source.Source;
 
+@Source(value = HAND, text = "area of a triangle; the shoelace formula where it is cut askew")
 class FlatSegmentTest {
     private static final FlatSegment SEGMENT = new FlatSegment(10, 4, 6);
 
@@ -74,6 +78,7 @@ class FlatSegmentTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void aLineAndItsReverseShareTheSegment() {
         for (double angle = -1.5; angle <= 1.5; angle += 0.25) {
             for (double offset = -5; offset <= 12; offset += 0.5) {

@@ -9,6 +9,9 @@ import static org.orbwright.band.Wishes.upright;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -21,8 +24,10 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
+import org.orbwright.source.Source;
 
 /** The most of one wish while the other wishes are kept. */
+@Source(INVARIANT)
 class MostBesideOtherWishesTest {
     private static final DesignRequest DODECAHEDRON =
             sketch().size(SizeBy.EDGE, 80).diameter(170.0).request();
@@ -33,6 +38,7 @@ class MostBesideOtherWishesTest {
 
     @Test
     @DisplayName("widths at the edge middle add up to the arc of 47.05 mm: beside 10 mm the most is 37.05 mm")
+    @Source(value = HAND, text = "the arc from the panel's centre to the seam is R asin(a / rho)")
     void widthsAtTheEdgeMiddleShareOneArc() {
         assertMosts(ARC - 10, ARC - 12, wish(1, Measure.EDGE_MIDDLE, 12), wish(2, Measure.EDGE_MIDDLE, 10), rest(3));
         assertMosts(ARC - 10, ARC - 12, wish(1, Measure.EDGE_MIDDLE, 12), rest(2), wish(3, Measure.EDGE_MIDDLE, 10));
@@ -72,6 +78,7 @@ class MostBesideOtherWishesTest {
     @Test
     @DisplayName(
             "bands at 60 deg show nothing more at the edge middle once they pass the centre: the rest keeps 21.96 mm")
+    @Source(value = HAND, text = "half a square at 60 degrees: from the centre to the corner 60 (sqrt 3 / 2 + 1 / 2)")
     void mostItselfComesTrueWithTheLeastWidthThatShowsIt() {
         DesignRequest tilted = sketch().solid("cube")
                 .size(SizeBy.EDGE, 120)
@@ -90,6 +97,7 @@ class MostBesideOtherWishesTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void faceKindThatTheSolidLacksIsUnknownWhereTheLaminationNamesNone() {
         Violation violation = Wishes.refusal(new Wished(
                 DODECAHEDRON,

@@ -1,12 +1,15 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Trials;
+import org.orbwright.source.Source;
 
 @DisplayName("where a land leaves seams open, a band's area grows with the square of the size, whatever the size is")
+@Source(INVARIANT)
 class OpenSeamScalingTest {
     private static final double[] OFFSETS = {5, 20, 35, 44, 47};
 

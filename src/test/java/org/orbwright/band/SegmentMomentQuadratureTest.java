@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.ORACLE;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,9 +13,11 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereCalculator;
 
 /** The closed form of a band's first moment against quadrature from its definition. */
+@Source(value = ORACLE, text = "Gauss-Legendre quadrature of the wood's definition over the plan, WoodQuadrature")
 class SegmentMomentQuadratureTest {
     /** Of the volume of the segment times its distance. */
     private static final double RELATIVE = 1e-7;

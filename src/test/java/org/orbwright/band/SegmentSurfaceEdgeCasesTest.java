@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Agreement.ACCURACY;
 import static org.orbwright.band.Agreement.assertAreas;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
@@ -14,8 +17,12 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Trials;
+import org.orbwright.source.Source;
 
 /** Angles, offsets and radii that sit exactly on a border, and the smallest and largest segments. */
+@Source(
+        value = ORACLE,
+        text = "tanh-sinh quadrature of the surface's definition, SurfaceOracle, which is held to band-areas.csv")
 class SegmentSurfaceEdgeCasesTest {
     private static final double[] ANGLES = {0, -0.0, 30, 45, 60, 90, -30, -45, -60, -90};
     private static final double[] SCALES = {1e-3, 1, 1e5};
@@ -115,6 +122,7 @@ class SegmentSurfaceEdgeCasesTest {
 
     @ParameterizedTest(name = "sphere {0}: {1}")
     @MethodSource("surfaces")
+    @Source(INVARIANT)
     void areaIsFiniteAndNeverFallsAsTheLineMovesOut(String sphere, SurfaceOracle oracle) {
         SegmentSurface surface = surface(oracle);
         double size = oracle.base() + oracle.left() + oracle.right();
@@ -152,6 +160,7 @@ class SegmentSurfaceEdgeCasesTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {1e-3, 1, 1e5})
+    @Source(INVARIANT)
     void straightLineThroughTheTipLeavesNothingBelow(double scale) {
         SegmentSurface surface = surface(dodecahedron(scale, 0));
         assertEquals(new Area(0, 0, 0), surface.below(BandLine.of(0.0, 0.0)));
@@ -160,6 +169,7 @@ class SegmentSurfaceEdgeCasesTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {1e-3, 1, 1e5})
+    @Source(INVARIANT)
     void negativeZeroAngleIsZero(double scale) {
         SurfaceOracle oracle = dodecahedron(scale, 0);
         double offset = oracle.base() / 3;
@@ -169,6 +179,7 @@ class SegmentSurfaceEdgeCasesTest {
 
     @Test
     @DisplayName("a right angle halves a symmetric segment just beside its axis")
+    @Source(INVARIANT)
     void lineAtARightAngleBesideTheAxisHalvesASymmetricSegment() {
         SegmentSurface surface = surface(dodecahedron(50, 0));
         double half = surface.below(BandLine.of(1e-13, Math.PI / 2)).visible();
@@ -179,6 +190,10 @@ class SegmentSurfaceEdgeCasesTest {
     @Test
     @DisplayName("the sphere at the joint distance ends at 85.1 % of a dodecahedron's base distance at the edge middle "
             + "and at 79.5 % at the corner (common practice, no source)")
+    @Source(
+            value = HAND,
+            text = "1 - g / rho and 1 - g / R of a dodecahedron: inradius 1.1135, midradius 1.3090, circumradius "
+                    + "1.4013")
     void dodecahedronLosesARimOfKnownWidth() {
         SurfaceOracle oracle = dodecahedron(1, 0);
         SegmentSurface surface = surface(oracle);
@@ -188,6 +203,7 @@ class SegmentSurfaceEdgeCasesTest {
     }
 
     @Test
+    @Source(value = HAND, text = "1 - g / rho of a dodecahedron, 1 - 1.1135163644 / 1.3090169944 = 0.14935")
     void bandNarrowerThanTheLostRimIsGone() {
         SurfaceOracle oracle = dodecahedron(1, 0);
         SegmentSurface surface = surface(oracle);

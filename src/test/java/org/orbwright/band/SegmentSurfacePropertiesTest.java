@@ -3,6 +3,7 @@ package org.orbwright.band;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Agreement.ACCURACY;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -11,8 +12,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import org.orbwright.source.Source;
 
 /** What holds for the surface of every segment. */
+@Source(INVARIANT)
 class SegmentSurfacePropertiesTest {
 
     @Property

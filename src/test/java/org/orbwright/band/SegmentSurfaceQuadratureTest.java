@@ -2,6 +2,7 @@ package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.orbwright.band.Agreement.assertAreas;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
@@ -9,14 +10,19 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Trials;
+import org.orbwright.source.Source;
 
 /** Areas, reach and extent of a segment's surface against quadrature and search that use only its definition. */
 @DisplayName("Segment surfaces against quadrature of their definition")
+@Source(
+        value = ORACLE,
+        text = "tanh-sinh quadrature of the surface's definition, SurfaceOracle, which is held to band-areas.csv")
 class SegmentSurfaceQuadratureTest {
     private static final int CASES = Trials.of(400);
 
     @Test
     @DisplayName("the oracle itself agrees with counting points of a grid, to a thousandth")
+    @Source(value = ORACLE, text = "counting points of a grid")
     void oracleAgreesWithCountingPoints() {
         Random random = new Random(7);
         for (int i = 0; i < 6; i++) {
@@ -63,6 +69,7 @@ class SegmentSurfaceQuadratureTest {
     }
 
     @RepeatedTest(3)
+    @Source(value = ORACLE, text = "bisection of the definition")
     void reachAgreesWithBisection(RepetitionInfo info) {
         Random random = new Random(50L + info.getCurrentRepetition());
         for (int i = 0; i < Trials.of(300); i++) {
@@ -74,6 +81,7 @@ class SegmentSurfaceQuadratureTest {
     }
 
     @RepeatedTest(3)
+    @Source(value = ORACLE, text = "search along the end of the surface")
     void extentAgreesWithSearch(RepetitionInfo info) {
         Random random = new Random(60L + info.getCurrentRepetition());
         for (int i = 0; i < 60; i++) {

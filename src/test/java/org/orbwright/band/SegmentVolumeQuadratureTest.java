@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.ORACLE;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -8,9 +9,11 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereCalculator;
 
 /** The closed form of the wood in a band against quadrature from its definition. */
+@Source(value = ORACLE, text = "Gauss-Legendre quadrature of the wood's definition over the plan, WoodQuadrature")
 class SegmentVolumeQuadratureTest {
     private static final double RELATIVE = 1e-6;
     private static final int BANDS = 4;

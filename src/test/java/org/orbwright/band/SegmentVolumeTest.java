@@ -2,6 +2,8 @@ package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.function.Function;
@@ -15,8 +17,10 @@ import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereCalculator;
 
+@Source(INVARIANT)
 class SegmentVolumeTest {
     static List<Solid> solids() {
         return SolidCatalogue.all();
@@ -97,6 +101,7 @@ class SegmentVolumeTest {
     @Test
     @DisplayName(
             "cube of 200 mm and a land of 10: six slabs of 180 x 180 x 10 on a cube of 180, less its hollow of 162")
+    @Source(value = HAND, text = "six slabs of 180 x 180 x 10 on a cube of 180, less its hollow of 162")
     void landOfTheCube() {
         // Panels are 19 thick with the land: the hollow is at 100 - 19 = 81, and the seams end at the joint distance
         // 90.

@@ -1,6 +1,7 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.LIBRARY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +14,10 @@ import org.apache.commons.geometry.euclidean.twod.Line;
 import org.apache.commons.geometry.euclidean.twod.Lines;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.numbers.core.Precision;
+import org.orbwright.source.Source;
 
 /** Polygons that end above the seam, seen square to the panel, against the convex areas of Commons Geometry. */
+@Source(value = LIBRARY, text = "Apache Commons Geometry 1.0, ConvexArea")
 class ShapesOnPlanTest {
     private static final Precision.DoubleEquivalence EXACT = Precision.doubleEquivalenceOfEpsilon(1e-12);
     private static final double BASE = 60;

@@ -1,6 +1,9 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +17,10 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.orbwright.source.Source;
 
 /** Discs and polygons on a segment's surface, with and without a band line, against quadrature of the definition. */
+@Source(INVARIANT)
 class ShapesOnSegmentsTest {
     /**
      * Of the whole segment: where one boundary takes over within one look of the quadrature, that is what it misses.
@@ -27,6 +32,7 @@ class ShapesOnSegmentsTest {
             new SurfaceOracle(90, 90, 90 * 0.618033988749895, 90 * 0.449027976579585, 90 * 0.449027976579585, 90);
 
     @Property(tries = 500)
+    @Source(value = ORACLE, text = "quadrature of the definition in polar coordinates, ShapeQuadrature")
     void discAgreesWithQuadrature(
             @ForAll("segments") SurfaceOracle segment,
             @ForAll @DoubleRange(min = 0.05, max = 1.6) double size,
@@ -40,6 +46,7 @@ class ShapesOnSegmentsTest {
     }
 
     @Property(tries = 300)
+    @Source(value = ORACLE, text = "quadrature of the definition in polar coordinates, ShapeQuadrature")
     void polygonAgreesWithQuadrature(
             @ForAll("segments") SurfaceOracle segment,
             @ForAll @IntRange(min = 3, max = 12) int sides,
@@ -96,6 +103,7 @@ class ShapesOnSegmentsTest {
 
     @Test
     @DisplayName("a disc inside the segment takes its sector of the cap, phi R (R - sqrt(R^2 - r^2))")
+    @Source(value = HAND, text = "Archimedes: a cap of the height k has the area 2 pi R k")
     void discInsideTheSegmentIsASectorOfACap() {
         double angle = 2 * Math.PI / 5;
         double expected = angle * 90 * (90 - Math.sqrt(90 * 90 - 20 * 20));
@@ -104,6 +112,7 @@ class ShapesOnSegmentsTest {
     }
 
     @Test
+    @Source(value = HAND, text = "Archimedes: a cap of the height k has the area 2 pi R k")
     void discThatJustTouchesTheSeamIsStillASector() {
         // The sphere ends at x = R a / rho; a / rho = 0.525731 for a dodecahedron.
         double touch = 90 * 0.5257311121191336;

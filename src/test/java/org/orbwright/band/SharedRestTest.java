@@ -14,6 +14,9 @@ import static org.orbwright.band.Wishes.upright;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -36,8 +39,10 @@ import org.orbwright.design.Sets;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
 /** Several bands that share what the others leave. */
+@Source(INVARIANT)
 class SharedRestTest {
     private static final double ACCURACY = 1e-9;
     private static final double JUST = 1e-3;
@@ -47,6 +52,7 @@ class SharedRestTest {
             .request();
 
     @Test
+    @Source(value = HAND, text = "a fifth of the pentagon's apothem, 80 / (2 tan 36 degrees)")
     void bandsWithoutAWishShareEqually() {
         SolvedDesign solved = new Wished(FIVE, new SolveRequest(null, null, null, null)).solved();
         for (SolvedBand band : solved.widths().bands()) {
@@ -101,6 +107,7 @@ class SharedRestTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void statingWhatIsLeftOutChangesNothing() {
         SolveRequest sparse = new SolveRequest(null, null, List.of(wish(3, Measure.CORNER, 6)), null);
         SolvedDesign solved = new Wished(FIVE, sparse).solved();
@@ -135,6 +142,7 @@ class SharedRestTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void setThatIsLeftOutIsThatOfTheFirstSphere() {
         SolveRequest request = new SolveRequest(null, null, List.of(wish(1, Measure.EDGE_MIDDLE, 9)), null);
         DesignRequest invertedOnly = Designs.of("dodecahedron")
@@ -188,6 +196,7 @@ class SharedRestTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void wishBetweenRestsThatIsTooLargeAloneIsRefusedAlone() {
         Violation violation =
                 Wishes.refusal(upright(FIVE, wish(3, Measure.EDGE_MIDDLE, 300), wish(4, Measure.CORNER, 4)));
@@ -198,6 +207,7 @@ class SharedRestTest {
 
     @Test
     @DisplayName("two wishes before the rest that fill it: each is told less than it asks for")
+    @Source(CONTRACT)
     void mostInARefusalIsLessThanTheWish() {
         List<Violation> violations = assertThrows(
                         ImpossibleDesignException.class,
@@ -269,6 +279,7 @@ class SharedRestTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void stepThatLeavesARestTooLittleIsTooCoarse() {
         Violation violation =
                 Wishes.refusal(inSteps(27.527, FIVE, wish(1, Measure.EDGE_MIDDLE, 9), wish(3, Measure.EDGE_MIDDLE, 9)));

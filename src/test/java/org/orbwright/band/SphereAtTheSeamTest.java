@@ -2,6 +2,8 @@ package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.orbwright.band.Agreement.assertAreas;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Arrays;
 import java.util.stream.Stream;
@@ -9,11 +11,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.source.Source;
 
 /**
  * A sphere of exactly the seam radius, or a rounding to either side of it: at the edge middle the seam, the outline,
  * the rim of the flat and a line along the base all meet in one point.
  */
+@Source(
+        value = ORACLE,
+        text = "tanh-sinh quadrature of the surface's definition, SurfaceOracle, which is held to band-areas.csv")
 class SphereAtTheSeamTest {
     private static final double[] ANGLES = {0, 30, 45, 60, 90, -30, -45, -60, -90};
 
@@ -45,6 +51,7 @@ class SphereAtTheSeamTest {
 
     @ParameterizedTest
     @MethodSource("surfaces")
+    @Source(INVARIANT)
     void lineAlongTheBaseHasTheWholeSegmentBelow(SurfaceOracle oracle) {
         double whole = surface(oracle).whole().visible();
         double below = surface(oracle).below(BandLine.of(oracle.base(), 0)).visible();
@@ -67,6 +74,7 @@ class SphereAtTheSeamTest {
 
     @ParameterizedTest
     @MethodSource("surfaces")
+    @Source(INVARIANT)
     void areaNeverFallsAsTheLineMovesOut(SurfaceOracle oracle) {
         double size = oracle.base() + oracle.left() + oracle.right();
         double slack = Agreement.ACCURACY * oracle.whole().visible();

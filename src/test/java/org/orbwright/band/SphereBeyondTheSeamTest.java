@@ -2,18 +2,25 @@ package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.orbwright.band.Agreement.assertAreas;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Trials;
+import org.orbwright.source.Source;
 
 /** A sphere larger than the seam radius, which a land makes possible: the panel's outline ends the surface. */
+@Source(
+        value = ORACLE,
+        text = "tanh-sinh quadrature of the surface's definition, SurfaceOracle, which is held to band-areas.csv")
 class SphereBeyondTheSeamTest {
 
     /** Once broken: at some directions rounding took the outline for the seam, and 141.9 became 176.0. */
     @Test
+    @Source(value = HAND, text = "area of a triangle: base times height over 2")
     void surfaceThatIsAllFlatHasTheAreaOfThePanel() {
         SegmentSurface surface = new SegmentSurface(
                 54.09351143380333,

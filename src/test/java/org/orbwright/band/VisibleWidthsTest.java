@@ -2,6 +2,9 @@ package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -16,7 +19,12 @@ import org.orbwright.band.BandSurvival.VisibleWidth;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
+@Source(
+        value = HAND,
+        text = "an arc is R times its angle; the sphere ends at the seam at x = R a / rho, at a corner at x = R a / "
+                + "corner radius")
 class VisibleWidthsTest {
     private static SegmentBands segment(Designs design, int stations) {
         return BandCalculator.calculate(design.build(), stations)
@@ -100,6 +108,7 @@ class VisibleWidthsTest {
 
     @ParameterizedTest(name = "{0} stations")
     @ValueSource(ints = {2, 3, 9, 33})
+    @Source(CONTRACT)
     void aSymmetricSegmentHasAStationForEachPlaceFromTheMiddleToACorner(int stations) {
         Designs design = Designs.of("dodecahedron").bands(Designs.widths(20.0, null));
         double half = design.build().panels().get(0).pieces().get(0).right();
@@ -113,6 +122,7 @@ class VisibleWidthsTest {
 
     @ParameterizedTest(name = "{0} stations")
     @ValueSource(ints = {2, 3, 9, 33})
+    @Source(CONTRACT)
     void aScaleneSegmentHasStationsOnBothSides(int stations) {
         Designs design = Designs.of("rhombic-triacontahedron").bands(Designs.widths(10.0, null));
         SegmentBands segment = segment(design, stations);
@@ -133,6 +143,7 @@ class VisibleWidthsTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void theRimNarrowsFromTheMiddleToTheCorner() {
         List<Station> profile = segment(Designs.of("dodecahedron").bands(Designs.widths(20.0, null)), 33)
                 .upright()

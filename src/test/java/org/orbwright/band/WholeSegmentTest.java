@@ -1,6 +1,9 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.LIBRARY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,12 +27,16 @@ import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.SegmentKind;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
 /**
  * Whole segments, whole faces and whole solids on the sphere against Apache Commons Geometry's spherical regions, which
  * measure by the angles between great circles.
  */
 @DisplayName("Whole segments against Apache Commons Geometry's spherical regions")
+@Source(
+        value = LIBRARY,
+        text = "Apache Commons Geometry 1.0, spherical regions, which measure by the angles between great circles")
 class WholeSegmentTest {
     private static final Precision.DoubleEquivalence PRECISION = Precision.doubleEquivalenceOfEpsilon(1e-12);
     private static final double EDGE = 64.0;
@@ -72,6 +79,7 @@ class WholeSegmentTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("names")
+    @Source(INVARIANT)
     void segmentsOfASolidAddUpToTheSphere(String name) {
         Solid solid = SolidCatalogue.find(name).orElseThrow();
         double radius = solid.inradius() * EDGE;
@@ -88,6 +96,7 @@ class WholeSegmentTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("names")
+    @Source(value = HAND, text = "Archimedes: a cap of the height k has the area 2 pi R k")
     void flatsReplaceTheCapsOfASphereThatIsLargerThanTheFaceDistance(String name) {
         Solid solid = SolidCatalogue.find(name).orElseThrow();
         double radius = (solid.inradius() + solid.midradius()) / 2 * EDGE;
@@ -110,6 +119,7 @@ class WholeSegmentTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("names")
+    @Source(INVARIANT)
     void bandsOfEverySegmentAddUpToIt(String name) {
         Solid solid = SolidCatalogue.find(name).orElseThrow();
         double radius = 0.98 * solid.midradius() * EDGE;

@@ -10,6 +10,8 @@ import static org.orbwright.band.Wishes.upright;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,8 +26,10 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** Widths rounded to the steps in which a shop sets its saw, with the rest taking up the difference. */
+@Source(INVARIANT)
 class WidthRoundingTest {
     private static final double ACCURACY = 1e-9;
 
@@ -55,6 +59,7 @@ class WidthRoundingTest {
 
     @ParameterizedTest
     @MethodSource("requests")
+    @Source(CONTRACT)
     void everyWidthButTheRestIsAMultipleOfTheStepNearest(Wished request) {
         for (SolvedBand band : request.solve().bands()) {
             if (band.measure() != Measure.REST) {
@@ -120,6 +125,7 @@ class WidthRoundingTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void widthBelowHalfAStepIsRoundedUpToOneStep() {
         SolvedDesign solution = inSteps(5, METRIC, wishes(7, 1, 1)).solved();
         assertEquals(5, solution.widths().bands().get(1).rounded().width(), ACCURACY);
@@ -127,6 +133,7 @@ class WidthRoundingTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void withoutAStepTheAnsweredDesignHasTheExactWidths() {
         SolvedDesign solution = upright(METRIC, wishes(7, 6, 5)).solved();
         for (SolvedBand band : solution.widths().bands()) {

@@ -6,6 +6,8 @@ import static org.orbwright.band.Wishes.rest;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +26,10 @@ import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** Sensitivities against analyses of designs whose widths are a little changed, the rest giving way. */
+@Source(INVARIANT)
 class WidthSensitivityTest {
     /** Half the change of a width, as a share of the edge; its square is the error of the difference. */
     private static final double STEP = 1e-4;
@@ -80,6 +84,7 @@ class WidthSensitivityTest {
 
     @Test
     @DisplayName("a band's visible width grows by the slope of the sphere where it ends, 1 / sqrt(1 - (x / R)^2)")
+    @Source(value = HAND, text = "the derivative of R asin(x / R)")
     void visibleWidthGrowsByTheSlopeOfTheSphereAtTheBandsInnerEdge() {
         SolvedDesign solution = request(METRIC, BandSet.UPRIGHT, 7, 0.2).solved();
         SolvedBand first = solution.widths().bands().get(0);

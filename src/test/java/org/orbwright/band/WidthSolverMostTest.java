@@ -10,6 +10,9 @@ import static org.orbwright.band.Wishes.upright;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -21,8 +24,12 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** The most that a band can show: a wish just below it comes true, one just above it is refused with it. */
+@Source(
+        value = HAND,
+        text = "the arc from the panel's centre is R asin(a / rho) to the seam and R asin(a / c) to a corner")
 class WidthSolverMostTest {
     /** A dodecahedron's base distance, seam radius and corner radius at unit edge (Coxeter, Regular Polytopes). */
     private static final double BASE = 0.6881909602355868;
@@ -51,6 +58,7 @@ class WidthSolverMostTest {
 
     @Test
     @DisplayName("over a flat the arc is the flat's radius and the sphere's arc beyond it")
+    @Source(value = HAND, text = "Pythagoras for the flat's radius, and the arc beyond it")
     void mostOverAFlatIsTheFlatAndTheArcBeyondIt() {
         double face = 80 * 1.1135163644116068;
         double flat = Math.sqrt(95 * 95 - face * face);
@@ -59,6 +67,7 @@ class WidthSolverMostTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void mostOfTheSphereIsAllOfIt() {
         assertMost(1, BELOW_THE_FACES, Measure.SHARE_OF_SPHERE, 0.3);
         assertMost(1, WITH_FLATS, Measure.SHARE_OF_SPHERE, 0.3);
@@ -81,6 +90,7 @@ class WidthSolverMostTest {
     @EnumSource(
             value = Measure.class,
             names = {"EDGE_MIDDLE", "CORNER", "SHARE_OF_SPHERE"})
+    @Source(INVARIANT)
     void justBelowTheMostComesTrueAndJustAboveIsRefused(Measure measure) {
         for (DesignRequest design : new DesignRequest[] {BELOW_THE_FACES, WITH_FLATS}) {
             double most = most(design, measure, 0.1);
@@ -109,6 +119,7 @@ class WidthSolverMostTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void mostIsTheSameFromTheTipAsFromTheBase() {
         for (Measure measure : new Measure[] {Measure.EDGE_MIDDLE, Measure.CORNER, Measure.SHARE_OF_SPHERE}) {
             double fromBase = most(BELOW_THE_FACES, measure, 0.1);
@@ -124,6 +135,7 @@ class WidthSolverMostTest {
 
     @Test
     @DisplayName("bands from tip to base are not crossed on the way to the edge middle: nothing can be wished there")
+    @Source(CONTRACT)
     void nothingCanBeWishedAcrossBandsThatRunFromTipToBase() {
         DesignRequest upright =
                 sketch().laminations(lamination(null, 90.0, 20.0, null)).request();

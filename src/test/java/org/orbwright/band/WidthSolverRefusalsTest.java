@@ -11,6 +11,7 @@ import static org.orbwright.band.Wishes.upright;
 import static org.orbwright.band.Wishes.wish;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import org.junit.jupiter.api.Nested;
@@ -22,8 +23,10 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
+import org.orbwright.source.Source;
 
 /** Every rule that a request for widths can break: its code, the field it names, and the numbers in its sentence. */
+@Source(CONTRACT)
 class WidthSolverRefusalsTest {
     /** The base distance is 80 mm * 0.68819 = 55.06 mm. */
     private static final DesignRequest DESIGN = sketch().size(SizeBy.EDGE, 80).request();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Wishes.analysed;
 import static org.orbwright.band.Wishes.rest;
 import static org.orbwright.band.Wishes.wish;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,11 +25,13 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.GeneratedDesigns;
+import org.orbwright.source.Source;
 
 /**
  * Widths that are solved for, analysed again: inverse against forward. The wishes are parts of what bands of known
  * widths show, so that they can come true.
  */
+@Source(INVARIANT)
 class WidthSolverRoundTripTest {
     /** The accuracy that the solver promises, in millimetres and as a share. */
     private static final double ACCURACY = 1e-9;

@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
+import static org.orbwright.source.Kind.PUBLISHED;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -18,8 +23,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
 /** What a request becomes once it is checked against its solid. */
+@Source(CONTRACT)
 class DesignTest {
     private static final double INRADIUS = 1.1135163644116068;
     private static final double BASE_DISTANCE = 0.6881909602355868;
@@ -38,6 +45,7 @@ class DesignTest {
     @Nested
     class Size {
         @Test
+        @Source(value = HAND, text = "the dodecahedron of edge 1 has the inradius sqrt((25 + 11 sqrt 5) / 40)")
         void acrossFlatsIsTwiceTheFaceDistance() {
             Design design = sketch().design();
             assertClose(90, design.smallestFaceDistance());
@@ -45,6 +53,10 @@ class DesignTest {
         }
 
         @Test
+        @Source(
+                value = HAND,
+                text = "a pentagon of side 1 has the apothem 1 / (2 tan 36 degrees), a dodecahedron the inradius "
+                        + "1.1135")
         void edgeIsTheSolidsShortestEdge() {
             Design design = sketch().size(SizeBy.EDGE, 80).design();
             assertEquals(80, design.edge());
@@ -60,6 +72,7 @@ class DesignTest {
         }
 
         @Test
+        @Source(INVARIANT)
         void threeWaysToStateTheSameSizeGiveTheSameSolid() {
             Design flats = sketch().panel(28, 4.0).design();
             Design edge =
@@ -72,6 +85,7 @@ class DesignTest {
 
         @ParameterizedTest
         @MethodSource("org.orbwright.design.DesignTest#names")
+        @Source(INVARIANT)
         void threeWaysAgreeForEverySolid(String name) {
             Design flats = plain(name).design();
             Design edge = plain(name).size(SizeBy.EDGE, flats.edge()).design();
@@ -86,6 +100,7 @@ class DesignTest {
     @Nested
     class Units {
         @Test
+        @Source(INVARIANT)
         void millimetresAndInchesAgree() {
             Design metric = sketch().size(SizeBy.ACROSS_FLATS, 177.8)
                     .panel(25.4, 2.54)
@@ -106,6 +121,9 @@ class DesignTest {
         }
 
         @Test
+        @Source(
+                value = PUBLISHED,
+                text = "L. V. Judson, addendum to NBS Circular 572, effective 1 July 1959: one inch equals 25.4 mm")
         void sawAndBlankAreBroughtToMillimetres() {
             Design design = imperial().design();
             assertClose(3.2 * 25.4, design.kerf());
@@ -117,6 +135,7 @@ class DesignTest {
     @Nested
     class Land {
         @Test
+        @Source(INVARIANT)
         void landRaisesTheFaceOverTheSamePanel() {
             Design without = sketch().size(SizeBy.EDGE, 80).design();
             Design with = sketch().size(SizeBy.EDGE, 80).panel(28, 5.0).design();
@@ -130,6 +149,7 @@ class DesignTest {
         }
 
         @Test
+        @Source(value = HAND, text = "the dodecahedron of edge 1 has the inradius sqrt((25 + 11 sqrt 5) / 40)")
         void acrossFlatsIncludesTheLandOnBothSides() {
             Design design = sketch().panel(28, 5.0).design();
             assertClose(85 / INRADIUS, design.edge());
@@ -152,6 +172,7 @@ class DesignTest {
 
         @Test
         @DisplayName("with a high land the seams, not the faces, limit the largest sphere")
+        @Source(value = HAND, text = "the dodecahedron of edge 1 has the midradius phi^2 / 2")
         void seamsLimitTheLargestSphereUnderAHighLand() {
             Design design = sketch().size(SizeBy.EDGE, 80).panel(28, 20.0).design();
             assertClose(80 * 1.3090169943749475 - 2, design.sphereRadius());
@@ -187,6 +208,7 @@ class DesignTest {
     @Nested
     class Bands {
         @Test
+        @Source(value = HAND, text = "apothem of the pentagon, 1 / (2 tan 36 degrees) for a side of 1")
         void bandWithoutAWidthTakesTheRest() {
             Lamination lamination = sketch().design().panels().get(0).lamination();
             double base = 90 / INRADIUS * BASE_DISTANCE;
@@ -220,6 +242,7 @@ class DesignTest {
             // Beyond 54 degrees the other corner lies below the tip: sin(72 deg).
             "72, 0.9510565162951535"
         })
+        @Source(value = HAND, text = "trigonometry of the triangle with a tip of 72 degrees, as beside each row")
         void tiltedLaminationCoversTheExtentOfTheSegmentSquareToTheBands(double degrees, double extent) {
             Lamination lamination = sketch().size(SizeBy.EDGE, 80)
                     .laminations(lamination(null, degrees, 20.0, null))
@@ -244,6 +267,7 @@ class DesignTest {
         }
 
         @Test
+        @Source(value = ORACLE, text = "its three corners, measured square to the bands")
         void tiltedLaminationOfAScaleneFaceCoversTheWidestOfItsSegmentsInBothHands() {
             Design design = plain("disdyakis-dodecahedron")
                     .laminations(lamination(null, 40.0, (Double) null))
@@ -279,6 +303,7 @@ class DesignTest {
     @Nested
     class Panels {
         @Test
+        @Source(value = HAND, text = "apothem of the hexagon, sqrt 3 / 2 for a side of 1")
         void solidWithTwoFaceKindsHasAPanelAndALaminationForEach() {
             Design design = sketch().solid("truncated-icosahedron")
                     .size(SizeBy.EDGE, 50)
@@ -300,6 +325,9 @@ class DesignTest {
 
         /** Midradius and circumradius of a dodecahedron over its edge: phi^2 / 2 and phi sqrt(3) / 2. */
         @Test
+        @Source(
+                value = HAND,
+                text = "midradius phi^2 / 2 and circumradius phi sqrt 3 / 2 for an edge of 1, and Pythagoras")
         void seamsAndCornersOfADodecahedron() {
             double phi = (1 + Math.sqrt(5)) / 2;
             Design design = sketch().size(SizeBy.EDGE, 80).panel(28, 5.0).design();
@@ -313,6 +341,10 @@ class DesignTest {
 
         @Test
         @DisplayName("a dodecahedron's panels are bevelled by 58.3 degrees (common practice, no source)")
+        @Source(
+                value = PUBLISHED,
+                text = "GNU 3DLDF, user manual, Dodecahedron: two faces make pi - arctan 2, 116 degrees 34 minutes; "
+                        + "half of it is the bevel")
         void dodecahedronIsBevelledByTheAngleThatTheTradeKnows() {
             assertEquals(
                     58.2825, Math.toDegrees(sketch().design().panels().get(0).bevel()), 5e-5);
@@ -320,6 +352,7 @@ class DesignTest {
 
         @ParameterizedTest
         @MethodSource("org.orbwright.design.DesignTest#names")
+        @Source(INVARIANT)
         void piecesOfEveryPanelHaveTheAreaOfTheSolid(String name) {
             Design design = plain(name).design();
             double sum = 0;
@@ -333,6 +366,7 @@ class DesignTest {
         }
 
         @Test
+        @Source(value = HAND, text = "counting: 30 rhombi of four right triangles, two of each hand")
         void mirroredSegmentsAreTurnedOverWhereTheBandsAreStraightAndSawnApartWhereTheyAreNot() {
             Piece turned = plain("rhombic-triacontahedron")
                     .design()
@@ -356,6 +390,7 @@ class DesignTest {
 
         @Test
         @DisplayName("a dodecahedron takes 60 segments (common practice, no source)")
+        @Source(value = HAND, text = "counting: 12 pentagons of 5 sides")
         void dodecahedronTakesSixtySegments() {
             assertEquals(60, sketch().design().panels().get(0).pieces().get(0).perSphere());
         }
@@ -388,12 +423,14 @@ class DesignTest {
 
         @ParameterizedTest
         @MethodSource("org.orbwright.design.DesignTest#names")
+        @Source(INVARIANT)
         void completedRequestIsAcceptedAgainAndGivesTheSameDesign(String name) {
             Design once = plain(name).design();
             assertSameDesign(once, Design.of(once.request()));
         }
 
         @Test
+        @Source(INVARIANT)
         void completedTiltedRequestIsAcceptedAgain() {
             Design once =
                     sketch().laminations(lamination(null, 33.0, 20.0, null)).design();
@@ -402,6 +439,7 @@ class DesignTest {
 
         @ParameterizedTest
         @ValueSource(doubles = {6, 6.5, 7, 7.25, 8, 11.9})
+        @Source(INVARIANT)
         void completedRequestByAcrossFlatsInInchesIsAcceptedAgain(double value) {
             Design once = inInches(SizeBy.ACROSS_FLATS, value).design();
             assertSameDesign(once, Design.of(once.request()));

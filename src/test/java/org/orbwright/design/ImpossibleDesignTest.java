@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
 
 import java.util.List;
 import java.util.Set;
@@ -14,8 +16,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** Every rule that a design can break: its code, the field it names, and the numbers in its sentence. */
+@Source(CONTRACT)
 class ImpossibleDesignTest {
 
     @Nested
@@ -92,6 +96,9 @@ class ImpossibleDesignTest {
         }
 
         @Test
+        @Source(
+                value = HAND,
+                text = "the dodecahedron's midradius over its inradius: 180 x 1.3090169944 / 1.1135163644")
         void sphereBeyondTheSeamsIsTooLarge() {
             Violation violation = only(sketch().diameter(212.0));
             assertViolation("/sphere/diameter", "SPHERE_TOO_LARGE", "212", violation);
@@ -172,6 +179,7 @@ class ImpossibleDesignTest {
         }
 
         @Test
+        @Source(value = HAND, text = "apothem over inradius of the dodecahedron: 90 x 0.6881909602 / 1.1135163644")
         void bandsWiderThanTheBaseDistanceAreTooWide() {
             Violation violation = only(sketch().laminations(lamination(null, null, 30.0, 25.65)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_WIDE", "55.65", violation);
@@ -188,6 +196,7 @@ class ImpossibleDesignTest {
         }
 
         @Test
+        @Source(value = HAND, text = "edge over inradius of the dodecahedron: 90 / 1.1135163644")
         void tiltedBandsNarrowerThanTheSegmentsExtentAreTooNarrow() {
             Violation violation = only(sketch().laminations(lamination(null, 90.0, 40.0, 40.0)));
             assertViolation("/laminations/0/bands", "BANDS_TOO_NARROW", "80", violation);

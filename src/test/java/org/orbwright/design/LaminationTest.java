@@ -1,6 +1,7 @@
 package org.orbwright.design;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,8 +9,10 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.source.Source;
 
 /** Which laminations read the same from both edges of a blank. */
+@Source(CONTRACT)
 class LaminationTest {
 
     /** Bands as "W12 M8": the wood's letter, and the width. */

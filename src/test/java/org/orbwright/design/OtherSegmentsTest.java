@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -17,8 +20,10 @@ import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
 /** Segments in their places around a panel: every other one of another lamination, or turned face down. */
+@Source(CONTRACT)
 class OtherSegmentsTest {
     private static final double EXACT = 1e-9;
     private static final double TILT = 30;
@@ -60,6 +65,7 @@ class OtherSegmentsTest {
     class Around {
         @ParameterizedTest(name = "{0}")
         @MethodSource("org.orbwright.design.OtherSegmentsTest#solids")
+        @Source(INVARIANT)
         void segmentsCloseAroundEveryPanelLegToLeg(Solid solid) {
             for (double tilt : new double[] {0, TILT}) {
                 Design design = plain(solid, tilt).design();
@@ -84,6 +90,7 @@ class OtherSegmentsTest {
         }
 
         @Test
+        @Source(INVARIANT)
         void aMirroredFaceGoesAroundTheOtherWay() {
             Design design = plain(
                             SolidCatalogue.find("disdyakis-triacontahedron").orElseThrow(), TILT)
@@ -116,6 +123,7 @@ class OtherSegmentsTest {
                 .design();
 
         @Test
+        @Source(value = HAND, text = "counting: half of 6 squares of 4 segments")
         void halfOfTheSegmentsGoToEachLamination() {
             assertEquals(
                     List.of(Places.ODD, Places.EVEN),
@@ -137,6 +145,7 @@ class OtherSegmentsTest {
         }
 
         @Test
+        @Source(value = HAND, text = "counting: 30 rhombi of four right triangles, left and right in turn")
         void everyOtherSegmentOfARhombusHasOneHand() {
             List<Panel> panels = rhombic(
                             lamination(null, Places.ODD, 0, false), lamination(null, Places.EVEN, 0, false))
@@ -152,6 +161,7 @@ class OtherSegmentsTest {
         }
 
         @Test
+        @Source(value = HAND, text = "counting: 6 squares of 4 segments")
         void aLaminationForAllSegmentsIsOnePanel() {
             Design design = cube(lamination(null, Places.ALL, 0, false)).design();
             assertEquals(1, design.panels().size());
@@ -162,6 +172,7 @@ class OtherSegmentsTest {
     @Nested
     class Chevrons {
         @Test
+        @Source(value = HAND, text = "a turn face down changes the sign of the angle; half of 6 x 4 segments")
         void everyOtherSegmentOfACubeIsTurnedFaceDown() {
             Design design = cube(lamination(null, null, TILT, true)).design();
             Panel panel = design.panels().get(0);
@@ -177,6 +188,7 @@ class OtherSegmentsTest {
         }
 
         @Test
+        @Source(INVARIANT)
         void whatIsTurnedIsSawnAlike() {
             for (RequestSketch sketch :
                     List.of(cube(lamination(null, null, TILT, true)), rhombic(lamination(null, null, TILT, true)))) {

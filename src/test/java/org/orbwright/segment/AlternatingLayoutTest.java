@@ -2,6 +2,10 @@ package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -14,7 +18,12 @@ import org.orbwright.design.Piece;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.BlankSimulation.Triangle;
 import org.orbwright.segment.SegmentPlan.Cut;
+import org.orbwright.source.Source;
 
+@Source(
+        value = HAND,
+        text = "legs in turn: N triangles of base b take (N + 1) b / 2, and each of N - 1 kerfs c / sin q along the "
+                + "edge")
 class AlternatingLayoutTest {
     private static Design saw(double kerf, double trim, double blank) {
         return Designs.of("dodecahedron").saw(kerf, trim).blank(blank).build();
@@ -24,7 +33,7 @@ class AlternatingLayoutTest {
         return new Piece("A", false, false, base, left, right, 1, 0);
     }
 
-    /** design.md, section 3: N segments take (N + 1) b / 2 + (N - 1) c / sin q and the end trims. */
+    /** N segments take (N + 1) b / 2 + (N - 1) c / sin q and the end trims. */
     private static double isoscelesLength(int segments, double b, double kerf, double baseAngle) {
         return segments == 0 ? 0 : (segments + 1) * b / 2 + (segments - 1) * kerf / Math.sin(baseAngle);
     }
@@ -48,6 +57,7 @@ class AlternatingLayoutTest {
     }
 
     @Property(tries = 500)
+    @Source(value = ORACLE, text = "laid out one by one: half a turn, then slid until the kerf fits")
     void scaleneSegmentsLieAsWhenTheyAreLaidOutOneByOne(
             @ForAll @DoubleRange(min = 30, max = 200) double base,
             @ForAll @DoubleRange(min = 10, max = 150) double left,
@@ -73,6 +83,7 @@ class AlternatingLayoutTest {
     }
 
     @Property(tries = 300)
+    @Source(INVARIANT)
     void neighboursNeverOverlapAndLeaveTheKerf(
             @ForAll @DoubleRange(min = 30, max = 200) double base,
             @ForAll @DoubleRange(min = 10, max = 150) double left,
@@ -106,6 +117,7 @@ class AlternatingLayoutTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void theShorterPartOfTheBaseLiesFirstWhicheverSideItIs() {
         Design design = saw(2, 10, 500);
         assertEquals(
@@ -131,6 +143,7 @@ class AlternatingLayoutTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void onlyTheFirst400CutsAreListed() {
         AlternatingLayout layout = new AlternatingLayout(saw(3, 0, 100_000), piece(50, 20, 30));
         assertTrue(layout.perBlank() > 400);

@@ -2,6 +2,8 @@ package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.PUBLISHED;
 
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +17,9 @@ import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.SegmentKind;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
+@Source(INVARIANT)
 class AngleCalculatorTest {
     static List<Solid> solids() {
         return SolidCatalogue.all();
@@ -84,6 +88,10 @@ class AngleCalculatorTest {
         "dodecahedron, 116.565051177, 5",
         "icosahedron, 138.189685104, 3"
     })
+    @Source(
+            value = PUBLISHED,
+            text = "OEIS A137914 (tetrahedron) and A156546 (octahedron); GNU 3DLDF, user manual: dodecahedron pi - "
+                    + "arctan 2, icosahedron pi - arcsin(2 / 3)")
     void platonicAngles(String name, double dihedral, int sides) {
         // Coxeter, Regular Polytopes, Table I: the dihedral angle is pi - 2 psi.
         SawAngles angles = angles(Designs.solid(name));
@@ -96,6 +104,10 @@ class AngleCalculatorTest {
 
     @ParameterizedTest
     @CsvSource({"100, 0", "300, 0", "100, 4", "300, 9.5"})
+    @Source(
+            value = PUBLISHED,
+            text = "VIAS, Computational Geometry, Dodecahedron: inradius 1.11351636441160673519; GNU 3DLDF, user "
+                    + "manual: its faces make pi - arctan 2")
     void anglesDependNeitherOnTheSizeNorOnTheLand(double acrossFlats, double land) {
         SawAngles angles = AngleCalculator.calculate(
                 Designs.of("dodecahedron").acrossFlats(acrossFlats).land(land).build());

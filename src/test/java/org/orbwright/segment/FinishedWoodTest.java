@@ -1,6 +1,7 @@
 package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.HAND;
 
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
@@ -11,11 +12,16 @@ import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
+import org.orbwright.source.Source;
 
 /**
  * A cube of 200 mm with walls of 60 mm, so that its hollow is a cube of 80 mm. Around the middle of each face a band of
  * width w makes a square of 2 w, which as long as it lies over the hollow is 60 mm thick: 6 (2 w)^2 60 in all.
  */
+@Source(
+        value = HAND,
+        text = "volumes of boxes and a ball; the sphere over a square by Gauss-Legendre quadrature of sqrt(R^2 - x^2 "
+                + "- y^2)")
 class FinishedWoodTest {
     private static final double RADIUS = 98;
     private static final double HOLLOW = 80;

@@ -2,10 +2,17 @@ package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.orbwright.source.Source;
 
+@Source(
+        value = HAND,
+        text = "counting: N segments a blank are half of N, rounded up, of one set and the rest of the other")
 class SetPlanTest {
     private static final int MOST = 24;
 
@@ -24,6 +31,7 @@ class SetPlanTest {
     }
 
     @Test
+    @Source(value = ORACLE, text = "exhaustive search of all numbers of blanks and of turned ones")
     void alternatingSetsTakeTheFewestBlanksThereAre() {
         for (int perBlank = 1; perBlank <= 9; perBlank++) {
             for (int upright = 0; upright <= MOST; upright++) {
@@ -48,6 +56,7 @@ class SetPlanTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void oneSetTakesTheFewestBlanksThereAre() {
         for (int perBlank = 1; perBlank <= 15; perBlank++) {
             for (int needed = 0; needed <= 200; needed++) {

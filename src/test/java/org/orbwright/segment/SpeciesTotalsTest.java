@@ -3,6 +3,9 @@ package org.orbwright.segment;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -17,7 +20,9 @@ import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SpeciesYield;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
+import org.orbwright.source.Source;
 
+@Source(INVARIANT)
 class SpeciesTotalsTest {
     private static final List<String> EXAMPLES = List.of(
             "dodecahedron-two-spheres",
@@ -40,6 +45,10 @@ class SpeciesTotalsTest {
 
     @Test
     @DisplayName("10 strips of walnut 1/2 in x 1.1 in x 23 in: 126.5 cubic inches, 0.8785 board feet of 144, 1.277 kg")
+    @Source(
+            value = HAND,
+            text = "a board foot is 144 cubic inches; 1000 kg/m3 x 0.55 x 1.12 for black walnut (USDA Forest "
+                    + "Service, FIA, REF_SPECIES)")
     void stripsByDefinition() {
         Yield yield = YieldCalculator.calculate(
                 Designs.example("dodecahedron-two-spheres").build());
@@ -57,6 +66,7 @@ class SpeciesTotalsTest {
     }
 
     @Test
+    @Source(value = HAND, text = "20 strips of 23 in")
     void stripsOfOneWoodInSeveralBandsAreAddedUp() {
         SpeciesYield maple = wood(
                 YieldCalculator.calculate(
@@ -124,6 +134,7 @@ class SpeciesTotalsTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void anUnknownDensityLeavesTheMassOut() {
         Yield yield = YieldCalculator.calculate(Designs.of("cube")
                 .thickness(60)
@@ -147,6 +158,7 @@ class SpeciesTotalsTest {
     }
 
     @Test
+    @Source(value = HAND, text = "a cube of 200 mm less its hollow of 150 mm")
     void aSphereThatBreaksThroughHasNoFinishedVolume() {
         Yield yield = YieldCalculator.calculate(Designs.of("cube").thickness(25).build());
         // The hollow's corner is 75 sqrt 3 = 129.9 mm from the centre, the sphere's radius 98 mm.

@@ -2,6 +2,10 @@ package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -15,7 +19,9 @@ import org.orbwright.design.Piece;
 import org.orbwright.design.Places;
 import org.orbwright.fixture.Designs;
 import org.orbwright.segment.SegmentPlan.Cut;
+import org.orbwright.source.Source;
 
+@Source(value = HAND, text = "plane trigonometry: a stick of width b at the angle d takes b / sin d along the edge")
 class StickLayoutTest {
     private static final double KERF = 3;
     private static final double TRIM = 8;
@@ -63,6 +69,7 @@ class StickLayoutTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void onlyAsManyCutsAsACallerReadsAreListed() {
         assertEquals(1886, layout(90, 100_000).perBlank());
         assertEquals(BlankLayout.MOST_CUTS, layout(90, 100_000).cuts().size());
@@ -70,6 +77,7 @@ class StickLayoutTest {
 
     @ParameterizedTest(name = "{0} degrees")
     @ValueSource(doubles = {5, 30, 45, 60, 89, 90, -5, -30, -45, -60, -89, -90})
+    @Source(value = ORACLE, text = "the segment's three corners on the blank, each between the cuts")
     void everyStickHoldsAWholeSegmentInsideTheBlank(double degrees) {
         StickLayout layout = layout(degrees, 2 * BLANK);
         double angle = Math.toRadians(degrees);
@@ -96,6 +104,7 @@ class StickLayoutTest {
 
     @ParameterizedTest(name = "{0} degrees")
     @ValueSource(doubles = {5, 30, 45, 60, 90, -30, -90})
+    @Source(INVARIANT)
     void theShortestBlankGivesOneSegmentAndNoShorterOneDoes(double degrees) {
         double shortest = layout(degrees, BLANK).shortestBlank();
         assertEquals(1, layout(degrees, shortest).perBlank());

@@ -1,6 +1,7 @@
 package org.orbwright.segment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.COMMON_PRACTICE;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -13,9 +14,11 @@ import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
 import org.orbwright.segment.Yield.StripYield;
+import org.orbwright.source.Source;
 
 /** What the trade knows of a pair of dodecahedra 7 in across flats. Common practice, no source. */
 @DisplayName("two dodecahedra 7 in across flats (common practice, no source)")
+@Source(value = COMMON_PRACTICE, text = "what the trade knows of two dodecahedra 7 in across flats; no source")
 class TradeValuesTest {
     private static final Design PAIR = Designs.of("dodecahedron")
             .in(LengthUnit.IN)

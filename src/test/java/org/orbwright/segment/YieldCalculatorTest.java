@@ -3,6 +3,9 @@ package org.orbwright.segment;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -20,7 +23,9 @@ import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
+@Source(value = HAND, text = "counting: 12 pentagons of 5 segments, 6 squares of 4; blanks of 19, which are 10 and 9")
 class YieldCalculatorTest {
     private static final Designs TWO_SETS = Designs.of("dodecahedron").bands(Designs.widths(20.0, 8.0, null));
     private static final Designs ONE_SET = Designs.of("dodecahedron")
@@ -43,6 +48,7 @@ class YieldCalculatorTest {
 
     @ParameterizedTest(name = "{0} copies, blanks of {1} mm")
     @CsvSource({"1, 300", "1, 500", "2, 300", "2, 450", "2, 1000", "3, 300", "3, 450", "7, 333", "100, 777"})
+    @Source(INVARIANT)
     void whatIsCutIsNeededOrLeftOver(int copies, double blank) {
         SegmentYield two = segment(TWO_SETS.copies(copies).blank(blank));
         assertEquals(
@@ -65,6 +71,7 @@ class YieldCalculatorTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void anEvenNumberOfCopiesUsesBothSetsUp() {
         SegmentYield four = segment(TWO_SETS.copies(4));
         assertEquals(120, four.uprightNeeded());
@@ -73,6 +80,7 @@ class YieldCalculatorTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void aPalindromicLaminationHasOneSet() {
         assertEquals(1, first(ONE_SET).sets());
         assertEquals(2, first(TWO_SETS).sets());
@@ -83,6 +91,7 @@ class YieldCalculatorTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void aTiltedLaminationHasOneSet() {
         assertEquals(
                 1,
@@ -91,6 +100,7 @@ class YieldCalculatorTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void everySecondSphereIsMadeFromInvertedSegments() {
         List<SphereYield> spheres =
                 YieldCalculator.calculate(TWO_SETS.copies(5).build()).spheres();
@@ -103,6 +113,7 @@ class YieldCalculatorTest {
 
     @Test
     @DisplayName("a cube of 200 mm has bases of 200 mm: blanks of 199.9 mm give none, and nothing is counted")
+    @Source(CONTRACT)
     void aBlankThatIsTooShortLeavesTheCountsOut() {
         Yield yield = YieldCalculator.calculate(Designs.of("cube").blank(199.9).build());
         LaminationYield lamination = yield.laminations().get(0);
@@ -118,6 +129,7 @@ class YieldCalculatorTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("solids")
+    @Source(INVARIANT)
     void segmentsOfAllPiecesMakeUpEveryFace(Solid solid) {
         int segments = solid.faces().stream().mapToInt(f -> f.vertices().size()).sum();
         for (double angle : new double[] {0, 37}) {
@@ -135,6 +147,7 @@ class YieldCalculatorTest {
     }
 
     @Test
+    @Source(value = HAND, text = "half a square of 200 mm at 45 degrees reaches over 200 / sqrt 2")
     void blanksAreAsWideAsTheBaseDistanceAndAsThickAsThePanels() {
         LaminationYield straight = first(Designs.of("cube"));
         assertEquals(100, straight.blankWidth(), 1e-12);

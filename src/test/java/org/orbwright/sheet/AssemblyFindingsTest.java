@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,8 +13,10 @@ import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.source.Source;
 
 /** What is found about the order of gluing, on both sides of the open time. */
+@Source(CONTRACT)
 class AssemblyFindingsTest {
     private static List<Finding> found(FindingCode code, String solid, double mostSeams) {
         return SheetCalculator.assembly(Assemblies.document(Designs.of(solid), mostSeams)).findings().stream()

@@ -6,17 +6,24 @@ import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 import static org.orbwright.sheet.Findings.assertAbsent;
 import static org.orbwright.sheet.Findings.assertFound;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
 /**
  * Cubes 200 mm across flats with a sphere of radius 98: it ends at x = 98 / sqrt 2 = 69.30 at the middle of an edge and
  * at x = 98 / sqrt 3 = 56.58 at a corner, of a base distance of 100.
  */
+@Source(
+        value = HAND,
+        text = "a sphere of 98 mm in a cube of 200 mm ends at 98 / sqrt 2 at the middle of an edge, at 98 / sqrt 3 "
+                + "at a corner")
 class BandFindingsTest {
     private static final double RADIUS = 98;
     private static final Designs CUBE = Designs.of("cube").thickness(60);
@@ -65,6 +72,7 @@ class BandFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void aBandOnTheTipVanishesFromTheInvertedSet() {
             assertFound(
                     FindingCode.BAND_VANISHES,
@@ -76,11 +84,13 @@ class BandFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void aSingleSphereHasNoInvertedSetToJudge() {
             assertAbsent(FindingCode.BAND_VANISHES, CUBE.bands(Designs.widths(null, 30.0)));
         }
 
         @Test
+        @Source(CONTRACT)
         void whereBandsReadTheSameFromBothEdgesItIsSaidOnce() {
             assertEquals(1, Findings.of(FindingCode.BAND_VANISHES, bothRims(30)).size());
             assertFound(FindingCode.BAND_VANISHES, STOP, RIM, bothRims(30), " in the segments of the square panels");
@@ -117,6 +127,7 @@ class BandFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void aBandThatVanishesIsNotCalledThinnedToo() {
             assertAbsent(FindingCode.BAND_THINNED, bothRims(30));
         }
@@ -154,11 +165,13 @@ class BandFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void notSaidOfTiltedBands() {
             assertAbsent(FindingCode.BAND_ENDS_BEFORE_CORNER, large.bands(45, Designs.widths(20.0, 40.0, null)));
         }
 
         @Test
+        @Source(CONTRACT)
         void notSaidOfABandThatIsThinned() {
             assertFound(FindingCode.BAND_THINNED, WARN, RIM, bothRims(43));
             assertAbsent(FindingCode.BAND_ENDS_BEFORE_CORNER, bothRims(43));
@@ -168,6 +181,7 @@ class BandFindingsTest {
     @Nested
     @DisplayName(
             "lamination wider: at 45 degrees a segment of base 200 and height 100 extends over 200 / sqrt 2 = 141.42")
+    @Source(value = HAND, text = "half a square of 200 mm at 45 degrees reaches over 200 / sqrt 2")
     class LaminationWider {
         private final double extent = 200 / Math.sqrt(2);
 
@@ -194,6 +208,7 @@ class BandFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void absentForARestBandAndForStraightBands() {
             assertAbsent(FindingCode.LAMINATION_WIDER, CUBE.bands(45, Designs.widths(70.0, null)));
             assertAbsent(FindingCode.LAMINATION_WIDER, CUBE.bands(Designs.widths(70.0, 30.009)));

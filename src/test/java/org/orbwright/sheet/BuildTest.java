@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -25,9 +27,11 @@ import org.orbwright.movement.MovementRequest;
 import org.orbwright.movement.MovementRequest.ClimateRequest;
 import org.orbwright.movement.MovementRequest.HomeRequest;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 import org.orbwright.tolerance.ToleranceRequest;
 
 /** A whole build at once. */
+@Source(CONTRACT)
 class BuildTest {
     private static final int STATIONS = 5;
 
@@ -61,6 +65,7 @@ class BuildTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void everyPartIsWhatItsOwnAddressAnswers() {
         Document document = full();
         Answer build = SheetCalculator.build(document, STATIONS);

@@ -7,6 +7,9 @@ import static org.orbwright.diagnosis.Diagnoses.gap;
 import static org.orbwright.diagnosis.Diagnoses.read;
 import static org.orbwright.sheet.Finding.Severity.NOTE;
 import static org.orbwright.sheet.Finding.Severity.WARN;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.PUBLISHED;
 import static org.orbwright.tolerance.SeamSide.INSIDE;
 
 import java.util.Arrays;
@@ -18,8 +21,10 @@ import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.source.Source;
 import org.orbwright.tolerance.PanelSide;
 
+@Source(CONTRACT)
 class DiagnosisFindingsTest {
     private static final Designs CUBE = Designs.of("cube");
     /** Seams of 25 sqrt(2) mm. */
@@ -60,6 +65,7 @@ class DiagnosisFindingsTest {
     @Test
     @DisplayName(
             "hand calculation: sums of 0.4, 0.5 and 0.3 are errors of 0.1, 0.3 and 0.2, 0.2 on the mean, 0.2 apart")
+    @Source(value = HAND, text = "three sums of two errors tell the three errors; uncertainties by JCGM 100:2008")
     void oneSettingForAllPanelsOfAKind() {
         CorrectedFace face =
                 answer(trio(0.4, 0.5, 0.3)).diagnosis().seam().faces().get(0);
@@ -76,6 +82,10 @@ class DiagnosisFindingsTest {
     }
 
     @Test
+    @Source(
+            value = PUBLISHED,
+            text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "
+                    + "independent ones add up by squares")
     void panelsThatAreAlikeLieApartByTheUncertaintyOfTwoReadings() {
         CorrectedFace face =
                 answer(trio(0.4, 0.4, 0.4)).diagnosis().seam().faces().get(0);
@@ -84,6 +94,7 @@ class DiagnosisFindingsTest {
     }
 
     @Test
+    @Source(value = HAND, text = "two panels that are alike share the error of their seam")
     void aPairDoesNotTellHowFarItsPanelsLieApart() {
         CorrectedFace face = answer(Diagnoses.of(CUBE).seam(null, null, gap(opens(0.2), 0.02, INSIDE)))
                 .diagnosis()
@@ -95,6 +106,10 @@ class DiagnosisFindingsTest {
     }
 
     @Test
+    @Source(
+            value = PUBLISHED,
+            text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "
+                    + "independent ones add up by squares")
     void panelsOfATrioThatDifferAreWarnedOf() {
         assertFound(trio(0.4, 0.5, 0.3), FindingCode.MEASURES_DISAGREE, WARN, "differ by 0.2 degrees");
         assertEquals(List.of(), codes(trio(0.4, 0.4, 0.4)));
@@ -110,6 +125,10 @@ class DiagnosisFindingsTest {
 
     @Test
     @DisplayName("GUM by hand: 2 x hypot(0.1 / sqrt(12), 0.0027) = 0.058 degrees between gauge and seams")
+    @Source(
+            value = PUBLISHED,
+            text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "
+                    + "independent ones add up by squares")
     void aGaugeThatContradictsTheSeamsIsWarnedOf() {
         assertEquals(List.of(), codes(trio(0.4, 0.4, 0.4).tilt(null, 45.25, 0.1)));
         assertFound(trio(0.4, 0.4, 0.4).tilt(null, 45.26, 0.1), FindingCode.MEASURES_DISAGREE, WARN, "angle gauge");
@@ -124,6 +143,10 @@ class DiagnosisFindingsTest {
 
     @Test
     @DisplayName("GUM by hand: three readings of 0.05 mm, 2 x sqrt(3) x 0.05 / sqrt(12) = 0.05 mm")
+    @Source(
+            value = PUBLISHED,
+            text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "
+                    + "independent ones add up by squares")
     void diametersThatContradictTheDistancesAreWarnedOf() {
         List<FindingCode> shift = codes(Diagnoses.of(CUBE).distances(null, 0.05, 100, 100.2, 100, 100, 100, 100));
         assertTrue(!shift.contains(FindingCode.MEASURES_DISAGREE));
@@ -137,6 +160,7 @@ class DiagnosisFindingsTest {
 
     @Test
     @DisplayName("hand calculation: a reading to 0.1 degrees tells an error of 0.055 from 0, though 2 u = 0.058")
+    @Source(value = HAND, text = "half of the resolution either way bounds a single reading")
     void aSingleReadingIsJudgedByItsBounds() {
         assertEquals(List.of(), codes(Diagnoses.of(CUBE).tilt(null, 45.055, 0.1)));
         assertFound(
@@ -176,6 +200,7 @@ class DiagnosisFindingsTest {
     }
 
     @Test
+    @Source(value = HAND, text = "twice (88.9 - 16) times midradius over inradius of a dodecahedron, 1.17557")
     void theSeamsOfALargeLandAreSaidToLimit() {
         assertFound(
                 Diagnoses.of(Designs.example("dodecahedron-with-land").land(16).diameter(172.0))

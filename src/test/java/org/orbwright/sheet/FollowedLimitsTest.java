@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.COMMON_PRACTICE;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.regex.Matcher;
@@ -19,8 +22,10 @@ import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
+import org.orbwright.source.Source;
 
 /** A limit that a finding or a refusal states, followed as it is printed, clears what it was said about. */
+@Source(INVARIANT)
 class FollowedLimitsTest {
     private static final Pattern THICKNESS = Pattern.compile("Panels of at least ([0-9.]+) mm");
     private static final Pattern LAND = Pattern.compile("a land of at most ([0-9.]+) mm");
@@ -84,6 +89,7 @@ class FollowedLimitsTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void aWallThatBreaksUnderTheToolIsAStopWhateverWasWanted() {
         double enough = SheetCalculator.sphere(Designs.of("cube").minimumWall(1).document())
                 .sphere()
@@ -102,6 +108,9 @@ class FollowedLimitsTest {
         "triakis-octahedron, MITRE_BEYOND_GAUGE, true",
         "dodecahedron, MITRE_BEYOND_GAUGE, false"
     })
+    @Source(
+            value = COMMON_PRACTICE,
+            text = "most saws tilt by up to 45 degrees, most mitre gauges turn by up to 60; no source")
     void settingsBeyondCommonMachinesAreNamed(String solid, FindingCode code, boolean found) {
         List<Finding> findings =
                 SheetCalculator.angles(Designs.of(solid).document()).findings();

@@ -2,14 +2,19 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.PUBLISHED;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.source.Source;
 
 /** What is found about the saw's settings, on both sides of each limit. */
+@Source(CONTRACT)
 class JigFindingsTest {
     private static List<Finding> found(FindingCode code, Designs designs) {
         return SheetCalculator.jig(designs.document()).findings().stream()
@@ -36,6 +41,7 @@ class JigFindingsTest {
     /** A cube's seam is sqrt 2 times as wide as the bevelled part is thick. */
     @Test
     @DisplayName("a cube's seam of 6 mm is bevelled 6 / sqrt 2 = 4.2426 mm deep")
+    @Source(value = HAND, text = "a cube's seam is sqrt 2 times as wide as the bevelled part is thick")
     void narrowSeams() {
         Designs cube = Designs.of("cube").land(1);
         assertEquals(List.of(), found(FindingCode.SEAM_NARROW, cube.thickness(5.2427)));
@@ -47,6 +53,7 @@ class JigFindingsTest {
 
     @Test
     @DisplayName("a cube's seam of 80 mm is bevelled 80 / sqrt 2 = 56.5685 mm deep")
+    @Source(value = HAND, text = "a cube's seam is sqrt 2 times as wide as it is deep")
     void bladesBeyondCommonSaws() {
         Designs cube = Designs.of("cube").land(1);
         assertEquals(List.of(), found(FindingCode.BLADE_BEYOND_SAW, cube.thickness(57.5)));
@@ -57,6 +64,9 @@ class JigFindingsTest {
     }
 
     @Test
+    @Source(
+            value = PUBLISHED,
+            text = "OEIS A137914: two faces of a tetrahedron make arccos(1 / 3), half of which is 35.264 degrees")
     void steepTiltsNameTheUprightTilt() {
         assertWarns(
                 found(FindingCode.TILT_BEYOND_SAW, Designs.of("tetrahedron").edge(300)),

@@ -3,6 +3,9 @@ package org.orbwright.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import org.junit.jupiter.api.Nested;
@@ -19,6 +22,7 @@ import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.source.Source;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.stock.StockRequest.Joint;
 import org.orbwright.stock.StockRequest.SeamRequest;
@@ -26,6 +30,7 @@ import org.orbwright.stock.StockRequest.SearchRequest;
 import org.orbwright.tolerance.PanelSide;
 
 /** Documents that come back as they should now be, ready to be posted again. */
+@Source(CONTRACT)
 class NextDocumentTest {
     @Nested
     class Stock {
@@ -45,6 +50,9 @@ class NextDocumentTest {
 
         /** A cube 200 mm across: base b = 200, legs at 45 degrees, so N segments take (N+1) 100 + (N-1) 3 root 2. */
         @Test
+        @Source(
+                value = HAND,
+                text = "N triangles of base 200 with legs at 45 degrees take (N + 1) 100 + (N - 1) 3 sqrt 2")
         void blanksGetAsShortAsTheirSegmentsAllow() {
             Document written = withBoards(Designs.of("cube").blank(1000), null);
             Answer answer = SheetCalculator.stock(written);
@@ -58,6 +66,7 @@ class NextDocumentTest {
 
         @ParameterizedTest
         @CsvSource({"MM, cube, 1", "MM, dodecahedron, 1", "MM, rhombic-triacontahedron, 1", "IN, icosahedron, 25.4"})
+        @Source(INVARIANT)
         void postedAgainTheDocumentHasAsManySegmentsAndStaysAsItIs(LengthUnit unit, String solid, double factor) {
             Document written =
                     withBoards(Designs.of(solid).times(1 / factor).in(unit).allowance(0.5), null);
@@ -70,6 +79,7 @@ class NextDocumentTest {
         }
 
         @Test
+        @Source(value = HAND, text = "a cube of 200 mm has bases of 200 mm")
         void aBlankThatIsTooShortGetsTheLengthOfOneSegment() {
             Document written = withBoards(Designs.of("cube").blank(60), null);
             assertEquals(0, cut(written).perBlank());
@@ -122,6 +132,7 @@ class NextDocumentTest {
         /** The allowance of 2 mm is turned away on either side of the largest sphere, 195 mm across. */
         @ParameterizedTest
         @CsvSource({"ACROSS_FLATS, 200", "SPHERE_DIAMETER, 198"})
+        @Source(value = HAND, text = "195 mm less 2 mm on either side")
         void aSphereThatTheShellDoesNotHoldBecomesOneThatItHolds(SizeBy by, double size) {
             Document written = Designs.of("cube")
                     .size(by, size)

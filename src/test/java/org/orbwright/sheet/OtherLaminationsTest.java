@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.design.RequestSketch.lamination;
 import static org.orbwright.design.RequestSketch.sketch;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,8 +26,10 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.document.Document;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 
 /** Whole sheets of panels of one wood, of tilted bands and of mirrored segments. */
+@Source(INVARIANT)
 class OtherLaminationsTest {
     private static final double ACCURACY = 1e-11;
 
@@ -48,6 +52,9 @@ class OtherLaminationsTest {
         }
 
         @Test
+        @Source(
+                value = HAND,
+                text = "Girard: a spherical polygon's area is what its angles exceed those of a flat one by")
         void woodOfEachFaceKindTakesTheShareOfItsFaces() {
             Answer sheet = sheet(sketch().solid("truncated-icosahedron")
                     .size(SizeBy.EDGE, 50)
@@ -145,6 +152,7 @@ class OtherLaminationsTest {
     @Nested
     class MirroredSegments {
         @Test
+        @Source(value = HAND, text = "counting: 30 rhombi of four right triangles, two of each hand")
         void mirroredSegmentsOfTiltedBandsAreSawnAndCountedApart() {
             Answer sheet = sheet(rhombic(25));
             List<SegmentBands> segments = sheet.bands().faces().get(0).segments();
@@ -175,6 +183,7 @@ class OtherLaminationsTest {
         }
 
         @Test
+        @Source(value = HAND, text = "counting: 30 rhombi of four right triangles")
         void mirroredSegmentsOfStraightBandsAreTheSamePieceTurnedOver() {
             List<SegmentBands> segments =
                     sheet(rhombic(0)).bands().faces().get(0).segments();

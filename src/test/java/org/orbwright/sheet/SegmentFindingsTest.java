@@ -6,6 +6,8 @@ import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 import static org.orbwright.sheet.Findings.assertAbsent;
 import static org.orbwright.sheet.Findings.assertFound;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -14,7 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
+@Source(value = HAND, text = "a square's segments have the base of its side and legs of side / sqrt 2")
 class SegmentFindingsTest {
     @Nested
     class BlankTooShort {
@@ -74,6 +78,7 @@ class SegmentFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void saidOnceForBothHandsOfASegment() {
             Designs kites = Designs.of("deltoidal-hexecontahedron").bands(90, Designs.widths(3.0, null));
             assertEquals(2, Findings.of(FindingCode.SMALL_SEGMENT, kites).size(), "one for each kind of segment");
@@ -81,6 +86,7 @@ class SegmentFindingsTest {
     }
 
     @Nested
+    @Source(CONTRACT)
     class NoHalves {
         @ParameterizedTest(name = "{0}: {1} panels have {2} segments")
         @CsvSource({

@@ -2,6 +2,8 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -14,7 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.document.Document;
 import org.orbwright.fixture.Designs;
 import org.orbwright.sheet.Caution.Step;
+import org.orbwright.source.Source;
 
+@Source(CONTRACT)
 class SheetCalculatorTest {
     private static final Document EXAMPLE =
             Designs.example("cube-with-chevrons").document();
@@ -26,6 +30,7 @@ class SheetCalculatorTest {
                 "deltoidal-hexecontahedron-upright-bands", "dodecahedron-two-spheres", "dodecahedron-with-land",
                 "cube-with-chevrons", "truncated-icosahedron"
             })
+    @Source(INVARIANT)
     void thePartsAnswerWhatTheSheetAnswers(String name) {
         Document design = Designs.example(name).document();
         Answer sheet = SheetCalculator.sheet(design, 9);

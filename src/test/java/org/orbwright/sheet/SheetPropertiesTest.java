@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,8 +20,10 @@ import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.source.Source;
 
 /** What holds for every design. */
+@Source(INVARIANT)
 class SheetPropertiesTest {
     private static final int TRIES = 150;
 

@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -15,8 +16,10 @@ import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.jig.JigRequest;
+import org.orbwright.source.Source;
 
 /** The document that comes back with the widths that were looked for. */
+@Source(CONTRACT)
 class SolvedDocumentTest {
     private static final JigRequest UNUSED = new JigRequest(null, 300.0);
     private static final Document WRITTEN = Designs.of("dodecahedron")

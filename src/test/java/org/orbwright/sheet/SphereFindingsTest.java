@@ -6,6 +6,10 @@ import static org.orbwright.sheet.Finding.Severity.WARN;
 import static org.orbwright.sheet.Findings.assertAbsent;
 import static org.orbwright.sheet.Findings.assertFound;
 import static org.orbwright.sheet.Findings.sheet;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.REFERENCE;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -13,8 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.design.SizeBy;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** Cubes 200 mm across flats: the corner of the hollow is (100 - t) sqrt 3 from the centre. */
+@Source(
+        value = HAND,
+        text = "Pythagoras in a cube of 200 mm: corners of the hollow at (100 - t) sqrt 3, seams closed inside (100 "
+                + "- f) sqrt 2")
 class SphereFindingsTest {
     private static final Designs CUBE = Designs.of("cube").diameter(180.0).minimumWall(5);
     private static final String THICKNESS = "/panel/thickness";
@@ -60,6 +69,7 @@ class SphereFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void insteadOfAWallThatIsTooThin() {
             assertAbsent(FindingCode.WALL_BELOW_MINIMUM, CUBE.thickness(40));
         }
@@ -90,6 +100,7 @@ class SphereFindingsTest {
         }
 
         @Test
+        @Source(INVARIANT)
         void absentAtTheThicknessThatTheServiceAdvises() {
             double advised = sheet(CUBE).sphere().smallestThickness();
             assertAbsent(FindingCode.WALL_BELOW_MINIMUM, CUBE.thickness(advised));
@@ -167,6 +178,9 @@ class SphereFindingsTest {
         @Test
         @DisplayName(
                 "only on the faces that are low enough: a truncated cube 200 over its octagons has triangles at 139")
+        @Source(
+                value = REFERENCE,
+                text = "mpmath 1.3, 40 digits, src/test/python/solids.py: by the trigonometry of one corner")
         void someFaceKinds() {
             Designs solid = Designs.of("truncated-cube").diameter(210.0);
             assertEquals(1, Findings.of(FindingCode.FLATS_LEFT, solid).size());
@@ -195,12 +209,14 @@ class SphereFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void absentForASphereThatFollowsFromTheSize() {
             assertAbsent(FindingCode.ALLOWANCE_NOT_MET, CUBE.diameter(null));
             assertAbsent(FindingCode.ALLOWANCE_NOT_MET, CUBE.diameter(null).size(SizeBy.SPHERE_DIAMETER, 180));
         }
 
         @Test
+        @Source(CONTRACT)
         void aSphereThatLeavesFlatsSaysSoInstead() {
             assertAbsent(FindingCode.ALLOWANCE_NOT_MET, CUBE.diameter(202.0));
         }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -17,12 +20,14 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.source.Source;
 import org.orbwright.stock.RackBoard;
 import org.orbwright.stock.RackBoard.Use;
 import org.orbwright.stock.ShoppingRow;
 import org.orbwright.stock.StockPlan.Seam;
 
 /** What is found about boards and seams, and what is refused. */
+@Source(CONTRACT)
 class StockFindingsTest {
     private static final String MAPLE = "'species':'sugar maple','length':1010,'width':130,'thickness':";
 
@@ -69,6 +74,7 @@ class StockFindingsTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void boardsThatAreCutAndLeftAddUp() {
         Answer answer = answer(Stocks.example());
         for (RackBoard board : answer.stock().rack()) {
@@ -117,6 +123,10 @@ class StockFindingsTest {
 
     @ParameterizedTest
     @CsvSource({"SCARF, NOTE, the scarf is longer than the kerf", "BUTT, WARN, the cut leans across the strip"})
+    @Source(
+            value = HAND,
+            text = "a cut at 36 degrees leans by 20 tan 36 degrees over a strip of 20 mm, of which the kerf takes "
+                    + "3.2 / cos 36 degrees")
     void seamsThatReachBeyondTheirCutAreWarnedOf(String joint, Severity severity, String words) {
         ObjectNode request = Stocks.example();
         request.remove("offers");

@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.sheet.Finding.Severity.NOTE;
 import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.List;
 import java.util.Random;
@@ -21,10 +25,12 @@ import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 import org.orbwright.tolerance.Tolerance;
 import org.orbwright.tolerance.ToleranceRequest.LengthErrorRequest;
 import org.orbwright.tolerance.Tolerances;
 
+@Source(CONTRACT)
 class ToleranceFindingsTest {
     private static final Designs LANTERN = Designs.example("dodecahedron-with-land");
 
@@ -56,6 +62,7 @@ class ToleranceFindingsTest {
 
     @ParameterizedTest
     @MethodSource("solids")
+    @Source(INVARIANT)
     void everyAnsweredLimitMayBeSet(String solid) {
         Random random = new Random(solid.hashCode());
         for (LengthUnit unit : LengthUnit.values()) {
@@ -89,6 +96,7 @@ class ToleranceFindingsTest {
 
     @Test
     @DisplayName("hand calculation: a seam of 0.0001 mm would take 24000 degrees to open by 0.1 mm")
+    @Source(value = HAND, text = "an angle over a seam of 0.0001 mm")
     void anglesThatCannotBeSetAreNotAnswered() {
         Tolerance sliver = Tolerances.of(
                         Designs.of("dodecahedron").thickness(28).land(27.9999))
@@ -103,6 +111,7 @@ class ToleranceFindingsTest {
 
     @Test
     @DisplayName("hand calculation: of 6 cuts in 5 segments 4 count twice: sqrt((2 + 4 x 4) / (5 x 2)) = 1.3416")
+    @Source(value = HAND, text = "variances of sums: of 6 cuts in 5 segments 4 count twice")
     void segmentsThatShareCutsAreMixed() {
         Tolerances mixed = Tolerances.of(palindrome()).tipAngle(0, 0.02);
         assertEquals(Math.sqrt(1.8), mixed.calculate().panels().get(0).unmixed(), 1e-12);
@@ -114,6 +123,7 @@ class ToleranceFindingsTest {
     }
 
     @Test
+    @Source(value = ORACLE, text = "simulation of 40,000 panels of consecutive cuts")
     void consecutiveCutsScatterAsIsSaid() {
         double stated = Tolerances.of(palindrome()).calculate().panels().get(0).unmixed();
         Random random = new Random(9);
@@ -139,6 +149,10 @@ class ToleranceFindingsTest {
 
     @Test
     @DisplayName("hand calculation: the stop takes 1.4013 mm of the wall of 9.3629 mm for each millimetre")
+    @Source(
+            value = HAND,
+            text = "a dodecahedron's corner moves by its circumradius over its edge, 1.401258538444 (VIAS, "
+                    + "Computational Geometry)")
     void wallsThatErrorsTakeAway() {
         double each = 1.401258538444;
         assertFound(longer(9.3630 / each), FindingCode.BREAK_THROUGH, STOP, "9.36 mm");
@@ -160,6 +174,7 @@ class ToleranceFindingsTest {
 
     @Test
     @DisplayName("hand calculation: 2.9 mm are turned away at the faces, 2 mm of them are the allowance")
+    @Source(value = HAND, text = "88.9 - 86 = 2.9 mm over the sphere, less the allowance of 2 mm")
     void spheresThatErrorsLeaveNoRoomFor() {
         assertAbsent(thinner(-0.89), FindingCode.ALLOWANCE_NOT_MET);
         assertFound(thinner(-0.92), FindingCode.ALLOWANCE_NOT_MET, WARN, "only 1.98 mm");

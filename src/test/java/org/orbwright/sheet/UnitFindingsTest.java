@@ -2,6 +2,7 @@ package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.Arrays;
 import java.util.List;
@@ -13,12 +14,14 @@ import org.orbwright.fixture.Designs;
 import org.orbwright.jig.JigRequest;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sheet.Finding.Severity;
+import org.orbwright.source.Source;
 import org.orbwright.stock.BoardRequest;
 import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 
 /** Warnings of lengths that were probably stated in the wrong unit. */
+@Source(CONTRACT)
 class UnitFindingsTest {
     private static final Designs METRIC =
             Designs.of("dodecahedron").bands(Designs.widths(20.0, null)).blank(900);

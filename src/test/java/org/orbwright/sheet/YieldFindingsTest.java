@@ -6,6 +6,8 @@ import static org.orbwright.sheet.Finding.Severity.NOTE;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 import static org.orbwright.sheet.Findings.assertAbsent;
 import static org.orbwright.sheet.Findings.assertFound;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -14,9 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.design.Sets;
 import org.orbwright.document.Document;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 
+@Source(CONTRACT)
 class YieldFindingsTest {
     @Nested
+    @Source(
+            value = HAND,
+            text = "counting: blanks of 19 segments, 10 of one set and 9 of the other; a dodecahedron takes 60")
     class SetLeftOver {
         private final Designs twoSets = Designs.of("dodecahedron").bands(Designs.widths(20.0, 8.0, null));
 
@@ -83,6 +90,7 @@ class YieldFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void absentWhereBandsReadTheSameFromBothEdges() {
             assertAbsent(
                     FindingCode.SET_LEFT_OVER,
@@ -93,6 +101,7 @@ class YieldFindingsTest {
         }
 
         @Test
+        @Source(CONTRACT)
         void absentForTiltedBands() {
             assertAbsent(FindingCode.SET_LEFT_OVER, twoSets.bands(30, Designs.widths(20.0, 8.0, null)));
         }

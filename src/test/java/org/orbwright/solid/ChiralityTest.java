@@ -1,6 +1,10 @@
 package org.orbwright.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.FROM_MEMORY;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.List;
 import java.util.Set;
@@ -9,12 +13,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.source.Source;
 
 /** Which solids, faces and segments differ from their mirror image. */
+@Source(INVARIANT)
 class ChiralityTest {
     private static final double SAME_POINT = 1e-9;
 
     @Test
+    @Source(
+            value = FROM_MEMORY,
+            text = "H. M. Cundy and A. P. Rollett, Mathematical Models, 2nd edition 1961: only the snub solids come "
+                    + "in two forms")
     void onlyTheSnubSolidsAndTheirDualsAreChiral() {
         Set<String> chiral =
                 Set.of("snub-cube", "snub-dodecahedron", "pentagonal-icositetrahedron", "pentagonal-hexecontahedron");
@@ -25,6 +35,7 @@ class ChiralityTest {
 
     @ParameterizedTest
     @MethodSource("org.orbwright.solid.Solids#names")
+    @Source(value = ORACLE, text = "exhaustive search: every turn that takes an edge to an edge")
     void solidIsChiralIfNoTurnBringsItsMirrorImageOntoIt(String name) {
         Solid solid = Solids.solid(name);
         assertEquals(solid.chiral(), !someTurnMatchesMirrorImage(solid));
@@ -38,6 +49,9 @@ class ChiralityTest {
         "deltoidal-hexecontahedron, 60, 0",
         "dodecahedron, 12, 0"
     })
+    @Source(
+            value = HAND,
+            text = "order of the symmetry group: a scalene face lies in no mirror, so half of them are mirror images")
     void onlyScaleneFacesComeInTwoHands(String name, int faces, int mirrored) {
         FaceKind kind = Solids.solid(name).faceKinds().get(0);
         assertEquals(faces, kind.count());
@@ -57,6 +71,10 @@ class ChiralityTest {
         "pentagonal-icositetrahedron, 2",
         "pentagonal-hexecontahedron, 2"
     })
+    @Source(
+            value = HAND,
+            text = "the two tangents from a corner to a circle are equal: a segment is told by the corners at its "
+                    + "base")
     void facesWithUnequalSidesAreCutIntoAsManyKindsOfSegmentAsTheyNeed(String name, int kinds) {
         assertEquals(kinds, Solids.solid(name).faceKinds().get(0).segments().size());
     }

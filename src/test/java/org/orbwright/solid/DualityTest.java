@@ -3,6 +3,7 @@ package org.orbwright.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.solid.Approximately.assertClose;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,8 +11,10 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.source.Source;
 
 /** A solid and its dual: corners for faces, faces for corners, edges across edges. */
+@Source(INVARIANT)
 class DualityTest {
     private static final String ALL = "org.orbwright.solid.Solids#names";
 

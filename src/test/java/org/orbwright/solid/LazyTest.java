@@ -2,13 +2,16 @@ package org.orbwright.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.orbwright.source.Source;
 
+@Source(CONTRACT)
 class LazyTest {
     private static final int THREADS = 8;
 

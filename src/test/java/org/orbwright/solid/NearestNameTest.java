@@ -2,6 +2,7 @@ package org.orbwright.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.HashSet;
 import java.util.List;
@@ -10,8 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.source.Source;
 
 /** Suggestions for a misspelt solid. */
+@Source(CONTRACT)
 class NearestNameTest {
 
     @ParameterizedTest

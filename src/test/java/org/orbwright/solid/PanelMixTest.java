@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.Arrays;
 import java.util.List;
@@ -18,8 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.source.Source;
 
 /** Upright and inverted panels on one sphere: shared evenly, unlike ones side by side, in balance. */
+@Source(CONTRACT)
 class PanelMixTest {
     private static final String ALL = "org.orbwright.solid.Solids#names";
     private static final double ACCURACY = 1e-9;
@@ -32,6 +37,7 @@ class PanelMixTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(INVARIANT)
     void halfOfEveryFaceKindIsInvertedAndEveryCountIsEven(String name) {
         Solid solid = Solids.listed(name);
         for (FaceKind kind : solid.faceKinds()) {
@@ -120,6 +126,7 @@ class PanelMixTest {
         "icosidodecahedron, 10",
         "rhombicosidodecahedron, 16"
     })
+    @Source(value = ORACLE, text = "exhaustive search: EvenSharing looks through all choices")
     void halfOfEveryKindNeedsMoreLikeSeamsThanTheCorners(String name, int likeSeams) {
         assertTrue(new EvenSharing(Solids.listed(name), likeSeams).exists());
         assertFalse(new EvenSharing(Solids.listed(name), likeSeams - 1).exists());
@@ -140,6 +147,7 @@ class PanelMixTest {
                 "triakis-tetrahedron",
                 "rhombic-dodecahedron"
             })
+    @Source(value = ORACLE, text = "exhaustive search of all ways to share out the panels")
     void noneOfAllChoicesIsBetter(String name) {
         Solid solid = Solids.listed(name);
         List<Vector3D> normals = normals(solid);
@@ -166,6 +174,7 @@ class PanelMixTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(INVARIANT)
     void boundOnLikeSeamsNeverFallsAndIsExactInTheEnd(String name) {
         Solid solid = Solids.listed(name);
         LikeSeams seams = new LikeSeams(solid);

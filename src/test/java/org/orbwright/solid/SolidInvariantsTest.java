@@ -3,6 +3,10 @@ package org.orbwright.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.solid.Approximately.assertClose;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.ORACLE;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -12,14 +16,17 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.source.Source;
 
 /** What holds for every solid, recomputed here from nothing but the coordinates of its corners. */
+@Source(value = ORACLE, text = "vector geometry from nothing but the coordinates of the corners")
 class SolidInvariantsTest {
     private static final String ALL = "org.orbwright.solid.Solids#names";
 
     @ParameterizedTest
     @MethodSource(ALL)
     @DisplayName("corners + faces = edges + 2 (Euler)")
+    @Source(INVARIANT)
     void eulersFormulaHolds(String name) {
         Solid solid = Solids.solid(name);
         assertEquals(
@@ -48,6 +55,7 @@ class SolidInvariantsTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(INVARIANT)
     void everyEdgeStandsOnceBetweenTwoFacesThatRunAlongItOppositely(String name) {
         Solid solid = Solids.solid(name);
         Set<List<Integer>> seen = new HashSet<>();
@@ -61,6 +69,7 @@ class SolidInvariantsTest {
     /** So a place in the list, or every other one, means the same segment in every panel. */
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(CONTRACT)
     void facesOfAKindListTheirSegmentsFromTheSameOneOn(String name) {
         Solid solid = Solids.solid(name);
         for (FaceKind kind : solid.faceKinds()) {
@@ -80,6 +89,7 @@ class SolidInvariantsTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(CONTRACT)
     void shortestEdgeIsOne(String name) {
         Solid solid = Solids.solid(name);
         assertClose(
@@ -127,6 +137,7 @@ class SolidInvariantsTest {
 
     @ParameterizedTest
     @MethodSource("org.orbwright.solid.Solids#regularFaced")
+    @Source(value = HAND, text = "a regular polygon of side 1 has the apothem 1 / (2 tan(180 / n))")
     void everyFaceOfAPlatonicOrArchimedeanSolidHasOneSymmetricKindOfSegment(String name) {
         for (FaceKind kind : Solids.solid(name).faceKinds()) {
             assertEquals(1, kind.segments().size());
@@ -142,6 +153,7 @@ class SolidInvariantsTest {
     @ParameterizedTest
     @MethodSource(ALL)
     @DisplayName("the solid angles of all segments add up to 4 pi (Van Oosterom and Strackee, 1983)")
+    @Source(INVARIANT)
     void solidAnglesOfAllSegmentsAddUpToTheWholeSphere(String name) {
         double sum = 0;
         for (FaceKind kind : Solids.solid(name).faceKinds()) {
@@ -255,6 +267,7 @@ class SolidInvariantsTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(INVARIANT)
     void countsOfSegmentsAreThoseFoundOnTheFaces(String name) {
         Solid solid = Solids.solid(name);
         for (FaceKind kind : solid.faceKinds()) {
@@ -271,6 +284,7 @@ class SolidInvariantsTest {
 
     @ParameterizedTest
     @MethodSource(ALL)
+    @Source(value = HAND, text = "Pythagoras in the right triangles centre, foot, base and corner")
     void seamAndCornerRadiiOfSegmentsAreThoseOfTheirRightTriangles(String name) {
         Solid solid = Solids.solid(name);
         for (FaceKind kind : solid.faceKinds()) {

@@ -3,6 +3,11 @@ package org.orbwright.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.solid.Approximately.assertClose;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.INVARIANT;
+import static org.orbwright.source.Kind.PUBLISHED;
+import static org.orbwright.source.Kind.REFERENCE;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -12,12 +17,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.source.Source;
 
 /**
  * The solids against the literature. Closed forms from memory: H. S. M. Coxeter, Regular Polytopes, Table I; H. M.
  * Cundy and A. P. Rollett, Mathematical Models; R. Williams, The Geometrical Foundation of Natural Structure. The
  * tables hold 22 digits from an independent method, confirmed by the closed forms; see the comment at the head of each.
  */
+@Source(value = REFERENCE, text = "mpmath 1.3, 40 digits, src/test/python/solids.py: by the trigonometry of one corner")
 class SolidsAgainstLiteratureTest {
 
     @Nested
@@ -179,6 +186,10 @@ class SolidsAgainstLiteratureTest {
         }
 
         @Test
+        @Source(
+                value = HAND,
+                text = "the diagonals are the edges of a cube and an octahedron, or of a dodecahedron and an "
+                        + "icosahedron, in one midsphere")
         void rhombiHaveDiagonalsInTheRatiosOfRootTwoAndTheGoldenRatio() {
             assertClose(Math.sqrt(2), diagonalRatio("rhombic-dodecahedron"), "rhombic dodecahedron");
             assertClose((1 + Math.sqrt(5)) / 2, diagonalRatio("rhombic-triacontahedron"), "rhombic triacontahedron");
@@ -194,6 +205,10 @@ class SolidsAgainstLiteratureTest {
     }
 
     @Test
+    @Source(
+            value = PUBLISHED,
+            text = "E. W. Weisstein, Archimedean Solid, MathWorld, after P. R. Cromwell, Polyhedra, 1997, pp. 91-92: "
+                    + "thirteen, and as many duals")
     void catalogueHoldsFivePlatonicThirteenArchimedeanAndThirteenCatalanSolids() {
         assertEquals(5, count(SolidFamily.PLATONIC));
         assertEquals(13, count(SolidFamily.ARCHIMEDEAN));
@@ -201,6 +216,7 @@ class SolidsAgainstLiteratureTest {
     }
 
     @Test
+    @Source(CONTRACT)
     void faceKindsOfCatalanSolidsBearTheirUsualNames() {
         assertEquals(
                 "kite",
@@ -223,6 +239,7 @@ class SolidsAgainstLiteratureTest {
     }
 
     @Test
+    @Source(INVARIANT)
     void summariesRepeatTheCountsOfTheSolids() {
         for (SolidSummary summary : SolidCatalogue.summaries()) {
             assertCounts(Solids.solid(summary.name()), summary.faces(), summary.edges(), summary.vertices());
@@ -231,11 +248,13 @@ class SolidsAgainstLiteratureTest {
 
     @ParameterizedTest
     @MethodSource("org.orbwright.solid.Solids#names")
+    @Source(INVARIANT)
     void catalogueListsWhatIsBuilt(String name) {
         assertEquals(Solids.solid(name), Solids.listed(name));
     }
 
     @Test
+    @Source(CONTRACT)
     void unknownNameFindsNothing() {
         assertTrue(SolidCatalogue.find("dodecahedon").isEmpty());
     }

@@ -3,6 +3,9 @@ package org.orbwright.sphere;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+import static org.orbwright.source.Kind.HAND;
+import static org.orbwright.source.Kind.REFERENCE;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -12,9 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.orbwright.design.SizeBy;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.sphere.SphereSizing.SphereLimit;
 
+@Source(value = HAND, text = "Pythagoras in a cube of 200 mm")
 class SphereCalculatorTest {
     private static final double EXACT = 1e-9;
 
@@ -28,6 +33,10 @@ class SphereCalculatorTest {
      */
     @Nested
     @DisplayName("dodecahedron 177.8 across flats, land 4, panels 28, sphere 172, wall 6, by hand")
+    @Source(
+            value = HAND,
+            text = "the dodecahedron's ratios, a = g / phi, rho = g sqrt(1 + 1 / phi^2), and the formulas in each "
+                    + "name; digits by mpmath")
     class DodecahedronByHand {
         private final SphereSizing sizing = sizing(Designs.of("dodecahedron")
                 .acrossFlats(177.8)
@@ -176,6 +185,9 @@ class SphereCalculatorTest {
 
     @Test
     @DisplayName("truncated icosahedron: pentagons at 2.3274, hexagons at 2.2673 edges (Cundy & Rollett, from memory)")
+    @Source(
+            value = REFERENCE,
+            text = "mpmath 1.3, 40 digits, src/test/python/solids.py: by the trigonometry of one corner")
     void severalFaceKinds() {
         SphereSizing sizing = sizing(Designs.of("truncated-icosahedron").edge(100));
         FaceSizing pentagon = sizing.faces().get(0);
@@ -194,6 +206,7 @@ class SphereCalculatorTest {
 
     @ParameterizedTest(name = "{0}, allowance {1}, land {2}: across flats {0} + 2 x {1}")
     @CsvSource({"300, 1.5, 0", "300, 1.5, 3", "120, 0, 0", "120, 5, 1"})
+    @Source(CONTRACT)
     void sizeByTheFinishedSphere(double diameter, double allowance, double land) {
         SphereSizing sizing = sizing(Designs.of("truncated-octahedron")
                 .size(SizeBy.SPHERE_DIAMETER, diameter)
@@ -205,6 +218,7 @@ class SphereCalculatorTest {
 
     @Test
     @DisplayName("left out, the sphere is the largest less twice the turning allowance: 200 - 2 x 2")
+    @Source(CONTRACT)
     void sphereLeftOut() {
         assertEquals(196, sizing(Designs.of("cube")).diameter(), EXACT);
         assertEquals(196 * 25.4, sizing(Designs.of("cube").in(LengthUnit.IN)).diameter(), 1e-7);
@@ -227,6 +241,9 @@ class SphereCalculatorTest {
     }
 
     @Test
+    @Source(
+            value = HAND,
+            text = "of four normals that add up to nothing no two are opposite; an octahedron's come in pairs")
     void aTetrahedronHasNoOppositeFaceForASecondDisc() {
         assertFalse(sizing(Designs.of("tetrahedron")).faces().get(0).opposite());
         assertTrue(sizing(Designs.of("octahedron")).faces().get(0).opposite());

@@ -2,6 +2,7 @@ package org.orbwright.sphere;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -9,9 +10,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 
 /** A design that is changed to a limit that the service states meets that limit. */
+@Source(INVARIANT)
 class SphereLimitsTest {
     private static final double EXACT = 1e-9;
 
