@@ -4,8 +4,9 @@ Nothing here knows coordinates. A uniform solid of edge 1 follows from its corne
 on a circle of radius s, on which the diagonals 2 cos(180/n) of the faces around it are chords, so that
 sum(asin(cos(180/n) / s)) = 180 degrees; circumradius, midradius, face distances and dihedral angles follow from s.
 The Catalan solids are the polar reciprocals in the midsphere. Every result is held against the closed forms that the
-literature gives, written down from memory: H. S. M. Coxeter, Regular Polytopes, Table I; H. M. Cundy and
-A. P. Rollett, Mathematical Models; R. Williams, The Geometrical Foundation of Natural Structure.
+literature gives, written down from memory: H. S. M. Coxeter, Regular Polytopes, 3rd edition 1973, Table I; H. M.
+Cundy and A. P. Rollett, Mathematical Models, 2nd edition 1961; R. Williams, The Geometrical Foundation of Natural
+Structure, 1979. What was read in publications stands in SolidsAgainstPublishedValuesTest.
 
 Usage: python3 solids.py DIRECTORY   (needs mpmath)
 """
@@ -44,7 +45,7 @@ CORNERS = {
     "snub-dodecahedron": ((3, 3, 3, 3, 5), 60),
 }
 
-# dihedral angle, inradius, midradius, circumradius for edge 1: Coxeter, Table I, from memory
+# dihedral angle, inradius, midradius, circumradius for edge 1: Coxeter (1973), Table I, from memory
 PLATONIC = {
     "tetrahedron": (acos(mpf(1) / 3), 1 / sqrt(24), 1 / sqrt(8), sqrt(mpf(3) / 8)),
     "cube": (pi / 2, mpf(1) / 2, 1 / R2, sqrt(3) / 2),
@@ -53,7 +54,8 @@ PLATONIC = {
     "icosahedron": (acos(-R5 / 3), PHI**2 / (2 * sqrt(3)), PHI / 2, sqrt(PHI * R5) / 2),
 }
 
-# circumradius and volume for edge 1, one dihedral angle in degrees: Cundy and Rollett, Williams, from memory
+# circumradius and volume for edge 1, one dihedral angle in degrees: Cundy and Rollett (1961), Williams (1979),
+# from memory
 ARCHIMEDEAN = {
     "truncated-tetrahedron": (sqrt(22) / 4, 23 * R2 / 12, (3, 6, 109.47)),
     "cuboctahedron": (mpf(1), 5 * R2 / 3, (3, 4, 125.26)),
@@ -70,7 +72,7 @@ ARCHIMEDEAN = {
     "snub-dodecahedron": (mpf("2.1558373"), mpf("37.61665"), (3, 3, 164.18)),
 }
 
-# name and dual, dihedral angle, longest to shortest edge: Cundy and Rollett, Williams, from memory
+# name and dual, dihedral angle, longest to shortest edge: Cundy and Rollett (1961), Williams (1979), from memory
 CATALAN = {
     "triakis-tetrahedron": ("truncated-tetrahedron", acos(-mpf(7) / 11), mpf(5) / 3),
     "rhombic-dodecahedron": ("cuboctahedron", 2 * pi / 3, mpf(1)),
@@ -177,8 +179,9 @@ def platonic(directory):
     write(
         directory / "platonic.csv",
         [
-            "Coxeter, Regular Polytopes, Table I: the closed forms, from memory, for edge 1, to 22 digits;",
-            "confirmed to 30 digits by the trigonometry of one corner. Written by src/test/python/solids.py.",
+            "By mpmath, for edge 1, to 22 digits: the trigonometry of one corner. It confirms to 30 digits the",
+            "closed forms of H. S. M. Coxeter, Regular Polytopes, 3rd edition 1973, Table I, from memory. Written",
+            "by src/test/python/solids.py.",
         ],
         "solid face sides faces edges corners dihedral inradius midradius circumradius volume area".split(),
         rows,
@@ -199,10 +202,11 @@ def archimedean(directory):
         for k, count in u.face_counts.items():
             faces.append((name, NAMES[k], k, count, u.distance(k)))
     comment = [
-        "From memory: Cundy and Rollett, Mathematical Models; Williams, Geometrical Foundation of Natural Structure",
-        "(closed forms of circumradius and volume, angles to a hundredth of a degree), for edge 1; all digits from",
-        "the trigonometry of one corner, which confirms the closed forms to 30 digits (the snub dodecahedron to 6).",
-        "Written by src/test/python/solids.py.",
+        "By mpmath, for edge 1, to 22 digits: the trigonometry of one corner. It confirms to 30 digits (the",
+        "snub dodecahedron to 6) closed forms of circumradius and volume, and angles to a hundredth of a",
+        "degree, of H. M. Cundy and A. P. Rollett, Mathematical Models, 2nd edition 1961, and R. Williams,",
+        "The Geometrical Foundation of Natural Structure, 1979, both from memory. Written by",
+        "src/test/python/solids.py.",
     ]
     head = "solid around faces edges corners midradius circumradius volume area".split()
     write(directory / "archimedean.csv", comment, head, rows)
@@ -222,10 +226,11 @@ def catalan(directory):
         rows.append((name, dual, len(primal.around), primal.corners, primal.edges, primal.faces, *size))
         lengths += [(name, count, length) for length, count in d.edge_lengths]
     comment = [
-        "From memory: Cundy and Rollett, Mathematical Models; Williams, Geometrical Foundation of Natural Structure",
-        "(closed forms of dihedral angle and edge ratio), for shortest edge 1; all digits by polar reciprocation",
-        "of the dual, itself from the trigonometry of one corner, which confirms the closed forms to 30 digits (the",
-        "angles of the two pentagonal solids to 4 decimals of a degree). Written by src/test/python/solids.py.",
+        "By mpmath, for shortest edge 1, to 22 digits: polar reciprocation of the dual, itself from the",
+        "trigonometry of one corner. It confirms to 30 digits (the angles of the two pentagonal solids to 4",
+        "decimals of a degree) closed forms of dihedral angle and edge ratio of H. M. Cundy and A. P.",
+        "Rollett, Mathematical Models, 2nd edition 1961, and R. Williams, The Geometrical Foundation of",
+        "Natural Structure, 1979, both from memory. Written by src/test/python/solids.py.",
     ]
     head = "solid dual sides faces edges corners dihedral inradius midradius circumradius volume area".split()
     write(directory / "catalan.csv", comment, head, rows)

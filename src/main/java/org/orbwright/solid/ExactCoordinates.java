@@ -10,9 +10,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * Corners of the Platonic and Archimedean solids, written as permutations and sign changes of exact numbers.
  *
- * <p>Source: the standard Cartesian coordinates (H. S. M. Coxeter, Regular Polytopes, sections 3.7 and 8.4; R.
- * Williams, The Geometrical Foundation of Natural Structure, chapter 3), from memory; the tests hold every solid to
- * Euler's formula, equal edges and regular faces, which no wrong number survives.
+ * <p>Source, from memory: H. S. M. Coxeter, Regular Polytopes, 3rd edition 1973, sections 3.7 and 8.4; R. Williams, The
+ * Geometrical Foundation of Natural Structure, 1979, chapter 3. The tests hold every solid to Euler's formula, equal
+ * edges and regular faces, and its radii and volume to the table of an independent library.
  */
 final class ExactCoordinates {
     private static final double GOLDEN = (1 + sqrt(5)) / 2;

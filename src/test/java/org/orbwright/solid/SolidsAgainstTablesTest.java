@@ -20,15 +20,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.source.Source;
 
 /**
- * The solids against the literature. Closed forms from memory: H. S. M. Coxeter, Regular Polytopes, Table I; H. M.
- * Cundy and A. P. Rollett, Mathematical Models; R. Williams, The Geometrical Foundation of Natural Structure. The
- * tables hold 22 digits from an independent method, confirmed by the closed forms; see the comment at the head of each.
+ * The solids against tables to 22 digits, made by another program in another way: from the trigonometry of one corner,
+ * without coordinates. It confirms closed forms of the literature that are quoted from memory; the head of each table
+ * names them.
  */
 @Source(value = REFERENCE, text = "mpmath 1.3, 40 digits, src/test/python/solids.py: by the trigonometry of one corner")
-class SolidsAgainstLiteratureTest {
+class SolidsAgainstTablesTest {
 
     @Nested
-    @DisplayName("Platonic solids: Coxeter, Regular Polytopes, Table I (from memory)")
+    @DisplayName("Platonic solids, from the trigonometry of a corner")
     class Platonic {
 
         @ParameterizedTest(name = "{0}")
@@ -63,7 +63,7 @@ class SolidsAgainstLiteratureTest {
     }
 
     @Nested
-    @DisplayName("Archimedean solids: Cundy and Rollett; Williams (from memory), and the trigonometry of a corner")
+    @DisplayName("Archimedean solids, from the trigonometry of a corner")
     class Archimedean {
 
         @ParameterizedTest(name = "{0}")
@@ -135,7 +135,7 @@ class SolidsAgainstLiteratureTest {
     }
 
     @Nested
-    @DisplayName("Catalan solids: Cundy and Rollett; Williams (from memory), and polar reciprocation")
+    @DisplayName("Catalan solids, by polar reciprocation")
     class Catalan {
 
         @ParameterizedTest(name = "{0}")
