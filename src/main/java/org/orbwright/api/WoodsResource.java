@@ -21,6 +21,7 @@ import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.wood.Wood;
 import org.orbwright.wood.WoodSources;
 import org.orbwright.wood.WoodTable;
+import org.orbwright.wood.Woods;
 
 /** The table of woods, and how the wood of a design moves. */
 @Path("/v1")
@@ -33,8 +34,9 @@ public class WoodsResource {
     @Operation(
             operationId = "listWoods",
             summary = "The table of woods",
-            description = "The species of which movement is known, with dimensional change coefficients, and specific"
-                    + " gravity and density where they are known. The sources stand at the head.")
+            description = "The species of which movement is known, with dimensional change coefficients, and with"
+                    + " specific gravity and density where they are known. Each value names its source; the head names"
+                    + " the works in full.")
     public WoodList woods() {
         return new WoodList(
                 WoodSources.stated(), WoodTable.all().stream().map(Wood::of).toList());
@@ -45,17 +47,18 @@ public class WoodsResource {
     @Operation(
             operationId = "findWood",
             summary = "One wood",
-            description = "What the table of woods says of a species, by its name or by a trade name that means it"
-                    + " alone.")
+            description = "What the table of woods says of a species, by its name or by a trade name. A trade name that"
+                    + " may mean several woods is answered by the one whose width moves most, and mayAlsoMean names"
+                    + " the others.")
     public Wood wood(
             @Parameter(
                             description = "The species' name in the table, or a trade name; upper and lower case are"
                                     + " alike.",
-                            example = "walnut",
+                            example = "hickory",
                             schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("species")
                     String species) {
-        return WoodTable.find(species).map(Wood::of).orElseThrow(() -> unknown(species));
+        return Woods.TABLE.named(species).map(Wood::of).orElseThrow(() -> unknown(species));
     }
 
     @POST

@@ -1,10 +1,13 @@
 package org.orbwright.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.Solid;
+import org.orbwright.wood.Woods;
 
 /**
  * A design that can exist, checked against its solid; lengths in millimetres, angles in radians. A part that was left
@@ -15,6 +18,7 @@ import org.orbwright.solid.Solid;
  * @param edge length of the solid's shortest edge, at the joint distance
  * @param thickness thickness of the panels
  * @param land height of the land
+ * @param woods the woods that the names in it mean
  * @param panels one for each lamination, in the order of the solid's face kinds; without bands where none are known
  * @param spheres the spheres that are made, those that are alike together
  * @param kerf width of the saw cut
@@ -30,6 +34,7 @@ public record Design(
         double edge,
         double thickness,
         double land,
+        Woods woods,
         List<Panel> panels,
         List<SphereKind> spheres,
         double kerf,
@@ -118,6 +123,7 @@ public record Design(
                 edge,
                 thickness,
                 land,
+                woods,
                 panels,
                 spheres,
                 kerf,
@@ -152,6 +158,18 @@ public record Design(
             }
         }
         throw new IllegalArgumentException("The design has no face kind " + face);
+    }
+
+    /** The woods of the bands by their names as written, each with the JSON pointer to the first band of it. */
+    public Map<String, String> woodFields() {
+        Map<String, String> fields = new LinkedHashMap<>();
+        for (Panel panel : panels) {
+            List<Band> bands = panel.lamination().bands();
+            for (int i = 0; i < bands.size(); i++) {
+                fields.putIfAbsent(bands.get(i).species(), panel.lamination().pointer() + "/bands/" + i + "/species");
+            }
+        }
+        return fields;
     }
 
     /** The unit of the request and its answers. */

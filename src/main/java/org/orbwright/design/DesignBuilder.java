@@ -12,6 +12,7 @@ import org.orbwright.quantity.Rounding;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
+import org.orbwright.wood.Woods;
 
 /** Checks a request against its solid, rule by rule, and builds the design. */
 final class DesignBuilder {
@@ -91,6 +92,7 @@ final class DesignBuilder {
                 edge,
                 thickness,
                 land,
+                Woods.TABLE,
                 panels,
                 spheres,
                 length(request.saw() == null ? null : request.saw().kerf()),

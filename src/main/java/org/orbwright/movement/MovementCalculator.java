@@ -27,7 +27,6 @@ import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.wood.WoodSpecies;
-import org.orbwright.wood.WoodTable;
 
 /**
  * Moves the wood of a design from the stock's moisture content to those of the home: {@code change = D C (M - M0)}
@@ -103,7 +102,7 @@ public final class MovementCalculator {
     private BandMovement band(Panel panel, int number, Band band) {
         double layer = design.thickness() / design.layers();
         double ringAngle = grain.ringAngle(panel, number);
-        Optional<WoodSpecies> wood = WoodTable.find(band.species());
+        Optional<WoodSpecies> wood = design.woods().find(band.species());
         Double acrossWidth = wood.map(known -> known.coefficient(ringAngle)).orElse(null);
         Double throughThickness =
                 wood.map(known -> known.coefficient(Math.PI / 2 - ringAngle)).orElse(null);

@@ -10,6 +10,7 @@ import org.orbwright.segment.Sums;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.YieldCalculator;
+import org.orbwright.wood.Woods;
 
 /** Weighs the wood of a design. */
 final class WoodMass {
@@ -29,7 +30,7 @@ final class WoodMass {
                     .forEach(wood -> woods.get(wood.species()).strips = wood.stripVolume());
         }
         return woods.entrySet().stream()
-                .map(wood -> wood.getValue().masses(wood.getKey(), moisture))
+                .map(wood -> wood.getValue().masses(design.woods(), wood.getKey(), moisture))
                 .toList();
     }
 
@@ -45,15 +46,15 @@ final class WoodMass {
             finished = Sums.add(finished, each == null ? null : each * count);
         }
 
-        SpeciesMass masses(String species, MoistureContents moisture) {
+        SpeciesMass masses(Woods woods, String species, MoistureContents moisture) {
             return new SpeciesMass(
                     species,
-                    Sums.mass(species, strips, moisture.stock()),
-                    Sums.mass(species, strips, moisture.home()),
-                    Sums.mass(species, solids, moisture.stock()),
-                    Sums.mass(species, solids, moisture.home()),
-                    Sums.mass(species, finished, moisture.stock()),
-                    Sums.mass(species, finished, moisture.home()));
+                    Sums.mass(woods, species, strips, moisture.stock()),
+                    Sums.mass(woods, species, strips, moisture.home()),
+                    Sums.mass(woods, species, solids, moisture.stock()),
+                    Sums.mass(woods, species, solids, moisture.home()),
+                    Sums.mass(woods, species, finished, moisture.stock()),
+                    Sums.mass(woods, species, finished, moisture.home()));
         }
     }
 }

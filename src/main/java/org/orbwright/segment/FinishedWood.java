@@ -15,6 +15,7 @@ import org.orbwright.design.SphereKind;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.solid.Solid;
+import org.orbwright.wood.Woods;
 
 /** The wood in the glued-up solid and in the finished sphere, by species. */
 final class FinishedWood {
@@ -22,11 +23,13 @@ final class FinishedWood {
     private final boolean whole;
 
     private final Solid solid;
+    private final Woods woods;
     private final List<Body> bodies = new ArrayList<>();
 
     FinishedWood(Design design) {
         this.whole = WholeWall.of(design);
         this.solid = design.solid();
+        this.woods = design.woods();
         for (Panel panel : design.panels()) {
             for (Piece piece : panel.pieces()) {
                 SegmentVolume solid = SegmentVolume.ofSolid(panel, piece, design.thickness());
@@ -62,7 +65,7 @@ final class FinishedWood {
         Double volume = whole ? 0.0 : null;
         Double mass = whole ? 0.0 : null;
         for (Map.Entry<String, Volumes> entry : volumes.entrySet()) {
-            SpeciesInSphere wood = entry.getValue().of(entry.getKey(), whole);
+            SpeciesInSphere wood = entry.getValue().of(entry.getKey(), woods, whole);
             species.add(wood);
             volume = Sums.add(volume, wood.sphereVolume());
             mass = Sums.add(mass, wood.sphereMass());
@@ -96,9 +99,9 @@ final class FinishedWood {
             sphere += Math.max(0, inSphere);
         }
 
-        SpeciesInSphere of(String species, boolean whole) {
+        SpeciesInSphere of(String species, Woods woods, boolean whole) {
             Double finished = whole ? Double.valueOf(sphere) : null;
-            return new SpeciesInSphere(species, solid, finished, Sums.mass(species, finished));
+            return new SpeciesInSphere(species, solid, finished, Sums.mass(woods, species, finished));
         }
     }
 }

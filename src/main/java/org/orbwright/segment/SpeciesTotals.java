@@ -8,6 +8,7 @@ import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.Yield.SpeciesYield;
 import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
+import org.orbwright.wood.Woods;
 
 /** Adds up strips and finished wood by species. */
 final class SpeciesTotals {
@@ -18,7 +19,7 @@ final class SpeciesTotals {
 
     private SpeciesTotals() {}
 
-    static List<SpeciesYield> of(List<LaminationYield> laminations, List<SphereYield> spheres) {
+    static List<SpeciesYield> of(List<LaminationYield> laminations, List<SphereYield> spheres, Woods woods) {
         Map<String, SpeciesTotals> totals = new LinkedHashMap<>();
         for (LaminationYield lamination : laminations) {
             for (StripYield strip : lamination.strips()) {
@@ -34,7 +35,7 @@ final class SpeciesTotals {
             }
         }
         return totals.entrySet().stream()
-                .map(entry -> entry.getValue().of(entry.getKey()))
+                .map(entry -> entry.getValue().of(entry.getKey(), woods))
                 .toList();
     }
 
@@ -46,7 +47,7 @@ final class SpeciesTotals {
         volume = known ? Double.valueOf(volume + strip.width() * strip.thickness() * strip.length() * count) : null;
     }
 
-    private SpeciesYield of(String species) {
+    private SpeciesYield of(String species, Woods woods) {
         return new SpeciesYield(
                 species,
                 strips,
@@ -55,8 +56,8 @@ final class SpeciesTotals {
                 volume,
                 volume,
                 finished,
-                Sums.density(species),
-                Sums.mass(species, volume),
-                Sums.mass(species, finished));
+                Sums.density(woods, species),
+                Sums.mass(woods, species, volume),
+                Sums.mass(woods, species, finished));
     }
 }

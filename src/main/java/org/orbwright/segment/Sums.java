@@ -1,9 +1,7 @@
 package org.orbwright.segment;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
-import org.orbwright.wood.WoodSpecies;
-import org.orbwright.wood.WoodTable;
+import org.orbwright.wood.Woods;
 
 /** Sums in which one unknown part makes the whole unknown. */
 public final class Sums {
@@ -17,24 +15,25 @@ public final class Sums {
     }
 
     /** Density of a species in kilograms per cubic metre, or null if it is not known. */
-    static Double density(String species) {
-        return boxed(WoodTable.find(species).map(WoodSpecies::density));
+    static Double density(Woods woods, String species) {
+        return boxed(woods.density(species));
     }
 
     /** Mass in kilograms of a volume in cubic millimetres, or null if either is not known. */
-    static Double mass(String species, Double volume) {
-        return mass(density(species), volume);
+    static Double mass(Woods woods, String species, Double volume) {
+        return mass(density(woods, species), volume);
     }
 
     /**
      * Mass in kilograms at a moisture content, or null if the wood or its volume is not known.
      *
+     * @param woods what the names of woods mean
      * @param species the wood
      * @param volume its volume at 12 % moisture content, in cubic millimetres
      * @param moisture moisture content in percent
      */
-    public static Double mass(String species, Double volume, double moisture) {
-        return mass(boxed(WoodTable.find(species).map(wood -> wood.density(moisture))), volume);
+    public static Double mass(Woods woods, String species, Double volume, double moisture) {
+        return mass(boxed(woods.density(species, moisture)), volume);
     }
 
     private static Double mass(Double density, Double volume) {
@@ -43,8 +42,7 @@ public final class Sums {
                 : Double.valueOf(density * volume * CUBIC_METRES_PER_CUBIC_MILLIMETRE);
     }
 
-    private static Double boxed(Optional<OptionalDouble> density) {
-        OptionalDouble known = density.orElse(OptionalDouble.empty());
-        return known.isPresent() ? Double.valueOf(known.getAsDouble()) : null;
+    private static Double boxed(OptionalDouble density) {
+        return density.isPresent() ? Double.valueOf(density.getAsDouble()) : null;
     }
 }

@@ -46,7 +46,7 @@ public final class YieldCalculator {
         List<LaminationYield> laminations =
                 design.panels().stream().map(this::lamination).toList();
         List<SphereYield> spheres = spheres(design);
-        return new Yield(laminations, spheres, SpeciesTotals.of(laminations, spheres));
+        return new Yield(laminations, spheres, SpeciesTotals.of(laminations, spheres, design.woods()));
     }
 
     private LaminationYield lamination(Panel panel) {

@@ -104,6 +104,8 @@ public enum FindingCode {
     OPEN_TIME_SHORT,
     /** A work is shared out over several stages to fit into the open time. */
     STAGES_ADDED,
+    /** The name of a wood may mean several, and the one that moves most is taken. */
+    WOOD_NAME_UNCLEAR,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN,
     /** How far a wood moves is not known. */

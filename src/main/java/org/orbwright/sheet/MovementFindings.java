@@ -125,14 +125,14 @@ final class MovementFindings {
 
     private void unknown(SpeciesMass wood) {
         String species = wood.species();
-        if (WoodTable.find(species).isEmpty()) {
+        if (design.woods().find(species).isEmpty()) {
             add(
                     FindingCode.MOVEMENT_UNKNOWN,
                     NOTE,
                     "The table of woods has no coefficients for " + species
                             + ", so movements that depend on it are left out."
                             + Words.known(WoodTable.similar(species, known -> true)),
-                    Words.firstBand(design, species));
+                    design.woodFields().get(species));
         }
         if (wood.solidsAtStock() == null) {
             findings.add(YieldFindings.unknownDensity(design, species));

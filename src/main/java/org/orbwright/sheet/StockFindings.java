@@ -194,9 +194,7 @@ final class StockFindings {
                     FindingCode.BOARD_NOT_NEEDED,
                     Finding.Severity.NOTE,
                     "No band of the design is of " + board.species() + ", the wood of this board" + name + "."
-                            + (WoodTable.find(board.species()).isPresent()
-                                    ? ""
-                                    : Words.known(WoodTable.nearest(board.species()))),
+                            + otherName(board.species()),
                     field + "/species");
         } else if (board.use() == RackBoard.Use.TOO_SMALL) {
             add(
@@ -224,6 +222,16 @@ final class StockFindings {
                             + " if it is not; crosscut to sections first, it loses less.",
                     field + "/twist");
         }
+    }
+
+    /** The name by which a band may be of a board's wood, or names like the board's where it is not known. */
+    private String otherName(String species) {
+        return design.woodFields().keySet().stream()
+                .filter(band -> design.woods().mayBeOne(band, species))
+                .findFirst()
+                .map(band -> " It may be the wood of the bands of " + band + ": write one name for both.")
+                .orElseGet(
+                        () -> design.woods().find(species).isPresent() ? "" : Words.known(WoodTable.nearest(species)));
     }
 
     private static String count(int count, String one, String many) {

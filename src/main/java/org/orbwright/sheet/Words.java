@@ -1,8 +1,6 @@
 package org.orbwright.sheet;
 
 import java.util.List;
-import org.orbwright.design.Design;
-import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
 
 /** Words that several findings share. */
@@ -23,15 +21,9 @@ final class Words {
         return similar.isEmpty() ? "" : " The table knows: " + String.join(", ", similar) + ".";
     }
 
-    /** JSON pointer to the first band of a species. */
-    static String firstBand(Design design, String species) {
-        for (Panel panel : design.panels()) {
-            for (int i = 0; i < panel.lamination().bands().size(); i++) {
-                if (panel.lamination().bands().get(i).species().equals(species)) {
-                    return panel.lamination().pointer() + "/bands/" + i + "/species";
-                }
-            }
-        }
-        return "/laminations";
+    /** Names with commas and an "or" between them. */
+    static String either(List<String> names) {
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 }

@@ -207,6 +207,7 @@ final class Work {
         yields = YieldCalculator.calculate(design);
         found(segmentFindings());
         found(YieldFindings.of(design, yields));
+        found(WoodFindings.of(design));
         cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
         return this;
     }
@@ -313,6 +314,7 @@ final class Work {
         movement = MovementCalculator.calculate(section, design);
         use(Section.MOVEMENT, section);
         found(MovementFindings.of(design, movement));
+        found(WoodFindings.of(design));
         cautions.addAll(Cautions.of(RIPPING, GLUING));
         return this;
     }
@@ -326,6 +328,7 @@ final class Work {
             StockRequest section = written.filled(design.request().saw().kerf());
             use(Section.STOCK, section);
             found(StockFindings.of(section, design, plan));
+            found(WoodFindings.of(design));
             found(StockFindings.blanks(section, design));
             found(segmentFindings());
             cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
@@ -372,6 +375,7 @@ final class Work {
         TurningRequest section = turningSection();
         turning = TurningCalculator.plan(section, design);
         found(TurningFindings.of(section, design, turning));
+        found(WoodFindings.of(design));
         found(sphereFindings());
         cautions.addAll(Cautions.of(MOUNTING, TURNING, SANDING, FINISHING));
         return this;
@@ -383,6 +387,7 @@ final class Work {
         balance = BalanceCalculator.calculate(section, held, design);
         use(Section.BALANCE, section);
         found(BalanceFindings.of(held, design, balance));
+        found(WoodFindings.of(design, BalanceCalculator.woodFields(section, design)));
         sphereFindings().stream()
                 .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
                 .forEach(findings::add);

@@ -43,7 +43,7 @@ final class YieldFindings {
                 "The table of woods has no density for " + species + ", so masses with it are left out."
                         + Words.known(WoodTable.similar(
                                 species, wood -> wood.specificGravity().isPresent())),
-                Words.firstBand(design, species));
+                design.woodFields().get(species));
     }
 
     private static Optional<Finding> oneSetOnly(Design design) {

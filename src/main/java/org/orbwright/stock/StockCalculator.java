@@ -24,7 +24,6 @@ import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
-import org.orbwright.wood.WoodTable;
 
 /** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
 public final class StockCalculator {
@@ -98,7 +97,7 @@ public final class StockCalculator {
     private StockPlan plan() {
         List<BlankKind> blanks = BlankKind.of(design, yields);
         double planing = design.unit().toMillimetres(allowances.stripPlaning());
-        Map<String, WoodStrips> woods = WoodStrips.of(blanks, seams(blanks), planing);
+        Map<String, WoodStrips> woods = WoodStrips.of(blanks, seams(blanks), planing, design.woods());
         int woodsLeft = woods.size();
         for (Map.Entry<String, WoodStrips> wood : woods.entrySet()) {
             planSpecies(wood.getKey(), wood.getValue(), effort(woodsLeft));
@@ -151,7 +150,7 @@ public final class StockCalculator {
 
     private void planSpecies(String wood, WoodStrips needs, Effort effort) {
         List<Stock> stock = rack.stream()
-                .filter(one -> WoodTable.oneName(one.board().species()).equals(wood))
+                .filter(one -> design.woods().oneName(one.board().species()).equals(wood))
                 .toList();
         CuttingProblem problem = needs.problem(stock, stick, ripKerf);
         outcome.wood(stock, problem);

@@ -16,7 +16,7 @@ import org.orbwright.stock.StockPlan.Seam;
 import org.orbwright.stock.StockPlan.StripMakeUp;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.StripPiece;
-import org.orbwright.wood.WoodTable;
+import org.orbwright.wood.Woods;
 
 /** The strips of one wood, and the problem of cutting them from its boards; lengths in millimetres. */
 final class WoodStrips {
@@ -53,14 +53,15 @@ final class WoodStrips {
      * @param blanks the kinds of blank
      * @param seams the seams of each
      * @param planing what a strip is ripped wider than its band
+     * @param known what the names of woods mean
      */
-    static Map<String, WoodStrips> of(List<BlankKind> blanks, List<BlankSeams> seams, double planing) {
+    static Map<String, WoodStrips> of(List<BlankKind> blanks, List<BlankSeams> seams, double planing, Woods known) {
         Map<String, WoodStrips> woods = new LinkedHashMap<>();
         for (int i = 0; i < blanks.size(); i++) {
             BlankKind blank = blanks.get(i);
             for (int band = 0; band < blank.bands().size(); band++) {
                 woods.computeIfAbsent(
-                                WoodTable.oneName(blank.bands().get(band).species()),
+                                known.oneName(blank.bands().get(band).species()),
                                 name -> new WoodStrips(blank.length()))
                         .add(new StripUse(blank, band, seams.get(i).of(band)), planing);
             }

@@ -58,6 +58,11 @@ public final class BalanceCalculator {
         return new BalanceCalculator(request.filled(), turning.filled(design.unit()), design).calculate();
     }
 
+    /** The woods of the work by their names as written, each with the JSON pointer to the first field with it. */
+    public static Map<String, String> woodFields(BalanceRequest request, Design design) {
+        return Densities.fields(request, design);
+    }
+
     /**
      * The wood of one panel, in the frame of the solid.
      *

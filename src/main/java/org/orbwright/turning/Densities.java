@@ -7,20 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
-import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
 import org.orbwright.turning.Balance.DensityTaken;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
 import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
-import org.orbwright.wood.WoodSpecies;
-import org.orbwright.wood.WoodTable;
+import org.orbwright.wood.Woods;
 
 /** The densities of the woods in the work, in kilograms per cubic metre. */
 final class Densities {
+    private final Woods known;
     private final Map<String, DensityTaken> taken = new LinkedHashMap<>();
 
     /**
@@ -29,25 +27,14 @@ final class Densities {
      * @throws ImpossibleDesignException if the density of one is neither stated nor in the table, or stated twice
      */
     Densities(BalanceRequest request, Design design) {
-        Map<String, String> woods = new LinkedHashMap<>();
-        for (Panel panel : design.panels()) {
-            List<Band> bands = panel.lamination().bands();
-            for (int i = 0; i < bands.size(); i++) {
-                woods.putIfAbsent(bands.get(i).species(), panel.lamination().pointer() + "/bands/" + i + "/species");
-            }
-        }
-        for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
-            OddPanelRequest panel = request.panels().get(i);
-            for (int w = 0; panel.woods() != null && w < panel.woods().size(); w++) {
-                woods.putIfAbsent(panel.woods().get(w).by(), "/balance/panels/" + i + "/woods/" + w + "/by");
-            }
-        }
+        this.known = design.woods();
+        Map<String, String> woods = fields(request, design);
         List<Violation> broken = new ArrayList<>();
         woods.forEach((wood, pointer) -> take(wood, pointer, request, broken));
         Set<String> seen = new HashSet<>();
         for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
             String stated = request.densities().get(i).species();
-            if (!seen.add(WoodTable.oneName(stated))) {
+            if (!seen.add(known.oneName(stated))) {
                 broken.add(new Violation(
                         "/balance/densities/" + i + "/species",
                         "WOOD_TWICE",
@@ -55,8 +42,7 @@ final class Densities {
                         stated,
                         "each wood once"));
             }
-            if (woods.keySet().stream()
-                    .noneMatch(wood -> WoodTable.oneName(wood).equals(WoodTable.oneName(stated)))) {
+            if (woods.keySet().stream().noneMatch(wood -> known.oneName(wood).equals(known.oneName(stated)))) {
                 broken.add(new Violation(
                         "/balance/densities/" + i + "/species",
                         "NO_SUCH_WOOD",
@@ -70,17 +56,29 @@ final class Densities {
         }
     }
 
+    /** The woods of the work by their names as written, each with the JSON pointer to the first field with it. */
+    static Map<String, String> fields(BalanceRequest request, Design design) {
+        Map<String, String> fields = design.woodFields();
+        for (int i = 0; request.panels() != null && i < request.panels().size(); i++) {
+            OddPanelRequest panel = request.panels().get(i);
+            for (int w = 0; panel.woods() != null && w < panel.woods().size(); w++) {
+                fields.putIfAbsent(panel.woods().get(w).by(), "/balance/panels/" + i + "/woods/" + w + "/by");
+            }
+        }
+        return fields;
+    }
+
     private void take(String wood, String pointer, BalanceRequest request, List<Violation> broken) {
         for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
             WoodDensityRequest stated = request.densities().get(i);
-            if (WoodTable.oneName(stated.species()).equals(WoodTable.oneName(wood))) {
+            if (known.oneName(stated.species()).equals(known.oneName(wood))) {
                 taken.put(wood, new DensityTaken(wood, stated.density(), true));
                 return;
             }
         }
-        OptionalDouble known = WoodTable.find(wood).map(WoodSpecies::density).orElse(OptionalDouble.empty());
-        if (known.isPresent()) {
-            taken.put(wood, new DensityTaken(wood, known.getAsDouble(), false));
+        OptionalDouble density = known.density(wood);
+        if (density.isPresent()) {
+            taken.put(wood, new DensityTaken(wood, density.getAsDouble(), false));
         } else {
             broken.add(new Violation(
                     pointer,

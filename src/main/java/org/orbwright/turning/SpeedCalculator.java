@@ -12,8 +12,6 @@ import org.orbwright.turning.BalanceCalculator.PanelWood;
 import org.orbwright.turning.BalanceCalculator.Weighed;
 import org.orbwright.turning.SpeedLimits.SpeedLimit;
 import org.orbwright.turning.TurningRequest.SpeedRequest;
-import org.orbwright.wood.WoodSpecies;
-import org.orbwright.wood.WoodTable;
 
 /** Speeds that the work stays under; lengths in millimetres. */
 final class SpeedCalculator {
@@ -66,8 +64,7 @@ final class SpeedCalculator {
         double densest = 0;
         for (Panel panel : design.panels()) {
             for (var band : panel.lamination().bands()) {
-                OptionalDouble density =
-                        WoodTable.find(band.species()).map(WoodSpecies::density).orElse(OptionalDouble.empty());
+                OptionalDouble density = design.woods().density(band.species());
                 if (density.isEmpty()) {
                     return null;
                 }
@@ -89,10 +86,8 @@ final class SpeedCalculator {
     }
 
     private void weigh(PanelMasses masses, Face face, BandSet set) {
-        PanelWood wood = masses.of(
-                face,
-                set,
-                species -> WoodTable.find(species).orElseThrow().density().orElseThrow());
+        PanelWood wood =
+                masses.of(face, set, species -> design.woods().density(species).orElseThrow());
         if (wood.inSolid().mass() > heaviestInSolid.mass()) {
             heaviestInSolid = wood.inSolid();
             solidSeam = seam(face, Double.POSITIVE_INFINITY);

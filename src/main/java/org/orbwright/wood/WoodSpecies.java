@@ -5,13 +5,20 @@ import java.util.OptionalDouble;
 /**
  * What is known of one species.
  *
- * @param name common name, in lower case
+ * @param name common name; proper names in it have capitals
  * @param radialCoefficient dimensional change coefficient in the radial direction, per percent of moisture content
  * @param tangentialCoefficient the same in the tangential direction
+ * @param coefficientsSource where the coefficients were read
  * @param specificGravity ovendry mass over volume at 12 % moisture content, if known
+ * @param specificGravitySource where it was read, or null where it is not known
  */
 public record WoodSpecies(
-        String name, double radialCoefficient, double tangentialCoefficient, OptionalDouble specificGravity) {
+        String name,
+        double radialCoefficient,
+        double tangentialCoefficient,
+        String coefficientsSource,
+        OptionalDouble specificGravity,
+        String specificGravitySource) {
     /** Density of water in kilograms per cubic metre. */
     private static final double WATER = 1000;
     /** Moisture content in percent at which the volume behind the specific gravity is taken. */
@@ -23,7 +30,8 @@ public record WoodSpecies(
     }
 
     /**
-     * Mass at a moisture content over the volume at 12 %, in kilograms per cubic metre: {@code 1000 G (1 + M / 100)}.
+     * Mass at a moisture content over the volume at 12 %, in kilograms per cubic metre: {@code 1000 G (1 + M / 100)}
+     * (Wood Handbook, FPL-GTR-190, chapter 4).
      *
      * @param moisture moisture content in percent
      */

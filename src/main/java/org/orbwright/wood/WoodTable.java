@@ -14,41 +14,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
-/**
- * The table of woods. Dimensional change coefficients: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010),
- * Table 13-5. Specific gravities at 12 % moisture content: the same, Table 5-3, from memory; they are good for a first
- * estimate of mass, not for a declaration.
- */
+/** The table of woods, each value with where it was read. What a name means in a design is told by {@link Woods}. */
 public final class WoodTable {
     private static final String RESOURCE = "wood-species.csv";
     /** Letters by which a misspelt word is still known. */
     private static final int START = 3;
 
     private static final Map<String, WoodSpecies> SPECIES = read();
-    /** Names that the trade uses for one of the table's woods alone. Common practice, no source. */
-    private static final Map<String, String> TRADE_NAMES = Map.of(
-            "walnut", "black walnut",
-            "cherry", "black cherry",
-            "hard maple", "sugar maple",
-            "soft maple", "red maple",
-            "red oak", "red oak (commercial)",
-            "white oak", "white oak (commercial)",
-            "beech", "american beech",
-            "ash", "white ash",
-            "basswood", "american basswood",
-            "hickory", "pecan hickory");
 
     private WoodTable() {}
 
-    /** The species of this name or trade name, whatever its case. */
-    public static Optional<WoodSpecies> find(String name) {
-        String plain = name.strip().toLowerCase(Locale.ROOT);
-        return Optional.ofNullable(SPECIES.get(TRADE_NAMES.getOrDefault(plain, plain)));
+    /** The species of exactly this name, written as {@link #plain} writes it. */
+    static Optional<WoodSpecies> species(String plain) {
+        return Optional.ofNullable(SPECIES.get(plain));
     }
 
-    /** One name for all names of a wood, whether the table knows it or not. */
-    public static String oneName(String name) {
-        return find(name).map(WoodSpecies::name).orElse(name.strip().toLowerCase(Locale.ROOT));
+    /** A name without the blanks around it, in lower case: names that differ in nothing else mean the same wood. */
+    static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
     }
 
     /**
@@ -77,20 +60,11 @@ public final class WoodTable {
     }
 
     private static List<String> words(String name) {
-        return List.of(name.strip().toLowerCase(Locale.ROOT).split("\\s+", -1));
+        return List.of(plain(name).split("\\s+", -1));
     }
 
     private static String start(String word) {
         return word.substring(0, Math.min(START, word.length()));
-    }
-
-    /** The trade names that mean this species alone, in the order of the alphabet. */
-    public static List<String> tradeNames(String species) {
-        return TRADE_NAMES.entrySet().stream()
-                .filter(entry -> entry.getValue().equals(species))
-                .map(Map.Entry::getKey)
-                .sorted()
-                .toList();
     }
 
     /** All species, in the order of the table. */
@@ -106,7 +80,7 @@ public final class WoodTable {
                     .filter(line -> !line.startsWith("#"))
                     .skip(1)
                     .map(WoodTable::parse)
-                    .forEach(wood -> species.put(wood.name(), wood));
+                    .forEach(wood -> species.put(plain(wood.name()), wood));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -115,8 +89,13 @@ public final class WoodTable {
 
     private static WoodSpecies parse(String line) {
         String[] fields = line.split(",", -1);
-        OptionalDouble gravity =
-                fields[3].isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(fields[3]));
-        return new WoodSpecies(fields[0], Double.parseDouble(fields[1]), Double.parseDouble(fields[2]), gravity);
+        boolean weighed = !fields[4].isBlank();
+        return new WoodSpecies(
+                fields[0],
+                Double.parseDouble(fields[1]),
+                Double.parseDouble(fields[2]),
+                fields[3],
+                weighed ? OptionalDouble.of(Double.parseDouble(fields[4])) : OptionalDouble.empty(),
+                weighed ? fields[5] : null);
     }
 }

@@ -1,4 +1,5 @@
 /**
- * The woods: what the service knows of each species, and from where. Start with {@link org.orbwright.wood.WoodTable}.
+ * The woods: what is known of each species and where it was read, and what the names in a design mean. Start with
+ * {@link org.orbwright.wood.Woods}.
  */
 package org.orbwright.wood;

@@ -43,7 +43,7 @@ class DescribedExamplesTest {
                 "diagnosis")) {
             collect(post("/v1/" + address), Answer.class, examples);
         }
-        collect(get("/v1/woods/walnut"), Wood.class, examples);
+        collect(get("/v1/woods/hickory"), Wood.class, examples);
         collect(get("/v1/woods"), WoodsResource.WoodList.class, examples);
         collect(get("/v1/solids/dodecahedron"), Solid.class, examples);
         collect(listed("/v1/solids", "solids", "dodecahedron"), SolidsResource.SolidList.class, examples);

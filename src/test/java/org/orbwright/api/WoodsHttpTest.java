@@ -50,23 +50,24 @@ class WoodsHttpTest {
     @Nested
     class Table {
         @Test
-        void sourcesStandOnceAtTheHead() {
+        void worksAreNamedInFullAtTheHead() {
             Contract.request()
                     .get("/v1/woods")
                     .then()
                     .statusCode(200)
-                    .body("sources.coefficients", containsString("Table 13-5"))
-                    .body("sources.specificGravity", containsString("Table 5-3, quoted from memory"))
-                    .body("woods", hasSize(48))
-                    .body("woods[0]", not(hasKey("sources")))
-                    .body("woods.find { it.species == 'apple' }", not(hasKey("specificGravity")))
-                    .body("woods.find { it.species == 'apple' }", not(hasKey("density")));
+                    .body("sources.woodHandbook", containsString("Table 13-5"))
+                    .body("sources.forestInventory", containsString("NRS-38"))
+                    .body("woods", hasSize(87))
+                    .body("woods[0]", not(hasKey("mayAlsoMean")))
+                    .body("woods.find { it.species == 'wenge' }", not(hasKey("specificGravity")))
+                    .body("woods.find { it.species == 'wenge' }", not(hasKey("specificGravitySource")))
+                    .body("woods.find { it.species == 'wenge' }", not(hasKey("density")));
         }
 
         @ParameterizedTest
         @CsvSource({
             "black walnut, black walnut",
-            "Walnut, black walnut",
+            "EUROPEAN ASH, European ash",
             "HARD MAPLE, sugar maple",
             "red oak, red oak (commercial)",
             "red oak (commercial), red oak (commercial)"
@@ -77,6 +78,27 @@ class WoodsHttpTest {
                     .then()
                     .statusCode(200)
                     .body("species", equalTo(species));
+        }
+
+        @Test
+        void everyValueNamesItsSource() {
+            Contract.request()
+                    .get("/v1/woods/{species}", "Black Walnut")
+                    .then()
+                    .statusCode(200)
+                    .body("coefficientsSource", equalTo("FPL-GTR-190 Table 13-5"))
+                    .body("specificGravitySource", equalTo("USDA FIA REF_SPECIES WOOD_SPGR_MC12VOL_DRYWT"))
+                    .body("$", not(hasKey("mayAlsoMean")));
+        }
+
+        @Test
+        void aNameOfSeveralWoodsSaysWhatElseItMayMean() {
+            Contract.request()
+                    .get("/v1/woods/{species}", "walnut")
+                    .then()
+                    .statusCode(200)
+                    .body("species", equalTo("European walnut"))
+                    .body("mayAlsoMean", equalTo(List.of("black walnut")));
         }
 
         @Test

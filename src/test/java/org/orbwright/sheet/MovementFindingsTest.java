@@ -191,19 +191,19 @@ class MovementFindingsTest {
 
         @Test
         void movementIsKnownOfAWoodWithoutAGravity() {
-            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("apple"));
+            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("teak"));
             assertFound(
                     FindingCode.DENSITY_UNKNOWN,
                     NOTE,
                     "/laminations/0/bands/1/species",
-                    of("apple"),
-                    "no density for apple");
+                    of("teak"),
+                    "no density for teak");
         }
 
         @Test
         void absentForTradeNames() {
-            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("Walnut"));
-            assertAbsent(FindingCode.DENSITY_UNKNOWN, of("Walnut"));
+            assertAbsent(FindingCode.MOVEMENT_UNKNOWN, of("Hard Maple"));
+            assertAbsent(FindingCode.DENSITY_UNKNOWN, of("Hard Maple"));
         }
     }
 }

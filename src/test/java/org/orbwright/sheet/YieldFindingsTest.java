@@ -231,8 +231,8 @@ class YieldFindingsTest {
                     FindingCode.DENSITY_UNKNOWN,
                     NOTE,
                     "/laminations/0/bands/0/species",
-                    rim("apple"),
-                    "no density for apple");
+                    rim("teak"),
+                    "no density for teak");
         }
 
         @Test

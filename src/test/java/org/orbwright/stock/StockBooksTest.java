@@ -15,7 +15,7 @@ import org.orbwright.fixture.Stocks.Planned;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
-import org.orbwright.wood.WoodTable;
+import org.orbwright.wood.Woods;
 
 /** The books of a plan, made up anew from its single boards and strips; volumes are in cubic millimetres. */
 class StockBooksTest {
@@ -27,7 +27,7 @@ class StockBooksTest {
     }
 
     private static boolean isOf(SpeciesStock species, String name) {
-        return WoodTable.oneName(name).equals(WoodTable.oneName(species.species()));
+        return Woods.TABLE.oneName(name).equals(Woods.TABLE.oneName(species.species()));
     }
 
     private static double volume(CutBoard board) {

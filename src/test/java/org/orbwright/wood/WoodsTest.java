@@ -1,0 +1,151 @@
+package org.orbwright.wood;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the names in a design mean. */
+class WoodsTest {
+    private static NamedWood named(String name) {
+        return Woods.TABLE.named(name).orElseThrow();
+    }
+
+    @Nested
+    class NamesOfTheTable {
+        @ParameterizedTest
+        @ValueSource(strings = {"black walnut", "Black Walnut", "BLACK WALNUT", "  black walnut\t"})
+        void lookUpIgnoresCaseAndBlanks(String name) {
+            assertEquals("black walnut", named(name).wood().name());
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"European ash", "european ash", "EUROPEAN ASH"})
+        void properNamesKeepTheirCapitals(String name) {
+            assertEquals("European ash", named(name).wood().name());
+        }
+
+        @Test
+        @DisplayName("case is folded without regard to where the service runs: a Turkish I finds its wood")
+        void lookUpDoesNotDependOnTheLocale() {
+            Locale before = Locale.getDefault();
+            try {
+                Locale.setDefault(Locale.forLanguageTag("tr"));
+                assertTrue(Woods.TABLE.find("RIVER BIRCH").isPresent());
+            } finally {
+                Locale.setDefault(before);
+            }
+        }
+
+        @Test
+        void everyNameOfTheTableMeansItsWoodAlone() {
+            for (WoodSpecies wood : WoodTable.all()) {
+                assertEquals(new NamedWood(wood, List.of()), named(wood.name()));
+            }
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"unobtainable", "", "pine", "larch"})
+        void aNameThatTheTableCannotSettleFindsNothing(String name) {
+            assertTrue(Woods.TABLE.named(name).isEmpty());
+            assertEquals(name, Woods.TABLE.oneName(name));
+        }
+    }
+
+    @Nested
+    class NamesOfTheTrade {
+        private static final Set<String> NOT_IN_THE_TABLE = Set.of("European cherry", "European maple");
+
+        @Test
+        @DisplayName("hickory is true hickory, 0.00411, and not pecan hickory, 0.00315 (FPL-GTR-190, Table 13-5)")
+        void plainHickoryIsTrueHickory() {
+            assertEquals("true hickory", named("Hickory").wood().name());
+            assertEquals(0.00411, named("hickory").wood().tangentialCoefficient());
+            assertEquals(List.of("pecan hickory"), named("hickory").others());
+            assertEquals(List.of(), named("true hickory").others());
+            assertEquals(List.of(), named("pecan hickory").others());
+        }
+
+        @ParameterizedTest
+        @CsvSource({
+            "ash, European ash, 6",
+            "aspen, bigtooth aspen, 1",
+            "beech, american beech, 1",
+            "birch, European birch, 4",
+            "cherry, black cherry, 1",
+            "elm, cedar elm, 5",
+            "hard maple, sugar maple, 1",
+            "maple, sugar maple, 5",
+            "oak, red oak (commercial), 2",
+            "poplar, European poplar, 1",
+            "soft maple, red maple, 2",
+            "walnut, European walnut, 1",
+            "basswood, american basswood, 0",
+            "red oak, red oak (commercial), 0",
+            "white oak, white oak (commercial), 0"
+        })
+        void theOneThatMovesMostIsTaken(String name, String taken, int others) {
+            assertEquals(taken, named(name).wood().name());
+            assertEquals(others, named(name).others().size());
+        }
+
+        @Test
+        void noWoodThatANameMayMeanMovesMoreThanTheOneThatIsTaken() {
+            for (String name : tradeNames()) {
+                WoodSpecies taken = named(name).wood();
+                for (String other : named(name).others()) {
+                    assertFalse(other.equals(taken.name()), name);
+                    Woods.TABLE
+                            .find(other)
+                            .ifPresentOrElse(
+                                    wood -> assertTrue(
+                                            wood.tangentialCoefficient() <= taken.tangentialCoefficient(), name),
+                                    () -> assertTrue(NOT_IN_THE_TABLE.contains(other), other));
+                }
+            }
+        }
+
+        @Test
+        void noTradeNameIsTheNameOfAWood() {
+            tradeNames().forEach(name -> assertTrue(WoodTable.species(name).isEmpty(), name));
+        }
+
+        @Test
+        void everyWoodIsFoundByTheTradeNamesThatMayMeanIt() {
+            assertEquals(18, tradeNames().size());
+            assertEquals(List.of("hard maple", "maple"), TradeNames.of("sugar maple"));
+            for (WoodSpecies wood : WoodTable.all()) {
+                for (String name : TradeNames.of(wood.name())) {
+                    NamedWood named = named(name);
+                    assertTrue(named.wood().equals(wood) || named.others().contains(wood.name()), name);
+                }
+            }
+        }
+
+        private static Set<String> tradeNames() {
+            Set<String> names = new TreeSet<>();
+            WoodTable.all().forEach(wood -> names.addAll(TradeNames.of(wood.name())));
+            return names;
+        }
+
+        @Test
+        void namesThatMayMeanTheSameWoodAreKnown() {
+            assertEquals(Woods.TABLE.oneName("Hickory"), Woods.TABLE.oneName("true hickory"));
+            assertFalse(Woods.TABLE.mayBeOne("hickory", "true hickory"), "they are taken for one wood already");
+            assertTrue(Woods.TABLE.mayBeOne("hickory", "pecan hickory"));
+            assertTrue(Woods.TABLE.mayBeOne("black walnut", "walnut"));
+            assertFalse(Woods.TABLE.mayBeOne("black walnut", "European walnut"));
+            assertFalse(Woods.TABLE.mayBeOne("walnut", "plum"));
+        }
+    }
+}
