@@ -10,7 +10,7 @@ import java.util.function.BinaryOperator;
 
 /**
  * The woods that the names in a design mean. Upper and lower case are alike. A trade name that may mean several woods
- * is taken for the one whose width moves most: a plan for it is on the safe side for the others. Which others there are
+ * is taken for the one whose width moves most: a plan for it allows for the others too. Which others there are
  * stands beside it, so that nothing is chosen in silence.
  */
 public final class Woods {
