@@ -39,8 +39,12 @@ final class Moisture {
                     "a season that is no damper than home.dampest");
         }
         broken.addAll(reader.violations);
-        Season worse = Math.abs(dampest - stock) > Math.abs(driest - stock) ? Season.DAMPEST : Season.DRIEST;
+        Season worse = distance(stock, dampest) > distance(stock, driest) ? Season.DAMPEST : Season.DRIEST;
         return new MoistureContents(stock, driest, dampest, (driest + dampest) / 2, worse);
+    }
+
+    private static double distance(double stock, double season) {
+        return Math.abs(DimensionalChange.moving(season) - DimensionalChange.moving(stock));
     }
 
     private double content(ClimateRequest climate, String pointer) {

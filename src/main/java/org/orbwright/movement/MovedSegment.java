@@ -2,6 +2,7 @@ package org.orbwright.movement;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
 import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.design.BandSet;
@@ -41,26 +42,30 @@ final class MovedSegment {
     /**
      * Change of the tip angle in radians: the exact difference, no derivative.
      *
-     * @param moisture change of the moisture content in percentage points
+     * @param strain share by which wood of a coefficient grows
      */
-    double tipAngleChange(double moisture) {
-        return tipAngle(moisture) - tipAngle(0);
+    double tipAngleChange(DoubleUnaryOperator strain) {
+        return tipAngle(strain) - tipAngle();
     }
 
-    /** Angle in radians between the lines from the tip to the two ends of the base. */
-    double tipAngle(double moisture) {
-        return direction(piece.right(), moisture) - direction(-piece.left(), moisture);
+    /** Angle in radians between the lines from the tip to the two ends of the base, before anything has moved. */
+    double tipAngle() {
+        return direction(piece.right(), 0) - direction(-piece.left(), 0);
     }
 
-    /** Direction of a point of the base from the tip, counter-clockwise from the tip axis. */
-    private double direction(double along, double moisture) {
-        double offset = piece.base() * cos + along * sin;
-        double shift = moisture == 0 ? 0 : shift(offset) * moisture;
+    private double tipAngle(DoubleUnaryOperator strain) {
+        return direction(piece.right(), shift(piece.right(), strain))
+                - direction(-piece.left(), shift(-piece.left(), strain));
+    }
+
+    /** Direction of a point of the base from the tip, counter-clockwise from the tip axis, once it is shifted. */
+    private double direction(double along, double shift) {
         return Math.atan2(along + shift * sin, piece.base() + shift * cos);
     }
 
-    /** How far a point at an offset moves square to the bands, for each percent of moisture content. */
-    private double shift(double offset) {
+    /** How far a point of the base moves square to the bands. */
+    private double shift(double along, DoubleUnaryOperator strain) {
+        double offset = piece.base() * cos + along * sin;
         double shift = 0;
         double low = Math.min(0, offset);
         double high = Math.max(0, offset);
@@ -68,7 +73,7 @@ final class MovedSegment {
             double top = layer.outermost() ? high : Math.min(high, layer.outer().offset());
             double bottom =
                     layer.innermost() ? low : Math.max(low, layer.inner().offset());
-            shift += Math.max(0, top - bottom) * coefficients.get(layer.number() - 1);
+            shift += Math.max(0, top - bottom) * strain.applyAsDouble(coefficients.get(layer.number() - 1));
         }
         return offset < 0 ? -shift : shift;
     }

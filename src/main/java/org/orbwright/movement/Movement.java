@@ -6,8 +6,9 @@ import org.orbwright.quantity.Quantity;
 
 /** How far the wood of a design moves, and what its joints and its surface have to take. */
 @Describe("How far the wood of a design moves with the seasons, and what its joints and its surface have to take."
-        + " Changes are linear in moisture content (Wood Handbook, equation 13-2), valid from 6 % to 14 %; what depends"
-        + " on a wood that the table does not know is left out.")
+        + " From 6 % to 14 % moisture content, changes follow equation 13-2 of the Wood Handbook (FPL-GTR-190). Beyond,"
+        + " they follow its equation 13-3, which is approximate. Above 30 % wood does not move. What depends on a wood"
+        + " whose movement is not known is left out.")
 public record Movement(
         @Describe("The moisture contents that everything else follows from.")
         MoistureContents moisture,
@@ -71,24 +72,23 @@ public record Movement(
             double home,
 
             @Describe(
-                    value = "The season whose moisture content is further from that of the stock; the driest if both"
-                            + " are as far.",
+                    value = "The season to which the wood moves further from the stock; the driest if both are as far.",
                     example = "\"DRIEST\"")
             Season worse) {
 
-        /** Change of moisture content from the stock to the driest season, in percentage points. */
-        double toDriest() {
-            return driest - stock;
+        /** Share by which wood of a coefficient grows from the stock to the driest season. */
+        double toDriest(double coefficient) {
+            return DimensionalChange.strain(coefficient, stock, driest);
         }
 
-        /** Change of moisture content from the stock to the dampest season, in percentage points. */
-        double toDampest() {
-            return dampest - stock;
+        /** Share by which wood of a coefficient grows from the stock to the dampest season. */
+        double toDampest(double coefficient) {
+            return DimensionalChange.strain(coefficient, stock, dampest);
         }
 
-        /** Change of moisture content from the stock to the worse season, in percentage points. */
-        double toWorse() {
-            return worse == Season.DRIEST ? toDriest() : toDampest();
+        /** Share by which wood of a coefficient grows from the stock to the worse season. */
+        double toWorse(double coefficient) {
+            return worse == Season.DRIEST ? toDriest(coefficient) : toDampest(coefficient);
         }
     }
 

@@ -29,11 +29,10 @@ import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.wood.WoodSpecies;
 
 /**
- * Moves the wood of a design from the stock's moisture content to those of the home: {@code change = D C (M - M0)}
- * (Wood Handbook, FPL-GTR-190, equation 13-2), with the coefficients of its Table 13-5, valid from 6 % to 14 %. Wood
- * moves square to its grain, along a strip's width and thickness; its movement along the grain is neglected. So is the
- * restraint of neighbouring strips: each moves as if it lay free, and what is answered for the joints is what the glue
- * has to hold.
+ * Moves the wood of a design from the stock's moisture content to those of the home, as {@link DimensionalChange} says.
+ * Wood moves square to its grain, along a strip's width and thickness; its movement along the grain is neglected. So is
+ * the restraint of neighbouring strips: each moves as if it lay free, and what is answered for the joints is what the
+ * glue has to hold.
  */
 public final class MovementCalculator {
     private final Design design;
@@ -121,8 +120,7 @@ public final class MovementCalculator {
     private LengthChange change(double length, Double coefficient) {
         return coefficient == null
                 ? null
-                : LengthChange.of(
-                        length * coefficient * moisture.toDriest(), length * coefficient * moisture.toDampest());
+                : LengthChange.of(length * moisture.toDriest(coefficient), length * moisture.toDampest(coefficient));
     }
 
     private List<BandJoint> joints(Panel panel, List<BandMovement> bands) {
@@ -132,7 +130,7 @@ public final class MovementCalculator {
             Double one = bands.get(i).thicknessCoefficient();
             Double other = bands.get(i + 1).thicknessCoefficient();
             boolean known = one != null && other != null;
-            Double strain = known ? Double.valueOf((one - other) * moisture.toWorse()) : null;
+            double strain = known ? moisture.toWorse(one) - moisture.toWorse(other) : 0;
             joints.add(new BandJoint(
                     i + 1,
                     known ? Double.valueOf(strain * design.thickness()) : null,
@@ -153,13 +151,13 @@ public final class MovementCalculator {
     private SegmentMovement segment(Panel panel, Piece piece, List<BandMovement> bands) {
         MovedSegment moved = new MovedSegment(panel.lamination(), piece, coefficients(bands));
         return new SegmentMovement(
-                piece.segment(), piece.mirrored(), piece.turned(), moved.tipAngle(0), angleChange(moved));
+                piece.segment(), piece.mirrored(), piece.turned(), moved.tipAngle(), angleChange(moved));
     }
 
     private AngleChange angleChange(MovedSegment segment) {
         return segment.known()
                 ? AngleChange.of(
-                        segment.tipAngleChange(moisture.toDriest()), segment.tipAngleChange(moisture.toDampest()))
+                        segment.tipAngleChange(moisture::toDriest), segment.tipAngleChange(moisture::toDampest))
                 : null;
     }
 

@@ -70,13 +70,13 @@ public record MovementRequest(
             Double relativeHumidity,
 
             @Describe(
-                    value = "Moisture content of the wood, water over ovendry mass. Above about 30 wood no longer moves"
-                            + " with it.",
+                    value = "Moisture content of the wood, water over ovendry mass. Above 30 wood does not move. Green"
+                            + " wood holds up to 249 (Wood Handbook, FPL-GTR-190, Table 4-1).",
                     quantity = Quantity.PERCENT,
                     example = "8",
                     optional = true)
             @DecimalMin("0")
-            @DecimalMax("30")
+            @DecimalMax("250")
             Double moistureContent) {}
 
     /** The seasons of the place where the sphere will be. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.movement.DimensionalChange;
 import org.orbwright.movement.LaminationMovement;
 import org.orbwright.movement.LaminationMovement.BandJoint;
 import org.orbwright.movement.LaminationMovement.BandMovement;
@@ -19,14 +20,13 @@ import org.orbwright.wood.WoodTable;
 
 /** What the movement of a design gets wrong or nearly wrong. */
 final class MovementFindings {
-    /** Step on the finished wall in millimetres that a fingertip feels. Common practice, no source. */
-    private static final double FELT_STEP = 0.05;
+    /**
+     * Step on the finished wall in millimetres that disturbs. Common practice, no source. A fingertip finds far smaller
+     * ones (Johansson and LaMotte 1983).
+     */
+    private static final double DISTURBING_STEP = 0.05;
     /** Percentage points between the stock and the middle of the seasons. Common practice, no source. */
     private static final double FAR = 2;
-    /** Moisture contents for which the coefficients are published (Wood Handbook, FPL-GTR-190, Table 13-5). */
-    private static final double DRIEST_OF_TABLE = 6;
-
-    private static final double DAMPEST_OF_TABLE = 14;
     /** What is within this of a limit keeps it, in millimetres or percent: more than answers are rounded to. */
     private static final double EXACT = 2e-4;
 
@@ -47,9 +47,9 @@ final class MovementFindings {
     static List<Finding> of(Design design, Movement movement) {
         MovementFindings finder = new MovementFindings(design, movement);
         finder.stock();
-        finder.outside("stock", finder.moisture.stock(), "/movement/stock");
-        finder.outside("driest season", finder.moisture.driest(), "/movement/home/driest");
-        finder.outside("dampest season", finder.moisture.dampest(), "/movement/home/dampest");
+        finder.outside("stock", "from", finder.moisture.stock(), "/movement/stock");
+        finder.outside("driest season", "to", finder.moisture.driest(), "/movement/home/driest");
+        finder.outside("dampest season", "to", finder.moisture.dampest(), "/movement/home/dampest");
         finder.mismatches();
         movement.species().forEach(finder::unknown);
         return finder.findings;
@@ -78,15 +78,21 @@ final class MovementFindings {
                 "/movement/stock");
     }
 
-    private void outside(String whose, double content, String field) {
-        if (content < DRIEST_OF_TABLE - EXACT || content > DAMPEST_OF_TABLE + EXACT) {
+    private void outside(String whose, String way, double content, String field) {
+        if (DimensionalChange.isOutside(content)) {
+            boolean saturated = content > DimensionalChange.SATURATION;
             add(
                     FindingCode.MOISTURE_OUTSIDE_TABLE,
                     NOTE,
                     "The moisture content of the " + whose + " is " + moisture(content)
-                            + ", but the coefficients are valid for "
-                            + moisture(DRIEST_OF_TABLE) + " to " + moisture(DAMPEST_OF_TABLE)
-                            + ": take these movements for an estimate.",
+                            + ", but the coefficients hold for " + moisture(DimensionalChange.DRIEST) + " to "
+                            + moisture(DimensionalChange.DAMPEST) + ". Movement " + way
+                            + " it follows equation 13-3 of the Wood Handbook (FPL-GTR-190), which is approximate. It"
+                            + " rests on the shrinkage from green to ovendry that the coefficients stand for."
+                            + (saturated
+                                    ? " Above " + moisture(DimensionalChange.SATURATION)
+                                            + " wood does not move, so movement is counted " + way + " there."
+                                    : ""),
                     field);
         }
     }
@@ -96,7 +102,7 @@ final class MovementFindings {
             LaminationMovement lamination = movement.laminations().get(i);
             for (BandJoint joint : lamination.joints()) {
                 Double step = joint.wallStep();
-                if (step != null && Math.abs(step) > FELT_STEP + EXACT) {
+                if (step != null && Math.abs(step) > DISTURBING_STEP + EXACT) {
                     mismatch(design.panels().get(i), lamination, joint);
                 }
             }
@@ -114,8 +120,8 @@ final class MovementFindings {
                         + name(outerProud ? outer : inner) + " stands up to "
                         + design.say(Math.abs(joint.wallStep())) + " above " + name(outerProud ? inner : outer)
                         + " in the " + Words.half(panel.places()) + panel.face()
-                        + " panels, which a fingertip feels as a step. Stock nearer to the home's moisture content, or"
-                        + " strips turned so that the two move alike in thickness, make it smaller.",
+                        + " panels. A fingertip feels that step. Stock nearer to the home's moisture content makes it"
+                        + " smaller. So do strips that are turned to move alike in thickness.",
                 panel.lamination().pointer() + "/bands/" + joint.band() + "/species");
     }
 

@@ -214,7 +214,7 @@ class WoodsHttpTest {
                     400,
                     "/movement/grain/0/orientation",
                     "UNKNOWN_VALUE");
-            refused(with("stock", "{\"moistureContent\":31}"), 400, "/movement/stock/moistureContent", "OUT_OF_RANGE");
+            refused(with("stock", "{\"moistureContent\":251}"), 400, "/movement/stock/moistureContent", "OUT_OF_RANGE");
             refused(with("home/dampest", "null"), 400, "/movement/home/dampest", "MISSING");
         }
 

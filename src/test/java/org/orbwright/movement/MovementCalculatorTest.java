@@ -56,6 +56,31 @@ class MovementCalculatorTest {
     }
 
     @Test
+    @DisplayName("hand calculation beyond 6 % to 14 %: 100 mm of sugar maple from 16 % to 4 %, equation 13-3 with 1 / C"
+            + " = 283.286: 100 x -12 / (283.286 - 10 + 16) = -4.1481 mm (Wood Handbook, FPL-GTR-190)")
+    void beyondTheTable() {
+        Movement movement = Movements.of(MAPLE).moisture(16, 4, 12).move();
+        LengthChange width = band(movement, 1).widthChange();
+        assertEquals(-4.1481, width.toDriest(), 5e-5);
+        // From 16 % the dampest season too is reached by equation 13-3: 100 x -4 / 289.286 = -1.3827 mm.
+        assertEquals(-1.3827, width.toDampest(), 5e-5);
+        AngleChange tip = movement.laminations().get(0).segments().get(0).tipAngleChange();
+        assertEquals(2 * Math.atan(100 / (100 - 4.1481)) - Math.PI / 2, tip.toDriest(), 1e-6);
+    }
+
+    @Test
+    void greenStockMovesFromFibreSaturationAndTheWorseSeasonIsTheOneThatMovesIt() {
+        Movement green = Movements.of(MAPLE).moisture(70, 8, 12).move();
+        Movement saturated = Movements.of(MAPLE).moisture(30, 8, 12).move();
+        assertEquals(band(saturated, 1).widthChange(), band(green, 1).widthChange());
+        assertEquals(Season.DRIEST, green.moisture().worse());
+        // To 90 % is further in water, to 8 % in size.
+        assertEquals(
+                Season.DRIEST,
+                Movements.of(MAPLE).moisture(20, 8, 90).move().moisture().worse());
+    }
+
+    @Test
     @DisplayName("hand calculation: quarter-sawn it moves 100 x 0.00165 x 4 = 0.66 mm, rift-sawn 1.036 mm")
     void turnedStrips() {
         Movement quarter = Movements.of(MAPLE)

@@ -94,12 +94,27 @@ class MovementFindingsTest {
                     "/movement/stock",
                     outside,
                     "stock is 14.5 %",
-                    "valid for 6 % to 14 %");
+                    "hold for 6 % to 14 %",
+                    "Movement from it follows equation 13-3",
+                    "approximate");
             assertEquals(
                     List.of("/movement/stock", "/movement/home/driest", "/movement/home/dampest"),
                     found(FindingCode.MOISTURE_OUTSIDE_TABLE, outside).stream()
                             .map(Finding::field)
                             .toList());
+        }
+
+        @Test
+        void woodAboveFibreSaturationIsSaidNotToMove() {
+            Movements green = Movements.of(MAPLE).moisture(60, 8, 12);
+            assertFound(
+                    FindingCode.MOISTURE_OUTSIDE_TABLE,
+                    NOTE,
+                    "/movement/stock",
+                    green,
+                    "stock is 60 %",
+                    "Above 30 % wood does not move, so movement is counted from there.");
+            assertEquals(1, found(FindingCode.MOISTURE_OUTSIDE_TABLE, green).size());
         }
 
         @Test
