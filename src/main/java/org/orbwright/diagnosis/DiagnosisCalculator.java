@@ -35,9 +35,9 @@ import org.orbwright.tolerance.PanelSide;
  *   <li>An angle gauge tells the bevel to within its resolution, and so an interval for the gap.
  * </ul>
  *
- * <p>A reading of the resolution r has the standard uncertainty r / sqrt(12) (JCGM 100:2008, F.2.2.1); what follows
- * from readings is propagated linearly. Only resolution counts: what the wood, the clamps and the hand add is not known
- * here.
+ * <p>A reading of the resolution r has the standard uncertainty r / sqrt(12) (JCGM 100:2008, F.2.2.1, the clause from
+ * memory); what follows from readings is propagated linearly. Only resolution counts: what the wood, the clamps and the
+ * hand add is not known here.
  */
 public final class DiagnosisCalculator {
     private final DiagnosisRequest request;

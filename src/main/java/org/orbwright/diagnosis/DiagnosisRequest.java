@@ -90,7 +90,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading: the step of the scale or of the feeler gauges. The standard"
-                            + " uncertainty is this over the root of 12 (JCGM 100:2008, F.2.2.1). If left out 0.1 mm"
+                            + " uncertainty is this over the root of 12 (JCGM 100:2008). If left out 0.1 mm"
                             + " or 0.004 in: a rough feeler gauge or a vernier read by eye (common practice, no"
                             + " source).",
                     quantity = Quantity.LENGTH,

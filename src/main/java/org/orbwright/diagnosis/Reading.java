@@ -7,7 +7,10 @@ package org.orbwright.diagnosis;
  * @param uncertainty its standard uncertainty
  */
 record Reading(double value, double uncertainty) {
-    /** Half of the resolution either way, all alike: a uniform distribution (JCGM 100:2008, F.2.2.1). */
+    /**
+     * Half of the resolution either way, all alike: a uniform distribution (JCGM 100:2008, F.2.2.1, the clause from
+     * memory).
+     */
     private static final double UNIFORM = Math.sqrt(12);
 
     static Reading of(double value, double resolution) {

@@ -6,9 +6,9 @@ import org.orbwright.quantity.Describe;
 @Describe("The paper: A4 (ISO 216) or LETTER, 8.5 by 11 in. A4 for a design in mm and LETTER for one in inches if left"
         + " out.")
 public enum PaperSize {
-    /** 210 by 297 mm (ISO 216). */
+    /** 210 by 297 mm (ISO 216:2007, from memory). */
     A4(210, 297),
-    /** 8.5 by 11 in (ANSI/ASME Y14.1, size A). */
+    /** 8.5 by 11 in (ANSI/ASME Y14.1, size A, from memory). */
     LETTER(215.9, 279.4);
 
     private final double width;

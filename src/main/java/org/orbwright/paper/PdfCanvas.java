@@ -12,7 +12,7 @@ import org.orbwright.drawing.Drawing.Anchor;
 
 /** A page to draw on, in millimetres from its top left corner, y downwards. */
 final class PdfCanvas implements Closeable {
-    /** Points of a PDF in a millimetre (ISO 32000-1, 8.3.2.3). */
+    /** Points of a PDF in a millimetre (ISO 32000-1:2008, 8.3.2.3, from memory). */
     static final double POINTS = 72 / 25.4;
     /** Bold letters are drawn with a rim of this share of their size, as only one cut of the font is at hand. */
     private static final double BOLD = 0.03;

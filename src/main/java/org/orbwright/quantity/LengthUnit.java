@@ -4,7 +4,7 @@ package org.orbwright.quantity;
 public enum LengthUnit {
     /** Millimetre. */
     MM("mm", 1.0, 2),
-    /** Inch of exactly 25.4 mm (international yard and pound agreement of 1959; ISO 80000-3). */
+    /** Inch of exactly 25.4 mm, since 1 July 1959 (L. V. Judson, addendum to NBS Circular 572). */
     IN("in", 25.4, 3);
 
     private static final int FINEST_DECIMALS = 9;

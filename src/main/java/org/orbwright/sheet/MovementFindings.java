@@ -22,7 +22,7 @@ import org.orbwright.wood.WoodTable;
 final class MovementFindings {
     /**
      * Step on the finished wall in millimetres that disturbs. Common practice, no source. A fingertip finds far smaller
-     * ones (Johansson and LaMotte 1983).
+     * ones (R. S. Johansson and R. H. LaMotte, 1983).
      */
     private static final double DISTURBING_STEP = 0.05;
     /** Percentage points between the stock and the middle of the seasons. Common practice, no source. */

@@ -13,7 +13,7 @@ import org.orbwright.quantity.Quantity;
  * @param contributions what each source of error has to do with it
  */
 @Describe("What all errors together do to one length, to first order. Setting errors shift it; scatter gives a standard"
-        + " uncertainty, the root of the sum of squares of its contributions (JCGM 100:2008, 5.1.2).")
+        + " uncertainty, the root of the sum of squares of its contributions (JCGM 100:2008).")
 public record ErrorBudget(
         @Describe(
                 value = "Shift by all setting errors together.",

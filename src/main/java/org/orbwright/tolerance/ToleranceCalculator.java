@@ -50,8 +50,8 @@ import org.orbwright.tolerance.Tolerance.SolidTolerance;
  *   <li>Legs and seams are taken as square and flat; what glue and clamps bend is left out.
  * </ul>
  *
- * <p>Closed forms are of the first order in the errors. Uncertainties are propagated linearly (JCGM 100:2008, 5.1.2).
- * The simulation takes exact gaps.
+ * <p>Closed forms are of the first order in the errors. Uncertainties are propagated linearly (JCGM 100:2008, 5.1.2,
+ * the clause from memory). The simulation takes exact gaps.
  */
 public final class ToleranceCalculator {
     private final Design design;

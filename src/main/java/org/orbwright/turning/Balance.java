@@ -115,14 +115,14 @@ public record Balance(
             @Describe(
                     value = "Eccentricity of all that turns: the imbalance over the turning mass. With the"
                             + " speed in radians"
-                            + " per second it makes the balance quality grade of ISO 21940-11.",
+                            + " per second it makes the balance quality grade of ISO 21940-11:2016.",
                     quantity = Quantity.LENGTH,
                     example = "0.2681")
             double eccentricity,
 
             @Describe(
                     value = "At the stated speed, the eccentricity times the angular speed: the grade G of ISO"
-                            + " 21940-11;"
+                            + " 21940-11:2016;"
                             + " left out without a speed.",
                     quantity = Quantity.VELOCITY,
                     example = "9.825",

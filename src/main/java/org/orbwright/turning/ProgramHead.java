@@ -12,7 +12,10 @@ import org.orbwright.turning.PathRequest.Machine;
 /** What stands at the head of a program: what it is for, what it takes for granted, and how it is begun. */
 final class ProgramHead {
     private static final int MOST_COMMENT = 100;
-    /** A line of a comment never begins with a caller's word: some controls carry out what a comment begins with. */
+    /**
+     * A line of a comment never begins with a caller's word: some controls carry out comments that begin with MSG or
+     * PROBEOPEN, say (LinuxCNC documentation, G-code overview).
+     */
     private static final String GOES_ON = "...";
 
     private final PathRequest request;

@@ -10,8 +10,9 @@ import org.orbwright.quantity.Quantity;
 import org.orbwright.turning.PathRequest.Machine;
 
 /**
- * Writes the way of a cutter as a program in the words of ISO 6983 and RS-274: one word list to a line, comments in
- * parentheses. It uses no more than straight moves, full circles and time-inverse feed for turns of the table.
+ * Writes the way of a cutter as a program in the words of ISO 6983-1:2009 and RS-274, from memory: one word list to a
+ * line, comments in parentheses. It uses no more than straight moves, full circles and time-inverse feed for turns of
+ * the table.
  */
 public final class ProgramWriter {
     /** Seconds on controls that read P in seconds; others take it for milliseconds, which the head says. */

@@ -8,7 +8,7 @@ import org.orbwright.workbook.Book.Page;
 import org.orbwright.xml.Archive;
 import org.orbwright.xml.Xml;
 
-/** Writes a workbook as Office Open XML (ISO/IEC 29500, transitional). */
+/** Writes a workbook as Office Open XML (ISO/IEC 29500:2016, transitional, from memory). */
 public final class OfficeOpenWriter {
     /** The media type of the file. */
     public static final String MEDIA_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -23,7 +23,7 @@ public final class OfficeOpenWriter {
     /** Widths are counted in digits of the default font, about two millimetres each. */
     private static final double DIGITS_PER_MILLIMETRE = 0.5;
 
-    /** Number of the built-in format for texts, which is {@code @} (ISO/IEC 29500-1, 18.8.30). */
+    /** Number of the built-in format for texts, which is {@code @} (ISO/IEC 29500-1:2016, 18.8.30, from memory). */
     private static final String TEXT_FORMAT = "49";
 
     private static final String GREY = "FF606060";

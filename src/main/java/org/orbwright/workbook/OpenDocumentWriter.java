@@ -9,7 +9,7 @@ import org.orbwright.workbook.Book.Page;
 import org.orbwright.xml.Archive;
 import org.orbwright.xml.Xml;
 
-/** Writes a workbook as an OpenDocument spreadsheet (ISO/IEC 26300, version 1.2). */
+/** Writes a workbook as an OpenDocument spreadsheet (version 1.2, which is ISO/IEC 26300:2015, from memory). */
 public final class OpenDocumentWriter {
     /** The media type of the file. */
     public static final String MEDIA_TYPE = "application/vnd.oasis.opendocument.spreadsheet";

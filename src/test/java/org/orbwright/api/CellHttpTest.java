@@ -239,8 +239,8 @@ class CellHttpTest {
     }
 
     /**
-     * An edge's two faces have no order. Tables of the Archimedean solids have these angles to a hundredth of a degree
-     * (from memory); the cuboctahedron's is the arc cosine of -1 / sqrt 3.
+     * An edge's two faces have no order. The angles are those of archimedean-edges.csv, made by mpmath; the
+     * cuboctahedron's is the arc cosine of -1 / sqrt 3.
      */
     @ParameterizedTest
     @CsvSource({

@@ -50,8 +50,8 @@ class GlueAmountsTest {
 
     /**
      * Dodecahedron 177.8 mm across flats with a land of 4 mm: joint distance 84.9, and an inradius of 1.11352 edges
-     * (Coxeter, Regular Polytopes, Table I: phi^2 / (2 sqrt(3 - phi)) for an edge of 1). Thickness 28: the bevelled
-     * part is 24 thick, and the inner edges lie at 60.9 of 84.9.
+     * (VIAS, Computational Geometry, Dodecahedron; it is phi^2 / (2 sqrt(3 - phi))). Thickness 28: the bevelled part is
+     * 24 thick, and the inner edges lie at 60.9 of 84.9.
      */
     @Test
     @DisplayName("hand calculation: the dodecahedron with a land has 30 seams of its edge by 24 / sin 58.2825 degrees")

@@ -207,7 +207,8 @@ class SolidStagesTest {
         "cuboctahedron, 6, true, its hexagonal equator",
         "icosidodecahedron, 10, true, its decagonal equator"
     })
-    @DisplayName("loops that are seen on a model: Coxeter, Regular Polytopes, sections 2.2 and 2.3, for the equators")
+    @DisplayName(
+            "loops seen on a model; equators from memory: Coxeter, Regular Polytopes, 3rd edition 1973, 2.2 and 2.3")
     void knownLoops(String name, int seams, boolean flat, String why) {
         CapSeam caps = plan(name).caps();
         assertEquals(seams, caps.loop().size(), why);

@@ -31,7 +31,7 @@ import org.orbwright.source.Source;
         value = HAND,
         text = "the arc from the panel's centre is R asin(a / rho) to the seam and R asin(a / c) to a corner")
 class WidthSolverMostTest {
-    /** A dodecahedron's base distance, seam radius and corner radius at unit edge (Coxeter, Regular Polytopes). */
+    /** A dodecahedron's base distance, seam radius and corner radius: 1 / (2 tan 36), phi^2 / 2 and phi sqrt 3 / 2. */
     private static final double BASE = 0.6881909602355868;
 
     private static final double SEAM = 1.3090169943749475;

@@ -13,7 +13,7 @@ import org.orbwright.quantity.LengthUnit;
 class WrittenLengthTest {
     private static final double EXACT = 1e-12;
 
-    /** Converted by hand with the inch of 25.4 mm (ISO 80000-3). */
+    /** Converted by hand with the inch of 25.4 mm (L. V. Judson, addendum to NBS Circular 572, 1959). */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

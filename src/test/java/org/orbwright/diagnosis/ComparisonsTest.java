@@ -27,7 +27,7 @@ import org.orbwright.tolerance.Levers;
 class ComparisonsTest {
     private static final Designs CUBE = Designs.of("cube");
     private static final Designs FOOTBALL = Designs.of("truncated-icosahedron");
-    /** Standard uncertainty over the resolution of a reading (JCGM 100:2008, F.2.2.1). */
+    /** Standard uncertainty over the resolution of a reading (JCGM 100:2008, F.2.2.1, the clause from memory). */
     private static final double UNIFORM = Math.sqrt(1.0 / 12);
 
     /** A cube's seam, 25 mm thick at 45 degrees. */
@@ -192,7 +192,7 @@ class ComparisonsTest {
         }
 
         @Test
-        @DisplayName("GUM by hand: the distance is common to three equal gaps, for each of the three panels")
+        @DisplayName("JCGM 100:2008 by hand: the distance is common to three equal gaps, for each of the three panels")
         void theDistanceCountsOnceForEveryPanel() {
             SeamGapRequest each = gap(0.6, 1e-6, INSIDE);
             Diagnosis diagnosis =

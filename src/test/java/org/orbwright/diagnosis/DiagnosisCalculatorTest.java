@@ -57,7 +57,7 @@ class DiagnosisCalculatorTest {
         }
 
         @Test
-        @DisplayName("GUM by hand: u(gap) = 0.05 / sqrt(12) = 0.01443 mm, u(distance) = 0.1443 mm")
+        @DisplayName("JCGM 100:2008 by hand: u(gap) = 0.05 / sqrt(12) = 0.01443 mm, u(distance) = 0.1443 mm")
         void uncertainty() {
             PanelDiagnosis panel = lantern()
                     .panel(null, read(0.35, 0.05), PanelSide.RIM, read(64, 0.5))
@@ -154,7 +154,8 @@ class DiagnosisCalculatorTest {
         }
 
         @Test
-        @DisplayName("GUM by hand: one distance for two equal gaps counts whole, for opposite ones it cancels")
+        @DisplayName(
+                "JCGM 100:2008 by hand: one distance for two equal gaps counts whole, for opposite ones it cancels")
         void theDistanceIsCommonToAllGaps() {
             // Errors of panel 1: (s1 + s3 - s2) / 2; with three equal sums s / 2, to which the distance adds s u(d) / d
             // / 2.
@@ -177,7 +178,7 @@ class DiagnosisCalculatorTest {
                     .panels();
             assertEquals("pentagon", panels.get(0).face());
             assertTrue(panels.get(0).bevel() > panels.get(1).bevel());
-            // The dihedral angle between pentagon and hexagon, 142.62 degrees (Coxeter; from memory).
+            // The dihedral angle between pentagon and hexagon (Wikipedia, Truncated icosahedron).
             assertEquals(
                     142.62, Math.toDegrees(panels.get(0).bevel() + panels.get(1).bevel()), 0.01);
         }

@@ -179,7 +179,7 @@ class SweepTest {
 
         @Test
         void anglesAreInDegrees() {
-            // A dodecahedron's bevel, 58.2825 degrees (common practice, no source: 58.3).
+            // Half of a dodecahedron's dihedral angle, pi - arctan 2 (GNU 3DLDF, user manual, Dodecahedron).
             SweepRow row = rows(metric(), List.of(list(DIAMETER, 170.0)), "/angles/faces/0/bevel")
                     .get(0);
             assertEquals(58.2825, row.outputs().get(0));

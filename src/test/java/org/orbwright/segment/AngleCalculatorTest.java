@@ -93,7 +93,6 @@ class AngleCalculatorTest {
             text = "OEIS A137914 (tetrahedron) and A156546 (octahedron); GNU 3DLDF, user manual: dodecahedron pi - "
                     + "arctan 2, icosahedron pi - arcsin(2 / 3)")
     void platonicAngles(String name, double dihedral, int sides) {
-        // Coxeter, Regular Polytopes, Table I: the dihedral angle is pi - 2 psi.
         SawAngles angles = angles(Designs.solid(name));
         assertEquals(dihedral, Math.toDegrees(angles.edges().get(0).dihedral()), 5e-10);
         assertEquals(dihedral / 2, Math.toDegrees(angles.faces().get(0).bevel()), 5e-10);

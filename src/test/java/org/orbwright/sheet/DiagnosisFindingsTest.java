@@ -124,7 +124,7 @@ class DiagnosisFindingsTest {
     }
 
     @Test
-    @DisplayName("GUM by hand: 2 x hypot(0.1 / sqrt(12), 0.0027) = 0.058 degrees between gauge and seams")
+    @DisplayName("JCGM 100:2008 by hand: 2 x hypot(0.1 / sqrt(12), 0.0027) = 0.058 degrees between gauge and seams")
     @Source(
             value = PUBLISHED,
             text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "
@@ -142,7 +142,7 @@ class DiagnosisFindingsTest {
     }
 
     @Test
-    @DisplayName("GUM by hand: three readings of 0.05 mm, 2 x sqrt(3) x 0.05 / sqrt(12) = 0.05 mm")
+    @DisplayName("JCGM 100:2008 by hand: three readings of 0.05 mm, 2 x sqrt(3) x 0.05 / sqrt(12) = 0.05 mm")
     @Source(
             value = PUBLISHED,
             text = "JCGM 100:2008: a reading of the resolution r has the standard uncertainty r / sqrt(12); "

@@ -72,7 +72,7 @@ class GapSimulatorTest {
     }
 
     @Test
-    @DisplayName("percentiles of a normal error's size (from memory): 0.0627, 0.6745, 1.9600 and 2.5758 deviations")
+    @DisplayName("percentiles of a normal error's size by mpmath, sqrt(2) erfinv(p): 0.0627, 0.6745, 1.9600 and 2.5758")
     void percentilesAreThoseOfTheNormalDistribution() {
         int samples = 100_000;
         Tolerance tolerance = Tolerances.of(LANTERN)

@@ -27,9 +27,9 @@ class PanelsOfSeveralKindsTest {
     private static final Designs FOOTBALL =
             Designs.of("truncated-icosahedron").edge(EDGE).thickness(20);
     /**
-     * Hexagons of the football lie in the faces of an icosahedron, of which two make acos(-sqrt(5) / 3) (Coxeter,
-     * Regular Polytopes, Table I). An axis through a face of the icosahedron and the next one through a corner make
-     * acos(sqrt((5 + 2 sqrt(5)) / 15)).
+     * Hexagons of the football lie in the faces of an icosahedron, of which two make pi - asin(2 / 3), which is
+     * acos(-sqrt(5) / 3) (GNU 3DLDF, user manual, Icosahedron). An axis through a face of the icosahedron and the next
+     * one through a corner make acos(sqrt((5 + 2 sqrt(5)) / 15)).
      */
     private static final double HEXAGON_BEVEL = Math.acos(-Math.sqrt(5) / 3) / 2;
 

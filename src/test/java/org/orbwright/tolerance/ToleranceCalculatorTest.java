@@ -152,12 +152,12 @@ class ToleranceCalculatorTest {
         assertEquals(50, lines.get(1).distance(), 1e-9);
         assertEquals(0.15 - 0.1, lines.get(0).shift().shift(), 1e-12);
         assertEquals(0.15 - 0.2, lines.get(1).shift().shift(), 1e-12);
-        // GUM by hand: root of (0.2 / 2)^2 + 2 x 0.05^2.
+        // JCGM 100:2008 by hand: root of (0.2 / 2)^2 + 2 x 0.05^2.
         assertEquals(Math.sqrt(0.01 + 0.005), lines.get(1).shift().uncertainty(), 1e-12);
     }
 
     @Test
-    @DisplayName("GUM 5.1.2 by hand: root of (0.5 x 0.1)^2 + (100 mm x 0.05 degrees)^2 for one segment's height")
+    @DisplayName("JCGM 100:2008 by hand: root of (0.5 x 0.1)^2 + (100 mm x 0.05 degrees)^2 for one segment's height")
     void uncertaintiesAreTheRootOfTheSumOfSquares() {
         ErrorBudget blunt =
                 panel(Tolerances.of(CUBE).stop(0, 0.1).tipAngle(0, 0.05)).bluntTips();

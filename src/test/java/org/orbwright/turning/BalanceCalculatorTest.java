@@ -115,7 +115,7 @@ class BalanceCalculatorTest {
     }
 
     @Test
-    @DisplayName("hand calculation: a frustum's centroid lies 3/4 (h^4 - k^4) / (h^3 - k^3) from its apex (textbooks)")
+    @DisplayName("by hand: a frustum's centroid is the integral of z^3 over that of z^2: 3/4 (h^4 - k^4) / (h^3 - k^3)")
     void oneHeavyPanelOfACube() {
         Designs cube = cube();
         int side = across(cube, false).get(0);

@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A control that knows the few words of ISO 6983 that it needs, and refuses all others. It starts with its axes parked
- * anywhere, and does not end with the table turned, or the spindle not waited for.
+ * A control that knows the few words of ISO 6983-1:2009 (from memory) that it needs, and refuses all others. It starts
+ * with its axes parked anywhere, and does not end with the table turned, or the spindle not waited for.
  */
 final class ProgramReader {
     private static final Pattern WORD = Pattern.compile("([A-Z])(-?[0-9]+(?:\\.[0-9]+)?)");

@@ -147,17 +147,31 @@ class ProgramWriterTest {
     }
 
     @Test
-    @DisplayName("some controls carry out comments that begin with a word and a comma, from memory")
+    @DisplayName("LinuxCNC documentation, G-code overview: controls carry out comments that begin with certain words")
     void noCommentBeginsWithTheCallersWords() {
         Random random = new Random(20261126);
-        String[] words = {"py,import os", "PROBEOPEN,/tmp/x", "DEBUG,#1", "MSG, hello", "plain", "LOG,a"};
+        String[] words = {
+            "py,import os",
+            "PROBEOPEN /tmp/x",
+            "PROBECLOSE",
+            "DEBUG,#1",
+            "PRINT,1",
+            "MSG, hello",
+            "plain",
+            "LOG,a",
+            "LOGOPEN,/tmp/x",
+            "LOGCLOSE"
+        };
         for (int i = 0; i < 50; i++) {
             StringBuilder name = new StringBuilder();
             while (name.length() < 180) {
                 name.append(words[random.nextInt(words.length)]).append(' ');
             }
             for (String line : named(name.substring(0, 150)).split("\n", -1)) {
-                assertFalse(line.matches("\\( *(py|PROBEOPEN|DEBUG|MSG|LOG),.*"), line);
+                assertFalse(
+                        line.matches(
+                                "\\( *((py|DEBUG|PRINT|MSG|LOG|LOGOPEN|LOGAPPEND),|PROBEOPEN|PROBECLOSE|LOGCLOSE).*"),
+                        line);
             }
         }
     }

@@ -51,7 +51,7 @@ class WorkbookTest {
                     Book.Content.formula("IF({A1}=\"a;b\";@ENCODEURL({Sheet!B1});\"&\")", Book.Look.NOTE))),
             null)));
 
-    /** ISO/IEC 26300-2 writes references in brackets and parts arguments by semicolons; ISO/IEC 29500 by commas. */
+    /** From memory: ISO/IEC 26300-2:2015 has references in brackets and semicolons, ISO/IEC 29500:2016 commas. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -89,7 +89,7 @@ class WorkbookTest {
         assertEquals(6, types.getLength() - 1);
     }
 
-    /** ISO/IEC 26300-3, 3.3: the type comes first in the archive, and is not compressed. */
+    /** ISO/IEC 26300-3:2015, 3.3, from memory: the type comes first in the archive, and is not compressed. */
     @Test
     void theOpenDocumentStartsWithItsType() throws Exception {
         byte[] file = OpenDocumentWriter.write(DesignBook.of(SERVICE));
@@ -133,8 +133,8 @@ class WorkbookTest {
     }
 
     /**
-     * Else a spreadsheet takes 1/8 for a day. Format 49 is that for texts (ISO/IEC 29500-1, 18.8.30); OpenDocument has
-     * a style for them (ISO/IEC 26300-1, number:text-style).
+     * Else a spreadsheet takes 1/8 for a day. Format 49 is that for texts (ISO/IEC 29500-1:2016, 18.8.30); OpenDocument
+     * has a style for them (ISO/IEC 26300-1:2015, number:text-style). Both from memory.
      */
     @Test
     void whatIsFilledInIsAText() throws Exception {
