@@ -18,13 +18,10 @@ import org.orbwright.body.WorkBodies;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.document.Document;
-import org.orbwright.document.Section;
-import org.orbwright.inlay.InlayCalculator;
-import org.orbwright.inlay.InlayPlan;
-import org.orbwright.inlay.InlayRequest;
+import org.orbwright.inlay.InlayRequest.ShapeRequest;
+import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.turning.Holding.Seat;
-import org.orbwright.turning.TurningCalculator;
-import org.orbwright.turning.TurningRequest;
 
 /** Bodies of a design for CAD and CAM. */
 @Path("/v1/bodies")
@@ -34,7 +31,9 @@ import org.orbwright.turning.TurningRequest;
         name = "Bodies",
         description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"
                 + " unit: coordinates are in the design's unit, which the head of the file says. STL holds one part:"
-                + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood.")
+                + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood. STOPs and WARNs are"
+                + " comments in OBJ and the metadata Description in 3MF. The 80 letters of STL's header hold the codes"
+                + " of the STOPs; a plus stands for those that there is no room for.")
 @Heavy
 public class BodiesResource {
     private static final String THICKEST = "1000";
@@ -51,7 +50,7 @@ public class BodiesResource {
         Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         return query.answer(
-                document,
+                SheetCalculator.sawn(document),
                 checked,
                 null,
                 options -> BodyCalculator.segment(checked, panel, segment.piece(panel), options));
@@ -68,7 +67,8 @@ public class BodiesResource {
     public Response panel(Document document, @BeanParam FaceQuery face, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
         String kind = face.panel(checked).face();
-        return query.answer(document, checked, null, options -> BodyCalculator.panel(checked, kind, options));
+        return query.answer(
+                SheetCalculator.sawn(document), checked, null, options -> BodyCalculator.panel(checked, kind, options));
     }
 
     @POST
@@ -80,7 +80,7 @@ public class BodiesResource {
                     + " takes for the stock.")
     public Response solid(Document document, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
-        return query.answerOne(document, null, checked, "solid", () -> BodyCalculator.solid(checked));
+        return query.answerOne(SheetCalculator.turned(document), checked, "solid", () -> BodyCalculator.solid(checked));
     }
 
     @POST
@@ -91,7 +91,8 @@ public class BodiesResource {
             description = "All bevelled panels glued together, around the origin.")
     public Response shell(Document document, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
-        return query.answer(document, checked, null, options -> BodyCalculator.shell(checked, options));
+        return query.answer(
+                SheetCalculator.turned(document), checked, null, options -> BodyCalculator.shell(checked, options));
     }
 
     @POST
@@ -104,7 +105,10 @@ public class BodiesResource {
     public Response sphere(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
         return query.answer(
-                document, checked, deviation.millimetres(checked), options -> BodyCalculator.sphere(checked, options));
+                SheetCalculator.turned(document),
+                checked,
+                deviation.millimetres(checked),
+                options -> BodyCalculator.sphere(checked, options));
     }
 
     @POST
@@ -126,13 +130,12 @@ public class BodiesResource {
             @BeanParam DeviationQuery deviation,
             @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
-        TurningRequest turning = DesignQuery.turning(document);
-        Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
+        Answer told = SheetCalculator.turning(document);
+        Seat seat = DesignQuery.seat(told.turning(), end);
         double thick = DesignQuery.thickness(seat, thickness, checked);
-        double hole = DesignQuery.centreHole(turning, checked);
+        double hole = DesignQuery.centreHole(told.document().turning(), checked);
         return query.answerOne(
-                document,
-                Section.TURNING,
+                told,
                 checked,
                 "disc",
                 () -> WorkBodies.disc(checked, seat, hole, thick, deviation.millimetres(checked)));
@@ -146,16 +149,15 @@ public class BodiesResource {
             description = "The pocket as a body, where the bevelled panel's body has its panel.")
     public Response pocket(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
-        InlayRequest inlay = DesignQuery.inlay(document);
-        InlayPlan plan = InlayCalculator.plan(inlay, checked);
-        if (inlay.shape().sides() != null) {
-            deviation.leftOut("pocket with " + inlay.shape().sides() + " sides");
+        Answer told = SheetCalculator.inlays(document);
+        ShapeRequest shape = told.document().inlays().shape();
+        if (shape.sides() != null) {
+            deviation.leftOut("pocket with " + shape.sides() + " sides");
         }
         return query.answerOne(
-                document,
-                Section.INLAYS,
+                told,
                 checked,
                 "pocket",
-                () -> WorkBodies.pocket(checked, inlay.shape(), plan, deviation.millimetres(checked)));
+                () -> WorkBodies.pocket(checked, shape, told.inlays(), deviation.millimetres(checked)));
     }
 }

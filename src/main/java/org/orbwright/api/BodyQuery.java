@@ -19,9 +19,9 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
-import org.orbwright.document.Document;
-import org.orbwright.document.Section;
 import org.orbwright.drawing.WoodColours;
+import org.orbwright.notice.Notice;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.FindingCode;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.sphere.SphereCalculator;
@@ -72,8 +72,12 @@ public class BodyQuery {
     @Context
     Request request;
 
-    /** Makes a body of all woods and writes it in the form that is asked for. */
-    Response answer(Document document, Design design, Double deviation, Function<BodyOptions, Body> maker) {
+    /**
+     * Makes a body of all woods and writes it in the form that is asked for.
+     *
+     * @param told what is told with it
+     */
+    Response answer(Answer told, Design design, Double deviation, Function<BodyOptions, Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
         boolean named = !Query.isEmpty(species);
         Parts usual = form == Form.STL && !named ? Parts.ONE : Parts.WOODS;
@@ -91,17 +95,17 @@ public class BodyQuery {
             throw Query.refuse(SPECIES, "MISSING", "", "one of " + String.join(", ", names));
         }
         Body body = named ? made.only(Query.name(SPECIES, species, names)) : made;
-        return written(form, document, null, design, body);
+        return written(form, told, design, body);
     }
 
     /**
      * Writes a body of one part, whatever its wood, in the form that is asked for. What chooses among woods means
      * nothing for it and is refused.
      *
-     * @param section the section that it is made by, or null for the design alone
+     * @param told what is told with it
      * @param name what it is called
      */
-    Response answerOne(Document document, Section section, Design design, String name, Supplier<Body> maker) {
+    Response answerOne(Answer told, Design design, String name, Supplier<Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
         String where = "for the " + name + ", which has one part and no bands";
         Query.leftOut(SetQuery.NAME, set, where);
@@ -109,7 +113,7 @@ public class BodyQuery {
         if (Query.constant(PARTS, parts, Parts.class, Parts.ONE) != Parts.ONE) {
             throw Query.refuse(PARTS, "NOT_APPLICABLE", parts, "ONE or left out for the " + name);
         }
-        return written(form, document, section, design, maker.get());
+        return written(form, told, design, maker.get());
     }
 
     private static ImpossibleDesignException nothingLeft(Design design) {
@@ -124,18 +128,20 @@ public class BodyQuery {
                         + design.sayAtLeast(SphereCalculator.calculate(design).smallestThickness()))));
     }
 
-    private static Response written(Form form, Document document, Section section, Design design, Body body) {
+    private static Response written(Form form, Answer told, Design design, Body body) {
+        List<Notice> notices = told.notices();
         Object entity = switch (form) {
-            case STL -> StlWriter.write(body.parts().get(0), design.unit());
-            case OBJ -> ObjWriter.write(body, design.unit());
+            case STL -> StlWriter.write(body.parts().get(0), design.unit(), notices);
+            case OBJ -> ObjWriter.write(body, design.unit(), notices);
             case THREE_MF ->
                 ThreeMfWriter.write(
                         body,
                         WoodColours.of(
                                 design,
                                 body.parts().stream().map(Body.Part::name).toList()),
-                        design.unit());
-            default -> SheetCalculator.body(document, body, section);
+                        design.unit(),
+                        notices);
+            default -> SheetCalculator.body(told, body);
         };
         return Response.ok(entity, form.type()).build();
     }

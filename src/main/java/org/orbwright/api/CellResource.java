@@ -38,7 +38,8 @@ import org.orbwright.quantity.Describe;
         description = "Single values and tables for spreadsheets. The design is written in the query; what a value does"
                 + " not depend on may be left out, and a parameter without a text counts as left out. Lengths may be"
                 + " written as 79.4, 79,4, 3 1/8, 3-1/8in or 79.4mm. Answers have a decimal point whatever the"
-                + " spreadsheet's language is, and may be kept by caches.")
+                + " spreadsheet's language is, and may be kept by caches. A value has no room for a STOP: ask for the"
+                + " values severity and finding of the same design beside it. Tables tell every STOP.")
 public class CellResource {
     static final String FORMAT = "csv or xml; without it the header Accept decides, and csv if that does not.";
 
@@ -91,7 +92,9 @@ public class CellResource {
             operationId = "readTable",
             summary = "One table of a design's sheet",
             description = "Rows of plain values as comma separated values, or as XML in which every value is an element"
-                    + " named as its column, inside row, inside table: //row[1]/survival.")
+                    + " named as its column, inside row, inside table: //row[1]/survival."
+                    + Csv.STOP_LINES
+                    + " In XML each STOP is an element before the rows: //stop is its text, //stop/@code its code.")
     @APIResponse(
             responseCode = "200",
             description = "The table.",
@@ -118,7 +121,8 @@ public class CellResource {
     @Operation(
             operationId = "makeTable",
             summary = "One table of the sheet of a whole design",
-            description = "The same tables for a design that is posted, for macros that would rather not read JSON.")
+            description = "The same tables for a design that is posted, for macros that would rather not read JSON."
+                    + Csv.STOP_LINES)
     @APIResponse(
             responseCode = "200",
             description = "The table.",

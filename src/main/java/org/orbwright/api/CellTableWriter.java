@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.Set;
 import org.orbwright.cell.CellTable;
 import org.orbwright.document.Document;
+import org.orbwright.notice.Notice;
+import org.orbwright.sheet.Answer;
 import org.orbwright.xml.Xml;
 
-/** Writes the rows of a table, and the unit of their lengths as the last column, as CSV or as XML. */
+/** Writes a sheet's STOPs, the rows of a table, and the unit of their lengths as the last column, as CSV or as XML. */
 final class CellTableWriter {
     static final String XML = MediaType.APPLICATION_XML;
 
@@ -29,11 +31,13 @@ final class CellTableWriter {
     }
 
     static String write(CellTable table, SheetPath path, Document document, String type) {
-        List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(document), table.path());
+        Answer sheet = SheetJson.answer(document);
+        List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(sheet), table.path());
+        List<Notice> stops = Notice.stops(sheet.notices());
         Set<String> columns = new LinkedHashSet<>();
         rows.forEach(row -> columns.addAll(row.keySet()));
         String unit = document.unit().symbol();
-        return type.equals(XML) ? xml(table.text(), rows, unit) : csv(columns, rows, unit);
+        return type.equals(XML) ? xml(table.text(), stops, rows, unit) : csv(stops, columns, rows, unit);
     }
 
     /** A table that only says what is wrong. */
@@ -46,10 +50,10 @@ final class CellTableWriter {
         return text.toString();
     }
 
-    private static String csv(Set<String> columns, List<Map<String, JsonNode>> rows, String unit) {
+    private static String csv(List<Notice> stops, Set<String> columns, List<Map<String, JsonNode>> rows, String unit) {
         List<String> heading = new ArrayList<>(columns);
         heading.add(UNIT);
-        StringBuilder csv = new StringBuilder(Csv.line(heading));
+        StringBuilder csv = new StringBuilder(Csv.stops(stops, heading.size())).append(Csv.line(heading));
         for (Map<String, JsonNode> row : rows) {
             List<String> cells = new ArrayList<>();
             for (String column : columns) {
@@ -62,9 +66,10 @@ final class CellTableWriter {
         return csv.toString();
     }
 
-    private static String xml(String name, List<Map<String, JsonNode>> rows, String unit) {
+    private static String xml(String name, List<Notice> stops, List<Map<String, JsonNode>> rows, String unit) {
         StringWriter text = new StringWriter();
         Xml xml = new Xml(text).open("table", "name", name, UNIT, unit);
+        stops.forEach(stop -> xml.text("stop", stop.text(), "code", stop.code()));
         for (Map<String, JsonNode> row : rows) {
             xml.open("row");
             row.forEach((column, value) -> xml.text(column, SheetPath.text(value)));

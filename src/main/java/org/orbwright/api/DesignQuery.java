@@ -6,10 +6,6 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
-import org.orbwright.document.Document;
-import org.orbwright.document.Section;
-import org.orbwright.inlay.InlayRequest;
-import org.orbwright.stock.StockRequest;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
@@ -28,21 +24,6 @@ final class DesignQuery {
     }
 
     private DesignQuery() {}
-
-    /** How the work is held, what is usual where the document says nothing of it. */
-    static TurningRequest turning(Document document) {
-        return document.turning() == null ? TurningRequest.USUAL : document.turning();
-    }
-
-    /** The inlay of a document. */
-    static InlayRequest inlay(Document document) {
-        return Section.INLAYS.required(document.inlays(), "the pocket depends");
-    }
-
-    /** The boards of a document. */
-    static StockRequest stock(Document document) {
-        return Section.STOCK.required(document.stock(), "the board depends");
-    }
 
     /** The seat of the disc at one end of the axis. */
     static Seat seat(TurningPlan plan, String end) {

@@ -23,14 +23,19 @@ import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
-import org.orbwright.stock.StockCalculator;
-import org.orbwright.stock.StockPlan;
+import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.SheetCalculator;
 
 /** Draws a design. */
 @Path("/v1/drawings")
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces({DrawingsResource.SVG, DrawingsResource.PNG})
-@Tag(name = "Drawings", description = "Pictures of a design, as SVG in millimetres or as PNG by the header Accept.")
+@Tag(
+        name = "Drawings",
+        description =
+                "Pictures of a design, as SVG in millimetres or as PNG by the header Accept. STOPs stand above the"
+                        + " picture, and with the WARNs in its description. In DXF both are comments at the head, and STOPs"
+                        + " are texts on the layer NOTE too.")
 @Heavy
 public class DrawingsResource {
     static final String SVG = Form.SVG_TYPE;
@@ -66,7 +71,9 @@ public class DrawingsResource {
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
         Design design = Design.of(document.design());
-        return query.answer(SphereDrawing.draw(design, design.sphere(set.asked()), around, above));
+        return query.answer(
+                SphereDrawing.draw(design, design.sphere(set.asked()), around, above),
+                SheetCalculator.turned(document).notices());
     }
 
     @POST
@@ -99,7 +106,7 @@ public class DrawingsResource {
                 .toList();
         Places half = Places.valueOf(Query.name("places", places, halves));
         Drawing drawing = SurvivalDrawing.draw(checked, kind, half, checked.set(set.asked()), count);
-        return query.answer(drawing);
+        return query.answer(drawing, SheetCalculator.turned(document).notices());
     }
 
     @POST
@@ -120,7 +127,7 @@ public class DrawingsResource {
         Drawing drawing = Query.isEmpty(face)
                 ? SectionDrawing.draw(checked)
                 : SectionDrawing.draw(checked, DesignQuery.panel(checked, face).face());
-        return query.answer(drawing);
+        return query.answer(drawing, SheetCalculator.turned(document).notices());
     }
 
     @POST
@@ -140,10 +147,9 @@ public class DrawingsResource {
                     @QueryParam("board")
                     String board,
             @BeanParam PictureQuery query) {
-        Design design = Design.of(document.design());
-        StockPlan plan = StockCalculator.plan(DesignQuery.stock(document), design);
-        int number = Query.whole("board", board, 1, BoardDrawing.count(plan), "1");
-        return query.answer(BoardDrawing.draw(design, plan, number));
+        Answer told = SheetCalculator.stock(document);
+        int number = Query.whole("board", board, 1, BoardDrawing.count(told.stock()), "1");
+        return query.answer(BoardDrawing.draw(Design.of(document.design()), told.stock(), number), told.notices());
     }
 
     @POST
@@ -157,6 +163,8 @@ public class DrawingsResource {
                     + " from the tape: turn the taped sheet over, then fold up.")
     public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
         Design design = Design.of(document.design());
-        return query.answer(NetDrawing.draw(design, design.sphere(set.asked())));
+        return query.answer(
+                NetDrawing.draw(design, design.sphere(set.asked())),
+                SheetCalculator.turned(document).notices());
     }
 }

@@ -15,6 +15,7 @@ import org.orbwright.drawing.DxfWriter;
 import org.orbwright.drawing.Outline;
 import org.orbwright.drawing.OutlineDrawing;
 import org.orbwright.drawing.OutlineSheet;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 
 /** What a request for an outline says of the form of its answer. */
@@ -38,20 +39,22 @@ public class OutlineQuery {
     @Context
     Request request;
 
-    /** Writes outlines in the form that is asked for. */
-    Response answer(Design design, Supplier<OutlineSheet> sheet) {
+    /** Writes outlines, and what they tell, in the form that is asked for. */
+    Response answer(Design design, List<Notice> notices, Supplier<OutlineSheet> sheet) {
         return answer(
                 design.unit(),
+                notices,
                 () -> OutlineDrawing.draw(design, sheet.get()),
                 () -> sheet.get().outline());
     }
 
     /** The same where a picture shows more than the outlines. */
-    Response answer(LengthUnit unit, Supplier<Drawing> drawing, Supplier<Outline> outline) {
+    Response answer(LengthUnit unit, List<Notice> notices, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Form form = Form.wanted(format, request, FORMS);
         PictureQuery.refuseUselessWidth(form, width);
         return form == Form.DXF
-                ? Response.ok(DxfWriter.write(outline.get(), unit), form.type()).build()
-                : PictureQuery.written(form, drawing.get(), width);
+                ? Response.ok(DxfWriter.write(outline.get(), unit, notices), form.type())
+                        .build()
+                : PictureQuery.written(form, drawing.get().with(notices), width);
     }
 }

@@ -20,13 +20,9 @@ import org.orbwright.drawing.LatheOutlines;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PanelOutline;
 import org.orbwright.drawing.PocketOutline;
-import org.orbwright.inlay.InlayCalculator;
-import org.orbwright.inlay.InlayPlan;
-import org.orbwright.inlay.InlayRequest;
+import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.turning.Holding.Seat;
-import org.orbwright.turning.TurningCalculator;
-import org.orbwright.turning.TurningPlan;
-import org.orbwright.turning.TurningRequest;
 
 /** Draws what is cut out, for the eye and for a CAD program. */
 @Path("/v1/drawings")
@@ -50,6 +46,7 @@ public class OutlinesResource {
         BandSet asked = checked.set(set.asked());
         return query.answer(
                 checked.unit(),
+                SheetCalculator.sawn(document).notices(),
                 () -> PanelDrawing.draw(checked, kind, asked),
                 () -> PanelOutline.of(checked, kind, asked));
     }
@@ -72,7 +69,10 @@ public class OutlinesResource {
         Panel panel = face.panel(checked);
         Piece piece = segment.piece(panel);
         BandSet asked = checked.set(set.asked());
-        return query.answer(checked, () -> PanelOutline.ofSegment(checked, panel, piece, asked));
+        return query.answer(
+                checked,
+                SheetCalculator.sawn(document).notices(),
+                () -> PanelOutline.ofSegment(checked, panel, piece, asked));
     }
 
     @POST
@@ -87,9 +87,12 @@ public class OutlinesResource {
             @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
             @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());
-        TurningRequest turning = DesignQuery.turning(document);
-        Seat seat = DesignQuery.seat(TurningCalculator.plan(turning, checked), end);
-        return query.answer(checked, () -> LatheOutlines.disc(checked, turning, seat));
+        Answer told = SheetCalculator.turning(document);
+        Seat seat = DesignQuery.seat(told.turning(), end);
+        return query.answer(
+                checked,
+                told.notices(),
+                () -> LatheOutlines.disc(checked, told.document().turning(), seat));
     }
 
     @POST
@@ -101,8 +104,8 @@ public class OutlinesResource {
                     + " sphere's radius. As DXF (release 12, ASCII) in the design's unit, with true arcs.")
     public Response templates(Document document, @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());
-        TurningPlan plan = TurningCalculator.plan(DesignQuery.turning(document), checked);
-        return query.answer(checked, () -> LatheOutlines.templates(checked, plan));
+        Answer told = SheetCalculator.turning(document);
+        return query.answer(checked, told.notices(), () -> LatheOutlines.templates(checked, told.turning()));
     }
 
     @POST
@@ -114,8 +117,10 @@ public class OutlinesResource {
                     + " the panel's centre at the origin.")
     public Response pocket(Document document, @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());
-        InlayRequest inlay = DesignQuery.inlay(document);
-        InlayPlan plan = InlayCalculator.plan(inlay, checked);
-        return query.answer(checked, () -> PocketOutline.of(checked, inlay.shape(), plan));
+        Answer told = SheetCalculator.inlays(document);
+        return query.answer(
+                checked,
+                told.notices(),
+                () -> PocketOutline.of(checked, told.document().inlays().shape(), told.inlays()));
     }
 }

@@ -11,6 +11,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SvgWriter;
+import org.orbwright.notice.Notice;
 
 /** What a request for a picture says of the form of its answer. */
 public class PictureQuery {
@@ -35,9 +36,9 @@ public class PictureQuery {
     @Context
     Request request;
 
-    /** Writes a picture in the form that is asked for. */
-    Response answer(Drawing drawing) {
-        return written(Form.wanted(format, request, FORMS), drawing, width);
+    /** Writes a picture, and what it tells, in the form that is asked for. */
+    Response answer(Drawing drawing, List<Notice> notices) {
+        return written(Form.wanted(format, request, FORMS), drawing.with(notices), width);
     }
 
     /** Only a PNG has dots. */

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.orbwright.document.Document;
+import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** A document's sheet as the JSON that {@code /v1/sheet} answers, to be looked into. */
@@ -19,9 +20,20 @@ final class SheetJson {
 
     private SheetJson() {}
 
+    /** A document's sheet. */
+    static Answer answer(Document document) {
+        return SheetCalculator.sheet(document, Stations.parse(null));
+    }
+
+    /** A document's sheet as JSON. */
     static JsonNode of(Document document) {
+        return of(answer(document));
+    }
+
+    /** A sheet as JSON. */
+    static JsonNode of(Answer sheet) {
         try {
-            return JSON.readTree(RecordWriter.toJson(SheetCalculator.sheet(document, Stations.parse(null))));
+            return JSON.readTree(RecordWriter.toJson(sheet));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -27,8 +27,9 @@ public class StockResource {
                     + " row each, with the same numbers; the last column is the design's unit, in which the lengths are"
                     + " stated. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
                     + " spreadsheet might take for a formula, since it begins with =, +, -, @, a tab or a line break,"
-                    + " has an apostrophe put before it. Findings and cautions stand in the JSON only: read"
-                    + " them first.";
+                    + " has an apostrophe put before it."
+                    + Csv.STOP_LINES
+                    + " All other findings, and the cautions, stand in the JSON: read them first.";
 
     @POST
     @Operation(

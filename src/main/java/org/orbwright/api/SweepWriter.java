@@ -23,6 +23,7 @@ import org.orbwright.explore.SweepRow;
 @Produces({BandDesignResource.NDJSON, Csv.MEDIA_TYPE})
 public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
+    private static final String STOPS = "stops";
     private static final String PROBLEM = "problem";
 
     SweepWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
@@ -47,6 +48,11 @@ public class SweepWriter extends StreamWriter<Sweep> {
             json.writeStartObject();
             writeNumbers(json, sweep.fields(), row.inputs());
             writeNumbers(json, sweep.outputs(), row.outputs());
+            if (!row.stops().isEmpty()) {
+                json.writeFieldName(STOPS);
+                json.writeArray(
+                        row.stops().toArray(String[]::new), 0, row.stops().size());
+            }
             if (row.problem() != null) {
                 json.writeStringField(PROBLEM, row.problem());
             }
@@ -69,6 +75,7 @@ public class SweepWriter extends StreamWriter<Sweep> {
         Writer csv = new OutputStreamWriter(body, StandardCharsets.UTF_8);
         List<String> heading = new ArrayList<>(sweep.fields());
         heading.addAll(sweep.outputs());
+        heading.add(STOPS);
         heading.add(PROBLEM);
         csv.write(Csv.line(heading.stream().map(Csv::text).toList()));
         while (sweep.hasNext() && !left.getAsBoolean()) {
@@ -79,6 +86,7 @@ public class SweepWriter extends StreamWriter<Sweep> {
                 Double number = row.problem() == null ? row.outputs().get(i) : null;
                 cells.add(number == null ? "" : Csv.plain(number));
             }
+            cells.add(String.join(" ", row.stops()));
             cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
             csv.write(Csv.line(cells));
         }

@@ -18,6 +18,7 @@ import java.util.function.Function;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Answer;
@@ -26,8 +27,8 @@ import org.orbwright.stock.ShoppingRow;
 import org.orbwright.turning.PathMove;
 
 /**
- * Writes an answer that is also a table as comma separated values: the components of its rows are the columns, with the
- * numbers as {@link RecordWriter} writes them, and the unit is the last.
+ * Writes an answer that is also a table as comma separated values: the STOPs, then the components of its rows as the
+ * columns, with the numbers as {@link RecordWriter} writes them, and the unit as the last.
  */
 @Provider
 @Produces(Csv.MEDIA_TYPE)
@@ -75,7 +76,8 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
         List<String> heading = new ArrayList<>();
         columns.forEach(column -> heading.add(Csv.text(column.name())));
         heading.add(UNIT);
-        StringBuilder csv = new StringBuilder(Csv.line(heading));
+        StringBuilder csv = new StringBuilder(Csv.stops(Notice.stops(answer.notices()), heading.size()));
+        csv.append(Csv.line(heading));
         for (Record row : rows) {
             List<String> cells = new ArrayList<>();
             columns.forEach(column -> cells.add(column.cell(row, unit)));

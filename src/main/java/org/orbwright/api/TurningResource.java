@@ -45,7 +45,8 @@ public class TurningResource {
             description = "Passes of rings from the corners to the sphere, for a rotary table or three axes, with"
                     + " ridges no higher"
                     + " than stated, clear of the discs and of wood that the holder would meet. As CSV by the"
-                    + " header Accept: a move a row, in the design's unit, degrees and minutes.")
+                    + " header Accept: a move a row, in the design's unit, degrees and minutes."
+                    + Csv.STOP_LINES)
     @APIResponse(
             responseCode = "200",
             description = "The path.",
@@ -66,7 +67,8 @@ public class TurningResource {
             summary = "The same as a program (ISO 6983, RS-274)",
             description = "Straight moves, full circles and turns of the table with inverse-time feed (G93), in the"
                     + " design's unit,"
-                    + " with the cautions at its head. No tool is changed. It is refused where the machine's"
+                    + " with all findings and cautions as comments at its head, STOPs first. No tool is changed. It is"
+                    + " refused where the machine's"
                     + " limits, the cutter or its holder do not suffice.")
     @APIResponse(
             responseCode = "200",

@@ -1,15 +1,17 @@
 package org.orbwright.body;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.body.Body.Part;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.xml.Archive;
 
 /**
  * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): one object for each part with its wood as
- * base material, and the unit of the design.
+ * base material, the unit of the design, and the notices as the metadata Description.
  */
 public final class ThreeMfWriter {
     private static final int DECIMALS = 8;
@@ -34,23 +36,25 @@ public final class ThreeMfWriter {
      * @param body the body
      * @param colours a colour for each part, as {@code #rrggbb}
      * @param unit the unit of its coordinates
+     * @param notices what it tells whoever opens it
      */
-    public static byte[] write(Body body, List<String> colours, LengthUnit unit) {
+    public static byte[] write(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
         Archive archive = new Archive();
         archive.addText("[Content_Types].xml", TYPES);
         archive.addText("_rels/.rels", RELATIONS);
-        archive.addText("3D/3dmodel.model", model(body, colours, unit));
+        archive.addText("3D/3dmodel.model", model(body, colours, unit, notices));
         return archive.toBytes();
     }
 
-    private static String model(Body body, List<String> colours, LengthUnit unit) {
+    private static String model(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
         StringBuilder xml = new StringBuilder(HEAD)
                 .append("<model unit=\"")
                 .append(unit == LengthUnit.MM ? "millimeter" : "inch")
                 .append("\" xml:lang=\"en\" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n")
-                .append("<metadata name=\"Title\">")
-                .append(escaped(body.title()))
-                .append("</metadata>\n<resources>\n<basematerials id=\"1\">\n");
+                .append(metadata("Title", body.title()))
+                .append(metadata(
+                        "Description", notices.stream().map(Notice::line).collect(Collectors.joining(" "))))
+                .append("<resources>\n<basematerials id=\"1\">\n");
         for (int i = 0; i < body.parts().size(); i++) {
             xml.append("<base name=\"")
                     .append(escaped(body.parts().get(i).name()))
@@ -67,6 +71,11 @@ public final class ThreeMfWriter {
             xml.append("<item objectid=\"").append(i + 2).append("\"/>\n");
         }
         return xml.append("</build>\n</model>\n").toString();
+    }
+
+    /** A value under one of the names that the specification knows; nothing where there is none. */
+    private static String metadata(String name, String value) {
+        return value.isEmpty() ? "" : "<metadata name=\"" + name + "\">" + escaped(value) + "</metadata>\n";
     }
 
     private static void object(StringBuilder xml, int number, Part part, LengthUnit unit) {

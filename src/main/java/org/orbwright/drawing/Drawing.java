@@ -1,6 +1,7 @@
 package org.orbwright.drawing;
 
 import java.util.List;
+import org.orbwright.notice.Notice;
 
 /**
  * A drawing in millimetres, the origin at the top left, y downwards.
@@ -21,8 +22,19 @@ public record Drawing(
         marks = List.copyOf(marks);
     }
 
+    /**
+     * The same drawing with what it tells: STOPs above it, where they cover nothing, and STOPs and WARNs in its
+     * description.
+     */
+    public Drawing with(List<Notice> notices) {
+        return NoticeBlock.above(this, notices);
+    }
+
     /** Something that is drawn. */
-    public sealed interface Mark permits Area, Paper, Ink, Line, Label {}
+    public sealed interface Mark permits Area, Paper, Ink, Line, Label {
+        /** The same mark further down on the sheet. */
+        Mark lowered(double by);
+    }
 
     /**
      * An area of one wood.
@@ -31,7 +43,12 @@ public record Drawing(
      * @param tone number of its wood's tone
      * @param pen how its outline is drawn
      */
-    public record Area(PathData path, int tone, Pen pen) implements Mark {}
+    public record Area(PathData path, int tone, Pen pen) implements Mark {
+        @Override
+        public Mark lowered(double by) {
+            return new Area(path.lowered(by), tone, pen);
+        }
+    }
 
     /**
      * An area of bare paper, with holes where its parts overlap.
@@ -40,14 +57,24 @@ public record Drawing(
      * @param opacity how much of what lies below it is hidden, 0 to 1
      * @param pen how its outline is drawn
      */
-    public record Paper(PathData path, double opacity, Pen pen) implements Mark {}
+    public record Paper(PathData path, double opacity, Pen pen) implements Mark {
+        @Override
+        public Mark lowered(double by) {
+            return new Paper(path.lowered(by), opacity, pen);
+        }
+    }
 
     /**
      * An area of ink, for white letters.
      *
      * @param path its closed outline
      */
-    public record Ink(PathData path) implements Mark {}
+    public record Ink(PathData path) implements Mark {
+        @Override
+        public Mark lowered(double by) {
+            return new Ink(path.lowered(by));
+        }
+    }
 
     /**
      * A line, open or closed, without a filling.
@@ -55,7 +82,12 @@ public record Drawing(
      * @param path its course
      * @param pen how it is drawn
      */
-    public record Line(PathData path, Pen pen) implements Mark {}
+    public record Line(PathData path, Pen pen) implements Mark {
+        @Override
+        public Mark lowered(double by) {
+            return new Line(path.lowered(by), pen);
+        }
+    }
 
     /**
      * A line of text.
@@ -72,6 +104,11 @@ public record Drawing(
         /** A line of plain text. */
         public Label(double x, double y, double size, Anchor anchor, String text) {
             this(x, y, size, anchor, text, Letters.PLAIN);
+        }
+
+        @Override
+        public Mark lowered(double by) {
+            return new Label(x, y + by, size, anchor, text, letters);
         }
     }
 

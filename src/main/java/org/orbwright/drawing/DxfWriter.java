@@ -1,6 +1,8 @@
 package org.orbwright.drawing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.orbwright.drawing.Outline.At;
@@ -11,6 +13,7 @@ import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Note;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 
@@ -18,7 +21,7 @@ import org.orbwright.quantity.Rounding;
  * Writes outlines as a drawing interchange file of release 12 (AC1009, ASCII), which nearly every CAD and CAM program
  * reads. Coordinates are in the design's unit. Release 12 has no place for a unit: it is said in a comment at the head,
  * in a text on the layer NOTE, and in the header variable {@code $INSUNITS} of later releases, which readers of release
- * 12 pass over.
+ * 12 pass over. Notices are comments at the head, and STOPs are texts on the layer NOTE too, below the outlines.
  */
 public final class DxfWriter {
     private static final int DECIMALS = 8;
@@ -28,6 +31,10 @@ public final class DxfWriter {
     private static final int LONGEST_NAME = 31;
     /** Letters of the note, as a share of the drawing's size. */
     private static final double LETTERS = 0.025;
+    /** From one line of text to the next, in letters. */
+    private static final double SPACING = 1.6;
+    /** Letters of a text before release 2000 (Autodesk, DXF Reference, "Group Code Value Types"). */
+    private static final int LONGEST_LINE = 255;
 
     private final LengthUnit unit;
     private final StringBuilder text = new StringBuilder();
@@ -37,32 +44,53 @@ public final class DxfWriter {
         this.unit = unit;
     }
 
-    /** The outlines as a file. */
-    public static String write(Outline outline, LengthUnit unit) {
-        return new DxfWriter(unit).file(outline);
+    /**
+     * The outlines as a file.
+     *
+     * @param outline the outlines
+     * @param unit the unit of its coordinates
+     * @param notices what it tells whoever opens it
+     */
+    public static String write(Outline outline, LengthUnit unit, List<Notice> notices) {
+        return new DxfWriter(unit).file(outline, notices);
     }
 
-    private String file(Outline outline) {
+    private String file(Outline outline, List<Notice> notices) {
         OutlineExtent extent = OutlineExtent.of(outline);
-        double letters = LETTERS * Math.max(extent.width(), extent.height());
-        Note note = new Note(
-                Layer.of(LayerKind.NOTE),
-                new At(extent.left(), extent.low() - 2 * letters),
-                letters,
-                outline.title() + ", lengths in " + unit.symbol());
+        List<Note> notes = notes(outline, extent, Notice.stops(notices));
         outline.shapes().forEach(shape -> name(shape.layer()));
-        name(note.layer());
-        put(999, ascii(outline.title() + "; lengths in " + unit.symbol()));
+        name(Layer.of(LayerKind.NOTE));
+        comment(outline.title() + "; lengths in " + unit.symbol());
+        notices.forEach(notice -> comment(notice.line()));
         header(extent);
         tables();
         section("BLOCKS");
         put(0, "ENDSEC");
         section("ENTITIES");
         outline.shapes().forEach(this::entity);
-        entity(note);
+        notes.forEach(this::entity);
         put(0, "ENDSEC");
         put(0, "EOF");
         return text.toString();
+    }
+
+    /** The title and the STOPs below the outlines, in lines no longer than those are large. */
+    private List<Note> notes(Outline outline, OutlineExtent extent, List<Notice> stops) {
+        double size = Math.max(extent.width(), extent.height());
+        double letters = LETTERS * size;
+        List<String> lines = new ArrayList<>();
+        lines.add(outline.title() + ", lengths in " + unit.symbol());
+        stops.forEach(stop -> lines.addAll(Lettering.wrap(stop.line(), size, letters)));
+        List<Note> notes = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            At at = new At(extent.left(), extent.low() - letters * (2 + SPACING * i));
+            notes.add(new Note(Layer.of(LayerKind.NOTE), at, letters, lines.get(i)));
+        }
+        return notes;
+    }
+
+    private void comment(String words) {
+        Notice.wrapped(ascii(words), LONGEST_LINE).forEach(line -> put(999, line));
     }
 
     private void header(OutlineExtent extent) {

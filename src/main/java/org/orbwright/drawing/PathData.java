@@ -16,7 +16,10 @@ public final class PathData {
     private final List<Command> commands = new ArrayList<>();
 
     /** A part of the course. */
-    public sealed interface Command permits Move, Straight, Arc, Close {}
+    public sealed interface Command permits Move, Straight, Arc, Close {
+        /** The same part further down on the sheet. */
+        Command lowered(double by);
+    }
 
     /**
      * Starts a new part of the path.
@@ -24,7 +27,12 @@ public final class PathData {
      * @param x where it starts
      * @param y where it starts
      */
-    public record Move(double x, double y) implements Command {}
+    public record Move(double x, double y) implements Command {
+        @Override
+        public Command lowered(double by) {
+            return new Move(x, y + by);
+        }
+    }
 
     /**
      * A straight line.
@@ -32,7 +40,12 @@ public final class PathData {
      * @param x where it ends
      * @param y where it ends
      */
-    public record Straight(double x, double y) implements Command {}
+    public record Straight(double x, double y) implements Command {
+        @Override
+        public Command lowered(double by) {
+            return new Straight(x, y + by);
+        }
+    }
 
     /**
      * An arc of an ellipse whose axes lie along x and y.
@@ -45,10 +58,20 @@ public final class PathData {
      * @param y where it ends
      */
     public record Arc(double radiusX, double radiusY, boolean large, boolean clockwise, double x, double y)
-            implements Command {}
+            implements Command {
+        @Override
+        public Command lowered(double by) {
+            return new Arc(radiusX, radiusY, large, clockwise, x, y + by);
+        }
+    }
 
     /** Closes a part. */
-    public record Close() implements Command {}
+    public record Close() implements Command {
+        @Override
+        public Command lowered(double by) {
+            return this;
+        }
+    }
 
     /** Starts a new part of the path. */
     public PathData moveTo(double x, double y) {
@@ -94,6 +117,13 @@ public final class PathData {
     /** Closes the part. */
     public PathData close() {
         return add(new Close());
+    }
+
+    /** The same course further down on the sheet. */
+    PathData lowered(double by) {
+        PathData path = new PathData();
+        commands.forEach(command -> path.add(command.lowered(by)));
+        return path;
     }
 
     /** Whether nothing is drawn. */

@@ -10,12 +10,23 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Semaphore;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.ImageOutputStream;
+import org.orbwright.xml.XmlText;
 
-/** Renders a drawing as a picture of dots, in process and without a screen. */
+/**
+ * Renders a drawing as a picture of dots, in process and without a screen. Title and description go into the file as
+ * texts under the keywords of PNG (ISO/IEC 15948, 11.3.4.2).
+ */
 public final class PngRenderer {
     static {
         System.setProperty("java.awt.headless", "true");
@@ -62,11 +73,40 @@ public final class PngRenderer {
             load(drawing).render(null, graphics, new ViewBox(0, 0, width, height));
             graphics.dispose();
             ByteArrayOutputStream png = new ByteArrayOutputStream();
-            ImageIO.write(image, "png", png);
+            write(image, drawing, png);
             return png.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static void write(BufferedImage image, Drawing drawing, OutputStream png) throws IOException {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(png)) {
+            IIOMetadata metadata =
+                    writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null);
+            IIOMetadataNode texts = new IIOMetadataNode("iTXt");
+            texts.appendChild(text("Title", drawing.title()));
+            texts.appendChild(text("Description", drawing.description()));
+            IIOMetadataNode root = new IIOMetadataNode(metadata.getNativeMetadataFormatName());
+            root.appendChild(texts);
+            metadata.mergeTree(metadata.getNativeMetadataFormatName(), root);
+            writer.setOutput(out);
+            writer.write(new IIOImage(image, null, metadata));
+        } finally {
+            writer.dispose();
+        }
+    }
+
+    private static IIOMetadataNode text(String keyword, String words) {
+        IIOMetadataNode text = new IIOMetadataNode("iTXtEntry");
+        text.setAttribute("keyword", keyword);
+        text.setAttribute("compressionFlag", "FALSE");
+        text.setAttribute("compressionMethod", "0");
+        text.setAttribute("languageTag", "en");
+        text.setAttribute("translatedKeyword", "");
+        text.setAttribute("text", XmlText.legal(words));
+        return text;
     }
 
     private static SVGDocument load(Drawing drawing) {

@@ -13,6 +13,7 @@ import org.orbwright.document.ExploreRequest;
 import org.orbwright.document.ExploreRequest.VaryRequest;
 import org.orbwright.document.Section;
 import org.orbwright.explore.RecordPath.Target;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
@@ -156,9 +157,13 @@ public final class Sweep implements Iterator<SweepRow> {
             for (RecordPath output : outputs) {
                 numbers.add(number(output.follow(sheet), document.unit()));
             }
-            return new SweepRow(inputs, Collections.unmodifiableList(numbers), null);
+            List<String> stops = Notice.stops(sheet.notices()).stream()
+                    .map(Notice::code)
+                    .distinct()
+                    .toList();
+            return new SweepRow(inputs, Collections.unmodifiableList(numbers), stops, null);
         } catch (ImpossibleDesignException e) {
-            return new SweepRow(inputs, List.of(), e.getMessage());
+            return new SweepRow(inputs, List.of(), List.of(), e.getMessage());
         }
     }
 

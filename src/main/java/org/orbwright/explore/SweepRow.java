@@ -8,6 +8,7 @@ import java.util.List;
  * @param inputs the values of the varied fields, as the caller states them
  * @param outputs the wanted numbers in the units of the answers, null where the sheet lacks one; empty for a refused
  *     design
+ * @param stops the codes of the design's STOPs, each once
  * @param problem why the design cannot exist, or null
  */
-public record SweepRow(List<Double> inputs, List<Double> outputs, String problem) {}
+public record SweepRow(List<Double> inputs, List<Double> outputs, List<String> stops, String problem) {}

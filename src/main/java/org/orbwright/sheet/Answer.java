@@ -10,6 +10,7 @@ import org.orbwright.document.Document;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.jig.JigPlan;
 import org.orbwright.movement.Movement;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 import org.orbwright.segment.SawAngles;
 import org.orbwright.segment.SegmentPlan;
@@ -99,5 +100,20 @@ public record Answer(
         cuts = cuts == null ? null : List.copyOf(cuts);
         findings = List.copyOf(findings);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The numbers of a body in place of these parts, with their findings. */
+    Answer withBody(BodyNumbers numbers) {
+        return new Answer(
+                document, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                null, null, null, numbers, findings, List.of());
+    }
+
+    /** What a file tells of these parts where it has no place for findings: STOPs and WARNs. */
+    public List<Notice> notices() {
+        return findings.stream()
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+                .map(Finding::notice)
+                .toList();
     }
 }

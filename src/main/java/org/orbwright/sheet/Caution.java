@@ -1,5 +1,6 @@
 package org.orbwright.sheet;
 
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 
 /**
@@ -41,5 +42,10 @@ public record Caution(
         SANDING,
         /** Finishing. */
         FINISHING
+    }
+
+    /** The caution as a file tells it. */
+    Notice notice() {
+        return new Notice(Notice.Kind.CAUTION, step.name(), text);
     }
 }

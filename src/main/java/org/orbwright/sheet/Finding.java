@@ -1,5 +1,6 @@
 package org.orbwright.sheet;
 
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 
 /**
@@ -39,5 +40,10 @@ public record Finding(
         WARN,
         /** Good to know. */
         NOTE
+    }
+
+    /** The finding as a file tells it. */
+    Notice notice() {
+        return new Notice(Notice.Kind.valueOf(severity.name()), code.name(), message);
     }
 }

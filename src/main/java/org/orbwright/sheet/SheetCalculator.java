@@ -1,8 +1,8 @@
 package org.orbwright.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.orbwright.band.SolveRequest;
 import org.orbwright.band.SolvedDesign;
 import org.orbwright.band.WidthSolver;
@@ -11,6 +11,7 @@ import org.orbwright.body.BodyNumbers;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
+import org.orbwright.notice.Notice;
 import org.orbwright.turning.ProgramWriter;
 
 /**
@@ -133,30 +134,42 @@ public final class SheetCalculator {
         Work work = new Work(document);
         Answer answer = work.path().answer();
         return ProgramWriter.write(
-                answer.document().path(), answer.document().turning(), work.design(), answer.path(), advice(answer));
+                answer.document().path(), answer.document().turning(), work.design(), answer.path(), told(answer));
     }
 
-    private static List<String> advice(Answer answer) {
-        List<String> advice = new ArrayList<>();
-        answer.cautions().forEach(caution -> advice.add(caution.text()));
-        answer.findings().forEach(finding -> advice.add(finding.severity() + ": " + finding.message()));
-        return advice;
+    /** A STOP is read before all else. */
+    private static List<Notice> told(Answer answer) {
+        return Stream.concat(
+                        answer.findings().stream().map(Finding::notice),
+                        answer.cautions().stream().map(Caution::notice))
+                .toList();
+    }
+
+    /** What is told with a picture, an outline or a body of segments and panels: their findings. */
+    public static Answer sawn(Document document) {
+        return new Work(document).sawn().answer();
+    }
+
+    /** What is told with a picture or a body of the solid and of the sphere: their findings. */
+    public static Answer turned(Document document) {
+        return new Work(document).turned().answer();
     }
 
     /**
-     * The numbers of a body that was made for a document.
+     * The numbers of a body.
      *
-     * @param section the section that the body is made by, or null for the design alone
+     * @param told what is told with the body
+     * @param body the body
      */
-    public static Answer body(Document document, Body body, Section section) {
-        return new Work(document).body(BodyNumbers.of(body), section).answer();
+    public static Answer body(Answer told, Body body) {
+        return told.withBody(BodyNumbers.of(body));
     }
 
     /** The flat widths that give what should be seen, and the document with these widths. */
     public static Answer solve(Document document) {
         SolvedDesign solution = solution(document);
         Work work =
-                new Work(document, solution.design()).solve(solution.widths()).bandFindings();
+                new Work(document, solution.design()).solve(solution.widths()).foundBands();
         return work.answer(
                 next -> work.filled().with(solution.opened(work.design().request()), Map.of()));
     }

@@ -19,13 +19,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.orbwright.assembly.AssemblyCalculator;
 import org.orbwright.assembly.AssemblyPlan;
 import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.BandCalculator;
 import org.orbwright.band.BandSurvival;
 import org.orbwright.band.WidthSolution;
-import org.orbwright.body.BodyNumbers;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.DesignRequest;
@@ -110,7 +110,6 @@ final class Work {
     private TurningPlan turning;
     private ToolPath path;
     private Balance balance;
-    private BodyNumbers body;
 
     /**
      * Begins with nothing but the design.
@@ -175,11 +174,27 @@ final class Work {
         return SegmentFindings.of(design, cut());
     }
 
+    /** What happens to the bands, as far as there are any. */
+    private List<Finding> bandFindings() {
+        return design.has(DesignPart.LAMINATIONS)
+                ? BandFindings.of(design, BandCalculator.calculate(design, FEWEST_STATIONS))
+                : List.of();
+    }
+
+    /** What makes wood useless that is cut for the design, as far as it is stated. */
+    private List<Finding> stops() {
+        return Stream.concat(sphereFindings().stream(), bandFindings().stream())
+                .filter(Work::isStop)
+                .toList();
+    }
+
     /** What makes the whole work useless, whatever part of it is asked for. */
     private List<Finding> sphereStops() {
-        return sphereFindings().stream()
-                .filter(finding -> finding.severity() == Finding.Severity.STOP)
-                .toList();
+        return sphereFindings().stream().filter(Work::isStop).toList();
+    }
+
+    private static boolean isStop(Finding finding) {
+        return finding.severity() == Finding.Severity.STOP;
     }
 
     /** All cautions of the common steps. */
@@ -227,8 +242,8 @@ final class Work {
     }
 
     /** What is found of the bands, without their numbers. */
-    Work bandFindings() {
-        found(BandFindings.of(design, BandCalculator.calculate(design, FEWEST_STATIONS)));
+    Work foundBands() {
+        found(bandFindings());
         return this;
     }
 
@@ -331,6 +346,7 @@ final class Work {
             found(WoodFindings.of(design));
             found(StockFindings.blanks(section, design));
             found(segmentFindings());
+            found(stops());
             cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
         }
         return plan;
@@ -406,20 +422,16 @@ final class Work {
         return this;
     }
 
-    /**
-     * The numbers of a body.
-     *
-     * @param section the section that the body is made by, or null for the design alone
-     */
-    Work body(BodyNumbers numbers, Section section) {
-        body = numbers;
-        if (section == Section.TURNING) {
-            turningSection();
-        } else if (section == Section.INLAYS) {
-            inlaySection();
-        }
-        found(sphereStops());
-        cautions.clear();
+    /** Angles and segments, with what makes panels of them useless. */
+    Work sawn() {
+        found(stops());
+        return angles().segments();
+    }
+
+    /** The sphere, with what happens to the bands on it. */
+    Work turned() {
+        sphere();
+        found(bandFindings());
         return this;
     }
 
@@ -483,6 +495,6 @@ final class Work {
         ordered.sort(Comparator.comparing(Caution::step));
         return new Answer(
                 now, angles, segments, yields, sphere, bands, solve, inlays, jig, tolerance, diagnosis, movement, stock,
-                cuts, purchases, assembly, turning, path, balance, body, sorted, ordered);
+                cuts, purchases, assembly, turning, path, balance, null, sorted, ordered);
     }
 }

@@ -3,20 +3,24 @@ package org.orbwright.turning;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.PathRequest.CutterRequest;
 import org.orbwright.turning.PathRequest.Machine;
 
-/** What stands at the head of a program: what it is for, what it takes for granted, and how it is begun. */
+/**
+ * What stands at the head of a program: what it is for, what it takes for granted, and how it is begun.
+ *
+ * <p>Controls carry out some comments, and know them by what stands first in them: {@code (MSG, text)},
+ * {@code (PROBEOPEN file)}, {@code (LOGCLOSE)} (LinuxCNC documentation, "G-code overview", sections Messages to Print
+ * Messages). So a comment begins with a word of ours, and each further line of it with {@link #GOES_ON}: no word of the
+ * caller's stands first, whatever a control takes for a command.
+ */
 final class ProgramHead {
     private static final int MOST_COMMENT = 100;
-    /**
-     * A line of a comment never begins with a caller's word: some controls carry out comments that begin with MSG or
-     * PROBEOPEN, say (LinuxCNC documentation, G-code overview).
-     */
-    private static final String GOES_ON = "...";
+    private static final String GOES_ON = "... ";
 
     private final PathRequest request;
     private final Design design;
@@ -34,15 +38,15 @@ final class ProgramHead {
     /**
      * The comments of a head.
      *
-     * @param advice what is to be read before all else, a sentence or two each
+     * @param notices what is to be read before all else
      */
     static List<String> lines(
-            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<String> advice) {
+            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<Notice> notices) {
         ProgramHead head = new ProgramHead(request, turning, design, path);
         String name = design.request().name();
         head.comment("Design: " + (name == null || plain(name).isEmpty() ? "" : name + ", ")
                 + design.solid().name());
-        advice.forEach(head::comment);
+        notices.forEach(notice -> head.comment(notice.line()));
         head.zero();
         if (request.machine() == Machine.ROTARY) {
             head.rotary();
@@ -123,20 +127,19 @@ final class ProgramHead {
 
     /** What can stand in a comment: no more than plain letters, and no parentheses. */
     private static String plain(String text) {
-        return text.replaceAll("[^ -~]|[()%;]", " ").strip();
+        return text.replaceAll("[^ -~]|[()%;]", " ").replaceAll(" +", " ").strip();
     }
 
-    /** A comment, in lines that a control can hold. */
+    /**
+     * A comment, in lines that a control can hold.
+     *
+     * @param text begins with a word of ours
+     */
     private void comment(String text) {
-        StringBuilder line = new StringBuilder();
-        for (String word : plain(text).split(" +", -1)) {
-            if (line.length() + word.length() > MOST_COMMENT) {
-                lines.add("(" + line.toString().strip() + ")");
-                line.setLength(0);
-                line.append(GOES_ON);
-            }
-            line.append(' ').append(word);
+        String start = "(";
+        for (String line : Notice.wrapped(plain(text), MOST_COMMENT)) {
+            lines.add(start + line + ")");
+            start = "(" + GOES_ON;
         }
-        lines.add("(" + line.toString().strip() + ")");
     }
 }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import org.orbwright.design.Design;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.turning.PathRequest.Machine;
@@ -46,11 +47,11 @@ public final class ProgramWriter {
      * @param turning the axis and the discs that the work is held by
      * @param design the design
      * @param path the path
-     * @param advice what stands at its head, a sentence or two each
+     * @param notices what stands at its head
      */
     public static String write(
-            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<String> advice) {
-        return new ProgramWriter(request.filled(design.unit()), turning, design, path).write(advice);
+            PathRequest request, TurningRequest turning, Design design, ToolPath path, List<Notice> notices) {
+        return new ProgramWriter(request.filled(design.unit()), turning, design, path).write(notices);
     }
 
     /**
@@ -60,9 +61,9 @@ public final class ProgramWriter {
         return unit.toMillimetres(Math.pow(10, -Quantity.LENGTH.decimals(unit)) / 2);
     }
 
-    private String write(List<String> advice) {
+    private String write(List<Notice> notices) {
         line("%");
-        ProgramHead.lines(request, turning, design, path, advice).forEach(this::line);
+        ProgramHead.lines(request, turning, design, path, notices).forEach(this::line);
         line(unit == LengthUnit.MM ? "G21" : "G20");
         line("G17 G40 G49 G80");
         // Only circles have a middle that I and J could be taken from absolutely.

@@ -8,6 +8,8 @@
  *   =ORBWRIGHT_CELL("blade-tilt", "solid=icosahedron")
  *   =ORBWRIGHT_VALUE(A1, "/angles/faces/0/bladeTilt")     with a whole design (JSON) in A1
  *   =ORBWRIGHT_TABLE(A1, "bands")                         a table that spreads over the cells below
+ * A table begins with a row for each STOP: do not cut this. Beside single values show "/findings/0/severity", which is
+ * STOP if there is any.
  *
  * The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
  */

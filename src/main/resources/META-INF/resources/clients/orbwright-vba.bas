@@ -4,6 +4,8 @@ Attribute VB_Name = "Orbwright"
 ' Install: in the VBA editor, File > Import File. No reference has to be set.
 ' Use: write the design (JSON) into one cell, select it, and run PostDesign; the whole sheet appears on a new page, a
 ' row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1, "/angles/faces/0/bladeTilt") gives one value.
+' A table begins with a row for each STOP: do not cut this. Beside single values show
+' =ORBWRIGHT(A1, "/findings/0/severity"), which is STOP if there is any.
 '
 ' The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
 Option Explicit

@@ -3,7 +3,8 @@ REM
 REM Install: Tools > Macros > Organize Macros > Basic, make a module, and paste this file.
 REM Use: write the design (JSON) into one cell, select it, and run PostDesign; the whole sheet appears on a new
 REM page, a row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1; "/angles/faces/0/bladeTilt")
-REM gives one value of the design in A1.
+REM gives one value of the design in A1. A table begins with a row for each STOP: do not cut this. Beside single values
+REM show =ORBWRIGHT(A1; "/findings/0/severity"), which is STOP if there is any.
 REM
 REM The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
 

@@ -17,6 +17,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -53,11 +55,12 @@ class StockTablesHttpTest {
     private static RequestSpecification posted(ObjectNode stock) {
         return Contract.request()
                 .contentType(ContentType.JSON)
-                .body(Stocks.posted(stock).toString());
+                .body(Addresses.quick(Stocks.posted(stock)).toString());
     }
 
+    /** The rows of a table; the STOPs of the JSON stand in as many lines before them. */
     private static List<List<String>> csv(String path, ObjectNode stock) {
-        return CsvReader.read(posted(stock)
+        List<List<String>> lines = CsvReader.read(posted(stock)
                 .accept("text/csv")
                 .post(path)
                 .then()
@@ -66,6 +69,20 @@ class StockTablesHttpTest {
                 .contentType(containsString("charset=UTF-8"))
                 .extract()
                 .asString());
+        List<String> stops = new ArrayList<>();
+        for (JsonNode finding : json(path, stock).path("findings")) {
+            if (finding.path("severity").asText().equals("STOP")) {
+                stops.add("STOP|" + finding.path("code").asText() + "|"
+                        + finding.path("message").asText());
+            }
+        }
+        List<List<String>> rows = lines.subList(stops.size(), lines.size());
+        for (int i = 0; i < stops.size(); i++) {
+            List<String> line = lines.get(i);
+            assertEquals(stops.get(i), String.join("|", line.subList(0, 3)));
+            assertEquals(Collections.nCopies(rows.get(0).size() - 3, ""), line.subList(3, line.size()));
+        }
+        return rows;
     }
 
     private static JsonNode json(String path, ObjectNode stock) {
@@ -181,7 +198,7 @@ class StockTablesHttpTest {
         Contract.badRequest()
                 .contentType(ContentType.JSON)
                 .accept("image/png")
-                .body(Stocks.posted(stock()).toString())
+                .body(Addresses.quick(Stocks.posted(stock())).toString())
                 .post(path)
                 .then()
                 .statusCode(406)
@@ -226,7 +243,7 @@ class StockTablesHttpTest {
         int boards = json("/v1/stock", stock()).at("/stock/boards").size();
         Contract.badRequest()
                 .contentType(ContentType.JSON)
-                .body(Stocks.posted(stock()).toString())
+                .body(Addresses.quick(Stocks.posted(stock())).toString())
                 .queryParam("board", number)
                 .post("/v1/drawings/board")
                 .then()
@@ -245,7 +262,7 @@ class StockTablesHttpTest {
         Stocks.boards(stock, "[]");
         Contract.badRequest()
                 .contentType(ContentType.JSON)
-                .body(Stocks.posted(stock).toString())
+                .body(Addresses.quick(Stocks.posted(stock)).toString())
                 .post("/v1/drawings/board")
                 .then()
                 .statusCode(422)

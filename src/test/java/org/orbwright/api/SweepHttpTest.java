@@ -99,9 +99,9 @@ class SweepHttpTest {
                 .asString()
                 .lines()
                 .toList();
-        assertEquals("/sphere/diameter,/sphere/thinnestWall,problem", lines.get(0));
-        assertEquals("172,9.3629,", lines.get(1));
-        assertTrue(lines.get(2).startsWith("400,,"), lines.get(2));
+        assertEquals("/sphere/diameter,/sphere/thinnestWall,stops,problem", lines.get(0));
+        assertEquals("172,9.3629,,", lines.get(1));
+        assertTrue(lines.get(2).startsWith("400,,,"), lines.get(2));
         assertTrue(lines.get(2).contains("larger than the seams allow"), lines.get(2));
     }
 

@@ -257,7 +257,7 @@ class TurningHttpTest {
                 .extract()
                 .asString();
         assertTrue(program.startsWith(
-                "%\n(Design: Boathouse lantern invented , dodecahedron)\n(These numbers say what fits,"
+                "%\n(Design: Boathouse lantern invented , dodecahedron)\n(CAUTION GENERAL: These numbers say what fits,"
                         + " not what is safe."));
         assertTrue(program.contains("run it in air first"));
         assertTrue(program.endsWith("M5\nM30\n%\n"));
@@ -272,7 +272,9 @@ class TurningHttpTest {
                 .statusCode(200)
                 .extract()
                 .asString();
-        assertTrue(program.indexOf("STOP") > 0 && program.indexOf("STOP") < program.indexOf("G21"), program);
+        assertTrue(program.indexOf("(STOP BREAK_THROUGH: ") > 0, program);
+        assertTrue(program.indexOf("(STOP BREAK_THROUGH: ") < program.indexOf("(CAUTION "), program);
+        assertTrue(program.indexOf("(CAUTION ") < program.indexOf("\nG21\n"), program);
     }
 
     @Test
@@ -314,7 +316,8 @@ class TurningHttpTest {
                 .body("findings.find { it.code == '" + code + "' }.field", equalTo(where));
         String program =
                 posted(body, "text/plain", "/v1/turning/program").extract().asString();
-        assertTrue(program.indexOf("(WARN: ") > 0 && program.indexOf("(WARN: ") < program.indexOf("G21"), program);
+        int warned = program.indexOf("(WARN " + code + ": ");
+        assertTrue(warned > 0 && warned < program.indexOf("\nG21\n"), program);
     }
 
     @Test

@@ -55,7 +55,7 @@ class BodyFilesTest {
     @Test
     void anStlIsInTheDesignsUnitAndSaysSo() {
         for (Part part : panel.parts()) {
-            byte[] file = StlWriter.write(part, LengthUnit.IN);
+            byte[] file = StlWriter.write(part, LengthUnit.IN, List.of());
             String header = new String(file, 0, 80, StandardCharsets.US_ASCII);
             assertTrue(header.startsWith("Lengths in in; " + part.name()), header);
             TriangleMesh mesh = read(file, GeometryFormat3D.STL, 1e-7);
@@ -68,14 +68,15 @@ class BodyFilesTest {
     @Test
     void commonsGeometryFindsTheSameVolumeInsideTheSurface() {
         Body one = BodyCalculator.panel(design, "pentagon", new BodyOptions(BandSet.UPRIGHT, true, null));
-        TriangleMesh mesh = read(StlWriter.write(one.parts().get(0), LengthUnit.MM), GeometryFormat3D.STL, 1e-4);
+        TriangleMesh mesh =
+                read(StlWriter.write(one.parts().get(0), LengthUnit.MM, List.of()), GeometryFormat3D.STL, 1e-4);
         double expected = one.parts().get(0).volume();
         assertEquals(expected, mesh.toTree().getSize(), expected * 1e-5);
     }
 
     @Test
     void anObjHasAnObjectForEachWood() {
-        String file = ObjWriter.write(panel, LengthUnit.MM);
+        String file = ObjWriter.write(panel, LengthUnit.MM, List.of());
         List<String> objects =
                 file.lines().filter(line -> line.startsWith("o ")).toList();
         assertEquals(List.of("o sugar_maple", "o black_cherry", "o black_walnut"), objects);
@@ -92,7 +93,7 @@ class BodyFilesTest {
                 new Part("sugar maple", mesh, null),
                 new Part("sugar_maple_2", mesh, null),
                 new Part("sugar_maple", mesh, null));
-        List<String> objects = ObjWriter.write(new Body("alike", parts, 0), LengthUnit.MM)
+        List<String> objects = ObjWriter.write(new Body("alike", parts, 0), LengthUnit.MM, List.of())
                 .lines()
                 .filter(line -> line.startsWith("o "))
                 .toList();
@@ -102,7 +103,8 @@ class BodyFilesTest {
     @Test
     void aThreeMfSaysItsUnitAndEscapesNames() throws IOException {
         Part part = new Part("<\"maple\" & ash>\n", panel.parts().get(0).mesh(), null);
-        byte[] file = ThreeMfWriter.write(new Body("a < b", List.of(part), 0), List.of("#f3ead3"), LengthUnit.IN);
+        byte[] file =
+                ThreeMfWriter.write(new Body("a < b", List.of(part), 0), List.of("#f3ead3"), LengthUnit.IN, List.of());
         List<String> names = new ArrayList<>();
         String model = "";
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
@@ -126,7 +128,7 @@ class BodyFilesTest {
 
     @Test
     void everyObjectOfA3mfIsBuiltInItsWoodAndItsUnit() throws Exception {
-        byte[] file = ThreeMfWriter.write(panel, List.of("#000000", "#111111", "#222222"), LengthUnit.IN);
+        byte[] file = ThreeMfWriter.write(panel, List.of("#000000", "#111111", "#222222"), LengthUnit.IN, List.of());
         Element model = null;
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
@@ -167,7 +169,7 @@ class BodyFilesTest {
 
     @Test
     void anObjIsInTheDesignsUnit() {
-        byte[] file = ObjWriter.write(panel, LengthUnit.IN).getBytes(StandardCharsets.UTF_8);
+        byte[] file = ObjWriter.write(panel, LengthUnit.IN, List.of()).getBytes(StandardCharsets.UTF_8);
         double cubicInches = panel.parts().stream().mapToDouble(Part::volume).sum() / Math.pow(MILLIMETRES, 3);
         assertEquals(cubicInches, volume(read(file, GeometryFormat3D.OBJ, 1e-9)), cubicInches * 1e-9);
     }
@@ -178,6 +180,7 @@ class BodyFilesTest {
         List<String> colours = List.of("#000000", "#111111", "#222222");
         Body again = BodyCalculator.panel(design, "pentagon", new BodyOptions(BandSet.UPRIGHT, false, null));
         assertArrayEquals(
-                ThreeMfWriter.write(panel, colours, LengthUnit.MM), ThreeMfWriter.write(again, colours, LengthUnit.MM));
+                ThreeMfWriter.write(panel, colours, LengthUnit.MM, List.of()),
+                ThreeMfWriter.write(again, colours, LengthUnit.MM, List.of()));
     }
 }

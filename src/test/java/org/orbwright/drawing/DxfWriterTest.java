@@ -42,8 +42,8 @@ class DxfWriterTest {
     void theBandsOfAPanelHaveTheirFlatAreas(String name) {
         Design design = Designs.example(name).build();
         for (Panel panel : design.facePanels()) {
-            DxfFile file =
-                    DxfFile.of(DxfWriter.write(PanelOutline.of(design, panel.face(), BandSet.UPRIGHT), LengthUnit.MM));
+            DxfFile file = DxfFile.of(
+                    DxfWriter.write(PanelOutline.of(design, panel.face(), BandSet.UPRIGHT), LengthUnit.MM, List.of()));
             double panels = panel.kind().count();
             double whole = 0;
             for (String layer : new TreeSet<>(file.layers())) {
@@ -79,8 +79,8 @@ class DxfWriterTest {
     void coordinatesAreInTheDesignsUnitAndTheFileSaysSo() {
         Design design = Designs.example("dodecahedron-two-spheres").build();
         Outline outline = PanelOutline.of(design, "pentagon", BandSet.UPRIGHT);
-        DxfFile inches = DxfFile.of(DxfWriter.write(outline, LengthUnit.IN));
-        DxfFile millimetres = DxfFile.of(DxfWriter.write(outline, LengthUnit.MM));
+        DxfFile inches = DxfFile.of(DxfWriter.write(outline, LengthUnit.IN, List.of()));
+        DxfFile millimetres = DxfFile.of(DxfWriter.write(outline, LengthUnit.MM, List.of()));
         // Drawing interchange file reference: $INSUNITS is 1 for inches and 4 for millimetres.
         assertEquals("1", inches.header("$INSUNITS"));
         assertEquals("4", millimetres.header("$INSUNITS"));
@@ -96,7 +96,7 @@ class DxfWriterTest {
         for (String wood : List.of("Ahorn, gedämpft", "ahorn gedampft", "a b", "A-B", "x".repeat(60), "x".repeat(61))) {
             shapes.add(new Chain(new Layer(LayerKind.BAND, wood), square, true));
         }
-        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("line\nbreak, übel", shapes), LengthUnit.MM));
+        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("line\nbreak, übel", shapes), LengthUnit.MM, List.of()));
         Set<String> names = new TreeSet<>(file.layers());
         assertEquals(shapes.size() + 1, names.size());
         names.forEach(layer -> assertTrue(layer.matches("[A-Z0-9_]{1,31}"), layer));
@@ -106,7 +106,7 @@ class DxfWriterTest {
     @Test
     void anArcRunsCounterClockwiseInDegrees() {
         Bow bow = new Bow(Layer.of(LayerKind.OUTLINE), new At(1, 2), 10, Math.PI / 4, Math.PI * 3 / 4);
-        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("arc", List.of(bow)), LengthUnit.MM));
+        DxfFile file = DxfFile.of(DxfWriter.write(new Outline("arc", List.of(bow)), LengthUnit.MM, List.of()));
         DxfFile.Entity arc = file.entities().get(0);
         assertEquals("ARC", arc.type());
         assertEquals(10, arc.number(40));

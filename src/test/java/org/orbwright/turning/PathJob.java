@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
+import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.PathRequest.CutterRequest;
@@ -147,7 +148,8 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
     }
 
     String program() {
-        return ProgramWriter.write(request, turning, built(), path(), List.of("a (test); 100 %"));
+        return ProgramWriter.write(
+                request, turning, built(), path(), List.of(new Notice(Notice.Kind.WARN, "TEST", "a (test); 100 %")));
     }
 
     List<Position> run() {
