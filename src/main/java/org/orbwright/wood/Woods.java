@@ -10,8 +10,8 @@ import java.util.function.BinaryOperator;
 
 /**
  * The woods that the names in a design mean. Upper and lower case are alike. A trade name that may mean several woods
- * is taken for the one whose width moves most: a plan for it allows for the others too. Which others there are
- * stands beside it, so that nothing is chosen in silence.
+ * is taken for the one whose width moves most: a plan for it allows for the others too. Which others there are stands
+ * beside it, so that nothing is chosen in silence.
  */
 public final class Woods {
     /** The woods of the table. */
