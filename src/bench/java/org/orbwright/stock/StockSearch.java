@@ -104,6 +104,7 @@ public final class StockSearch {
                 one.size(),
                 one.panel(),
                 one.laminations(),
+                one.woods(),
                 one.saw(),
                 one.blank(),
                 one.sphere());

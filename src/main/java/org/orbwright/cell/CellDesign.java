@@ -68,6 +68,7 @@ public final class CellDesign {
                 size(),
                 new PanelRequest(length(Parameter.THICKNESS), length(Parameter.LAND)),
                 laminations(),
+                null,
                 saw(),
                 blank(),
                 new SphereRequest(

@@ -38,6 +38,7 @@ final class CompletedRequest {
                 request.size(),
                 completed.panel(),
                 request.laminations() == null ? null : completed.laminations(panels),
+                request.woods(),
                 completed.saw(),
                 request.blank(),
                 completed.sphere(sphere));

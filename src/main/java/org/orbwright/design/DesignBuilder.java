@@ -68,6 +68,7 @@ final class DesignBuilder {
         checkPanel(solid, edge, thickness);
         LaminationMatcher matcher = new LaminationMatcher(request, violations);
         matcher.checkNames(solid);
+        OwnWoods.check(request.woods(), violations);
         List<Panel> panels = new ArrayList<>();
         for (FaceKind kind : solid.faceKinds()) {
             for (Lamination lamination : matcher.match(solid, kind, edge)) {
@@ -92,7 +93,7 @@ final class DesignBuilder {
                 edge,
                 thickness,
                 land,
-                Woods.TABLE,
+                Woods.of(request.woods()),
                 panels,
                 spheres,
                 length(request.saw() == null ? null : request.saw().kerf()),

@@ -12,6 +12,7 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.wood.WoodRequest;
 
 /**
  * The design proper of a document: lengths in {@code unit}, angles in degrees, null where something is left out. The
@@ -27,6 +28,7 @@ import org.orbwright.quantity.Quantity;
  * @param size how large the solid is
  * @param panel thickness and land of the panels, or null
  * @param laminations one for each face kind of the solid, or null
+ * @param woods woods that the table does not have, or has other numbers for, or null
  * @param saw what the saw takes away, or null
  * @param blank the glued-up blank, or null
  * @param sphere the finished sphere, or null
@@ -42,29 +44,59 @@ public record DesignRequest(
         SizeRequest size,
         PanelRequest panel,
         List<LaminationRequest> laminations,
+        List<WoodRequest> woods,
         SawRequest saw,
         BlankRequest blank,
         SphereRequest sphere) {
 
     /** The most bands that a lamination may have. */
     public static final int MAX_BANDS = 60;
+    /** The most woods that a document may state itself: as many as a lamination may have bands. */
+    public static final int MAX_WOODS = 60;
 
     /** Copies the lists, so that the record stays as it was validated. */
     public DesignRequest {
         invertedPanels = Copies.of(invertedPanels);
         laminations = Copies.of(laminations);
+        woods = Copies.of(woods);
     }
 
     /** The same design with other laminations. */
     public DesignRequest withLaminations(List<LaminationRequest> others) {
         return new DesignRequest(
-                name, unit, solid, copies, sets, invertedPanels, spares, size, panel, others, saw, blank, sphere);
+                name,
+                unit,
+                solid,
+                copies,
+                sets,
+                invertedPanels,
+                spares,
+                size,
+                panel,
+                others,
+                woods,
+                saw,
+                blank,
+                sphere);
     }
 
     /** The same design with other blanks. */
     public DesignRequest withBlank(BlankRequest other) {
         return new DesignRequest(
-                name, unit, solid, copies, sets, invertedPanels, spares, size, panel, laminations, saw, other, sphere);
+                name,
+                unit,
+                solid,
+                copies,
+                sets,
+                invertedPanels,
+                spares,
+                size,
+                panel,
+                laminations,
+                woods,
+                saw,
+                other,
+                sphere);
     }
 
     /** The same design with another size and sphere. */
@@ -80,6 +112,7 @@ public record DesignRequest(
                 otherSize,
                 panel,
                 laminations,
+                woods,
                 saw,
                 blank,
                 other);

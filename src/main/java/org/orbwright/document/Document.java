@@ -33,6 +33,7 @@ import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.BalanceRequest;
 import org.orbwright.turning.PathRequest;
 import org.orbwright.turning.TurningRequest;
+import org.orbwright.wood.WoodRequest;
 
 /**
  * One file for a whole build, as its author writes it: the design proper, and a section for each further address that
@@ -87,6 +88,13 @@ public record Document(
         @Size(min = 1, max = 6)
         List<@NotNull @Valid LaminationRequest> laminations,
 
+        @Describe(
+                value = "Woods that the table (GET /v1/woods) does not have, or has other numbers for. They are used"
+                        + " wherever their names stand. None if left out.",
+                optional = true)
+        @Size(max = DesignRequest.MAX_WOODS)
+        List<@NotNull @Valid WoodRequest> woods,
+
         @Describe(value = "The saw. What depends on its kerf waits until it is stated.", optional = true) @Valid
         SawRequest saw,
 
@@ -140,6 +148,7 @@ public record Document(
     public Document {
         invertedPanels = copy(invertedPanels);
         laminations = copy(laminations);
+        woods = copy(woods);
     }
 
     private static <T> List<T> copy(List<T> list) {
@@ -164,6 +173,7 @@ public record Document(
                 design.size(),
                 design.panel(),
                 design.laminations(),
+                design.woods(),
                 design.saw(),
                 design.blank(),
                 design.sphere(),
@@ -185,7 +195,20 @@ public record Document(
     /** The design proper. */
     public DesignRequest design() {
         return new DesignRequest(
-                name, unit, solid, copies, sets, invertedPanels, spares, size, panel, laminations, saw, blank, sphere);
+                name,
+                unit,
+                solid,
+                copies,
+                sets,
+                invertedPanels,
+                spares,
+                size,
+                panel,
+                laminations,
+                woods,
+                saw,
+                blank,
+                sphere);
     }
 
     /** The sections that there are. */

@@ -102,9 +102,8 @@ public final class MovementCalculator {
         double layer = design.thickness() / design.layers();
         double ringAngle = grain.ringAngle(panel, number);
         Optional<WoodSpecies> wood = design.woods().find(band.species());
-        Double acrossWidth = wood.map(known -> known.coefficient(ringAngle)).orElse(null);
-        Double throughThickness =
-                wood.map(known -> known.coefficient(Math.PI / 2 - ringAngle)).orElse(null);
+        Double acrossWidth = coefficient(wood, ringAngle);
+        Double throughThickness = coefficient(wood, Math.PI / 2 - ringAngle);
         return new BandMovement(
                 number,
                 band.species(),
@@ -115,6 +114,12 @@ public final class MovementCalculator {
                 change(band.width(), acrossWidth),
                 layer,
                 change(layer, throughThickness));
+    }
+
+    private static Double coefficient(Optional<WoodSpecies> wood, double angleToRings) {
+        return wood.map(known -> known.coefficient(angleToRings))
+                .flatMap(known -> known.stream().boxed().findFirst())
+                .orElse(null);
     }
 
     private LengthChange change(double length, Double coefficient) {

@@ -106,6 +106,8 @@ public enum FindingCode {
     STAGES_ADDED,
     /** The name of a wood may mean several, and the one that moves most is taken. */
     WOOD_NAME_UNCLEAR,
+    /** The document states numbers of a wood that the table has too, and they are used in place of the table's. */
+    OWN_WOOD,
     /** The density of a wood is not known. */
     DENSITY_UNKNOWN,
     /** How far a wood moves is not known. */

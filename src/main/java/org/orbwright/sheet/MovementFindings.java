@@ -5,6 +5,7 @@ import static org.orbwright.sheet.Finding.Severity.WARN;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.movement.DimensionalChange;
@@ -16,6 +17,7 @@ import org.orbwright.movement.Movement.MoistureContents;
 import org.orbwright.movement.Movement.Season;
 import org.orbwright.movement.SpeciesMass;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.wood.WoodSpecies;
 import org.orbwright.wood.WoodTable;
 
 /** What the movement of a design gets wrong or nearly wrong. */
@@ -131,18 +133,35 @@ final class MovementFindings {
 
     private void unknown(SpeciesMass wood) {
         String species = wood.species();
-        if (design.woods().find(species).isEmpty()) {
+        List<String> missing = missing(design.woods().find(species));
+        if (!missing.isEmpty()) {
+            boolean both = missing.size() > 1;
             add(
                     FindingCode.MOVEMENT_UNKNOWN,
                     NOTE,
-                    "The table of woods has no coefficients for " + species
-                            + ", so movements that depend on it are left out."
-                            + Words.known(WoodTable.similar(species, known -> true)),
+                    "The " + String.join(" and ", missing) + (both ? " coefficients" : " coefficient") + " of "
+                            + species
+                            + (both ? " are" : " is") + " not known, so movements that depend on "
+                            + (both ? "them" : "it") + " are left out. State " + (both ? "them" : "it") + " in woods."
+                            + (both ? Words.known(WoodTable.similar(species, known -> true)) : ""),
                     design.woodFields().get(species));
         }
         if (wood.solidsAtStock() == null) {
             findings.add(YieldFindings.unknownDensity(design, species));
         }
+    }
+
+    private static List<String> missing(Optional<WoodSpecies> wood) {
+        List<String> missing = new ArrayList<>();
+        if (wood.flatMap(known -> known.radialCoefficient().stream().boxed().findFirst())
+                .isEmpty()) {
+            missing.add("radial");
+        }
+        if (wood.flatMap(known -> known.tangentialCoefficient().stream().boxed().findFirst())
+                .isEmpty()) {
+            missing.add("tangential");
+        }
+        return missing;
     }
 
     private void add(FindingCode code, Finding.Severity severity, String message, String field) {

@@ -170,7 +170,7 @@ final class TurningFindings {
                     Severity.WARN,
                     "The strength of the glue is stated, but the load on it is not known "
                             + (solid
-                                    ? "where the table of woods has no density for one of the woods"
+                                    ? "where the density of one of the woods is not known"
                                     : "on the finished sphere, which breaks through to the hollow")
                             + ": no limit is answered by it.",
                     "/turning/speed/glueStrength");

@@ -1,10 +1,19 @@
 package org.orbwright.sheet;
 
+import static java.util.Objects.requireNonNullElse;
+
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.orbwright.design.Design;
 import org.orbwright.wood.NamedWood;
+import org.orbwright.wood.WoodRequest;
+import org.orbwright.wood.WoodSpecies;
+import org.orbwright.wood.Woods;
 
 /** Which woods were taken for the names in a document, wherever a number depends on them. */
 final class WoodFindings {
@@ -21,12 +30,52 @@ final class WoodFindings {
      * @param fields JSON pointers to the names, by name
      */
     static List<Finding> of(Design design, Map<String, String> fields) {
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = overruled(design, fields.keySet());
         fields.forEach((name, field) -> design.woods()
                 .named(name)
                 .filter(named -> !named.others().isEmpty())
                 .ifPresent(named -> findings.add(unclear(name, named, field))));
         return findings;
+    }
+
+    /** Notes the woods of the document, as far as they are used, whose numbers stand in place of those of the table. */
+    private static List<Finding> overruled(Design design, Collection<String> used) {
+        List<Finding> findings = new ArrayList<>();
+        List<WoodRequest> woods = requireNonNullElse(design.request().woods(), List.of());
+        Set<WoodRequest> stated = used.stream()
+                .flatMap(name -> design.woods().named(name).stream())
+                .map(NamedWood::stated)
+                .collect(Collectors.toSet());
+        for (int i = 0; i < woods.size(); i++) {
+            WoodRequest wood = woods.get(i);
+            List<String> numbers = overruled(wood);
+            if (stated.contains(wood) && !numbers.isEmpty()) {
+                findings.add(new Finding(
+                        FindingCode.OWN_WOOD,
+                        Finding.Severity.NOTE,
+                        "The document states numbers of its own for " + wood.name() + ": " + String.join(", ", numbers)
+                                + ". They are used in place of those of the table of woods.",
+                        "/woods/" + i));
+            }
+        }
+        return findings;
+    }
+
+    /** Which numbers a wood of the document states that the table has too. */
+    private static List<String> overruled(WoodRequest wood) {
+        Optional<WoodSpecies> table = Woods.TABLE.find(wood.name());
+        List<String> numbers = new ArrayList<>();
+        if (wood.radialCoefficient() != null && table.isPresent()) {
+            numbers.add("radial coefficient");
+        }
+        if (wood.tangentialCoefficient() != null && table.isPresent()) {
+            numbers.add("tangential coefficient");
+        }
+        if (wood.density() != null
+                && table.filter(known -> known.specificGravity().isPresent()).isPresent()) {
+            numbers.add("density");
+        }
+        return numbers;
     }
 
     private static Finding unclear(String name, NamedWood named, String field) {

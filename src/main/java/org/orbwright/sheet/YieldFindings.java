@@ -40,7 +40,7 @@ final class YieldFindings {
         return new Finding(
                 FindingCode.DENSITY_UNKNOWN,
                 Finding.Severity.NOTE,
-                "The table of woods has no density for " + species + ", so masses with it are left out."
+                "The density of " + species + " is not known, so masses with it are left out. State it in woods."
                         + Words.known(WoodTable.similar(
                                 species, wood -> wood.specificGravity().isPresent())),
                 design.woodFields().get(species));

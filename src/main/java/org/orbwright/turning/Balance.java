@@ -36,7 +36,9 @@ public record Balance(
             @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "665")
             double density,
 
-            @Describe(value = "Whether the caller stated it; from the table of woods otherwise.", example = "true")
+            @Describe(
+                    value = "Whether the document's woods state it; from the table of woods otherwise.",
+                    example = "true")
             boolean stated) {}
 
     /** The mass of a panel. */

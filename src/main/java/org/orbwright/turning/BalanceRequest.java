@@ -20,7 +20,6 @@ import org.orbwright.quantity.Quantity;
  * What differs from panel to panel, and what holds the work. The axis and the speed are those of the turning.
  *
  * @param panels the panels that differ from the design's, or null for none
- * @param densities densities that the caller knows, or null for those of the table of woods
  * @param mounting mass of what holds the work, in kilograms, or null for none
  */
 @Describe("What differs from panel to panel, and what holds the work. The axis and the speed are those of the section"
@@ -34,13 +33,6 @@ public record BalanceRequest(
         List<@NotNull @Valid OddPanelRequest> panels,
 
         @Describe(
-                value = "Densities as they were weighed; for all other woods that of the table is taken, at 12 %"
-                        + " moisture content.",
-                optional = true)
-        @Size(max = 60)
-        List<@NotNull @Valid WoodDensityRequest> densities,
-
-        @Describe(
                 value = "Mass of the discs, screws and chuck that turn with the work, taken to be in balance"
                         + " themselves;"
                         + " 0 if left out.",
@@ -51,14 +43,13 @@ public record BalanceRequest(
         @DecimalMax("1000")
         Double mounting) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public BalanceRequest {
         panels = copy(panels);
-        densities = copy(densities);
     }
 
     /** What is usual: panels that are all alike. */
-    public static final BalanceRequest USUAL = new BalanceRequest(null, null, null);
+    public static final BalanceRequest USUAL = new BalanceRequest(null, null);
 
     /** The same with everything filled in. */
     public BalanceRequest filled() {
@@ -66,7 +57,6 @@ public record BalanceRequest(
                 requireNonNullElse(panels, List.<OddPanelRequest>of()).stream()
                         .map(OddPanelRequest::filled)
                         .toList(),
-                requireNonNullElse(densities, List.of()),
                 requireNonNullElse(mounting, 0.0));
     }
 
@@ -113,18 +103,6 @@ public record BalanceRequest(
             @Describe(value = "The wood of the design.", example = "\"red alder\"") @NotBlank @Size(max = 60)
             String species,
 
-            @Describe(value = "The wood in its place.", example = "\"paper birch\"") @NotBlank @Size(max = 60)
+            @Describe(value = "The wood in its place.", example = "\"garden plum\"") @NotBlank @Size(max = 60)
             String by) {}
-
-    /** The density of a wood. */
-    @Describe("The density of a wood.")
-    public record WoodDensityRequest(
-            @Describe(value = "The wood.", example = "\"white ash\"") @NotBlank @Size(max = 60)
-            String species,
-
-            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "665")
-            @NotNull
-            @DecimalMin("50")
-            @DecimalMax("2000")
-            Double density) {}
 }

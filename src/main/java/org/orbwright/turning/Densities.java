@@ -1,56 +1,30 @@
 package org.orbwright.turning;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.turning.Balance.DensityTaken;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
-import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
-import org.orbwright.wood.Woods;
+import org.orbwright.wood.NamedWood;
 
 /** The densities of the woods in the work, in kilograms per cubic metre. */
 final class Densities {
-    private final Woods known;
     private final Map<String, DensityTaken> taken = new LinkedHashMap<>();
 
     /**
      * Looks all of them up.
      *
-     * @throws ImpossibleDesignException if the density of one is neither stated nor in the table, or stated twice
+     * @throws ImpossibleDesignException if the density of one is not known
      */
     Densities(BalanceRequest request, Design design) {
-        this.known = design.woods();
-        Map<String, String> woods = fields(request, design);
         List<Violation> broken = new ArrayList<>();
-        woods.forEach((wood, pointer) -> take(wood, pointer, request, broken));
-        Set<String> seen = new HashSet<>();
-        for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
-            String stated = request.densities().get(i).species();
-            if (!seen.add(known.oneName(stated))) {
-                broken.add(new Violation(
-                        "/balance/densities/" + i + "/species",
-                        "WOOD_TWICE",
-                        "The density of " + stated + " is stated twice.",
-                        stated,
-                        "each wood once"));
-            }
-            if (woods.keySet().stream().noneMatch(wood -> known.oneName(wood).equals(known.oneName(stated)))) {
-                broken.add(new Violation(
-                        "/balance/densities/" + i + "/species",
-                        "NO_SUCH_WOOD",
-                        "No part of the work is of " + stated + ".",
-                        stated,
-                        "one of " + String.join(", ", woods.keySet())));
-            }
-        }
+        fields(request, design).forEach((wood, pointer) -> take(wood, pointer, design, broken));
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
         }
@@ -68,24 +42,22 @@ final class Densities {
         return fields;
     }
 
-    private void take(String wood, String pointer, BalanceRequest request, List<Violation> broken) {
-        for (int i = 0; request.densities() != null && i < request.densities().size(); i++) {
-            WoodDensityRequest stated = request.densities().get(i);
-            if (known.oneName(stated.species()).equals(known.oneName(wood))) {
-                taken.put(wood, new DensityTaken(wood, stated.density(), true));
-                return;
-            }
-        }
-        OptionalDouble density = known.density(wood);
+    private void take(String wood, String pointer, Design design, List<Violation> broken) {
+        OptionalDouble density = design.woods().density(wood);
         if (density.isPresent()) {
-            taken.put(wood, new DensityTaken(wood, density.getAsDouble(), false));
+            boolean stated = design.woods()
+                    .named(wood)
+                    .map(NamedWood::stated)
+                    .filter(own -> own.density() != null)
+                    .isPresent();
+            taken.put(wood, new DensityTaken(wood, density.getAsDouble(), stated));
         } else {
             broken.add(new Violation(
                     pointer,
                     "DENSITY_UNKNOWN",
-                    "The table of woods has no density for " + wood + ".",
+                    "The density of " + wood + " is not known.",
                     wood,
-                    "a wood of the table with a density, or its density in densities"));
+                    "a wood of the table with a density, or its density in woods"));
         }
     }
 

@@ -72,7 +72,7 @@ public record Wood(
 
     /** The answer about a species of the table. */
     public static Wood of(WoodSpecies wood) {
-        return of(new NamedWood(wood, List.of()));
+        return of(new NamedWood(wood, List.of(), null));
     }
 
     /** The answer about the wood that is taken for a name. */
@@ -82,8 +82,8 @@ public record Wood(
                 wood.name(),
                 TradeNames.of(wood.name()),
                 named.others().isEmpty() ? null : named.others(),
-                wood.radialCoefficient(),
-                wood.tangentialCoefficient(),
+                wood.radialCoefficient().orElseThrow(),
+                wood.tangentialCoefficient().orElseThrow(),
                 wood.coefficientsSource(),
                 wood.specificGravity().stream().boxed().findFirst().orElse(null),
                 wood.specificGravitySource(),

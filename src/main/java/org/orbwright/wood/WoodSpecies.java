@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
  * What is known of one species.
  *
  * @param name common name; proper names in it have capitals
- * @param radialCoefficient dimensional change coefficient in the radial direction, per percent of moisture content
+ * @param radialCoefficient dimensional change coefficient in the radial direction, per percent of moisture content, if
+ *     known
  * @param tangentialCoefficient the same in the tangential direction
  * @param coefficientsSource where the coefficients were read
  * @param specificGravity ovendry mass over volume at 12 % moisture content, if known
@@ -14,8 +15,8 @@ import java.util.OptionalDouble;
  */
 public record WoodSpecies(
         String name,
-        double radialCoefficient,
-        double tangentialCoefficient,
+        OptionalDouble radialCoefficient,
+        OptionalDouble tangentialCoefficient,
         String coefficientsSource,
         OptionalDouble specificGravity,
         String specificGravitySource) {
@@ -23,6 +24,41 @@ public record WoodSpecies(
     private static final double WATER = 1000;
     /** Moisture content in percent at which the volume behind the specific gravity is taken. */
     private static final double USUAL_MOISTURE = 12;
+    /** A share of a coefficient that counts as none: what is left of a right angle in radians. */
+    private static final double NONE = 1e-12;
+
+    private static final String STATED = "stated in the document";
+
+    /**
+     * A wood as a document states it.
+     *
+     * @param stated what it states
+     * @param known what the table has of the wood, or null
+     */
+    static WoodSpecies of(WoodRequest stated, WoodSpecies known) {
+        WoodSpecies rest = known == null
+                ? new WoodSpecies(
+                        stated.name().strip(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        STATED,
+                        OptionalDouble.empty(),
+                        null)
+                : known;
+        boolean moved = stated.radialCoefficient() != null || stated.tangentialCoefficient() != null;
+        boolean weighed = stated.density() != null;
+        return new WoodSpecies(
+                rest.name,
+                either(stated.radialCoefficient(), rest.radialCoefficient),
+                either(stated.tangentialCoefficient(), rest.tangentialCoefficient),
+                moved ? STATED : rest.coefficientsSource,
+                weighed ? OptionalDouble.of(stated.density() / density(1, USUAL_MOISTURE)) : rest.specificGravity,
+                weighed ? STATED : rest.specificGravitySource);
+    }
+
+    private static OptionalDouble either(Double stated, OptionalDouble known) {
+        return stated == null ? known : OptionalDouble.of(stated);
+    }
 
     /** Density at 12 % moisture content in kilograms per cubic metre: {@code 1000 G (1 + 12 / 100)}. */
     public OptionalDouble density() {
@@ -37,8 +73,12 @@ public record WoodSpecies(
      */
     public OptionalDouble density(double moisture) {
         return specificGravity.isPresent()
-                ? OptionalDouble.of(specificGravity.getAsDouble() * (1 + moisture / 100) * WATER)
+                ? OptionalDouble.of(density(specificGravity.getAsDouble(), moisture))
                 : OptionalDouble.empty();
+    }
+
+    private static double density(double gravity, double moisture) {
+        return gravity * (1 + moisture / 100) * WATER;
     }
 
     /**
@@ -48,10 +88,16 @@ public record WoodSpecies(
      * source.
      *
      * @param angleToRings angle between the direction and the growth rings, in radians
+     * @return nothing where a coefficient that has a part in it is not known
      */
-    public double coefficient(double angleToRings) {
+    public OptionalDouble coefficient(double angleToRings) {
         double cos = Math.cos(angleToRings);
         double sin = Math.sin(angleToRings);
-        return tangentialCoefficient * cos * cos + radialCoefficient * sin * sin;
+        boolean known = (tangentialCoefficient.isPresent() || cos * cos < NONE)
+                && (radialCoefficient.isPresent() || sin * sin < NONE);
+        return known
+                ? OptionalDouble.of(
+                        tangentialCoefficient.orElse(0) * cos * cos + radialCoefficient.orElse(0) * sin * sin)
+                : OptionalDouble.empty();
     }
 }

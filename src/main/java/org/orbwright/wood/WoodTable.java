@@ -92,8 +92,8 @@ public final class WoodTable {
         boolean weighed = !fields[4].isBlank();
         return new WoodSpecies(
                 fields[0],
-                Double.parseDouble(fields[1]),
-                Double.parseDouble(fields[2]),
+                OptionalDouble.of(Double.parseDouble(fields[1])),
+                OptionalDouble.of(Double.parseDouble(fields[2])),
                 fields[3],
                 weighed ? OptionalDouble.of(Double.parseDouble(fields[4])) : OptionalDouble.empty(),
                 weighed ? fields[5] : null);

@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasKey;
 import static org.hamcrest.Matchers.hasSize;
@@ -13,6 +14,8 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -150,6 +153,59 @@ class WoodsHttpTest {
             ObjectNode request = example();
             ((ObjectNode) request.path("movement")).remove("grain");
             answered(request).body("movement.laminations[0].bands.ringAngle", equalTo(List.of(0, 0, 0, 0, 0)));
+        }
+    }
+
+    @Nested
+    class OfTheDocument {
+        private ObjectNode with(String woods) {
+            return example().without(List.of("woods")).deepCopy().set("woods", Contract.json(woods));
+        }
+
+        @Test
+        void movementMassesAndTheDocumentFollowThem() {
+            ObjectNode request = with("[{\"name\":\"Plum\",\"radialCoefficient\":0.0018,"
+                    + "\"tangentialCoefficient\":0.0035,\"density\":720}]");
+            ((ObjectNode) request.at("/laminations/0/bands/1")).put("species", "plum");
+            answered(request)
+                    .body("movement.laminations[0].bands[1].widthCoefficient", equalTo(0.0035f))
+                    .body("movement.species.find { it.species == 'plum' }.solidsAtStock", greaterThan(0f))
+                    .body("document.woods", hasSize(1))
+                    .body("document.woods[0].name", equalTo("Plum"))
+                    .body("findings.code", not(hasItem("MOVEMENT_UNKNOWN")))
+                    .body("findings.code", not(hasItem("OWN_WOOD")));
+        }
+
+        @Test
+        void overrulingTheTableIsTold() {
+            answered(with("[{\"name\":\"sugar maple\",\"tangentialCoefficient\":0.004}]"))
+                    .body("movement.laminations[0].bands[1].species", equalTo("sugar maple"))
+                    .body("findings.find { it.code == 'OWN_WOOD' }.field", equalTo("/woods/0"));
+        }
+
+        @Test
+        void rulesAreTold() {
+            refused(with("[{\"name\":\"plum\"}]"), 422, "/woods/0", "WOOD_WITHOUT_NUMBERS");
+            refused(
+                    with("[{\"name\":\"plum\",\"density\":700},{\"name\":\"PLUM\",\"density\":720}]"),
+                    422,
+                    "/woods/1/name",
+                    "WOOD_TWICE");
+            refused(with("[{\"density\":700}]"), 400, "/woods/0/name", "MISSING");
+            refused(
+                    with("[{\"name\":\"plum\",\"tangentialCoefficient\":0.35}]"),
+                    400,
+                    "/woods/0/tangentialCoefficient",
+                    "OUT_OF_RANGE");
+            refused(with("[{\"name\":\"plum\",\"density\":0.72}]"), 400, "/woods/0/density", "OUT_OF_RANGE");
+        }
+
+        @Test
+        void noMoreThanSixtyMayBeStated() {
+            String woods = IntStream.range(0, 61)
+                    .mapToObj(i -> "{\"name\":\"wood " + i + "\",\"density\":700}")
+                    .collect(Collectors.joining(",", "[", "]"));
+            refused(with(woods), 400, "/woods", "WRONG_LENGTH");
         }
     }
 

@@ -93,6 +93,7 @@ public final class RequestSketch {
                 size,
                 panel,
                 laminations,
+                null,
                 new SawRequest(3.2, null),
                 new BlankRequest(584.0),
                 new SphereRequest(diameter, allowance, wall));

@@ -71,6 +71,7 @@ final class DrawnDesigns {
                 new SizeRequest(SizeBy.ACROSS_FLATS, 300.0),
                 new PanelRequest(thickness, land),
                 laminations,
+                null,
                 new SawRequest(3.0, null),
                 new BlankRequest(600.0),
                 new SphereRequest(sphere, 2.0, 1.0)));

@@ -224,6 +224,7 @@ class ShopSheetCalculatorTest {
                 r.size(),
                 r.panel(),
                 r.laminations(),
+                r.woods(),
                 null,
                 null,
                 r.sphere())));

@@ -61,6 +61,7 @@ class BuildTest {
                 null,
                 null,
                 null,
+                null,
                 null));
     }
 

@@ -17,6 +17,7 @@ import org.orbwright.movement.GrainOrientation;
 import org.orbwright.movement.Movements;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.source.Source;
+import org.orbwright.wood.WoodRequest;
 
 @Source(CONTRACT)
 class MovementFindingsTest {
@@ -194,14 +195,15 @@ class MovementFindingsTest {
                     NOTE,
                     "/laminations/0/bands/1/species",
                     bogOak,
-                    "no coefficients for bog oak",
+                    "The radial and tangential coefficients of bog oak are not known",
+                    "State them in woods.",
                     "The table knows: black oak");
             assertFound(
                     FindingCode.DENSITY_UNKNOWN,
                     NOTE,
                     "/laminations/0/bands/1/species",
                     bogOak,
-                    "no density for bog oak");
+                    "The density of bog oak is not known");
         }
 
         @Test
@@ -212,7 +214,21 @@ class MovementFindingsTest {
                     NOTE,
                     "/laminations/0/bands/1/species",
                     of("teak"),
-                    "no density for teak");
+                    "The density of teak is not known");
+        }
+
+        @Test
+        void theCoefficientThatAWoodOfTheDocumentLacksIsNamed() {
+            Movements plum = Movements.of(Designs.of("cube")
+                    .bands(List.of(Designs.band("plum", null)))
+                    .woods(new WoodRequest("plum", null, 0.0035, null)));
+            assertFound(
+                    FindingCode.MOVEMENT_UNKNOWN,
+                    NOTE,
+                    "/laminations/0/bands/0/species",
+                    plum,
+                    "The radial coefficient of plum is not known, so movements that depend on it are left out. State it"
+                            + " in woods.");
         }
 
         @Test

@@ -18,6 +18,7 @@ import org.orbwright.movement.Movements;
 import org.orbwright.turning.BalanceRequest;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
+import org.orbwright.wood.WoodRequest;
 
 /** Which woods were taken for the names in a document, told wherever a number depends on them. */
 class WoodFindingsTest {
@@ -45,6 +46,50 @@ class WoodFindingsTest {
                 Named.of("sheet", document -> SheetCalculator.sheet(document, 2)),
                 Named.of("turning", SheetCalculator::turning),
                 Named.of("balance", SheetCalculator::balance));
+    }
+
+    @Nested
+    class OfTheDocument {
+        static Stream<Named<Function<Document, Answer>>> wherever() {
+            return WoodFindingsTest.wherever();
+        }
+
+        @ParameterizedTest
+        @MethodSource("wherever")
+        void overrulingTheTableIsTold(Function<Document, Answer> address) {
+            Designs design = cube("sugar maple", "White Ash")
+                    .woods(
+                            new WoodRequest("plum", 0.0018, 0.0035, 720.0),
+                            new WoodRequest("white ash", null, 0.003, 650.0),
+                            new WoodRequest("black cherry", 0.0013, null, null));
+            assertEquals(
+                    List.of(new Finding(
+                            FindingCode.OWN_WOOD,
+                            Finding.Severity.NOTE,
+                            "The document states numbers of its own for white ash: tangential coefficient, density."
+                                    + " They are used in place of those of the table of woods.",
+                            "/woods/1")),
+                    found(FindingCode.OWN_WOOD, address.apply(document(design))));
+        }
+
+        @Test
+        void fillingAGapOfTheTableOverrulesNothing() {
+            Designs design = cube("European ash").woods(new WoodRequest("European ash", null, null, 690.0));
+            Answer answer = SheetCalculator.yields(document(design));
+            assertEquals(List.of(), found(FindingCode.OWN_WOOD, answer));
+            assertEquals(List.of(), found(FindingCode.DENSITY_UNKNOWN, answer));
+            assertEquals(690, answer.yield().species().get(0).density(), 1e-9);
+        }
+
+        @Test
+        void anAnswerRepeatsTheWoods() {
+            Designs design = cube("plum").woods(new WoodRequest("plum", null, 0.0035, 720.0));
+            Document repeated = SheetCalculator.movement(document(design)).document();
+            assertEquals(design.request().woods(), repeated.woods());
+            assertEquals(
+                    SheetCalculator.movement(document(design)).movement(),
+                    SheetCalculator.movement(repeated).movement());
+        }
     }
 
     @Nested
@@ -81,7 +126,7 @@ class WoodFindingsTest {
         void theWoodOfAnOddPanelIsToldToo() {
             OddPanelRequest odd = new OddPanelRequest(2, null, List.of(new OtherWoodRequest("sugar maple", "hickory")));
             Document document =
-                    document(cube("sugar maple")).with(Section.BALANCE, new BalanceRequest(List.of(odd), null, null));
+                    document(cube("sugar maple")).with(Section.BALANCE, new BalanceRequest(List.of(odd), null));
             assertEquals(
                     List.of("/balance/panels/0/woods/0/by"),
                     found(FindingCode.WOOD_NAME_UNCLEAR, SheetCalculator.balance(document)).stream()

@@ -222,7 +222,7 @@ class YieldFindingsTest {
                     NOTE,
                     "/laminations/0/bands/0/species",
                     rim("bog oak"),
-                    "no density for bog oak");
+                    "The density of bog oak is not known");
         }
 
         @Test
@@ -232,7 +232,7 @@ class YieldFindingsTest {
                     NOTE,
                     "/laminations/0/bands/0/species",
                     rim("teak"),
-                    "no density for teak");
+                    "The density of teak is not known");
         }
 
         @Test

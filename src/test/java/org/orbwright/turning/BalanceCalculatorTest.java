@@ -31,8 +31,8 @@ import org.orbwright.turning.Balance.HeldBody;
 import org.orbwright.turning.Balance.PanelMass;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
-import org.orbwright.turning.BalanceRequest.WoodDensityRequest;
 import org.orbwright.turning.TurningRequest.SpeedRequest;
+import org.orbwright.wood.WoodRequest;
 
 /** Centre of mass and imbalance. */
 class BalanceCalculatorTest {
@@ -41,7 +41,7 @@ class BalanceCalculatorTest {
     private static Balance balance(
             Designs designs, List<OddPanelRequest> panels, AxisRequest axis, Double mounting, Double speed) {
         Design design = designs.build();
-        return BalanceCalculator.calculate(new BalanceRequest(panels, null, mounting), turning(axis, speed), design);
+        return BalanceCalculator.calculate(new BalanceRequest(panels, mounting), turning(axis, speed), design);
     }
 
     private static TurningRequest turning(AxisRequest axis, Double speed) {
@@ -192,17 +192,14 @@ class BalanceCalculatorTest {
 
     @Test
     void aPanelOfOtherWoodIsAsHeavyAsThatWood() {
-        Designs cube = cube().bands(List.of(Designs.band("black walnut", null)));
+        Designs cube = cube().bands(List.of(Designs.band("black walnut", null)))
+                .woods(
+                        new WoodRequest("Black Walnut", null, null, 500.0),
+                        new WoodRequest("own ash", null, null, 750.0));
         int side = across(cube, false).get(0);
-        Design design = cube.build();
-        OddPanelRequest ash = new OddPanelRequest(side, null, List.of(new OtherWoodRequest("black walnut", "own ash")));
-        Balance other = BalanceCalculator.calculate(
-                new BalanceRequest(
-                        List.of(ash),
-                        List.of(new WoodDensityRequest("Walnut", 500.0), new WoodDensityRequest("own ash", 750.0)),
-                        null),
-                TurningRequest.USUAL,
-                design);
+        OddPanelRequest ash = new OddPanelRequest(side, null, List.of(new OtherWoodRequest("black walnut", "Own Ash")));
+        Balance other =
+                BalanceCalculator.calculate(new BalanceRequest(List.of(ash), null), TurningRequest.USUAL, cube.build());
         Balance heavy = balance(cube, List.of(heavier(side, 1.5)), null, null, null);
         assertEquals(heavy.solid().offAxis(), other.solid().offAxis(), EXACT);
         assertEquals(heavy.sphere().offAxis(), other.sphere().offAxis(), EXACT);
@@ -261,8 +258,6 @@ class BalanceCalculatorTest {
         "TWICE, /balance/panels/1/panel, PANEL_TWICE",
         "WOOD, /balance/panels/0/woods/0/species, NO_SUCH_WOOD",
         "UNKNOWN, /balance/panels/0/woods/0/by, DENSITY_UNKNOWN",
-        "DENSITY, /balance/densities/0/species, NO_SUCH_WOOD",
-        "DENSITY_TWICE, /balance/densities/1/species, WOOD_TWICE",
         "WOOD_TWICE, /balance/panels/0/woods/1/species, WOOD_TWICE",
         "AXIS, /turning/axis/number, NO_SUCH_AXIS"
     })
@@ -284,13 +279,7 @@ class BalanceCalculatorTest {
                 List.of(new OddPanelRequest(1, null, List.of(new OtherWoodRequest("black walnut", "moonwood"))));
             default -> null;
         };
-        List<WoodDensityRequest> densities = switch (what) {
-            case "DENSITY" -> List.of(new WoodDensityRequest("oak", 700.0));
-            case "DENSITY_TWICE" ->
-                List.of(new WoodDensityRequest("black walnut", 600.0), new WoodDensityRequest("black walnut", 900.0));
-            default -> null;
-        };
-        BalanceRequest request = new BalanceRequest(panels, densities, null);
+        BalanceRequest request = new BalanceRequest(panels, null);
         TurningRequest turning = turning(what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null, null);
         var refused = assertThrows(
                 ImpossibleDesignException.class, () -> BalanceCalculator.calculate(request, turning, design));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
@@ -50,7 +51,7 @@ class WoodsTest {
         @Test
         void everyNameOfTheTableMeansItsWoodAlone() {
             for (WoodSpecies wood : WoodTable.all()) {
-                assertEquals(new NamedWood(wood, List.of()), named(wood.name()));
+                assertEquals(new NamedWood(wood, List.of(), null), named(wood.name()));
             }
         }
 
@@ -63,6 +64,93 @@ class WoodsTest {
     }
 
     @Nested
+    class WoodsOfTheDocument {
+        private static Woods woods(WoodRequest... own) {
+            return Woods.of(List.of(own));
+        }
+
+        private static WoodRequest own(String name, Double radial, Double tangential, Double density) {
+            return new WoodRequest(name, radial, tangential, density);
+        }
+
+        @Test
+        void aWoodThatTheTableDoesNotHaveIsFound() {
+            Woods woods = woods(own(" Garden Plum ", 0.0018, 0.0035, 720.0));
+            WoodSpecies plum = woods.find("garden plum").orElseThrow();
+            assertEquals("Garden Plum", plum.name());
+            assertEquals(0.0018, plum.radialCoefficient().orElseThrow());
+            assertEquals(0.0035, plum.tangentialCoefficient().orElseThrow());
+            assertEquals(720, plum.density().orElseThrow(), 1e-9);
+            assertEquals("Garden Plum", woods.oneName("GARDEN PLUM"));
+            assertTrue(woods.find("black walnut").isPresent(), "those of the table stay");
+        }
+
+        @Test
+        @DisplayName("720 kg/m3 at 12 % are 720 x 1.06 / 1.12 at 6 %, over the volume at 12 % (FPL-GTR-190, chapter 4)")
+        void densityAtAnotherMoistureContent() {
+            assertEquals(
+                    720 * 1.06 / 1.12,
+                    woods(own("plum", null, null, 720.0)).density("plum", 6).orElseThrow(),
+                    1e-9);
+        }
+
+        @Test
+        void whatIsNotStatedIsNotKnown() {
+            WoodSpecies plum =
+                    woods(own("plum", null, 0.0035, null)).find("plum").orElseThrow();
+            assertEquals(OptionalDouble.empty(), plum.density());
+            assertEquals(0.0035, plum.coefficient(0).orElseThrow());
+            assertEquals(OptionalDouble.empty(), plum.coefficient(0.1));
+            assertEquals(OptionalDouble.empty(), plum.coefficient(Math.PI / 2));
+            WoodSpecies pear =
+                    woods(own("pear", 0.0016, null, null)).find("pear").orElseThrow();
+            assertEquals(0.0016, pear.coefficient(Math.PI / 2).orElseThrow(), 1e-18);
+            assertEquals(OptionalDouble.empty(), pear.coefficient(0));
+        }
+
+        @Test
+        void aNameOfTheTableIsOverruledAndKeepsWhatIsNotStated() {
+            NamedWood walnut = woods(own("BLACK walnut", null, null, 640.0))
+                    .named("black walnut")
+                    .orElseThrow();
+            assertEquals("black walnut", walnut.wood().name());
+            assertEquals(640, walnut.wood().density().orElseThrow(), 1e-9);
+            assertEquals(0.00274, walnut.wood().tangentialCoefficient().orElseThrow());
+            assertEquals(640.0, walnut.stated().density());
+        }
+
+        @Test
+        void aTradeNameOfOneWoodIsThatWood() {
+            Woods woods = woods(own("red oak", null, 0.004, null));
+            assertEquals(
+                    0.004,
+                    woods.find("Red Oak (Commercial)")
+                            .orElseThrow()
+                            .tangentialCoefficient()
+                            .orElseThrow());
+        }
+
+        @Test
+        void aTradeNameOfSeveralWoodsIsAWoodOfItsOwn() {
+            NamedWood walnut =
+                    woods(own("walnut", null, 0.003, null)).named("Walnut").orElseThrow();
+            assertEquals("walnut", walnut.wood().name());
+            assertEquals(List.of(), walnut.others());
+            assertEquals(OptionalDouble.empty(), walnut.wood().radialCoefficient(), "nothing is taken from the table");
+            assertEquals(OptionalDouble.empty(), walnut.wood().density());
+        }
+
+        @Test
+        void aTradeNameIsTakenForTheWoodThatMovesMostAsTheDocumentHasIt() {
+            Woods woods = woods(own("pecan hickory", null, 0.005, null));
+            NamedWood hickory = woods.named("hickory").orElseThrow();
+            assertEquals("pecan hickory", hickory.wood().name());
+            assertEquals(List.of("true hickory"), hickory.others());
+            assertEquals(0.005, hickory.stated().tangentialCoefficient());
+        }
+    }
+
+    @Nested
     class NamesOfTheTrade {
         private static final Set<String> NOT_IN_THE_TABLE = Set.of("European cherry", "European maple");
 
@@ -70,7 +158,8 @@ class WoodsTest {
         @DisplayName("hickory is true hickory, 0.00411, and not pecan hickory, 0.00315 (FPL-GTR-190, Table 13-5)")
         void plainHickoryIsTrueHickory() {
             assertEquals("true hickory", named("Hickory").wood().name());
-            assertEquals(0.00411, named("hickory").wood().tangentialCoefficient());
+            assertEquals(
+                    0.00411, named("hickory").wood().tangentialCoefficient().orElseThrow());
             assertEquals(List.of("pecan hickory"), named("hickory").others());
             assertEquals(List.of(), named("true hickory").others());
             assertEquals(List.of(), named("pecan hickory").others());
@@ -109,7 +198,10 @@ class WoodsTest {
                             .find(other)
                             .ifPresentOrElse(
                                     wood -> assertTrue(
-                                            wood.tangentialCoefficient() <= taken.tangentialCoefficient(), name),
+                                            wood.tangentialCoefficient().orElseThrow()
+                                                    <= taken.tangentialCoefficient()
+                                                            .orElseThrow(),
+                                            name),
                                     () -> assertTrue(NOT_IN_THE_TABLE.contains(other), other));
                 }
             }
