@@ -2,14 +2,17 @@ package org.orbwright.design;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
 import org.orbwright.wood.WoodRequest;
 import org.orbwright.wood.Woods;
 
 /** What a document may not say of its own woods. */
+@Source(CONTRACT)
 class OwnWoodsTest {
     private static final WoodRequest PLUM = new WoodRequest("plum", 0.0018, 0.0035, 720.0);
 

@@ -1,6 +1,7 @@
 package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.INVARIANT;
 
 import java.util.List;
 import java.util.function.Function;
@@ -16,6 +17,7 @@ import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
 import org.orbwright.movement.Movements;
 import org.orbwright.sheet.AnswerNumbers.Value;
+import org.orbwright.source.Source;
 import org.orbwright.turning.TurningRequest;
 import org.orbwright.turning.TurningRequest.SpeedRequest;
 import org.orbwright.wood.WoodRequest;
@@ -23,6 +25,7 @@ import org.orbwright.wood.WoodSpecies;
 import org.orbwright.wood.WoodTable;
 
 /** A wood of the document that is like a wood of the table gives the answers of that. */
+@Source(INVARIANT)
 class OwnWoodPropertiesTest {
     private static final String OWN = "own ";
     private static final List<String> TABLE = List.of("black walnut", "sugar maple", "black cherry");

@@ -1,6 +1,7 @@
 package org.orbwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.List;
 import java.util.function.Function;
@@ -15,12 +16,14 @@ import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
 import org.orbwright.movement.Movements;
+import org.orbwright.source.Source;
 import org.orbwright.turning.BalanceRequest;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
 import org.orbwright.wood.WoodRequest;
 
 /** Which woods were taken for the names in a document, told wherever a number depends on them. */
+@Source(CONTRACT)
 class WoodFindingsTest {
     private static Document document(Designs design) {
         return Movements.of(design).document();
