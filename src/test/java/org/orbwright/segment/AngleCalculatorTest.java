@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.source.Kind.INVARIANT;
 import static org.orbwright.source.Kind.PUBLISHED;
+import static org.orbwright.source.Kind.REFERENCE;
 
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.fixture.Designs;
@@ -78,6 +81,37 @@ class AngleCalculatorTest {
             }
             assertEquals(2 * Math.PI, tips, 1e-12);
         }
+    }
+
+    @ParameterizedTest(name = "{0}: {1} and {2}, {4} degrees")
+    @CsvFileSource(resources = "/org/orbwright/solid/archimedean-edges.csv", useHeadersInDisplayName = true)
+    @Source(
+            value = REFERENCE,
+            text = "mpmath 1.3, 40 digits, src/test/python/solids.py: by the trigonometry of one corner")
+    void dihedralAnglesOfArchimedeanSolids(ArgumentsAccessor row) {
+        SawAngles angles = angles(Designs.solid(row.getString(0)));
+        EdgeAngles edge = angles.edges().stream()
+                .filter(e -> e.face().equals(row.getString(1)) && e.neighbour().equals(row.getString(2)))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(row.getInteger(3), edge.count());
+        assertEquals(row.getDouble(4), Math.toDegrees(edge.dihedral()), 1e-11);
+        assertEquals(row.getDouble(4), Math.toDegrees(edge.bevel() + edge.neighbourBevel()), 1e-11);
+    }
+
+    @ParameterizedTest(name = "{0}: {6} degrees")
+    @CsvFileSource(resources = "/org/orbwright/solid/catalan.csv", useHeadersInDisplayName = true)
+    @Source(
+            value = REFERENCE,
+            text = "mpmath 1.3, 40 digits, src/test/python/solids.py: polar reciprocation of the dual")
+    void dihedralAnglesOfCatalanSolids(ArgumentsAccessor row) {
+        SawAngles angles = angles(Designs.solid(row.getString(0)));
+        for (EdgeAngles edge : angles.edges()) {
+            assertEquals(row.getDouble(6), Math.toDegrees(edge.dihedral()), 1e-11);
+            assertEquals(row.getDouble(6) / 2, Math.toDegrees(edge.bevel()), 1e-11);
+        }
+        assertEquals(
+                90 - row.getDouble(6) / 2, Math.toDegrees(angles.faces().get(0).bladeTilt()), 1e-11);
     }
 
     @ParameterizedTest(name = "{0}: dihedral {1}, mitre gauge 180 / {2}")

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.source.Kind.LIBRARY;
 
-import java.io.BufferedReader;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -14,8 +11,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
-import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.LibrarySolid;
 import org.orbwright.source.Source;
 
 /**
@@ -25,7 +22,7 @@ import org.orbwright.source.Source;
  * <p>By its numbers the table's inradius is the distance of the nearest face, where an Archimedean solid has several
  * kinds, and its circumradius that of the farthest corner, where a Catalan solid has several.
  */
-@Source(value = LIBRARY, text = "BOSL2, polyhedra.scad, table of polyhedra, commit df336a2")
+@Source(value = LIBRARY, text = LibrarySolid.SOURCE)
 class SolidsAgainstLibraryTest {
     /**
      * Half of the twelfth decimal. Radii are printed to thirteen; of the 93 numbers all but two, which belong to snub
@@ -34,38 +31,38 @@ class SolidsAgainstLibraryTest {
     private static final double PRINTED = 5e-13;
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "solids.csv", useHeadersInDisplayName = true)
-    void inradiusIsThatOfTheNearestFace(ArgumentsAccessor row) {
-        Solid solid = Solids.solid(row.getString(0));
+    @MethodSource("org.orbwright.fixture.LibrarySolid#all")
+    void inradiusIsThatOfTheNearestFace(LibrarySolid row) {
+        Solid solid = Solids.solid(row.name());
         double nearest = IntStream.range(0, solid.faces().size())
                 .mapToDouble(face -> distance(solid, face))
                 .min()
                 .orElseThrow();
-        assertEquals(row.getDouble(2), nearest / midradius(solid), PRINTED);
-        assertEquals(row.getDouble(2), solid.inradius() / solid.midradius(), PRINTED);
+        assertEquals(row.inradius(), nearest / midradius(solid), PRINTED);
+        assertEquals(row.inradius(), solid.inradius() / solid.midradius(), PRINTED);
         long kindsThere = solid.faceKinds().stream()
-                .filter(kind -> Math.abs(kind.distance() / solid.midradius() - row.getDouble(2)) < PRINTED)
+                .filter(kind -> Math.abs(kind.distance() / solid.midradius() - row.inradius()) < PRINTED)
                 .count();
         assertEquals(1, kindsThere, "other face kinds lie farther out");
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "solids.csv", useHeadersInDisplayName = true)
-    void circumradiusIsThatOfTheFarthestCorner(ArgumentsAccessor row) {
-        Solid solid = Solids.solid(row.getString(0));
+    @MethodSource("org.orbwright.fixture.LibrarySolid#all")
+    void circumradiusIsThatOfTheFarthestCorner(LibrarySolid row) {
+        Solid solid = Solids.solid(row.name());
         List<Double> corners =
                 Solids.corners(solid).stream().map(Vector3D::norm).sorted().toList();
         double farthest = corners.get(corners.size() - 1) / midradius(solid);
-        assertEquals(row.getDouble(3), farthest, PRINTED);
-        assertEquals(row.getDouble(3), solid.circumradius() / solid.midradius(), PRINTED);
+        assertEquals(row.circumradius(), farthest, PRINTED);
+        assertEquals(row.circumradius(), solid.circumradius() / solid.midradius(), PRINTED);
         boolean alike = corners.get(corners.size() - 1) - corners.get(0) < PRINTED;
         assertEquals(solid.family() != SolidFamily.CATALAN, alike, "a Catalan solid has nearer corners too");
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "solids.csv", useHeadersInDisplayName = true)
-    void volumeAgrees(ArgumentsAccessor row) {
-        Solid solid = Solids.solid(row.getString(0));
+    @MethodSource("org.orbwright.fixture.LibrarySolid#all")
+    void volumeAgrees(LibrarySolid row) {
+        Solid solid = Solids.solid(row.name());
         double sixfold = 0;
         for (Face face : solid.faces()) {
             List<Vector3D> corners = Solids.corners(solid, face);
@@ -73,17 +70,17 @@ class SolidsAgainstLibraryTest {
                 sixfold += corners.get(0).dot(corners.get(i).cross(corners.get(i + 1)));
             }
         }
-        assertEquals(row.getDouble(4), sixfold / 6 / Math.pow(midradius(solid), 3), PRINTED);
-        assertEquals(row.getDouble(4), solid.volume() / Math.pow(solid.midradius(), 3), PRINTED);
+        assertEquals(row.volume(), sixfold / 6 / Math.pow(midradius(solid), 3), PRINTED);
+        assertEquals(row.volume(), solid.volume() / Math.pow(solid.midradius(), 3), PRINTED);
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvFileSource(resources = "solids.csv", useHeadersInDisplayName = true)
+    @MethodSource("org.orbwright.fixture.LibrarySolid#all")
     @DisplayName(
             "centre, face and edge make a right triangle: the bevel of the nearest face is asin(inradius / midradius)")
-    void bevelOfTheNearestFaceFollowsFromTheInradius(ArgumentsAccessor row) {
-        Solid solid = Solids.solid(row.getString(0));
-        double bevel = Math.asin(row.getDouble(2));
+    void bevelOfTheNearestFaceFollowsFromTheInradius(LibrarySolid row) {
+        Solid solid = Solids.solid(row.name());
+        double bevel = Math.asin(row.inradius());
         double accuracy = 2 * PRINTED / Math.cos(bevel);
         int edges = 0;
         for (EdgeKind edge : solid.edgeKinds()) {
@@ -105,11 +102,8 @@ class SolidsAgainstLibraryTest {
 
     @Test
     void tableAndCatalogueHaveTheSameSolidsAndFamilies() {
-        BufferedReader lines = new BufferedReader(new InputStreamReader(
-                SolidsAgainstLibraryTest.class.getResourceAsStream("solids.csv"), StandardCharsets.UTF_8));
-        List<String> table = lines.lines()
-                .filter(line -> !line.startsWith("#") && !line.startsWith("solid,"))
-                .map(line -> line.substring(0, line.indexOf(',', line.indexOf(',') + 1)))
+        List<String> table = LibrarySolid.all()
+                .map(solid -> solid.name() + "," + solid.family())
                 .sorted()
                 .toList();
         assertEquals(
