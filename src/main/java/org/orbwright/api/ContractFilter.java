@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import io.quarkus.smallrye.openapi.OpenApiFilter;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.OASFilter;
 import org.eclipse.microprofile.openapi.models.OpenAPI;
@@ -13,6 +14,8 @@ import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.eclipse.microprofile.openapi.models.responses.APIResponses;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.Caution;
+import org.orbwright.sheet.Caution.Step;
 import org.orbwright.solid.Solid;
 
 /**
@@ -51,6 +54,7 @@ public class ContractFilter implements OASFilter {
         APIResponse answer = operation.getResponses().getAPIResponse("200");
         answer.setDescription(operation.getSummary() + ".");
         FileContents.describe(answer.getContent());
+        warn(operation, answer.getContent());
         MediaType json = json(answer.getContent());
         if (json != null) {
             Examples.addAnswers(operation.getOperationId(), json);
@@ -74,6 +78,15 @@ public class ContractFilter implements OASFilter {
         ProblemAnswers.addTo(answers, path.contains("{"), body != null);
         operation.setResponses(answers);
         CellContract.complete(operation);
+    }
+
+    /** Files for a router, a laser or a printer have no place for cautions, so their addresses have them. */
+    private static void warn(Operation operation, Content content) {
+        if (content.hasMediaType(Form.DXF_TYPE) || content.hasMediaType(Form.STL_TYPE)) {
+            String cautions =
+                    Step.OUTLINES.cautions().stream().map(Caution::text).collect(Collectors.joining(" "));
+            operation.setDescription(operation.getDescription() + " Cautions: " + cautions);
+        }
     }
 
     private static MediaType json(Content content) {

@@ -125,7 +125,7 @@ final class DesignSections {
 
     static Section blanks(Answers answers) {
         SetUp section = answers.section("Blanks");
-        section.cautions(Step.GLUING);
+        section.cautions(Step.GLUING, Step.SURFACING);
         List<LaminationYield> laminations = answers.yields().laminations();
         for (int i = 0; i < laminations.size(); i++) {
             LaminationYield lamination = laminations.get(i);
@@ -183,7 +183,8 @@ final class DesignSections {
     private static void sticks(double bandAngle, FaceSegments face, double kerf, SetUp section) {
         double fromSquare = Math.PI / 2 - Math.abs(bandAngle);
         double sin = Math.sin(Math.abs(bandAngle));
-        section.heading("Sticks from the " + name(face.face(), face.places()) + " blanks");
+        section.heading("Sticks from the " + name(face.face(), face.places()) + " blanks")
+                .cautions(Step.CROSSCUTTING);
         section.text("Bands are tilted: sticks are sawn across the blank at the band angle, and each gives one segment."
                         + " The blank lies with its outer face up and the edge of its first band towards you. "
                         + lean(bandAngle, fromSquare))

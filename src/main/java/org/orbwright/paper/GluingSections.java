@@ -37,8 +37,9 @@ final class GluingSections {
                     .count("Panels for one sphere", gluing.perSphere())
                     .count("Panels for all spheres", panels);
             if (gluing.inHalves()) {
-                section.text("Made in two halves: true the straight joint of both before they are glued. It removes"
-                        + " wood, and the panel is smaller across that joint by what is taken.");
+                section.cautions(Step.DISC_SANDING)
+                        .text("Made in two halves: true the straight joint of both before they are glued. It removes"
+                                + " wood, and the panel is smaller across that joint by what is taken.");
             }
             for (PanelStage stage : gluing.stages()) {
                 section.check("Stage " + stage.stage() + ": " + work(stage.work()) + ", "
@@ -69,6 +70,7 @@ final class GluingSections {
     static Section solid(Answers answers) {
         AssemblyPlan plan = answers.assembly();
         SetUp section = answers.section("Gluing the solid");
+        section.cautions(Step.GLUING);
         section.text(
                 "Panels are numbered as in the picture of the panels laid flat. Let the glue of each stage get hard"
                         + " before the next.");

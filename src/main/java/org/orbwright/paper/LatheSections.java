@@ -53,6 +53,9 @@ final class LatheSections {
         Roughing roughing = answers.turning().roughing();
         SetUp section = answers.section("Roughing to the sphere");
         section.cautions(Step.TURNING);
+        if (answers.build().path() != null) {
+            section.cautions(Step.MILLING);
+        }
         limits(answers, section);
         section.measure("Diameter as it leaves the tool", roughing.turnedDiameter());
         section.heading("Polygon method");
@@ -87,6 +90,9 @@ final class LatheSections {
                 List.of("Sides", section.column("Corner from the middle"), section.column("Diameter"), "Measured"),
                 corners);
         gauges(roughing, section);
+        section.heading("Turning the sphere around")
+                .cautions(Step.REVERSING)
+                .check("Caps and marks of the discs turned away; the sphere is round all over.");
         return section.build();
     }
 
@@ -136,7 +142,7 @@ final class LatheSections {
 
     static Section finishing(Answers answers) {
         SetUp section = answers.section("Sanding and finishing");
-        section.cautions(Step.SANDING).cautions(Step.FINISHING);
+        section.cautions(Step.SANDING, Step.FINISHING);
         section.measure("Diameter of the finished sphere", answers.sphere().diameter())
                 .wall(answers.sphere().thinnestWall());
         boolean metric = answers.design().unit() == LengthUnit.MM;

@@ -57,7 +57,7 @@ final class OtherSections {
 
     static Section balance(Answers answers) {
         Balance balance = answers.build().balance();
-        SetUp section = answers.section("Balance on the lathe").cautions(Step.MOUNTING);
+        SetUp section = answers.section("Balance on the lathe").cautions(Step.MOUNTING, Step.BALANCING);
         body("glued-up solid", balance.solid(), section);
         if (balance.sphere() != null) {
             body("finished sphere", balance.sphere(), section);

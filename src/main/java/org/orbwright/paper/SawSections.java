@@ -27,7 +27,7 @@ final class SawSections {
 
     static Section crosscuts(Answers answers) {
         SetUp section = answers.section("Crosscutting the segments");
-        section.cautions(Step.CROSSCUTTING);
+        section.cautions(Step.SETTING_UP, Step.CROSSCUTTING);
         section.length("Sine bar, between the rolls", answers.jig().sineBar())
                 .length("Run over which rises are measured", answers.jig().run())
                 .angle("Trial error of an angle", answers.jig().trialError());
@@ -150,7 +150,7 @@ final class SawSections {
 
     static Section bevels(Answers answers) {
         SetUp section = answers.section("Bevelling the panels");
-        section.cautions(Step.BEVELLING);
+        section.cautions(Step.SETTING_UP, Step.BEVELLING);
         boolean land = answers.design().land() > 0;
         section.text("The panel lies inner face down, and the blade takes most from the inner face. "
                         + (land

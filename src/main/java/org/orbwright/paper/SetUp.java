@@ -55,10 +55,20 @@ final class SetUp {
         return add(new Picture(drawing));
     }
 
-    /** The cautions of a step of the work. */
-    SetUp cautions(Caution.Step step) {
-        cautions.stream().filter(caution -> caution.step() == step).forEach(caution -> add(new Advice(caution)));
+    /** The cautions of some steps of the work; what several of them say alike stands once in a section. */
+    SetUp cautions(Caution.Step... of) {
+        for (Caution.Step step : of) {
+            cautions.stream()
+                    .filter(caution -> caution.step() == step && !says(caution.text()))
+                    .forEach(caution -> add(new Advice(caution)));
+        }
         return this;
+    }
+
+    private boolean says(String text) {
+        return steps.stream()
+                .anyMatch(step ->
+                        step instanceof Advice advice && advice.caution().text().equals(text));
     }
 
     /** A length to be known. */

@@ -17,7 +17,7 @@ final class StockSections {
 
     static Section cuts(Answers answers) {
         SetUp section = answers.section("Cutting the boards");
-        section.cautions(Step.RIPPING);
+        section.cautions(Step.SURFACING, Step.RIPPING, Step.RESAWING);
         List<List<String>> buys = new ArrayList<>();
         for (ShoppingRow row : answers.build().purchases().rows()) {
             if (row.row() == Kind.PURCHASE) {

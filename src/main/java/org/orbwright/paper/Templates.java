@@ -11,6 +11,7 @@ import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Roughing;
 
 /**
@@ -83,7 +84,7 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
 
     /** What is said of the templates before they are used. */
     Section section(Answers answers, Bar bar) {
-        SetUp section = answers.section("Full-size templates");
+        SetUp section = answers.section("Full-size templates").cautions(Step.OUTLINES);
         section.text(
                 "The templates follow in the PDF. Print them at 100 % (\"actual size\"), without fitting to the page."
                         + " On every page stands a bar of " + bar.text()

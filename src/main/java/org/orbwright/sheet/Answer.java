@@ -106,7 +106,15 @@ public record Answer(
     Answer withBody(BodyNumbers numbers) {
         return new Answer(
                 document, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                null, null, null, numbers, findings, List.of());
+                null, null, null, numbers, findings, cutBy().cautions());
+    }
+
+    /** How a body that is made by these parts is cut. */
+    private Part cutBy() {
+        if (turning != null) {
+            return Part.DISC;
+        }
+        return inlays != null ? Part.POCKET : Part.BODY;
     }
 
     /** What a file tells of these parts where it has no place for findings: STOPs and WARNs. */

@@ -1,18 +1,9 @@
 package org.orbwright.sheet;
 
-import static org.orbwright.sheet.Caution.Step.BEVELLING;
-import static org.orbwright.sheet.Caution.Step.CROSSCUTTING;
-import static org.orbwright.sheet.Caution.Step.FINISHING;
-import static org.orbwright.sheet.Caution.Step.GLUING;
-import static org.orbwright.sheet.Caution.Step.INLAYING;
-import static org.orbwright.sheet.Caution.Step.MOUNTING;
-import static org.orbwright.sheet.Caution.Step.RIPPING;
-import static org.orbwright.sheet.Caution.Step.SANDING;
-import static org.orbwright.sheet.Caution.Step.TURNING;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +42,7 @@ import org.orbwright.segment.SegmentCalculator;
 import org.orbwright.segment.SegmentPlan;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.YieldCalculator;
+import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.CutList;
@@ -84,7 +76,7 @@ final class Work {
     private final Design design;
     private final Map<Section, Record> used = new EnumMap<>(Section.class);
     private final Set<Finding> findings = new LinkedHashSet<>();
-    private final Set<Caution> cautions = new LinkedHashSet<>();
+    private final Set<Step> steps = EnumSet.of(Step.GENERAL);
 
     /** Worked out once, as several parts need them. */
     private SphereSizing sized;
@@ -128,7 +120,6 @@ final class Work {
     Work(Document document, DesignRequest design) {
         this.document = document;
         this.design = Design.of(design);
-        cautions.addAll(Cautions.of());
         found(UnitFindings.of(document.design(), "", document.unit()));
     }
 
@@ -197,9 +188,13 @@ final class Work {
         return finding.severity() == Finding.Severity.STOP;
     }
 
-    /** All cautions of the common steps. */
+    /** The cautions of every step. */
     Work caution() {
-        cautions.addAll(Cautions.all());
+        return carry(Part.WHOLE);
+    }
+
+    private Work carry(Part part) {
+        steps.addAll(part.steps());
         return this;
     }
 
@@ -207,15 +202,13 @@ final class Work {
         angles = AngleCalculator.calculate(design);
         found(SegmentFindings.settings(angles));
         found(SegmentFindings.halves(design));
-        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING));
-        return this;
+        return carry(Part.ANGLES);
     }
 
     Work segments() {
         segments = cut();
         found(segmentFindings());
-        cautions.addAll(Cautions.of(CROSSCUTTING));
-        return this;
+        return carry(Part.SEGMENTS);
     }
 
     Work yields() {
@@ -223,22 +216,20 @@ final class Work {
         found(segmentFindings());
         found(YieldFindings.of(design, yields));
         found(WoodFindings.of(design));
-        cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
-        return this;
+        return carry(Part.YIELD);
     }
 
     Work sphere() {
         sphere = sized();
         found(sphereFindings());
-        cautions.addAll(Cautions.of(MOUNTING, TURNING));
-        return this;
+        return carry(Part.SPHERE);
     }
 
     /** @param stations stations of a profile from the edge middle to a corner, at least 2 */
     Work bands(int stations) {
         bands = BandCalculator.calculate(design, stations);
         found(BandFindings.of(design, bands));
-        return this;
+        return carry(Part.BANDS);
     }
 
     /** What is found of the bands, without their numbers. */
@@ -264,8 +255,7 @@ final class Work {
         inlays = InlayCalculator.plan(inlaySection(), design);
         found(sphereFindings());
         found(InlayFindings.of(design, inlays));
-        cautions.addAll(Cautions.of(INLAYING, TURNING));
-        return this;
+        return carry(Part.INLAYS);
     }
 
     private InlayRequest inlaySection() {
@@ -285,8 +275,7 @@ final class Work {
         found(segmentFindings());
         found(JigFindings.of(design, jig));
         found(sphereStops());
-        cautions.addAll(Cautions.ofJig());
-        return this;
+        return carry(Part.JIG);
     }
 
     Work tolerance() {
@@ -295,8 +284,7 @@ final class Work {
         tolerance = ToleranceCalculator.calculate(section, design);
         use(Section.TOLERANCE, section);
         found(ToleranceFindings.of(design, tolerance));
-        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING, GLUING));
-        return this;
+        return carry(Part.TOLERANCE);
     }
 
     Work diagnosis() {
@@ -309,8 +297,7 @@ final class Work {
         diagnosis = DiagnosisCalculator.calculate(section, design);
         use(Section.DIAGNOSIS, section);
         found(DiagnosisFindings.of(design, diagnosis));
-        cautions.addAll(Cautions.of(CROSSCUTTING, BEVELLING, MOUNTING));
-        return this;
+        return carry(Part.DIAGNOSIS);
     }
 
     Diagnosis measured() {
@@ -330,8 +317,7 @@ final class Work {
         use(Section.MOVEMENT, section);
         found(MovementFindings.of(design, movement));
         found(WoodFindings.of(design));
-        cautions.addAll(Cautions.of(RIPPING, GLUING));
-        return this;
+        return carry(Part.MOVEMENT);
     }
 
     /** Worked out once, with its findings, as the plan and both of its lists are read off it. */
@@ -347,7 +333,7 @@ final class Work {
             found(StockFindings.blanks(section, design));
             found(segmentFindings());
             found(stops());
-            cautions.addAll(Cautions.of(RIPPING, GLUING, CROSSCUTTING));
+            carry(Part.STOCK);
         }
         return plan;
     }
@@ -376,8 +362,7 @@ final class Work {
         found(AssemblyFindings.of(assembly));
         found(sphereStops());
         found(SegmentFindings.halves(design));
-        cautions.addAll(Cautions.of(BEVELLING, GLUING, SANDING));
-        return this;
+        return carry(Part.ASSEMBLY);
     }
 
     private TurningRequest turningSection() {
@@ -393,8 +378,7 @@ final class Work {
         found(TurningFindings.of(section, design, turning));
         found(WoodFindings.of(design));
         found(sphereFindings());
-        cautions.addAll(Cautions.of(MOUNTING, TURNING, SANDING, FINISHING));
-        return this;
+        return carry(Part.LATHE);
     }
 
     Work balance() {
@@ -407,8 +391,7 @@ final class Work {
         sphereFindings().stream()
                 .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
                 .forEach(findings::add);
-        cautions.addAll(Cautions.of(MOUNTING, TURNING));
-        return this;
+        return carry(Part.BALANCE);
     }
 
     Work path() {
@@ -418,8 +401,7 @@ final class Work {
         use(Section.PATH, section);
         found(PathFindings.of(section, design, path));
         found(sphereFindings());
-        cautions.addAll(Cautions.ofPath());
-        return this;
+        return carry(Part.PATH);
     }
 
     /** Angles and segments, with what makes panels of them useless. */
@@ -491,10 +473,10 @@ final class Work {
     }
 
     private Answer answer(Document now, List<Finding> sorted) {
-        List<Caution> ordered = new ArrayList<>(cautions);
-        ordered.sort(Comparator.comparing(Caution::step));
+        List<Caution> cautions =
+                steps.stream().flatMap(step -> step.cautions().stream()).toList();
         return new Answer(
                 now, angles, segments, yields, sphere, bands, solve, inlays, jig, tolerance, diagnosis, movement, stock,
-                cuts, purchases, assembly, turning, path, balance, null, sorted, ordered);
+                cuts, purchases, assembly, turning, path, balance, null, sorted, cautions);
     }
 }

@@ -9,9 +9,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +39,28 @@ import org.orbwright.stock.CutStep;
 
 /** What stands on a sheet, and where. */
 class ShopSheetCalculatorTest {
+    /** What is done on each page of the worked document with every section; its panels are not made in halves. */
+    private static final Map<String, List<Caution.Step>> DONE = Map.ofEntries(
+            Map.entry("The design in brief", List.of(Caution.Step.GENERAL)),
+            Map.entry("Movement of the wood", List.of()),
+            Map.entry(
+                    "Cutting the boards", List.of(Caution.Step.SURFACING, Caution.Step.RIPPING, Caution.Step.RESAWING)),
+            Map.entry("Strips", List.of(Caution.Step.RIPPING)),
+            Map.entry("Blanks", List.of(Caution.Step.GLUING, Caution.Step.SURFACING)),
+            Map.entry("Crosscutting the segments", List.of(Caution.Step.SETTING_UP, Caution.Step.CROSSCUTTING)),
+            Map.entry("Closing test", List.of()),
+            Map.entry("Gluing the panels", List.of(Caution.Step.GLUING)),
+            Map.entry("Bevelling the panels", List.of(Caution.Step.SETTING_UP, Caution.Step.BEVELLING)),
+            Map.entry("Inlays", List.of(Caution.Step.INLAYING)),
+            Map.entry("Gluing the solid", List.of(Caution.Step.GLUING)),
+            Map.entry("Balance on the lathe", List.of(Caution.Step.MOUNTING, Caution.Step.BALANCING)),
+            Map.entry("Mounting between blocking discs", List.of(Caution.Step.MOUNTING)),
+            Map.entry(
+                    "Roughing to the sphere",
+                    List.of(Caution.Step.TURNING, Caution.Step.MILLING, Caution.Step.REVERSING)),
+            Map.entry("Sanding and finishing", List.of(Caution.Step.SANDING, Caution.Step.FINISHING)),
+            Map.entry("Full-size templates", List.of(Caution.Step.OUTLINES)));
+
     private static ShopSheet sheet(Designs design) {
         return ShopSheetCalculator.sheet(design.document());
     }
@@ -235,18 +257,21 @@ class ShopSheetCalculatorTest {
 
     @Test
     void everySectionOfTheDocumentIsPrinted() throws IOException {
+        ShopSheet sheet = ShopSheetCalculator.sheet(tide());
+        List<String> titles = sheet.sections().stream().map(Section::title).toList();
+        for (String title :
+                List.of("Movement of the wood", "Cutting the boards", "Strips", "Inlays", "Balance on the lathe")) {
+            assertTrue(titles.contains(title), titles::toString);
+        }
+        assertTrue(texts(section(sheet, "Inlays")).contains("gannet"));
+    }
+
+    private static Document tide() throws IOException {
         try (InputStream in = Designs.class.getResourceAsStream("/designs/icosahedron-mixed.json")) {
-            Document tide = JsonMapper.builder()
+            return JsonMapper.builder()
                     .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
                     .build()
                     .readValue(in, Document.class);
-            ShopSheet sheet = ShopSheetCalculator.sheet(tide);
-            List<String> titles = sheet.sections().stream().map(Section::title).toList();
-            for (String title :
-                    List.of("Movement of the wood", "Cutting the boards", "Strips", "Inlays", "Balance on the lathe")) {
-                assertTrue(titles.contains(title), titles::toString);
-            }
-            assertTrue(texts(section(sheet, "Inlays")).contains("gannet"));
         }
     }
 
@@ -276,21 +301,43 @@ class ShopSheetCalculatorTest {
     }
 
     @Test
-    void everyCautionStandsAtItsStep() {
-        ShopSheet sheet = sheet(Designs.of("dodecahedron"));
-        Set<Caution> placed = new HashSet<>();
+    void everyStageHasTheCautionsOfWhatIsDoneThereOnce() throws IOException {
+        ShopSheet sheet = ShopSheetCalculator.sheet(tide());
+        assertEquals(
+                DONE.keySet(), sheet.sections().stream().map(Section::title).collect(Collectors.toSet()));
         for (Section section : sheet.sections()) {
-            section.steps().stream()
-                    .filter(Advice.class::isInstance)
-                    .forEach(step -> placed.add(((Advice) step).caution()));
+            assertEquals(
+                    DONE.get(section.title()).stream()
+                            .flatMap(step -> step.cautions().stream())
+                            .map(Caution::text)
+                            .distinct()
+                            .toList(),
+                    cautions(section),
+                    section.title());
         }
-        List<Caution> standing =
-                SheetCalculator.sheet(Designs.of("dodecahedron").document(), 2).cautions();
-        for (Caution caution : standing) {
-            assertEquals(caution.step() != Caution.Step.INLAYING, placed.contains(caution), caution.text());
-        }
-        assertTrue(section(sheet, "Bevelling the panels").steps().get(0) instanceof Advice advice
-                && advice.caution().step() == Caution.Step.BEVELLING);
+    }
+
+    private static List<String> cautions(Section section) {
+        return section.steps().stream()
+                .filter(Advice.class::isInstance)
+                .map(step -> ((Advice) step).caution().text())
+                .toList();
+    }
+
+    private static List<String> texts(Caution.Step step) {
+        return step.cautions().stream().map(Caution::text).toList();
+    }
+
+    @Test
+    void halvesAreTruedWithTheCautionsOfTheDiscSander() {
+        assertTrue(cautions(section(sheet(Designs.of("cube")), "Gluing the panels"))
+                .containsAll(texts(Caution.Step.DISC_SANDING)));
+    }
+
+    @Test
+    void sticksAreSawnWithTheCautionsOfCrosscutting() {
+        assertTrue(cautions(section(sheet(Designs.example("deltoidal-hexecontahedron-upright-bands")), "Blanks"))
+                .containsAll(texts(Caution.Step.CROSSCUTTING)));
     }
 
     @Test

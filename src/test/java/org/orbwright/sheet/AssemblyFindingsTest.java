@@ -115,8 +115,8 @@ class AssemblyFindingsTest {
                 answer.findings().stream().map(Finding::field).toList());
         assertEquals(FindingCode.NO_HALVES, answer.findings().get(0).code());
         assertEquals(
-                List.of(Step.GENERAL, Step.GLUING, Step.BEVELLING, Step.SANDING),
-                answer.cautions().stream().map(Caution::step).toList());
+                List.of(Step.GENERAL, Step.SURFACING, Step.GLUING, Step.DISC_SANDING, Step.BEVELLING),
+                answer.cautions().stream().map(Caution::step).distinct().toList());
         assertEquals(
                 List.of(),
                 SheetCalculator.assembly(Assemblies.document(Designs.of("cube").thickness(60), 100))

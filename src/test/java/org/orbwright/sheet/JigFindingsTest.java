@@ -87,7 +87,9 @@ class JigFindingsTest {
     /** Cautions of the offcut and the stop are limits, never promises. */
     @Test
     void cautionsNameTheWedgeAndTheStop() {
-        List<String> texts = Cautions.ofJig().stream().map(Caution::text).toList();
+        List<String> texts = SheetCalculator.jig(Designs.of("cube").document()).cautions().stream()
+                .map(Caution::text)
+                .toList();
         assertTrue(texts.stream().anyMatch(text -> text.contains("with open room below it for the wedge")));
         assertTrue(
                 texts.stream().anyMatch(text -> text.contains("Stop the saw and wait until the blade stands still")));
