@@ -133,6 +133,10 @@ final class TurningFindings {
         }
     }
 
+    /**
+     * Beyond the low end of the rule of thumb a speed is a WARN, beyond its upper end a STOP: diameter times turns of
+     * 6000 to 9000 inches a minute, which is a speed of the rim of 8.0 to 12.0 m/s. Common practice, no source.
+     */
     private void speed(SpeedLimit limit, String name) {
         Double turns = request.speed() == null ? null : request.speed().turns();
         if (turns == null) {
@@ -144,19 +148,25 @@ final class TurningFindings {
                     Severity.STOP,
                     "At " + Rounding.plain(turns, 0) + " turns a minute the " + name
                             + " pulls harder at its glue lines than the stated strength over its divisor. That is"
-                            + " reached at " + Rounding.plain(Math.floor(limit.glueLimit()), 0) + ".",
+                            + " reached at " + floor(limit.glueLimit()) + ".",
                     SPEED);
         }
-        if (turns > limit.thumbLow()) {
+        boolean beyond = turns > limit.thumbHigh();
+        if (beyond || turns > limit.thumbLow()) {
             add(
                     FindingCode.SPEED_ABOVE_THUMB,
-                    Severity.WARN,
+                    beyond ? Severity.STOP : Severity.WARN,
                     Rounding.plain(turns, 0) + " turns a minute are more than the "
-                            + Rounding.plain(Math.floor(limit.thumbLow()), 0)
-                            + " of the rule of thumb's low end for the " + name + ", "
-                            + design.say(limit.diameter()) + " wide. Segmented and hollow work stays below that.",
+                            + floor(beyond ? limit.thumbHigh() : limit.thumbLow()) + " of the rule of thumb's "
+                            + (beyond ? "upper" : "low") + " end for the " + name + ", " + design.say(limit.diameter())
+                            + " wide (common practice, no source). Segmented and hollow work stays below "
+                            + floor(limit.thumbLow()) + ". Lower speeds can still be dangerous.",
                     SPEED);
         }
+    }
+
+    private static String floor(double turns) {
+        return Rounding.plain(Math.floor(turns), 0);
     }
 
     private void glue() {
