@@ -32,8 +32,12 @@ public enum FindingCode {
     ONE_SET_ONLY,
     /** Just as many segments of a kind are sawn as are needed, and no spares are asked for. */
     NOTHING_TO_SPARE,
-    /** A segment is too small to hold safely at a saw. */
+    /** A segment is too small for a hand at a saw, or for the pad of a clamp too. */
     SMALL_SEGMENT,
+    /** A strip is too narrow to be ripped between fence and blade, or to be ripped at all. */
+    NARROW_STRIP,
+    /** A strip is thinner than planers' manuals allow. */
+    THIN_TO_PLANE,
     /** The bevel needs more blade tilt than saws commonly have. */
     TILT_BEYOND_SAW,
     /** The segments need a steeper mitre than gauges commonly have. */
@@ -76,7 +80,7 @@ public enum FindingCode {
     SCREW_IN_SPHERE,
     /** The cups leave patches that no position reaches. */
     CUPS_LEAVE_PATCHES,
-    /** A speed is above the low end of the rule of thumb. */
+    /** A speed is above the low end of the rule of thumb, or above its upper end. */
     SPEED_ABOVE_THUMB,
     /** A speed pulls at the glue harder than is allowed. */
     SPEED_ABOVE_GLUE,
@@ -118,6 +122,8 @@ public enum FindingCode {
     MOISTURE_OUTSIDE_TABLE,
     /** Neighbouring bands move so differently in thickness that a step can be felt on the finished sphere. */
     MOVEMENT_MISMATCH,
+    /** The seasons strain a glued panel, whose joints would open if the glue let them. */
+    PANEL_STRAINED,
     /** A setting error opens joints further than the glue bridges. */
     GAP_BEYOND_GLUE,
     /** Too many solids have a gap somewhere that the glue does not bridge. */

@@ -17,16 +17,24 @@ import org.orbwright.segment.SegmentPlan.SegmentCut;
 /** What the segments of a design get wrong or nearly wrong. */
 final class SegmentFindings {
     /**
-     * Shortest side, in millimetres, below which a piece of wood cannot be kept by hand at a safe distance from a blade
-     * and needs a holding jig of its own. Common practice, no source. Manuals of mitre saws ask for more: the hand at
-     * least 100 mm from the blade (IEC 62841-3-9). The machine's manual and local rules go first.
+     * Shortest side in millimetres below which a hand does not hold a piece of wood at a blade: a piece that is held
+     * within 162 mm or 6 3/8 in of it is too small (a radial saw's manual), and hands stay 100 mm away (mitre-saw
+     * manuals in the wording of IEC 62841-3-9). Nearly every segment is smaller, so this is a WARN: a carrier with a
+     * clamp takes it past the blade.
      */
-    static final double SMALLEST_WITHOUT_JIG = 50;
+    static final double SMALLEST_FOR_A_HAND = 162;
+    /** How far hands stay away from a blade, in millimetres; the same manuals. */
+    private static final double HANDS_AWAY = 100;
+    /**
+     * Diameter in millimetres of a clamp's pad. Where a pad of this size, set on the place where a hold-down presses,
+     * reaches beyond a side, nothing that is common holds the segment at a blade: a STOP. Common practice, no source.
+     */
+    static final double PAD = 20;
 
     private static final double STEEPEST_TILT = JigCalculator.STEEPEST_TILT;
     /** How far most mitre gauges turn from square. Common practice, no source. */
     private static final double STEEPEST_MITRE = Math.toRadians(60);
-    /** An angle that is exactly the steepest can be set; in radians. */
+    /** What is exactly at a limit keeps it; in radians and millimetres. */
     private static final double EXACT = 1e-9;
 
     private SegmentFindings() {}
@@ -115,17 +123,32 @@ final class SegmentFindings {
     }
 
     private static void small(Design design, FaceSegments face, SegmentCut segment, List<Finding> findings) {
+        double longest = Math.max(segment.base(), Math.max(segment.legLeft(), segment.legRight()));
+        // A hold-down presses on the centroid, a third of the least height away from the longest side.
+        double pad = 2 * (2 * segment.area() / longest) / 3;
         double shortest = Math.min(segment.base(), Math.min(segment.legLeft(), segment.legRight()));
-        if (shortest < SMALLEST_WITHOUT_JIG) {
-            findings.add(new Finding(
-                    FindingCode.SMALL_SEGMENT,
+        String name = "Segment " + segment.segment() + " of the " + face.face() + " panels ";
+        if (pad < PAD - EXACT) {
+            add(
+                    findings,
+                    Finding.Severity.STOP,
+                    name + "is too small for any clamp at a blade. Where a hold-down presses, a pad of at most "
+                            + design.sayAtMost(pad) + " fits on it. Common clamps have pads of " + design.say(PAD)
+                            + " (common practice, no source). Make the solid larger, or choose one with larger"
+                            + " faces.");
+        } else if (shortest < SMALLEST_FOR_A_HAND - EXACT) {
+            add(
+                    findings,
                     Finding.Severity.WARN,
-                    "Segment " + segment.segment() + " of the " + face.face() + " panels has a side of only "
-                            + design.say(shortest)
-                            + ": a hand cannot keep away from the blade, at the last of the blank"
-                            + " least of all. Use a jig that clamps the wood and carries it past the blade, and larger"
-                            + " segments are no promise of safety either.",
-                    "/size/value"));
+                    name + "has a side of only " + design.say(shortest) + ": never hold it at the blade by hand. Wood"
+                            + " that is held within " + design.say(SMALLEST_FOR_A_HAND)
+                            + " of a blade is too small for a hand (manual of a radial saw). Hands stay at least "
+                            + design.say(HANDS_AWAY) + " away (mitre-saw manuals in the wording of IEC 62841-3-9)."
+                            + " Use a carrier that clamps it and takes it past the blade.");
         }
+    }
+
+    private static void add(List<Finding> findings, Finding.Severity severity, String message) {
+        findings.add(new Finding(FindingCode.SMALL_SEGMENT, severity, message, "/size/value"));
     }
 }

@@ -216,6 +216,7 @@ final class Work {
         found(segmentFindings());
         found(YieldFindings.of(design, yields));
         found(WoodFindings.of(design));
+        found(StripFindings.of(design));
         return carry(Part.YIELD);
     }
 
@@ -229,6 +230,7 @@ final class Work {
     Work bands(int stations) {
         bands = BandCalculator.calculate(design, stations);
         found(BandFindings.of(design, bands));
+        found(StripFindings.of(design));
         return carry(Part.BANDS);
     }
 
@@ -331,6 +333,8 @@ final class Work {
             found(StockFindings.of(section, design, plan));
             found(WoodFindings.of(design));
             found(StockFindings.blanks(section, design));
+            found(StripFindings.of(design));
+            found(StripFindings.planed(section, design));
             found(segmentFindings());
             found(stops());
             carry(Part.STOCK);

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Designs;
 import org.orbwright.source.Source;
+import org.orbwright.quantity.LengthUnit;
+import org.orbwright.segment.SegmentPlan.SegmentCut;
 
 @Source(value = HAND, text = "a square's segments have the base of its side and legs of side / sqrt 2")
 class SegmentFindingsTest {
@@ -55,26 +57,78 @@ class SegmentFindingsTest {
 
     @Nested
     class SmallSegment {
+        /** Hands stay 100 mm away (IEC 62841-3-9); within 162 mm or 6 3/8 in a piece is too small (a radial saw). */
         @Test
-        @DisplayName("a cube of 70 mm has legs of 70 / sqrt 2 = 49.5 mm")
+        @DisplayName("a cube of 200 mm has legs of 200 / sqrt 2 = 141.42 mm")
         void found() {
             assertFound(
                     FindingCode.SMALL_SEGMENT,
                     WARN,
                     "/size/value",
-                    Designs.of("cube").acrossFlats(70),
+                    Designs.of("cube"),
                     "Segment A of the square panels",
-                    "only 49.5 mm",
-                    "jig");
+                    "only 141.42 mm",
+                    "never hold it at the blade by hand",
+                    "within 162 mm of a blade",
+                    "at least 100 mm away",
+                    "carrier that clamps it");
         }
 
         @Test
-        @DisplayName("absent where the shortest side is 50 mm: a cube of 50 sqrt 2 mm")
-        void limit() {
+        @DisplayName("absent where the shortest side is 162 mm: a cube of 162 sqrt 2 mm")
+        void hands() {
             Designs cube = Designs.of("cube");
-            double edge = 50 * Math.sqrt(2);
-            assertAbsent(FindingCode.SMALL_SEGMENT, cube.edge(edge * (1 + 1e-12)));
-            assertFound(FindingCode.SMALL_SEGMENT, WARN, "/size/value", cube.edge(edge * (1 - 1e-12)));
+            double edge = 162 * Math.sqrt(2);
+            assertAbsent(FindingCode.SMALL_SEGMENT, cube.edge(edge));
+            assertFound(FindingCode.SMALL_SEGMENT, WARN, "/size/value", cube.edge(edge * (1 - 1e-9)));
+        }
+
+        /** A cube's segments are half as high as the edge; a hold-down presses on a third of that. */
+        @Test
+        @DisplayName("a pad of 20 mm (common practice, no source) fits on a cube's segments from an edge of 60 mm on")
+        void clamps() {
+            Designs cube = Designs.of("cube").thickness(12);
+            assertFound(FindingCode.SMALL_SEGMENT, WARN, "/size/value", cube.edge(60), "only 42.43 mm");
+            assertFound(
+                    FindingCode.SMALL_SEGMENT,
+                    STOP,
+                    "/size/value",
+                    cube.edge(59.97),
+                    "too small for any clamp",
+                    "a pad of at most 19.99 mm",
+                    "pads of 20 mm");
+        }
+
+        @Test
+        @DisplayName("a triangle of 0.573 in is too small for any clamp")
+        void inches() {
+            assertFound(
+                    FindingCode.SMALL_SEGMENT,
+                    STOP,
+                    "/size/value",
+                    Designs.of("icosahedron")
+                            .acrossFlats(1)
+                            .times(1 / 25.4)
+                            .thickness(0.1)
+                            .edge(0.573)
+                            .in(LengthUnit.IN),
+                    "pads of 0.787 in");
+        }
+
+        /** Of a long and flat triangle the low side counts, whatever its legs are. */
+        @Test
+        void theLeastHeightCounts() {
+            Designs flat = Designs.of("triakis-tetrahedron").thickness(2);
+            SegmentCut segment = SheetCalculator.segments(flat.edge(100).document())
+                    .segments()
+                    .faces()
+                    .get(0)
+                    .segments()
+                    .get(0);
+            double longest = Math.max(segment.base(), Math.max(segment.legLeft(), segment.legRight()));
+            double padOfUnit = 4 * segment.area() / (3 * longest * 100);
+            assertFound(FindingCode.SMALL_SEGMENT, STOP, "/size/value", flat.edge(19.9 / padOfUnit));
+            assertFound(FindingCode.SMALL_SEGMENT, WARN, "/size/value", flat.edge(400));
         }
 
         @Test

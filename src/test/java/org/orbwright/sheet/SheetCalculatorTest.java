@@ -82,7 +82,12 @@ class SheetCalculatorTest {
 
     @Test
     void aGoodDesignHasNoFindings() {
-        Document good = Designs.of("cube").thickness(60).copies(2).spares(1, 0).document();
+        Document good = Designs.of("cube")
+                .acrossFlats(240)
+                .thickness(70)
+                .copies(2)
+                .spares(1, 0)
+                .document();
         assertEquals(List.of(), SheetCalculator.sheet(good, 9).findings());
     }
 
