@@ -180,6 +180,75 @@ class MovementFindingsTest {
         }
     }
 
+    /**
+     * Strains at which sound wood yields and fails: 0.004, and 0.009 or more (The Structural Conservation of Panel
+     * Paintings, Getty Conservation Institute 1998, on the transport of panels). Sugar maple moves 0.00353 a point
+     * along its rings (Wood Handbook, FPL-GTR-190, Table 13-5).
+     */
+    @Nested
+    class PanelStrained {
+        private Finding found(Movements movements) {
+            return MovementFindingsTest.found(FindingCode.PANEL_STRAINED, movements)
+                    .get(0);
+        }
+
+        /** A square panel's base distance of 100 mm becomes 98.588 mm, and half a base stays at 100 mm. */
+        @Test
+        @DisplayName(
+                "hand calculation: 4 points drier are 1.412 %, and 8 atan(1 / 0.98588) is 3.26 degrees more than a circle")
+        void threeDegreesAreAsLoudAsAStep() {
+            assertFound(
+                    FindingCode.PANEL_STRAINED,
+                    WARN,
+                    "/movement/stock",
+                    Movements.of(MAPLE).moisture(10, 6, 10),
+                    "In the driest season the joints of a square panel would open by 3.3 degrees in all",
+                    "which is 5.69 mm at the tips",
+                    "across its grain by up to about 1.41 %",
+                    "yields at about 0.4 %, and fails at 0.9 % or more",
+                    "Do not count on the panel to survive");
+        }
+
+        @Test
+        @DisplayName("2 points are 0.71 %: beyond 0.4 %, below 0.9 %")
+        void betweenTheStrainsNothingIsPromised() {
+            Finding strained = found(Movements.of(MAPLE).moisture(8, 6, 8));
+            assertEquals(WARN, strained.severity());
+            assertTrue(strained.message().contains("A sound panel may survive it with a lasting set."));
+        }
+
+        @Test
+        @DisplayName("1 point is 0.353 %: wood bears it")
+        void belowTheYieldPointItIsANote() {
+            Finding strained = found(Movements.of(MAPLE).moisture(8, 7, 8));
+            assertEquals(NOTE, strained.severity());
+            assertTrue(strained.message().endsWith("A sound panel is likely to survive this."));
+        }
+
+        @Test
+        void theWorseSeasonIsTold() {
+            assertTrue(found(Movements.of(MAPLE).moisture(7, 6, 10)).message().startsWith("In the dampest season"));
+        }
+
+        @Test
+        void absentWhereNothingMovesOrNothingIsKnown() {
+            assertAbsent(FindingCode.PANEL_STRAINED, Movements.of(MAPLE).moisture(8, 8, 8));
+            assertAbsent(FindingCode.PANEL_STRAINED, Movements.of(MAPLE.bands(List.of(Designs.band("bog oak", null)))));
+        }
+
+        @Test
+        void saidOnceForPanelsAndTheirMirrorImages() {
+            Designs chiral = Designs.of("pentagonal-icositetrahedron")
+                    .bands(30, List.of(Designs.band("sugar maple", 60.0), Designs.band("black cherry", 60.0)));
+            assertEquals(
+                    1,
+                    MovementFindingsTest.found(
+                                    FindingCode.PANEL_STRAINED,
+                                    Movements.of(chiral).moisture(10, 6, 10))
+                            .size());
+        }
+    }
+
     @Nested
     class UnknownWoods {
         private Movements of(String species) {
