@@ -1,4 +1,5 @@
-"""Writes reference answers into src/test/resources/org/orbwright: sheet/segments.csv, sheet/bands.csv, band/widths.csv.
+"""Writes reference answers into src/test/resources/org/orbwright: sheet/segments.csv, sheet/bands.csv,
+sheet/woods.csv and band/widths.csv.
 
 Nothing here knows coordinates, or the closed forms of the service. Segments of all solids follow from the trigonometry
 of one corner (solids.py). What is left of a band is summed ray by ray from the middle of its panel: along a ray the
@@ -110,16 +111,23 @@ class Band:
             return mpf(0), mpf(0), "none"
         return max(mpf(0), low), min(end, high), (low > 0, high < end, along > 0)
 
-    def stops(self, end):
+    def stops(self, end, inner=None):
+        """Rays on which another boundary takes over, that of the hollow too if there is one."""
+
+        def kind(ray):
+            low, high, which = self.limits(ray, end(ray))
+            edge = inner * self.s.a / (self.s.height * cos(ray)) if inner else 0
+            return which, inner and (low < edge, high < edge)
+
         at = [self.first + (self.last - self.first) * i / LOOKS for i in range(LOOKS + 1)]
         found = [self.first]
         for one, other in zip(at, at[1:]):
-            kind = self.limits(one, end(one))[2]
-            if kind != self.limits(other, end(other))[2]:
+            before = kind(one)
+            if before != kind(other):
                 low, high = one, other
                 for _ in range(110):
                     middle = (low + high) / 2
-                    if self.limits(middle, end(middle))[2] == kind:
+                    if kind(middle) == before:
                         low = middle
                     else:
                         high = middle
@@ -131,7 +139,10 @@ class Band:
             low, high, _ = self.limits(phi, end(phi))
             return part(high) - part(low)
 
-        stops = self.stops(end)
+        return self.add(ray, self.stops(end))
+
+    @staticmethod
+    def add(ray, stops):
         return sum(quad(ray, [one, (one + other) / 2, other]) for one, other in zip(stops, stops[1:]))
 
     def sphere(self):
@@ -142,6 +153,23 @@ class Band:
 
     def flat(self):
         return self.sum(self.outline, lambda r: r * r / 2)
+
+    def wood(self, inner):
+        """Volume over the hollow, which ends at a height, and over the seam, under the sphere."""
+
+        def ray(phi):
+            low, high, _ = self.limits(phi, self.seam(phi))
+            slope = self.s.height * cos(phi) / self.s.a
+            edge = inner / slope
+
+            def below(r):
+                near = min(r, edge)
+                return inner * near**2 / 2 + slope * (r**3 - near**3) / 3
+
+            over = [-sqrt(max(0, self.radius**2 - r * r)) ** 3 / 3 - below(r) for r in (low, high)]
+            return over[1] - over[0]
+
+        return self.add(ray, self.stops(self.seam, inner))
 
     def width(self, ray):
         """Of the band's width, measured along the sphere square to it, what is crossed on the way along a ray."""
@@ -201,6 +229,24 @@ def band_rows():
                         yield (*design, *size, flat, band.sphere(), plan / flat, *seen)
 
 
+def wood_rows():
+    """Panels a millimetre or two thicker than a wall of 5 mm needs; the volume of each band in a whole sphere."""
+    for solid, flats, diameter, land, degree, widths in DESIGNS:
+        found = across_flats(solid, flats, land)
+        radius = mpf(diameter) / 2
+        corners = [(s, sqrt(s.a**2 + s.height**2 + max(s.left, s.right) ** 2)) for s in found]
+        needed = max(s.height + land - (radius - 5) * s.height / corner for s, corner in corners)
+        thickness = int(needed) + 2
+        woods = [mpf(0)] * (len(widths) + 1)
+        for s in found:
+            hands = [s] if degree == 0 or s.left == s.right else [s, s.turned()]
+            for hand in hands:
+                for i, band in enumerate(bands(hand, radius, radians(mpf(degree)), widths)):
+                    inner = s.height + land - thickness
+                    woods[i] += mpf(s.count) / len(hands) * band.wood(inner)
+        yield (solid, flats, diameter, land, degree, *widths, thickness, *woods)
+
+
 def width_rows():
     """Bisection: the width of a rim that takes up a share of the sphere, of solids with one kind of segment."""
     for solid, flats, diameter, share in WISHES:
@@ -239,15 +285,25 @@ if __name__ == "__main__":
             "Survival is the share of the flat band that remains, seen square to the panel. Widths are those crossed",
             "on the way from the panel's middle to the middle of the edge and to the left and the right corner.",
         ],
-        "solid flats diameter land bandAngle width1 width2 face baseLeft baseRight set band flatArea sphereArea survival"
-        " edgeMiddle leftCorner rightCorner",
+        "solid flats diameter land bandAngle width1 width2 face baseLeft baseRight set band flatArea sphereArea"
+        " survival edgeMiddle leftCorner rightCorner",
         band_rows(),
+    )
+    write(
+        target / "sheet/woods.csv",
+        [
+            "The wood of three bands in one finished sphere: cubic millimetres. By mpmath, 30 digits: tanh-sinh",
+            "quadrature over the rays from a panel's middle. Written by src/test/python/answers.py. The designs are",
+            "invented.",
+        ],
+        "solid flats diameter land bandAngle width1 width2 thickness wood1 wood2 wood3",
+        wood_rows(),
     )
     write(
         target / "band/widths.csv",
         [
-            "How wide a rim has to be to take up a share of the sphere: millimetres. By mpmath, 30 digits: bisection over",
-            "tanh-sinh quadrature. Written by src/test/python/answers.py. The designs are invented.",
+            "How wide a rim has to be to take up a share of the sphere: millimetres. By mpmath, 30 digits: bisection",
+            "over tanh-sinh quadrature. Written by src/test/python/answers.py. The designs are invented.",
         ],
         "solid flats diameter share width",
         width_rows(),

@@ -1,10 +1,13 @@
 package org.orbwright.movement;
 
 /**
- * The moisture content that wood comes to in still air: the two-hydrate Hailwood-Horrobin equation with the
- * coefficients of the Forest Products Laboratory (Wood Handbook, FPL-GTR-190, equation 4-5; Simpson 1998), from memory.
- * Its table (4-2) covers -1.1 to 132.2 degrees Celsius and 5 % to 95 % relative humidity; it agrees with that to 0.1 %.
- * Single woods differ from it by a percentage point or so.
+ * The moisture content that wood comes to in still air: the two-hydrate Hailwood-Horrobin equation with the constants
+ * of the Forest Products Laboratory (Wood Handbook, FPL-GTR-282, 2021, p. 4-3). It agrees with Table 4-2, which covers
+ * -1.1 to 132.2 degrees Celsius and 5 % to 95 % relative humidity, to what that is rounded to.
+ *
+ * <p>The equation is for Sitka spruce, midway between adsorption and desorption (the same, p. 4-4). Other woods depart
+ * from it. Hysteresis alone is 1 to 4 percentage points at 50 % relative humidity (Swedish Wood, moisture content and
+ * sorption curves): wood that dries to the air keeps more water than wood that takes it up.
  */
 final class EquilibriumMoisture {
     private EquilibriumMoisture() {}

@@ -3,11 +3,12 @@ package org.orbwright.movement;
 import org.orbwright.quantity.Describe;
 
 /** How the growth rings lie in a strip. What matters is the angle between the rings and the strip's width. */
-@Describe("How the growth rings lie in a strip as it is glued up: FLAT_SAWN with the rings along its width, so that the"
-        + " width moves tangentially and the thickness radially; QUARTER_SAWN with the rings square to its width, so"
-        + " that the width moves radially and the thickness tangentially; RIFT_SAWN half-way between. It is the strip"
-        + " that counts and not the board: a strip that is ripped out of a flat-sawn board and turned on its edge"
-        + " before it is glued up is QUARTER_SAWN. FLAT_SAWN if a request leaves it out.")
+@Describe(
+        "How the growth rings lie in a strip as it is glued up. FLAT_SAWN: the rings run along its width, so the width"
+                + " moves tangentially and the thickness radially. QUARTER_SAWN: the rings stand square to its width, so the"
+                + " width moves radially and the thickness tangentially. RIFT_SAWN: half-way between. The strip counts and not"
+                + " the board. A strip that is ripped from a flat-sawn board and glued up on its edge is QUARTER_SAWN."
+                + " FLAT_SAWN if left out.")
 public enum GrainOrientation {
     /** Rings along the strip's width. */
     FLAT_SAWN(0),

@@ -24,8 +24,7 @@ public record LaminationMovement(
         double width,
 
         @Describe(
-                value = "Change of that width: for bands parallel to the base that of the base distance, for tilted"
-                        + " ones just that of the lamination.",
+                value = "Change of that width. For bands parallel to the base it is the change of the base distance.",
                 optional = true)
         LengthChange widthChange,
 
@@ -94,9 +93,10 @@ public record LaminationMovement(
             LengthChange thicknessChange) {}
 
     /** The glue line between two neighbouring bands. */
-    @Describe("The step that opens along the glue line between two neighbouring bands from the stock's moisture content"
-            + " to the worse season, because one grows or shrinks more in thickness. The whole difference is taken on"
-            + " one surface, as if the other stayed flush.")
+    @Describe(
+            "The step along the glue line between two neighbouring bands in the worse season. It opens because one band"
+                    + " grows or shrinks more in thickness. All of it is counted on one surface, as if the other stayed"
+                    + " flush.")
     public record BandJoint(
             @Describe(
                     value = "The band on the base's side of the glue line, from 1; the next one is on the tip's side.",
@@ -123,10 +123,10 @@ public record LaminationMovement(
             Double wallStep) {}
 
     /** How the tip angle of a segment changes. */
-    @Describe("How the tip angle of a segment changes: wood moves across its bands and hardly along the grain, so that"
-            + " with bands parallel to the base the base keeps its length and the base distance does not. The angle is"
-            + " that between the lines from the tip to the base's two ends. It changes alike in upright and inverted"
-            + " segments, which have the same bands between tip and base.")
+    @Describe("How the tip angle of a segment changes. Wood moves across its bands and hardly along the grain. So with"
+            + " bands parallel to the base, the base keeps its length and the base distance changes. The angle lies"
+            + " between the lines from the tip to the two ends of the base. It changes alike in upright and inverted"
+            + " segments, as both have the same bands.")
     public record SegmentMovement(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,

@@ -40,8 +40,8 @@ public record Movement(
     }
 
     /** Where the joints of a panel would open. */
-    @Describe("Where the joints of a panel would open if the glue let them: at the RIM where the segments have become"
-            + " too high for their bases, at the TIPS where they have become too low, NOWHERE where nothing moves.")
+    @Describe("Where the joints of a panel would open if the glue let them. RIM: the segments have become too high for"
+            + " their bases. TIPS: they have become too low. NOWHERE: nothing moves.")
     public enum OpensAt {
         /** At the rim. */
         RIM,
@@ -53,8 +53,9 @@ public record Movement(
 
     /** The moisture contents of stock and home. */
     @Describe("The moisture contents of stock and home, water over ovendry mass. Those that follow from temperature and"
-            + " humidity are the equilibrium moisture content by the two-hydrate Hailwood-Horrobin equation (Wood"
-            + " Handbook, equation 4-5).")
+            + " humidity are for Sitka spruce, midway between taking water up and giving it off (Wood Handbook,"
+            + " FPL-GTR-282, p. 4-3 and 4-4). Other woods depart from it. Between taking up and giving off alone lie 1"
+            + " to 4 percentage points (Swedish Wood).")
     public record MoistureContents(
             @Describe(value = "Moisture content of the stock.", quantity = Quantity.PERCENT, example = "10")
             double stock,
@@ -157,8 +158,8 @@ public record Movement(
             String face,
 
             @Describe(
-                    value = "Whether these are the panels that are mirror images of the first one; tilted bands lie"
-                            + " otherwise in them.",
+                    value = "Whether these panels are mirror images of the first ones. Tilted bands lie differently in"
+                            + " them.",
                     example = "false")
             boolean mirrored,
 
@@ -169,8 +170,8 @@ public record Movement(
             double baseDistance,
 
             @Describe(
-                    value = "Change of all tip angles of the panel together: below 0 they no longer close the circle,"
-                            + " above 0 they are more than it.",
+                    value = "Change of the sum of all tip angles of the panel. Below 0 they no longer close the circle;"
+                            + " above 0 they are too much for it.",
                     optional = true)
             AngleChange angleSumChange,
 

@@ -6,7 +6,7 @@ import org.orbwright.quantity.Quantity;
 /** Mass of one wood. */
 @Describe("Mass of one wood, for all copies, at the stock's moisture content and at the home's mean one: 1000 kg/m3"
         + " times specific gravity times volume times (1 + moisture content / 100). The designed volume is taken"
-        + " for that at 12 % moisture content. Left out where the specific gravity is not known.")
+        + " for that at 12 % moisture content. Left out where the density is not known.")
 public record SpeciesMass(
         @Describe(value = "The wood.", example = "\"white ash\"")
         String species,

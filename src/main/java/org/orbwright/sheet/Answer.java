@@ -105,8 +105,28 @@ public record Answer(
     /** The numbers of a body in place of these parts, with their findings. */
     Answer withBody(BodyNumbers numbers) {
         return new Answer(
-                document, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                null, null, null, numbers, findings, cutBy().cautions());
+                document,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                numbers,
+                findings,
+                cutBy().cautions());
     }
 
     /** How a body that is made by these parts is cut. */

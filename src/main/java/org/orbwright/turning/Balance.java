@@ -33,12 +33,12 @@ public record Balance(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "665")
+            @Describe(value = "Its density.", quantity = Quantity.DENSITY, example = "672")
             double density,
 
             @Describe(
                     value = "Whether the document's woods state it; from the table of woods otherwise.",
-                    example = "true")
+                    example = "false")
             boolean stated) {}
 
     /** The mass of a panel. */
@@ -53,29 +53,29 @@ public record Balance(
             @Describe(value = "The set of segments that it is made of.", example = "\"UPRIGHT\"")
             BandSet set,
 
-            @Describe(value = "Mass in the glued-up solid.", quantity = Quantity.MASS, example = "0.1214")
+            @Describe(value = "Mass in the glued-up solid.", quantity = Quantity.MASS, example = "0.1223")
             double inSolid,
 
             @Describe(
                     value = "Mass in the finished sphere; left out where it breaks through to the hollow.",
                     quantity = Quantity.MASS,
-                    example = "0.0751",
+                    example = "0.0756",
                     optional = true)
             Double inSphere) {}
 
     /** A body that turns about the axis. */
     @Describe("A body that turns about the axis.")
     public record HeldBody(
-            @Describe(value = "Mass of the work.", quantity = Quantity.MASS, example = "2.4653")
+            @Describe(value = "Mass of the work.", quantity = Quantity.MASS, example = "2.4832")
             double mass,
 
-            @Describe(value = "The same with what holds it.", quantity = Quantity.MASS, example = "3.2653")
+            @Describe(value = "The same with what holds it.", quantity = Quantity.MASS, example = "3.2832")
             double turningMass,
 
             @Describe(
                     value = "How far the work's centre of mass lies from the axis.",
                     quantity = Quantity.LENGTH,
-                    example = "0.3551")
+                    example = "0.3114")
             double offAxis,
 
             @Describe(
@@ -83,7 +83,7 @@ public record Balance(
                             + " corner or"
                             + " edge that the axis is named after.",
                     quantity = Quantity.LENGTH,
-                    example = "0.0304",
+                    example = "-0.0581",
                     min = -1e18)
             double alongAxis,
 
@@ -99,7 +99,7 @@ public record Balance(
                     value = "From that panel's middle to the heavy side about the axis, counter-clockwise seen against"
                             + " the axis from its named end; left out where the work is in balance.",
                     quantity = Quantity.ANGLE,
-                    example = "7.9741",
+                    example = "-3.0808",
                     optional = true,
                     min = -180,
                     max = 180)
@@ -111,7 +111,7 @@ public record Balance(
                             + " axis at which a counterweight is fixed opposite the heavy side, it is the"
                             + " counterweight's mass.",
                     quantity = Quantity.IMBALANCE,
-                    example = "875.335")
+                    example = "773.314")
             double imbalance,
 
             @Describe(
@@ -119,7 +119,7 @@ public record Balance(
                             + " speed in radians"
                             + " per second it makes the balance quality grade of ISO 21940-11:2016.",
                     quantity = Quantity.LENGTH,
-                    example = "0.2681")
+                    example = "0.2355")
             double eccentricity,
 
             @Describe(
@@ -127,7 +127,7 @@ public record Balance(
                             + " 21940-11:2016;"
                             + " left out without a speed.",
                     quantity = Quantity.VELOCITY,
-                    example = "9.825",
+                    example = "8.633",
                     optional = true)
             Double grade,
 
@@ -136,14 +136,14 @@ public record Balance(
                             + " left out"
                             + " without a speed.",
                     quantity = Quantity.FORCE,
-                    example = "1.1759",
+                    example = "1.0388",
                     optional = true)
             Double force,
 
             @Describe(
                     value = "That force over the weight of the work and what holds it; left out without a speed.",
                     quantity = Quantity.RATIO,
-                    example = "0.036722",
+                    example = "0.032265",
                     optional = true)
             Double forceToWeight) {}
 }

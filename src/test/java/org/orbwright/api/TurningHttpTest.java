@@ -37,7 +37,9 @@ class TurningHttpTest {
 
     @Test
     void theHeavySideIsNamedWithItsForceAndTheCautions() {
-        balance(example())
+        ObjectNode body = example();
+        body.set("woods", Contract.json("[{\"name\":\"sugar maple\",\"density\":690}]"));
+        balance(body)
                 .statusCode(200)
                 .body("balance.solid.heavyPanel", equalTo(3))
                 .body("balance.densities.find { it.species == 'sugar maple' }.stated", equalTo(true))

@@ -170,7 +170,9 @@ class WoodsHttpTest {
                     + "\"tangentialCoefficient\":0.0035,\"density\":720}]");
             ((ObjectNode) request.at("/laminations/0/bands/1")).put("species", "plum");
             answered(request)
-                    .body("movement.laminations[0].bands[1].widthCoefficient", equalTo(0.0035f))
+                    .body("movement.laminations[0].bands[1].ringAngle", equalTo(90))
+                    .body("movement.laminations[0].bands[1].widthCoefficient", equalTo(0.0018f))
+                    .body("movement.laminations[0].bands[1].thicknessCoefficient", equalTo(0.0035f))
                     .body("movement.species.find { it.species == 'plum' }.solidsAtStock", greaterThan(0f))
                     .body("document.woods", hasSize(1))
                     .body("document.woods[0].name", equalTo("Plum"))

@@ -26,6 +26,8 @@ import org.orbwright.body.Body.Part;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
+import org.orbwright.notice.Notice;
+import org.orbwright.notice.Notice.Kind;
 import org.orbwright.quantity.LengthUnit;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -63,6 +65,94 @@ class BodyFilesTest {
             assertEquals(part.mesh().triangles().size(), mesh.getFaceCount());
             assertEquals(cubicInches, volume(mesh), cubicInches * 1e-5);
         }
+    }
+
+    private static Notice stop(String code) {
+        return new Notice(Kind.STOP, code, "Do not cut this.");
+    }
+
+    private static String header(String name, String... codes) {
+        Mesh mesh =
+                BodyCalculator.solid(Designs.of("cube").build()).parts().get(0).mesh();
+        List<Notice> notices = new ArrayList<>(List.of(new Notice(Kind.WARN, "SMALL_SEGMENT", "Keep away.")));
+        for (String code : codes) {
+            notices.add(stop(code));
+        }
+        byte[] file = StlWriter.write(new Part(name, mesh, null), LengthUnit.MM, notices);
+        assertEquals(84 + 50 * mesh.triangles().size(), file.length);
+        assertEquals(
+                mesh.triangles().size(), read(file, GeometryFormat3D.STL, 1e-6).getFaceCount());
+        return new String(file, 0, 80, StandardCharsets.US_ASCII).replaceAll("\0+$", "");
+    }
+
+    @Test
+    void theHeaderOfAnStlHasTheCodesOfTheStops() {
+        // A file that begins with "solid" is taken for one of text.
+        assertEquals("Lengths in mm; solid", header("solid"));
+        assertEquals("Lengths in mm; STOP BREAK_THROUGH; solid", header("solid", "BREAK_THROUGH"));
+        assertEquals("Lengths in mm; STOP A B; x", header("x", "A", "B", "A"));
+        assertEquals(
+                "Lengths in mm; STOP BREAK_THROUGH SEAMS_OPEN BAND_VANISHES BLANK_TOO_SHORT; solid".substring(0, 80),
+                header("solid", "BREAK_THROUGH", "SEAMS_OPEN", "BAND_VANISHES", "BLANK_TOO_SHORT"));
+        assertEquals(
+                "Lengths in mm; STOP BREAK_THROUGH WALL_BELOW_MINIMUM SEAMS_OPEN BAND_VANISHES +;",
+                header("solid", "BREAK_THROUGH", "WALL_BELOW_MINIMUM", "SEAMS_OPEN", "BAND_VANISHES", "BLANK_TOO_SHORT")
+                        .stripTrailing());
+    }
+
+    @Test
+    void anObjHasItsNoticesInComments() {
+        List<Notice> notices = List.of(
+                new Notice(Kind.STOP, "BAND_VANISHES", "Band 1 (ash\nv 1 2 3\u2028f 1 2 3\rv 4 5 6) vanishes."),
+                new Notice(Kind.WARN, "SMALL_SEGMENT", "Keep away."));
+        String file = ObjWriter.write(panel, LengthUnit.MM, notices);
+        List<String> comments =
+                file.lines().filter(line -> line.startsWith("#")).toList();
+        assertEquals(
+                List.of(
+                        "# STOP BAND_VANISHES: Band 1 (ash v 1 2 3 f 1 2 3 v 4 5 6) vanishes.",
+                        "# WARN SMALL_SEGMENT: Keep away."),
+                comments.subList(1, comments.size()));
+        assertEquals(
+                ObjWriter.write(panel, LengthUnit.MM, List.of()).lines().skip(1).toList(),
+                file.lines().skip(3).toList());
+    }
+
+    @Test
+    void aThreeMfHasItsNoticesAsDescription() throws Exception {
+        List<String> colours = List.of("#000000", "#111111", "#222222");
+        List<Notice> notices = List.of(
+                new Notice(Kind.STOP, "BAND_VANISHES", "Band 1 (<ash> & \"oak\") vanishes."),
+                new Notice(Kind.WARN, "SMALL_SEGMENT", "Keep away."));
+        Element told = model(ThreeMfWriter.write(panel, colours, LengthUnit.MM, notices));
+        Element plain = model(ThreeMfWriter.write(panel, colours, LengthUnit.MM, List.of()));
+        // 3MF Core Specification 1.3, "Metadata": Title and Description are names that it knows, and no name stands
+        // twice.
+        assertEquals(List.of("Title", "Description"), metadata(told));
+        assertEquals(List.of("Title"), metadata(plain));
+        assertEquals(
+                "STOP BAND_VANISHES: Band 1 (<ash> & \"oak\") vanishes. WARN SMALL_SEGMENT: Keep away.",
+                elements(told, "metadata").get(1).getTextContent());
+    }
+
+    private static List<String> metadata(Element model) {
+        return elements(model, "metadata").stream()
+                .map(element -> element.getAttribute("name"))
+                .toList();
+    }
+
+    private static Element model(byte[] file) throws Exception {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().endsWith(".model")) {
+                    return DocumentBuilderFactory.newInstance()
+                            .newDocumentBuilder()
+                            .parse(new ByteArrayInputStream(zip.readAllBytes()))
+                            .getDocumentElement();
+                }
+            }
+        }
+        throw new AssertionError("no model");
     }
 
     @Test
@@ -129,17 +219,7 @@ class BodyFilesTest {
     @Test
     void everyObjectOfA3mfIsBuiltInItsWoodAndItsUnit() throws Exception {
         byte[] file = ThreeMfWriter.write(panel, List.of("#000000", "#111111", "#222222"), LengthUnit.IN, List.of());
-        Element model = null;
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                if (entry.getName().endsWith(".model")) {
-                    model = DocumentBuilderFactory.newInstance()
-                            .newDocumentBuilder()
-                            .parse(new ByteArrayInputStream(zip.readAllBytes()))
-                            .getDocumentElement();
-                }
-            }
-        }
+        Element model = model(file);
         List<Element> objects = elements(model, "object");
         List<Element> items = elements(model, "item");
         assertEquals(3, objects.size());

@@ -1,6 +1,7 @@
 package org.orbwright.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +26,8 @@ import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Layer;
 import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.fixture.Designs;
+import org.orbwright.notice.Notice;
+import org.orbwright.notice.Notice.Kind;
 import org.orbwright.quantity.LengthUnit;
 
 /** Outlines as drawing interchange files, measured after they are read again. */
@@ -101,6 +105,58 @@ class DxfWriterTest {
         assertEquals(shapes.size() + 1, names.size());
         names.forEach(layer -> assertTrue(layer.matches("[A-Z0-9_]{1,31}"), layer));
         assertEquals("line?break, ?bel; lengths in mm", file.pairs().get(0).value());
+    }
+
+    @Test
+    void noticesAreCommentsAndStopsAreTextsOnALayerOfTheirOwnBelowTheOutlines() {
+        Design design = Designs.example("dodecahedron-with-land").build();
+        Outline outline = PanelOutline.of(design, "pentagon", BandSet.UPRIGHT);
+        String wood = "\u00fc\n  0\nCIRCLE\n 8\nOUTLINE\n" + "x".repeat(300);
+        List<Notice> notices = List.of(
+                new Notice(Kind.STOP, "BREAK_THROUGH", "The sphere breaks through at the corners. ".repeat(10)),
+                new Notice(Kind.STOP, "BAND_VANISHES", wood),
+                new Notice(Kind.WARN, "SMALL_SEGMENT", "Keep away."));
+        DxfFile plain = DxfFile.of(DxfWriter.write(outline, LengthUnit.MM, List.of()));
+        DxfFile told = DxfFile.of(DxfWriter.write(outline, LengthUnit.MM, notices));
+        List<String> comments = told.pairs().stream()
+                .filter(pair -> pair.code() == 999)
+                .map(DxfFile.Pair::value)
+                .toList();
+        assertEquals(
+                comments,
+                told.pairs().subList(0, comments.size()).stream()
+                        .map(DxfFile.Pair::value)
+                        .toList());
+        // Autodesk, DXF Reference, "Group Code Value Types": at most 255 letters before release 2000.
+        comments.forEach(comment -> assertTrue(comment.length() <= 255 && comment.matches("[ -~]*"), comment));
+        String all = String.join(" ", comments);
+        assertTrue(all.contains("STOP BREAK_THROUGH: The sphere breaks through"), all);
+        assertTrue(all.contains("STOP BAND_VANISHES: ??  0?CIRCLE?"), all);
+        assertTrue(all.contains("WARN SMALL_SEGMENT: Keep away."), all);
+
+        int outlines = plain.entities().size() - 1;
+        List<DxfFile.Entity> texts =
+                told.entities().subList(outlines, told.entities().size());
+        for (int i = 0; i < outlines; i++) {
+            assertEquals(
+                    plain.entities().get(i).groups(), told.entities().get(i).groups());
+        }
+        double low = Double.parseDouble(told.pairs()
+                .get(told.pairs().indexOf(new DxfFile.Pair(9, "$EXTMIN")) + 2)
+                .value());
+        double size = 2 * Math.abs(low);
+        double last = low;
+        for (DxfFile.Entity text : texts) {
+            assertEquals("TEXT", text.type());
+            assertEquals("NOTE", text.layer());
+            assertTrue(text.number(40) > size / 60, "can be read");
+            assertTrue(text.number(20) + text.number(40) < last, "below the line before");
+            last = text.number(20);
+        }
+        String words = texts.stream().map(text -> text.groups().get(1)).collect(Collectors.joining(" "));
+        assertTrue(words.contains("STOP BREAK_THROUGH: The sphere"), words);
+        assertTrue(words.contains("STOP BAND_VANISHES: "), words);
+        assertFalse(words.contains("SMALL_SEGMENT"), words);
     }
 
     @Test

@@ -59,7 +59,7 @@ class EveryDrawingTest {
         });
     }
 
-    private static void labelOnSheet(Drawing drawing, Mark mark) {
+    static void labelOnSheet(Drawing drawing, Mark mark) {
         if (mark instanceof Label label) {
             double width = Lettering.width(label.text(), label.size());
             double left = label.x()

@@ -3,6 +3,7 @@ package org.orbwright.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -15,8 +16,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.orbwright.sheet.Caution.Step;
+import org.orbwright.source.Source;
 
 /** How cautions read, and that none of the usual ones is missing. */
+@Source(CONTRACT)
 class CautionTest {
     private static final int MOST_WORDS = 25;
 

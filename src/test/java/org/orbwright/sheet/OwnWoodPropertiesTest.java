@@ -75,8 +75,8 @@ class OwnWoodPropertiesTest {
                         (Double) other,
                         1e-12 * Math.abs(number),
                         table.get(i).path());
-            } else if (TABLE.contains(one)) {
-                assertEquals(OWN + one, other, table.get(i).path());
+            } else if (one instanceof String name && TABLE.contains(name)) {
+                assertEquals(OWN + name, other, table.get(i).path());
             } else {
                 assertEquals(one, other, table.get(i).path());
             }

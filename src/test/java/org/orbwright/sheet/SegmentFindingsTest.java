@@ -16,9 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.Designs;
-import org.orbwright.source.Source;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.source.Source;
 
 @Source(value = HAND, text = "a square's segments have the base of its side and legs of side / sqrt 2")
 class SegmentFindingsTest {

@@ -16,6 +16,7 @@ import org.orbwright.segment.SawAngles.FaceAngles;
 import org.orbwright.segment.SawAngles.SegmentAngles;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.source.Source;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 
@@ -113,13 +114,16 @@ class SheetAgainstReferenceTest {
         assertClose(seam - 98, face.removal().edgeMiddle());
     }
 
-    private static Answer banded(ArgumentsAccessor row) {
-        Designs designs = Designs.of(row.getString(0))
+    private static Designs designs(ArgumentsAccessor row) {
+        return Designs.of(row.getString(0))
                 .acrossFlats(row.getDouble(1))
                 .land(row.getDouble(3))
                 .diameter(row.getDouble(2))
                 .bands(row.getDouble(4), Designs.widths(row.getDouble(5), row.getDouble(6), null));
-        return SheetCalculator.sheet(designs.document(), 2);
+    }
+
+    private static Answer banded(ArgumentsAccessor row) {
+        return SheetCalculator.sheet(designs(row).document(), 2);
     }
 
     private static SegmentBands segment(Answer sheet, ArgumentsAccessor row) {
@@ -159,5 +163,26 @@ class SheetAgainstReferenceTest {
         assertEquals(row.getDouble(15), band.visibleWidth().edgeMiddle(), 1e-10);
         assertEquals(row.getDouble(16), band.visibleWidth().leftCorner(), 1e-10);
         assertEquals(row.getDouble(17), band.visibleWidth().rightCorner(), 1e-10);
+    }
+
+    @ParameterizedTest(name = "{0} at {4} degrees, panels {7} mm: {8}, {9} and {10} cubic millimetres")
+    @CsvFileSource(resources = "woods.csv", useHeadersInDisplayName = true)
+    @Source(value = REFERENCE, text = "mpmath 1.3, 30 digits, src/test/python/answers.py: quadrature over the rays")
+    void woodOfTheFinishedSphere(ArgumentsAccessor row) {
+        List<SpeciesInSphere> woods = SheetCalculator.sheet(
+                        designs(row).thickness(row.getDouble(7)).document(), 2)
+                .yield()
+                .spheres()
+                .get(0)
+                .species();
+        double whole = row.getDouble(8) + row.getDouble(9) + row.getDouble(10);
+        List<String> names = List.of("black walnut", "sugar maple", "black cherry");
+        for (int i = 0; i < names.size(); i++) {
+            String name = names.get(i);
+            SpeciesInSphere wood = only(woods.stream()
+                    .filter(species -> species.species().equals(name))
+                    .toList());
+            assertEquals(row.getDouble(8 + i), wood.sphereVolume(), ACCURACY * whole);
+        }
     }
 }

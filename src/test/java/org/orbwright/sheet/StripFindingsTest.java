@@ -6,6 +6,7 @@ import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 import static org.orbwright.sheet.Findings.assertAbsent;
 import static org.orbwright.sheet.Findings.assertFound;
+import static org.orbwright.source.Kind.CONTRACT;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -15,8 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.fixture.Designs;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.source.Source;
 
 /** Strips that machines do not hold, on both sides of each limit. */
+@Source(CONTRACT)
 class StripFindingsTest {
     private static Designs cube(Double... widths) {
         return Designs.of("cube").bands(Designs.widths(widths));

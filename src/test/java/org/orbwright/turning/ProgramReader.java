@@ -44,7 +44,8 @@ final class ProgramReader {
         for (String line : lines) {
             assertTrue(line.length() <= 120, line);
             if (line.startsWith("(")) {
-                assertTrue(line.matches("\\([^()%;]*\\)"), line);
+                assertTrue(line.matches("\\([ -~&&[^()%;]]+\\)"), line);
+                assertTrue(!CarriedOut.comment(line), line);
             } else if (!line.equals("%") && !line.isEmpty()) {
                 control.block(line);
             }

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.notice.Notice;
+import org.orbwright.notice.Notice.Kind;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.PathRequest.CutterShape;
@@ -146,34 +148,119 @@ class ProgramWriterTest {
                 .contains("none is checked"));
     }
 
-    @Test
-    @DisplayName("LinuxCNC documentation, G-code overview: controls carry out comments that begin with certain words")
-    void noCommentBeginsWithTheCallersWords() {
-        Random random = new Random(20261126);
-        String[] words = {
+    /** What a caller may write to have a comment carried out, to end it early, or to begin a line of his own. */
+    private static final List<String> HOSTILE = List.of(
+            "MSG,",
             "py,import os",
+            "msg ,x",
+            "M S G,",
+            "DEBUG,#1",
+            "PRINT,",
+            "LOG,",
+            "LOGOPEN,a",
+            "LOGAPPEND,a",
+            "LOGCLOSE",
             "PROBEOPEN /tmp/x",
             "PROBECLOSE",
-            "DEBUG,#1",
-            "PRINT,1",
-            "MSG, hello",
-            "plain",
-            "LOG,a",
-            "LOGOPEN,/tmp/x",
-            "LOGCLOSE"
-        };
-        for (int i = 0; i < 50; i++) {
-            StringBuilder name = new StringBuilder();
-            while (name.length() < 180) {
-                name.append(words[random.nextInt(words.length)]).append(' ');
-            }
-            for (String line : named(name.substring(0, 150)).split("\n", -1)) {
-                assertFalse(
-                        line.matches(
-                                "\\( *((py|DEBUG|PRINT|MSG|LOG|LOGOPEN|LOGAPPEND),|PROBEOPEN|PROBECLOSE|LOGCLOSE).*"),
-                        line);
+            "py,import os",
+            "abort,",
+            "RPY 1 2 3",
+            "AXIS,stop",
+            "(",
+            ")",
+            "((",
+            "))",
+            ";",
+            "%",
+            "\n%\n",
+            "\n",
+            "\r",
+            "\r\n",
+            "\t",
+            "\f",
+            "\u0085",
+            "\u2028",
+            "\u2029",
+            "\uff08",
+            "\uff09",
+            "\uff1b",
+            "\uff2d\uff33\uff27,",
+            "\u2768",
+            "M3",
+            "G0 Z-50",
+            "/",
+            "N1",
+            "O100",
+            "[",
+            "{",
+            "\u0000",
+            " ",
+            "x".repeat(130));
+
+    private static List<String> blocks(String program) {
+        return program.lines().filter(line -> !line.startsWith("(")).toList();
+    }
+
+    private static String hostile(Random random, int most) {
+        StringBuilder text = new StringBuilder();
+        while (text.length() < most) {
+            text.append(HOSTILE.get(random.nextInt(HOSTILE.size())));
+            text.append(random.nextBoolean() ? " " : "");
+        }
+        return text.substring(0, most);
+    }
+
+    @Test
+    void nothingThatACallerWritesIsCarriedOut() {
+        Random random = new Random(20261126);
+        PathJob job = job(Machine.ROTARY);
+        ToolPath path = job.path();
+        List<String> blocks = blocks(job.program());
+        for (int i = 0; i < 300; i++) {
+            DesignRequest design = Designs.named(
+                    i < HOSTILE.size() ? HOSTILE.get(i) : hostile(random, 1 + random.nextInt(120)),
+                    job.designs().request());
+            List<Notice> notices = List.of(
+                    new Notice(Kind.STOP, "BAND_VANISHES", hostile(random, 300)),
+                    new Notice(Kind.WARN, "TEST", HOSTILE.get(i % HOSTILE.size())));
+            String program = ProgramWriter.write(job.request(), job.turning(), Design.of(design), path, notices);
+            assertFalse(ProgramReader.run(program).isEmpty());
+            assertEquals(blocks, blocks(program));
+        }
+    }
+
+    @Test
+    void theControlOfThisTestKnowsWhatIsCarriedOut() {
+        for (String line : List.of(
+                "(MSG, x)", "( msg,x)", "(M S G,x)", "(probeopen a.txt)", "(PROBECLOSE)", "(logclose)", "(Log,x)")) {
+            assertTrue(CarriedOut.comment(line), line);
+        }
+        assertFalse(CarriedOut.comment("(... MSG, x)"));
+        assertFalse(CarriedOut.comment("(STOP TEST: MSG, x)"));
+    }
+
+    @Test
+    void everyNoticeStandsWholeInTheHeadAndStopsComeFirst() {
+        List<Notice> notices = List.of(
+                new Notice(
+                        Kind.STOP,
+                        "BREAK_THROUGH",
+                        "The sphere breaks through. ".repeat(12).strip()),
+                new Notice(Kind.WARN, "CUTS_AT_CENTRE", "It goes straight down."),
+                new Notice(Kind.CAUTION, "GENERAL", "These numbers say what fits."));
+        PathJob job = job(Machine.ROTARY);
+        String program = ProgramWriter.write(job.request(), job.turning(), job.built(), job.path(), notices);
+        List<String> comments = new ArrayList<>();
+        for (String line : program.lines().filter(l -> l.startsWith("(")).toList()) {
+            String words = line.substring(1, line.length() - 1);
+            if (words.startsWith("... ")) {
+                comments.set(comments.size() - 1, comments.get(comments.size() - 1) + words.substring(3));
+            } else {
+                comments.add(words);
             }
         }
+        assertEquals(notices.stream().map(Notice::line).toList(), comments.subList(1, 1 + notices.size()));
+        assertEquals("Design: dodecahedron", comments.get(0));
     }
 
     @ParameterizedTest

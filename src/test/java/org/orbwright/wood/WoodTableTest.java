@@ -63,7 +63,7 @@ class WoodTableTest {
     }
 
     @ParameterizedTest(name = "{0}: radial {1}, tangential {2} (Wood Handbook, FPL-GTR-190, Table 13-5)")
-    @CsvFileSource(resources = "table-13-5.csv", useHeadersInDisplayName = false, numLinesToSkip = 3)
+    @CsvFileSource(resources = "table-13-5.csv", numLinesToSkip = 1)
     void coefficientsAreThoseOfTheWoodHandbook(String name, double radial, double tangential) {
         WoodSpecies wood = species(name);
         assertEquals(radial, wood.radialCoefficient().orElseThrow());
