@@ -63,44 +63,21 @@ public record DesignRequest(
 
     /** The same design with other laminations. */
     public DesignRequest withLaminations(List<LaminationRequest> others) {
-        return new DesignRequest(
-                name,
-                unit,
-                solid,
-                copies,
-                sets,
-                invertedPanels,
-                spares,
-                size,
-                panel,
-                others,
-                woods,
-                saw,
-                blank,
-                sphere);
+        return with(size, others, blank, sphere);
     }
 
     /** The same design with other blanks. */
     public DesignRequest withBlank(BlankRequest other) {
-        return new DesignRequest(
-                name,
-                unit,
-                solid,
-                copies,
-                sets,
-                invertedPanels,
-                spares,
-                size,
-                panel,
-                laminations,
-                woods,
-                saw,
-                other,
-                sphere);
+        return with(size, laminations, other, sphere);
     }
 
     /** The same design with another size and sphere. */
     public DesignRequest withSphere(SizeRequest otherSize, SphereRequest other) {
+        return with(otherSize, laminations, blank, other);
+    }
+
+    private DesignRequest with(
+            SizeRequest itsSize, List<LaminationRequest> its, BlankRequest itsBlank, SphereRequest itsSphere) {
         return new DesignRequest(
                 name,
                 unit,
@@ -109,13 +86,13 @@ public record DesignRequest(
                 sets,
                 invertedPanels,
                 spares,
-                otherSize,
+                itsSize,
                 panel,
-                laminations,
+                its,
                 woods,
                 saw,
-                blank,
-                other);
+                itsBlank,
+                itsSphere);
     }
 
     /** What is made beyond the count. */

@@ -13,23 +13,23 @@ import org.orbwright.quantity.Describe;
  */
 @Describe("Something that the design gets wrong or nearly wrong.")
 public record Finding(
-        @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"NO_HALVES\"")
+        @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"NARROW_STRIP\"")
         FindingCode code,
 
         @Describe(
                 value = "STOP: do not cut this. WARN: cut it only if that is meant. NOTE: good to know.",
-                example = "\"NOTE\"")
+                example = "\"WARN\"")
         Severity severity,
 
         @Describe(
-                value = "One sentence in shop words, with the numbers in it.",
+                value = "One sentence or a few in shop words, with the numbers in them.",
                 example =
-                        "\"The triangle panels have 3 segments, an odd number: there are no two halves to true up on a disc sander before the last joint, so every segment has to close by its saw cut alone.\"")
+                        "\"Band 2 (red alder) of the triangle segments is only 5 mm wide. Between fence and blade strips narrower than 6.35 mm can shatter and kick back (WOOD magazine, The skinny on cutting thin parts). The guard leaves no room for a push stick there. Saw it off the free side of a wider strip or at the band saw, as the saw's manual shows.\"")
         String message,
 
         @Describe(
                 value = "JSON pointer (RFC 6901) to the field of the document that it is about.",
-                example = "\"/solid\"")
+                example = "\"/laminations/0/bands/1/width\"")
         String field) {
 
     /** How much a finding matters. */

@@ -237,7 +237,7 @@ final class Work {
     /** What is found of the bands, without their numbers. */
     Work foundBands() {
         found(bandFindings());
-        return this;
+        return carry(Part.BANDS);
     }
 
     /** The widths that were found for the wishes of the document. */

@@ -441,7 +441,7 @@ class CellHttpTest {
         "walls, /sphere/faces, wallCorner, 0.39982",
         "bands, /bands/faces/0/segments/0/upright, visibleWidthEdgeMiddle, 0.43645",
         "profile, /bands/faces/0/segments/0/upright/0/profile, along, 0",
-        "findings, /findings, code, NO_HALVES",
+        "findings, /findings, code, SMALL_SEGMENT",
     })
     void tablesHaveARowForEachItem(String table, String pointer, String column, String first) throws Exception {
         int rows = sheet().at(pointer).size() * (table.equals("profile") ? 4 : 1);

@@ -58,7 +58,7 @@ final class FileText {
             case "application/xml" -> Map.of("elements", texts(xml(file), "stop"));
             case "application/x-ndjson" -> Map.of("lines", ndjson(text));
             case "application/pdf" -> pdf(file);
-            case "text/html" -> Map.of("page", xml(file).getTextContent().replaceAll("\\s+", " "));
+            case "text/html" -> Map.of("page", texts(xml(file), "body").replaceAll("\\s+", " "));
             case "text/plain" -> Map.of("text", text.replace(")\n(...", ""));
             default -> throw new AssertionError("nobody here reads " + type);
         };

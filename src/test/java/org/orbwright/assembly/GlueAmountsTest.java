@@ -228,7 +228,7 @@ class GlueAmountsTest {
 
     @Test
     void whatIsLeftOutIsCommon() {
-        Glue common = new Glue(200, 10, 3, 30);
+        Glue common = new Glue(200, 3, 3, 9);
         assertEquals(common, Glue.of(new AssemblyRequest(null).filled().glue()));
         GlueRequest nothing = new GlueRequest(null, null, null);
         assertEquals(common, Glue.of(new AssemblyRequest(nothing).filled().glue()));
