@@ -189,12 +189,13 @@ final class StockFindings {
     private void board(RackBoard board) {
         String field = board.board() == null ? "/stock/offers/" + board.offer() : "/stock/boards/" + board.board();
         String name = board.name() == null ? "" : " (" + board.name() + ")";
+        likeBands(board, field);
         if (board.use() == RackBoard.Use.NOT_NEEDED) {
             add(
                     FindingCode.BOARD_NOT_NEEDED,
                     Finding.Severity.NOTE,
                     "No band of the design is of " + board.species() + ", the wood of this board" + name + "."
-                            + otherName(board.species()),
+                            + otherName(board),
                     field + "/species");
         } else if (board.use() == RackBoard.Use.TOO_SMALL) {
             add(
@@ -224,14 +225,31 @@ final class StockFindings {
         }
     }
 
-    /** The name by which a band may be of a board's wood, or names like the board's where it is not known. */
-    private String otherName(String species) {
-        return design.woodFields().keySet().stream()
-                .filter(band -> design.woods().mayBeOne(band, species))
-                .findFirst()
-                .map(band -> " It may be the wood of the bands of " + band + ": write one name for both.")
-                .orElseGet(
-                        () -> design.woods().find(species).isPresent() ? "" : Words.known(WoodTable.nearest(species)));
+    /** Notes a board that is planned for bands of another name, where one of the names may mean several woods. */
+    private void likeBands(RackBoard board, String field) {
+        List<String> bands = bandsLike(board);
+        if (bands.size() == 1 && !bands.contains(design.woods().oneName(board.species()))) {
+            add(
+                    FindingCode.WOOD_NAME_UNCLEAR,
+                    Finding.Severity.NOTE,
+                    "This board of " + board.species() + " is planned for the bands of " + bands.get(0)
+                            + ". One of the names may mean several woods, so make sure that they are the same.",
+                    field + "/species");
+        }
+    }
+
+    /** Which of the bands' woods the name of a board may mean. */
+    private List<String> bandsLike(RackBoard board) {
+        return design.woods().among(board.species(), design.woodFields().keySet());
+    }
+
+    /** What else to call a board that no band is of, in a sentence with a blank before it. */
+    private String otherName(RackBoard board) {
+        List<String> bands = bandsLike(board);
+        if (bands.size() > 1) {
+            return " It may be " + Words.either(bands) + ": give it the name of the one that it is.";
+        }
+        return design.woods().find(board.species()).isPresent() ? "" : Words.known(WoodTable.nearest(board.species()));
     }
 
     private static String count(int count, String one, String many) {

@@ -149,9 +149,7 @@ public final class StockCalculator {
     }
 
     private void planSpecies(String wood, WoodStrips needs, Effort effort) {
-        List<Stock> stock = rack.stream()
-                .filter(one -> design.woods().oneName(one.board().species()).equals(wood))
-                .toList();
+        List<Stock> stock = rack.stream().filter(one -> isOf(one, wood)).toList();
         CuttingProblem problem = needs.problem(stock, stick, ripKerf);
         outcome.wood(stock, problem);
         Planned planned = CuttingPlanner.plan(problem, aim, effort);
@@ -163,6 +161,13 @@ public final class StockCalculator {
         }
         boards(planned.plan(), layout, stock);
         species.add(outcome(needs.name(), problem, planned, stock));
+    }
+
+    /** Whether a board is of a wood of the bands, and of no other one that its name may mean. */
+    private boolean isOf(Stock one, String wood) {
+        return design.woods()
+                .among(one.board().species(), design.woodFields().keySet())
+                .equals(List.of(wood));
     }
 
     /** An even share of what is left of the time. */

@@ -1,6 +1,7 @@
 package org.orbwright.wood;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -89,9 +90,24 @@ public final class Woods {
         return find(name).map(wood -> wood.density(moisture)).orElse(OptionalDouble.empty());
     }
 
-    /** Whether two names that are taken for two woods may mean the same one. */
-    public boolean mayBeOne(String one, String other) {
-        return !oneName(one).equals(oneName(other)) && !Collections.disjoint(meanings(one), meanings(other));
+    /**
+     * Which of some woods a name may mean, each by its one name: the wood that is taken for it where that is among
+     * them, else all that it may mean, or that may mean it.
+     *
+     * @param name a name
+     * @param others names of the woods that there are
+     */
+    public List<String> among(String name, Collection<String> others) {
+        String one = oneName(name);
+        boolean there = others.stream().map(this::oneName).anyMatch(one::equals);
+        List<String> meanings = meanings(name);
+        return there
+                ? List.of(one)
+                : others.stream()
+                        .filter(other -> !Collections.disjoint(meanings, meanings(other)))
+                        .map(this::oneName)
+                        .distinct()
+                        .toList();
     }
 
     private List<String> meanings(String name) {

@@ -44,7 +44,7 @@ class StopsInFilesTest {
             ObjectNode document = worked();
             switch (this) {
                 case BREAK_THROUGH -> at(document, "/panel").put("thickness", 16);
-                case WALL_BELOW_MINIMUM -> at(document, "/panel").put("thickness", 28);
+                case WALL_BELOW_MINIMUM -> at(document, "/panel").put("thickness", 24.7);
                 case SEAMS_OPEN -> at(document, "/panel").put("land", 14);
                 case BAND_VANISHES -> at(document, "/laminations/0/bands/0").put("width", 2);
                 case BLANK_TOO_SHORT -> at(document, "/blank").put("length", 60);

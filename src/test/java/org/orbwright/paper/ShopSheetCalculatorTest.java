@@ -54,7 +54,7 @@ class ShopSheetCalculatorTest {
             Map.entry("Inlays", List.of(Caution.Step.INLAYING)),
             Map.entry("Gluing the solid", List.of(Caution.Step.GLUING)),
             Map.entry("Balance on the lathe", List.of(Caution.Step.MOUNTING, Caution.Step.BALANCING)),
-            Map.entry("Mounting between blocking discs", List.of(Caution.Step.MOUNTING)),
+            Map.entry("Mounting between discs", List.of(Caution.Step.MOUNTING)),
             Map.entry(
                     "Roughing to the sphere",
                     List.of(Caution.Step.TURNING, Caution.Step.MILLING, Caution.Step.REVERSING)),

@@ -64,13 +64,44 @@ class StockFindingsTest {
                 found(answer, FindingCode.BOARD_NOT_NEEDED).get(0),
                 Severity.NOTE,
                 "/stock/boards/2/species",
-                "No band of the design is of walnutt, the wood of this board. The table knows: black walnut.");
+                "No band of the design is of walnutt, the wood of this board. The table knows: black walnut, European"
+                        + " walnut.");
         assertSays(
                 found(answer, FindingCode.BOARD_TOO_SMALL).get(0),
                 Severity.NOTE,
                 "/stock/boards/3",
                 "Surfaced and without its ends this board of sugar maple (stub) is 580 mm long, 130 mm wide and 30 mm"
                         + " thick: none of the strips fits on it.");
+    }
+
+    @Test
+    void boardsWhoseNameMayMeanTheBandsWoodAreCutAndSaid() {
+        ObjectNode request = Stocks.example();
+        request.remove("offers");
+        Stocks.boards(request, "[{'species':'walnut','length':1300,'width':300,'thickness':40}]");
+        Answer answer = answer(request);
+        assertEquals(Use.CUT, answer.stock().rack().get(0).use());
+        assertSays(
+                found(answer, FindingCode.WOOD_NAME_UNCLEAR).get(0),
+                Severity.NOTE,
+                "/stock/boards/0/species",
+                "This board of walnut is planned for the bands of black walnut. One of the names may mean several"
+                        + " woods, so make sure that they are the same.");
+    }
+
+    @Test
+    void boardsWhoseNameMayMeanSeveralBandsAreNotCut() {
+        ObjectNode request = maple("[{'species':'ash','length':1300,'width':300,'thickness':40}]");
+        ((ObjectNode) request.at("/design/laminations/0/bands/0")).put("species", "white ash");
+        ((ObjectNode) request.at("/design/laminations/0/bands/1")).put("species", "black ash");
+        Answer answer = answer(request);
+        assertEquals(Use.NOT_NEEDED, answer.stock().rack().get(0).use());
+        assertSays(
+                found(answer, FindingCode.BOARD_NOT_NEEDED).get(0),
+                Severity.NOTE,
+                "/stock/boards/0/species",
+                "No band of the design is of ash, the wood of this board. It may be white ash or black ash: give it"
+                        + " the name of the one that it is.");
     }
 
     @Test

@@ -27,7 +27,7 @@ class StockBooksTest {
     }
 
     private static boolean isOf(SpeciesStock species, String name) {
-        return Woods.TABLE.oneName(name).equals(Woods.TABLE.oneName(species.species()));
+        return Woods.TABLE.among(name, List.of(species.species())).size() == 1;
     }
 
     private static double volume(CutBoard board) {

@@ -231,13 +231,18 @@ class WoodsTest {
         }
 
         @Test
-        void namesThatMayMeanTheSameWoodAreKnown() {
-            assertEquals(Woods.TABLE.oneName("Hickory"), Woods.TABLE.oneName("true hickory"));
-            assertFalse(Woods.TABLE.mayBeOne("hickory", "true hickory"), "they are taken for one wood already");
-            assertTrue(Woods.TABLE.mayBeOne("hickory", "pecan hickory"));
-            assertTrue(Woods.TABLE.mayBeOne("black walnut", "walnut"));
-            assertFalse(Woods.TABLE.mayBeOne("black walnut", "European walnut"));
-            assertFalse(Woods.TABLE.mayBeOne("walnut", "plum"));
+        void aNameIsFoundAmongOthers() {
+            assertEquals(List.of("true hickory"), among("Hickory", "true hickory", "pecan hickory"));
+            assertEquals(List.of("pecan hickory"), among("hickory", "pecan hickory"));
+            assertEquals(List.of("black walnut"), among("walnut", "Black Walnut", "black walnut", "sugar maple"));
+            assertEquals(List.of("European walnut"), among("black walnut", "walnut"));
+            assertEquals(List.of("black ash", "white ash"), among("ash", "black ash", "white ash", "plum"));
+            assertEquals(List.of("plum"), among("Plum", "walnut", "plum"));
+            assertEquals(List.of(), among("black walnut", "European walnut", "plum"));
+        }
+
+        private static List<String> among(String name, String... others) {
+            return Woods.TABLE.among(name, List.of(others));
         }
     }
 }
