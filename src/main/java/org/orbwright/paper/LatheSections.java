@@ -101,8 +101,7 @@ final class LatheSections {
         section.text(
                 "These are limits by a rule of thumb (common practice, no source): diameter in inches times turns a"
                         + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work."
-                        + " No speed below"
-                        + " them is called harmless; start at the lathe's lowest speed.");
+                        + " Lower speeds can still be dangerous. Start at the lathe's lowest speed.");
         speed("glued-up solid", answers.turning().speeds().solid(), section);
         speed("sphere", answers.turning().speeds().sphere(), section);
     }

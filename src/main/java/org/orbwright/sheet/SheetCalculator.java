@@ -1,5 +1,6 @@
 package org.orbwright.sheet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -137,11 +138,11 @@ public final class SheetCalculator {
                 answer.document().path(), answer.document().turning(), work.design(), answer.path(), told(answer));
     }
 
-    /** A STOP is read before all else. */
+    /** A STOP is read before all else. A text that several steps share is told once. */
     private static List<Notice> told(Answer answer) {
-        return Stream.concat(
-                        answer.findings().stream().map(Finding::notice),
-                        answer.cautions().stream().map(Caution::notice))
+        Map<String, Notice> cautions = new LinkedHashMap<>();
+        answer.cautions().forEach(caution -> cautions.putIfAbsent(caution.text(), caution.notice()));
+        return Stream.concat(answer.findings().stream().map(Finding::notice), cautions.values().stream())
                 .toList();
     }
 
