@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Lets the packaged service make outlines and bodies of worked designs and opens them with independent programs: ezdxf
 # reads and audits the DXF files, whose areas have to be those of the service's other answers; admesh has nothing to mend
-# in the STL files, and finds the service's volumes; Python reads the 3MF files. A STOP is found in all of them.
+# in the STL files, and finds the service's volumes; Python reads the 3MF files.
 # Needs what `mvn package` leaves behind. Installs Debian's python3-ezdxf and admesh where they are missing.
 # Usage: src/test/cad/run.sh
 set -euo pipefail

@@ -47,14 +47,6 @@ const bands = context.ORBWRIGHT_TABLE(design, "bands");
 const survival = bands[0].indexOf("survival");
 expect("survivals", bands.slice(1).map((row) => row[survival]),
   sheet.bands.faces[0].segments[0].upright.map((band) => band.survival));
-// A STOP stands in a line of as many cells before the heading.
-const thin = JSON.parse(design);
-thin.panel.thickness = 16;
-const stopped = context.ORBWRIGHT_TABLE(JSON.stringify(thin), "bands");
-expect("the kind of the first line", stopped[0].slice(0, 2), ["STOP", "BREAK_THROUGH"]);
-expect("the cells of all lines", new Set(stopped.map((row) => row.length)).size, 1);
-expect("the heading below the STOP", stopped[1], bands[0]);
-expect("the gravest finding", context.ORBWRIGHT_VALUE(JSON.stringify(thin), "/findings/0/severity"), "STOP");
 if (key !== "") {
   const wrong = installed("another key");
   expect("a cell with another key", wrong.ORBWRIGHT_CELL("blade-tilt", "solid=cube").slice(0, 14), "ERROR: The key");

@@ -105,13 +105,6 @@ THIN = {**json.loads(design), "panel": {"thickness": 8}}
 below = json.loads(fetch("/v1/sheet", json.dumps(THIN).encode()))["sphere"]["thinnestWall"]
 expect("a wall that is broken through", below < 0, True)
 
-# A STOP stands in a row before the heading.
-run("Posting.WriteTable", document, json.dumps(THIN), "bands")
-stopped = document.Sheets.getByName("bands 2")
-first = [stopped.getCellByPosition(x, 0).String for x in range(2)]
-expect("the first row of a table with a STOP", first, ["STOP", "BREAK_THROUGH"])
-expect("the heading below it", stopped.getCellByPosition(headings["survival"], 1).String, "survival")
-
 
 def check_function(name, formula):
     """What a macro's function makes of the texts, of numbers, and of a wrong design."""

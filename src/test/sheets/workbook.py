@@ -148,19 +148,6 @@ type_in(document, "kerf", "1/8in")
 document.calculateAll()
 checked += compare(document, DESIGN)
 
-# A STOP is read at the top of the sheet Results, and the numbers stay.
-type_in(document, "thickness", "16")
-document.calculateAll()
-top = [row[1] for row in cells(document, "Results")[2:4]]
-DESIGN["panel"]["thickness"] = 16
-gravest = sheet_of(DESIGN)["findings"][0]
-expect("the gravest finding", top, [gravest["severity"], gravest["message"]])
-expect("its severity", top[0], "STOP")
-checked += compare(document, DESIGN)
-type_in(document, "thickness", "31,5")
-DESIGN["panel"]["thickness"] = 31.5
-document.calculateAll()
-
 # An empty row between strips parts nothing; a width without a wood is told.
 strips = document.Sheets.getByName("Design")
 first = next(row for row in range(40) if strips.getCellByPosition(0, row).String == "Wood") + 1

@@ -127,8 +127,8 @@ public final class CellDesign {
     private SawRequest saw() {
         Double kerf = length(Parameter.KERF);
         Double endTrim = length(Parameter.END_TRIM);
-        if (endTrim != null) {
-            require(Parameter.KERF);
+        if (endTrim != null && !texts.containsKey(Parameter.KERF)) {
+            missing(Parameter.KERF);
         }
         return kerf == null ? null : new SawRequest(kerf, endTrim);
     }
