@@ -126,7 +126,7 @@ public record Answer(
                 null,
                 numbers,
                 findings,
-                cutBy().cautions());
+                Caution.of(cutBy().steps()));
     }
 
     /** How a body that is made by these parts is cut. */

@@ -1,5 +1,6 @@
 package org.orbwright.sheet;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 import org.orbwright.notice.Notice;
@@ -252,6 +253,14 @@ public record Caution(
         public List<Caution> cautions() {
             return cautions;
         }
+    }
+
+    /** The cautions of every step and of these ones, in the order of the work. */
+    static List<Caution> of(Collection<Step> steps) {
+        return Stream.of(Step.values())
+                .filter(step -> step == Step.GENERAL || steps.contains(step))
+                .flatMap(step -> step.cautions().stream())
+                .toList();
     }
 
     /** The caution as a file tells it. */

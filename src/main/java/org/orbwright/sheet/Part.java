@@ -19,7 +19,6 @@ import static org.orbwright.sheet.Caution.Step.SURFACING;
 import static org.orbwright.sheet.Caution.Step.TURNING;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.orbwright.sheet.Caution.Step;
 
 /** The parts of an answer, each with the steps of the work whose cautions it carries beside the general ones. */
@@ -74,13 +73,5 @@ enum Part {
     /** The steps whose cautions the part carries. */
     List<Step> steps() {
         return steps;
-    }
-
-    /** What is to be heeded at these steps, and at every step. */
-    List<Caution> cautions() {
-        return Stream.of(Step.values())
-                .filter(step -> step == Step.GENERAL || steps.contains(step))
-                .flatMap(step -> step.cautions().stream())
-                .toList();
     }
 }

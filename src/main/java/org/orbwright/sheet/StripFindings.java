@@ -7,6 +7,7 @@ import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.stock.StockRequest;
 
@@ -23,11 +24,10 @@ import org.orbwright.stock.StockRequest;
  * JPM-13CS): below the most cautious a WARN, below all of them a STOP.
  */
 final class StripFindings {
-    private static final double INCH = 25.4;
-    private static final double NARROW = INCH / 4;
-    private static final double NARROWEST = INCH / 16;
-    private static final double THIN = INCH / 2;
-    private static final double THINNEST = INCH * 3 / 16;
+    private static final double NARROW = LengthUnit.IN.toMillimetres(1 / 4.0);
+    private static final double NARROWEST = LengthUnit.IN.toMillimetres(1 / 16.0);
+    private static final double THIN = LengthUnit.IN.toMillimetres(1 / 2.0);
+    private static final double THINNEST = LengthUnit.IN.toMillimetres(3 / 16.0);
     /** A limit as it is printed is kept, in millimetres. */
     private static final double PRINTED = 0.01;
 

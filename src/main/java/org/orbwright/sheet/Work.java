@@ -76,7 +76,7 @@ final class Work {
     private final Design design;
     private final Map<Section, Record> used = new EnumMap<>(Section.class);
     private final Set<Finding> findings = new LinkedHashSet<>();
-    private final Set<Step> steps = EnumSet.of(Step.GENERAL);
+    private final Set<Step> steps = EnumSet.noneOf(Step.class);
 
     /** Worked out once, as several parts need them. */
     private SphereSizing sized;
@@ -477,10 +477,28 @@ final class Work {
     }
 
     private Answer answer(Document now, List<Finding> sorted) {
-        List<Caution> cautions =
-                steps.stream().flatMap(step -> step.cautions().stream()).toList();
         return new Answer(
-                now, angles, segments, yields, sphere, bands, solve, inlays, jig, tolerance, diagnosis, movement, stock,
-                cuts, purchases, assembly, turning, path, balance, null, sorted, cautions);
+                now,
+                angles,
+                segments,
+                yields,
+                sphere,
+                bands,
+                solve,
+                inlays,
+                jig,
+                tolerance,
+                diagnosis,
+                movement,
+                stock,
+                cuts,
+                purchases,
+                assembly,
+                turning,
+                path,
+                balance,
+                null,
+                sorted,
+                Caution.of(steps));
     }
 }

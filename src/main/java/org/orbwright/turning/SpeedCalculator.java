@@ -7,6 +7,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.SphereKind;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.solid.Face;
 import org.orbwright.turning.BalanceCalculator.PanelWood;
 import org.orbwright.turning.BalanceCalculator.Weighed;
@@ -15,7 +16,7 @@ import org.orbwright.turning.TurningRequest.SpeedRequest;
 
 /** Speeds that the work stays under; lengths in millimetres. */
 final class SpeedCalculator {
-    private static final double INCH = 25.4;
+    private static final double INCH = LengthUnit.IN.millimetres();
     /** Inches times turns a minute. Common practice, no source. */
     private static final double THUMB_LOW = 6000;
 

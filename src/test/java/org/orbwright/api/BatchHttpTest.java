@@ -10,8 +10,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
-import io.restassured.config.EncoderConfig;
-import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import java.io.BufferedReader;
@@ -33,10 +31,6 @@ import org.junit.jupiter.api.Test;
 /** Batches over HTTP: a line out for each line in, in their order, while lines still come in. */
 @QuarkusTest
 class BatchHttpTest {
-    private static final RestAssuredConfig AS_TEXT = RestAssuredConfig.config()
-            .encoderConfig(
-                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
-
     @TestHTTPResource("/v1/batch")
     URI address;
 
@@ -48,7 +42,7 @@ class BatchHttpTest {
 
     private static List<JsonNode> answered(String lines, String answer) {
         Response response = Contract.request()
-                .config(AS_TEXT)
+                .config(Posted.LINES_AS_TEXT)
                 .contentType(BandDesignResource.NDJSON)
                 .queryParam("answer", answer)
                 .body(lines.getBytes(StandardCharsets.UTF_8))
@@ -106,7 +100,7 @@ class BatchHttpTest {
             assertEquals(alone, answered(design(7) + "\r\n", part).get(0).path(part));
         }
         Contract.badRequest()
-                .config(AS_TEXT)
+                .config(Posted.LINES_AS_TEXT)
                 .contentType(BandDesignResource.NDJSON)
                 .body(design(7))
                 .post("/v1/batch?answer=stock")
@@ -125,7 +119,7 @@ class BatchHttpTest {
     @Test
     void aBatchOfNothingIsAnsweredWithNothing() {
         RestAssured.given()
-                .config(AS_TEXT)
+                .config(Posted.LINES_AS_TEXT)
                 .contentType(BandDesignResource.NDJSON)
                 .body("\n \r\n\n")
                 .post("/v1/batch")

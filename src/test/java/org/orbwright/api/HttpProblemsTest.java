@@ -11,8 +11,6 @@ import static org.hamcrest.Matchers.startsWith;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.config.EncoderConfig;
-import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
@@ -36,10 +34,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 @QuarkusTest
 class HttpProblemsTest {
     private static final String DESIGN = Posted.twoSpheres().toString();
-
-    private static final RestAssuredConfig AS_TEXT = RestAssuredConfig.config()
-            .encoderConfig(
-                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
 
     @TestHTTPResource("/v1/sheet")
     URI sheet;
@@ -111,7 +105,7 @@ class HttpProblemsTest {
         RequestSpecification request = Contract.badRequest().queryParam("fase", "pentagon");
         if (operation.has("requestBody")) {
             String type = operation.at("/requestBody/content").fieldNames().next();
-            request.config(AS_TEXT).contentType(type).body("{}");
+            request.config(Posted.LINES_AS_TEXT).contentType(type).body("{}");
         }
         Response answer = request.request(method, address);
         Assertions.assertEquals(400, answer.statusCode(), answer::asString);

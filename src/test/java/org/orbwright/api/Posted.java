@@ -2,6 +2,9 @@ package org.orbwright.api;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.restassured.config.EncoderConfig;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.http.ContentType;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +15,11 @@ import org.orbwright.document.Section;
 
 /** Documents to post, each a copy of its own: the worked ones, and the tests' own with numbers worked out by hand. */
 final class Posted {
+    /** For requests whose body is lines of JSON. */
+    static final RestAssuredConfig LINES_AS_TEXT = RestAssuredConfig.config()
+            .encoderConfig(
+                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
+
     /** The worked document with every section. */
     static final String MAIN = "icosahedron-mixed";
 

@@ -7,9 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.config.EncoderConfig;
-import io.restassured.config.RestAssuredConfig;
-import io.restassured.http.ContentType;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
@@ -229,9 +226,7 @@ class StopsInFilesTest {
                 return (severity + ": " + answer.asString()).getBytes(StandardCharsets.UTF_8);
             }
         } else if (file.address().equals("/v1/batch")) {
-            answer = request.config(RestAssuredConfig.config()
-                            .encoderConfig(EncoderConfig.encoderConfig()
-                                    .encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT)))
+            answer = request.config(Posted.LINES_AS_TEXT)
                     .contentType(BandDesignResource.NDJSON)
                     .body(document + "\n")
                     .post(address);
