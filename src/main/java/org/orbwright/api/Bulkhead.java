@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.Priority;
 import jakarta.interceptor.AroundInvoke;
 import jakarta.interceptor.Interceptor;
@@ -8,20 +9,32 @@ import jakarta.interceptor.InvocationContext;
 /**
  * Lets only so many heavy requests work at once; a few more wait a little, and the others are sent away to come again.
  * Small requests are then answered whatever else is going on. A place is taken when the request has been read, and is
- * given back when the work is done, whether or not the caller is still there.
+ * given back when the work has ended. A caller that leaves ends it early ({@link CallerWatch}), but gives the place
+ * back no sooner than the work stands still.
  */
 @Heavy
 @Interceptor
 @Priority(Interceptor.Priority.APPLICATION)
 public class Bulkhead {
     private final HeavyPlaces places;
+    private final RoutingContext exchange;
 
-    Bulkhead(HeavyPlaces places) {
+    Bulkhead(HeavyPlaces places, RoutingContext exchange) {
         this.places = places;
+        this.exchange = exchange;
     }
 
     @AroundInvoke
     Object take(InvocationContext call) throws Exception {
+        CallerWatch watch = CallerWatch.begin(exchange);
+        try {
+            return inPlace(call);
+        } finally {
+            watch.end();
+        }
+    }
+
+    private Object inPlace(InvocationContext call) throws Exception {
         Places.Place place = places.work().take();
         try {
             return call.proceed();

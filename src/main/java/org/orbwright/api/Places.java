@@ -1,6 +1,7 @@
 package org.orbwright.api;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -43,6 +44,7 @@ final class Places {
      * Waits a little, as one of a few: the many that would wait behind them are better sent away at once.
      *
      * @throws RequestException if none becomes free
+     * @throws CancellationException if the thread is interrupted, since nobody waits for the work any more
      */
     Place take() {
         if (!queue.tryAcquire()) {
@@ -54,7 +56,7 @@ final class Places {
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw busy();
+            throw new CancellationException("the wait for a place was interrupted");
         } finally {
             queue.release();
         }

@@ -12,6 +12,7 @@ import java.net.SocketException;
 import java.nio.channels.ClosedChannelException;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CancellationException;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -67,6 +68,14 @@ public class ProblemMappers {
             answer.getHeaders().add(HttpHeaders.ALLOW, allow);
         }
         return answer;
+    }
+
+    /** Work is interrupted when its caller leaves, who is not answered, and when the service ends. */
+    @ServerExceptionMapper
+    public Response interrupted(CancellationException interrupted, ContainerRequestContext request) {
+        Log.debugf(interrupted, "%s was interrupted", path(request));
+        String detail = "The work was stopped before its end; ask again in a second.";
+        return answer(Problem.of(ProblemKind.BUSY, detail, path(request), List.of()), request);
     }
 
     @ServerExceptionMapper
