@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.orbwright.design.ImpossibleDesignException;
@@ -95,6 +96,9 @@ final class Batch {
             return problem(e);
         } catch (ImpossibleDesignException e) {
             return problem(Problem.of(e, instance()));
+        } catch (CancellationException e) {
+            // Whoever interrupts a line means the batch: no further line is worked on.
+            throw e;
         } catch (RuntimeException e) {
             return problem(ProblemMappers.logged(e, instance()));
         }
