@@ -3,6 +3,7 @@ package org.orbwright.api;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -12,27 +13,36 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import jakarta.inject.Inject;
 import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
-import java.util.logging.Handler;
-import java.util.logging.Level;
-import java.util.logging.LogRecord;
-import java.util.logging.Logger;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.SheetCalculator;
 
 /** Batches over HTTP: a line out for each line in, in their order, while lines still come in. */
 @QuarkusTest
 class BatchHttpTest {
     @TestHTTPResource("/v1/batch")
     URI address;
+
+    @Inject
+    RequestReader reader;
+
+    @Inject
+    Limits limits;
 
     private static String design(double size) {
         ObjectNode design = Posted.twoSpheres();
@@ -162,33 +172,34 @@ class BatchHttpTest {
     /** Callers that hang up in the middle, with a reset as a killed program sends it: nobody has to look at the log. */
     @Test
     void aCallerThatLeavesIsNoFault() throws IOException, InterruptedException {
-        List<LogRecord> records = Collections.synchronizedList(new ArrayList<>());
-        Handler handler = new Handler() {
-            @Override
-            public void publish(LogRecord entry) {
-                if (entry.getLevel().intValue() >= Level.WARNING.intValue()) {
-                    records.add(entry);
-                }
-            }
-
-            @Override
-            public void flush() {}
-
-            @Override
-            public void close() {}
-        };
-        Logger log = Logger.getLogger(ProblemMappers.class.getName());
-        log.addHandler(handler);
-        try {
+        try (ProblemLog log = new ProblemLog()) {
             for (int i = 0; i < 60; i++) {
                 leave(i);
             }
             // Work that was begun ends before the next answer of all threads, or soon after.
             Thread.sleep(1000);
-        } finally {
-            log.removeHandler(handler);
+            assertEquals(List.of(), log.messages());
         }
-        assertEquals(List.of(), records.stream().map(LogRecord::getMessage).toList());
+    }
+
+    /** Work that is stopped has no answer, and a problem of the line would hide that the rest was not worked on. */
+    @Test
+    void anInterruptedLineEndsTheBatch() throws IOException {
+        InputStream lines =
+                new ByteArrayInputStream((design(7) + "\n").repeat(3).getBytes(StandardCharsets.UTF_8));
+        Iterator<Answer> answers = List.of(
+                        SheetCalculator.angles(reader.read(design(7).getBytes(StandardCharsets.UTF_8))))
+                .iterator();
+        Batch batch = new Batch(lines, reader, limits, Long.MAX_VALUE, "angles", document -> {
+            if (!answers.hasNext()) {
+                throw new CancellationException();
+            }
+            return answers.next();
+        });
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        assertThrows(CancellationException.class, () -> batch.answer(body, () -> false));
+        assertEquals(1, body.toString(StandardCharsets.UTF_8).lines().count());
+        assertEquals(0, batch.problems());
     }
 
     private void leave(int number) throws IOException, InterruptedException {
