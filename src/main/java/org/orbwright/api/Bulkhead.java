@@ -1,10 +1,12 @@
 package org.orbwright.api;
 
+import io.vertx.core.http.HttpClosedException;
 import io.vertx.ext.web.RoutingContext;
 import jakarta.annotation.Priority;
 import jakarta.interceptor.AroundInvoke;
 import jakarta.interceptor.Interceptor;
 import jakarta.interceptor.InvocationContext;
+import java.util.concurrent.CancellationException;
 
 /**
  * Lets only so many heavy requests work at once; a few more wait a little, and the others are sent away to come again.
@@ -27,11 +29,20 @@ public class Bulkhead {
     @AroundInvoke
     Object take(InvocationContext call) throws Exception {
         CallerWatch watch = CallerWatch.begin(exchange);
+        Object answer = null;
         try {
-            return inPlace(call);
+            answer = inPlace(call);
+        } catch (CancellationException e) {
+            if (!watch.hasLeft()) {
+                throw e;
+            }
         } finally {
             watch.end();
         }
+        if (watch.hasLeft()) {
+            throw new HttpClosedException("the caller left before the work was done");
+        }
+        return answer;
     }
 
     private Object inPlace(InvocationContext call) throws Exception {

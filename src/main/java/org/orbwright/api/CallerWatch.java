@@ -12,6 +12,7 @@ import io.vertx.ext.web.RoutingContext;
  */
 final class CallerWatch {
     private Thread worker = Thread.currentThread();
+    private boolean left;
 
     /** Watches the caller while this thread works for him. */
     static CallerWatch begin(RoutingContext exchange) {
@@ -28,8 +29,14 @@ final class CallerWatch {
     /** Interrupts the work, unless it has ended. */
     synchronized void callerLeft() {
         if (worker != null) {
+            left = true;
             worker.interrupt();
         }
+    }
+
+    /** Whether the caller left before the work had ended. */
+    synchronized boolean hasLeft() {
+        return left;
     }
 
     /** Ends the watch; has to be called by the thread that worked. */

@@ -70,7 +70,7 @@ public class ProblemMappers {
         return answer;
     }
 
-    /** Work is interrupted when its caller leaves, who is not answered, and when the service ends. */
+    /** Work that was interrupted though its caller is still there, as at the end of the service. */
     @ServerExceptionMapper
     public Response interrupted(CancellationException interrupted, ContainerRequestContext request) {
         Log.debugf(interrupted, "%s was interrupted", path(request));
@@ -81,9 +81,10 @@ public class ProblemMappers {
     @ServerExceptionMapper
     public Response fault(Throwable fault, ContainerRequestContext request) {
         if (isCallerGone(fault)) {
-            // Nobody is there to be answered, and callers must not be able to fill the log.
+            // Nobody is there to be answered, and callers must not be able to fill the log. An answer with a body to a
+            // stream that was reset would cut off everybody else on its connection: the server closes it at that.
             Log.debugf(fault, "%s was given up by its caller", path(request));
-            return answer(Problem.of(ProblemKind.REFUSED, "The caller is gone.", path(request), List.of()));
+            return Response.status(ProblemKind.REFUSED.status()).build();
         }
         return answer(logged(fault, request.getMethod() + " " + path(request)));
     }

@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.equalTo;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.common.http.TestHTTPResource;
@@ -14,10 +15,15 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.net.Socket;
 import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** One place for long work, and what it keeps away from everybody else. */
@@ -28,6 +34,11 @@ class LongWorkTest {
 
     @TestHTTPResource("/")
     URI address;
+
+    @BeforeEach
+    void reset() {
+        SlowResource.reset();
+    }
 
     /** Long work holds the only place: small requests go on, another long one is sent away. */
     @Test
@@ -44,17 +55,78 @@ class LongWorkTest {
         posted("/v1/drawings/panel").statusCode(200);
     }
 
-    /** Who leaves keeps the place until the work is done, and who leaves while waiting takes none with him. */
+    /** Work that nobody waits for is interrupted and gives its place back; nobody has to look at the log. */
     @Test
-    void callersThatLeaveTakeNoPlaceWithThem() throws Exception {
-        slowWork().close();
-        try (Socket waiting = new Socket(address.getHost(), address.getPort())) {
-            waiting.getOutputStream().write(get("/slow"));
-            Thread.sleep(300);
+    void longWorkEndsWhenItsCallerLeaves() throws Exception {
+        try (ProblemLog log = new ProblemLog()) {
+            slowWork().close();
+            assertTrue(SlowResource.INTERRUPTED.tryAcquire(20, TimeUnit.SECONDS), "the work goes on");
+            posted("/v1/drawings/panel").statusCode(200);
+            assertEquals(List.of(), log.messages());
         }
-        assertTrue(GuardedTest.metrics().contains("orbwright_heavy_places_free 0.0"), "the work goes on");
-        SlowResource.MAY_END.release(2);
-        assertTrue(SlowResource.BEGUN.tryAcquire(10, TimeUnit.SECONDS), "who waited has begun after all");
+    }
+
+    /** A stream that is reset is a caller that leaves; others on its connection go on (RFC 9113, 6.4). */
+    @Test
+    void longWorkEndsWhenItsStreamIsReset() throws Exception {
+        HttpClient client =
+                HttpClient.newBuilder().version(HttpClient.Version.HTTP_2).build();
+        HttpResponse<String> before = client.send(keyed("/v1/solids"), HttpResponse.BodyHandlers.ofString());
+        assertEquals(HttpClient.Version.HTTP_2, before.version());
+        Future<?> work = client.sendAsync(keyed("/slow"), HttpResponse.BodyHandlers.discarding());
+        assertTrue(SlowResource.BEGUN.tryAcquire(20, TimeUnit.SECONDS));
+        work.cancel(true);
+        assertTrue(SlowResource.INTERRUPTED.tryAcquire(20, TimeUnit.SECONDS), "the work goes on");
+        assertEquals(
+                200,
+                client.send(keyed("/v1/solids"), HttpResponse.BodyHandlers.ofString())
+                        .statusCode());
+        posted("/v1/drawings/panel").statusCode(200);
+    }
+
+    /** One caller after the other leaves, and none who stays is interrupted for him, whatever thread works for him. */
+    @Test
+    void callersThatStayAreNotInterrupted() throws Exception {
+        for (int i = 0; i < 20; i++) {
+            slowWork().close();
+            try (Socket staying = slowWork()) {
+                SlowResource.MAY_END.release();
+                assertEquals("HTTP/1.1 200 OK", lines(staying).readLine());
+            }
+        }
+        assertEquals(20, SlowResource.INTERRUPTED.availablePermits());
+    }
+
+    /** Who leaves while he waits for a place takes none: the next caller would wait for his work in vain. */
+    @Test
+    void whoLeavesWhileWaitingTakesNoPlace() throws Exception {
+        try (Socket working = slowWork()) {
+            try (Socket waiting = new Socket(address.getHost(), address.getPort())) {
+                waiting.getOutputStream().write(get("/slow"));
+                Thread.sleep(300);
+            }
+            SlowResource.MAY_END.release();
+            assertEquals("HTTP/1.1 200 OK", lines(working).readLine());
+        }
+        posted("/v1/drawings/panel").statusCode(200);
+    }
+
+    /** An interrupt that comes from elsewhere, as at the end of the service: the caller is still there, and is told. */
+    @Test
+    void interruptedWorkIsAnsweredAsBusy() throws Exception {
+        try (Socket socket = slowWork();
+                ProblemLog log = new ProblemLog()) {
+            SlowResource.worker.interrupt();
+            BufferedReader answer = lines(socket);
+            assertEquals("HTTP/1.1 503 Service Unavailable", answer.readLine());
+            List<String> head =
+                    answer.lines().takeWhile(line -> !line.isEmpty()).toList();
+            assertTrue(head.contains("Retry-After: 1"), head.toString());
+            assertTrue(
+                    head.stream().anyMatch(line -> line.equalsIgnoreCase("Content-Type: " + Problem.MEDIA_TYPE)),
+                    head.toString());
+            assertEquals(List.of(), log.messages());
+        }
         posted("/v1/drawings/panel").statusCode(200);
     }
 
@@ -114,6 +186,12 @@ class LongWorkTest {
         socket.getOutputStream().write(get("/slow"));
         assertTrue(SlowResource.BEGUN.tryAcquire(10, TimeUnit.SECONDS));
         return socket;
+    }
+
+    private HttpRequest keyed(String path) {
+        return HttpRequest.newBuilder(address.resolve(path))
+                .header("X-API-Key", GuardedTest.KEY)
+                .build();
     }
 
     private static byte[] get(String path) {
