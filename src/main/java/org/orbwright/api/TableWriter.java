@@ -19,7 +19,9 @@ import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
 import org.orbwright.notice.Notice;
+import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Answer;
 import org.orbwright.stock.CutStep;
@@ -28,12 +30,16 @@ import org.orbwright.turning.PathMove;
 
 /**
  * Writes an answer that is also a table as comma separated values: the STOPs, then the components of its rows as the
- * columns, with the numbers as {@link RecordWriter} writes them, and the unit as the last.
+ * columns, with the numbers as {@link RecordWriter} writes them, and the unit as the last. In lists for people a length
+ * in inches has its fraction beside it.
  */
 @Provider
 @Produces(Csv.MEDIA_TYPE)
 public class TableWriter implements ServerMessageBodyWriter<Answer> {
     private static final String UNIT = "unit";
+    /** What follows the name of a column of lengths in the name of the column of their fractions. */
+    private static final String FRACTION = "Fraction";
+
     private static final ClassValue<List<Column>> COLUMNS = new ClassValue<>() {
         @Override
         protected List<Column> computeValue(Class<?> type) {
@@ -73,14 +79,15 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
         List<? extends Record> rows = rows(answer);
         List<Column> columns = COLUMNS.get(rowType(answer));
         LengthUnit unit = answer.document().unit();
+        boolean fractions = unit == LengthUnit.IN && answer.path() == null;
         List<String> heading = new ArrayList<>();
-        columns.forEach(column -> heading.add(Csv.text(column.name())));
+        columns.forEach(column -> heading.addAll(column.heading(fractions)));
         heading.add(UNIT);
         StringBuilder csv = new StringBuilder(Csv.stops(Notice.stops(answer.notices()), heading.size()));
         csv.append(Csv.line(heading));
         for (Record row : rows) {
             List<String> cells = new ArrayList<>();
-            columns.forEach(column -> cells.add(column.cell(row, unit)));
+            columns.forEach(column -> cells.addAll(column.cells(row, unit, fractions)));
             cells.add(unit.symbol());
             csv.append(Csv.line(cells));
         }
@@ -103,13 +110,32 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
     }
 
     /** A component of the rows. */
-    private record Column(String name, Function<Object, Object> read, Map<LengthUnit, Scale> scales) {
+    private record Column(String name, boolean isLength, Function<Object, Object> read, Map<LengthUnit, Scale> scales) {
         static Column of(RecordComponent component) {
-            return new Column(component.getName(), Accessors.ofObject(component), Scale.of(component, false));
+            Describe describe = component.getAnnotation(Describe.class);
+            return new Column(
+                    component.getName(),
+                    describe != null && describe.quantity() == Quantity.LENGTH,
+                    Accessors.ofObject(component),
+                    Scale.of(component, false));
         }
 
-        String cell(Record row, LengthUnit unit) {
+        List<String> heading(boolean fractions) {
+            return fractions && isLength ? List.of(name, name + FRACTION) : List.of(name);
+        }
+
+        List<String> cells(Record row, LengthUnit unit, boolean fractions) {
             Object value = read.apply(row);
+            String cell = cell(value, unit);
+            return fractions && isLength ? List.of(cell, fraction((Double) value, unit)) : List.of(cell);
+        }
+
+        /** With its unit: a spreadsheet would take 3/4 for a day in spring. */
+        private static String fraction(Double millimetres, LengthUnit unit) {
+            return millimetres == null ? "" : Csv.text(unit.fraction(millimetres) + " " + unit.symbol());
+        }
+
+        private String cell(Object value, LengthUnit unit) {
             if (value == null) {
                 return "";
             }

@@ -89,7 +89,7 @@ final class SetUp {
     }
 
     private SetUp length(String label, double millimetres, boolean measured) {
-        return add(new Value(label, unit.sayNumber(millimetres), unit.symbol(), fraction(millimetres), measured));
+        return add(new Value(label, unit.sayNumber(millimetres), unit.symbol(), unit.fraction(millimetres), measured));
     }
 
     /** An angle to be known. */
@@ -117,9 +117,7 @@ final class SetUp {
 
     /** A length for a table: the number, in inches with its fraction. */
     String cell(double millimetres) {
-        String fraction = fraction(millimetres);
-        String number = unit.sayNumber(millimetres);
-        return fraction.isEmpty() || fraction.equals(number) ? number : number + " (" + fraction + ")";
+        return unit.sayWithFraction(millimetres);
     }
 
     /** The heading of a column of lengths. */
@@ -139,10 +137,6 @@ final class SetUp {
 
     Section build() {
         return new Section(title, steps);
-    }
-
-    private String fraction(double millimetres) {
-        return unit == LengthUnit.IN ? Fractions.of(unit.fromMillimetres(millimetres)) : "";
     }
 
     private SetUp add(Step step) {

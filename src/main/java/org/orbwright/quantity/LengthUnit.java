@@ -64,6 +64,24 @@ public enum LengthUnit {
         return text.equals("0") && length != 0 ? Rounding.plain(length, FINEST_DECIMALS) : text;
     }
 
+    /**
+     * The nearest sixty-fourth of an inch with the signed rest, as {@link Fractions} writes it; empty in millimetres.
+     */
+    public String fraction(double lengthInMillimetres) {
+        return this == IN ? Fractions.of(fromMillimetres(lengthInMillimetres)) : "";
+    }
+
+    /**
+     * Writes a length as {@link #sayNumber} does, in inches with its fraction in brackets.
+     *
+     * @return for example {@code 3.144 (3 9/64 + 0.003)}, and {@code 3} for what is the same both ways
+     */
+    public String sayWithFraction(double lengthInMillimetres) {
+        String number = sayNumber(lengthInMillimetres);
+        String fraction = fraction(lengthInMillimetres);
+        return fraction.isEmpty() || fraction.equals(number) ? number : number + " (" + fraction + ")";
+    }
+
     /** Writes a length beside another one, as finely as it takes to tell them apart. */
     public String sayApart(double lengthInMillimetres, double otherInMillimetres) {
         double length = fromMillimetres(lengthInMillimetres);

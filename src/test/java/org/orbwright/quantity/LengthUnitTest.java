@@ -47,6 +47,14 @@ class LengthUnitTest {
     }
 
     @Test
+    void inchesHaveTheirFractionBesideThem() {
+        assertEquals("3.144 (3 9/64 + 0.003)", LengthUnit.IN.sayWithFraction(3.144 * 25.4));
+        assertEquals("3", LengthUnit.IN.sayWithFraction(3 * 25.4));
+        assertEquals("3.14", LengthUnit.MM.sayWithFraction(3.14));
+        assertEquals("", LengthUnit.MM.fraction(3.14));
+    }
+
+    @Test
     void sumsAreWrittenAsFinelyAsAnswers() {
         assertEquals("54.9432 mm", LengthUnit.MM.sayFinely(54.94322));
         assertEquals("2.16312 in", LengthUnit.IN.sayFinely(54.94322));

@@ -1,6 +1,4 @@
-package org.orbwright.paper;
-
-import org.orbwright.quantity.Rounding;
+package org.orbwright.quantity;
 
 /** Inches as a rule shows them: to the nearest sixty-fourth, with what is left over in thousandths. */
 final class Fractions {

@@ -1,4 +1,4 @@
-package org.orbwright.paper;
+package org.orbwright.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
