@@ -25,7 +25,9 @@ public class StockResource {
     private static final String AS_CSV =
             " As comma separated values (RFC 4180) by the header Accept: a heading with the names of the fields, then a"
                     + " row each, with the same numbers; the last column is the design's unit, in which the lengths are"
-                    + " stated. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
+                    + " stated. In inches a column more stands behind each length, named like it with Fraction at the"
+                    + " end. It gives the nearest 1/64 and what the true length is more (+) or less (-), for example"
+                    + " 3 9/64 + 0.003 in. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
                     + " spreadsheet might take for a formula, since it begins with =, +, -, @, a tab or a line break,"
                     + " has an apostrophe put before it."
                     + Csv.STOP_LINES

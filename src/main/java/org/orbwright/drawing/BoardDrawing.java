@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
@@ -30,6 +31,9 @@ public final class BoardDrawing {
     private static final double RIGHT = WIDTH - 9;
     /** With more lanes than this a section is drawn over the whole width of the sheet if it fills that. */
     private static final int LANES_IN_HALF = 6;
+    /** A blank at which no line ends. */
+    private static final char NO_BREAK = '\u00a0';
+
     /** Letters of this share of the width are as large in the key as in the drawing. */
     private static final double KEY_WIDTH = LETTERS / Legend.letters(1);
 
@@ -87,7 +91,10 @@ public final class BoardDrawing {
         double y = view.end() + 1.5 * LETTERS;
         List<BoardEnd> ends = new ArrayList<>();
         y = ends(y, ends);
-        List<String> caption = Lettering.wrap(caption(view, ends), WIDTH * 0.94, LETTERS);
+        List<String> caption = new ArrayList<>(Lettering.wrap(caption(view, ends), WIDTH * 0.94, LETTERS));
+        if (!fractions().isEmpty()) {
+            caption.addAll(Lettering.wrap(fractions(), WIDTH * 0.94, LETTERS));
+        }
         marks.addAll(Callout.text(WIDTH * 0.03, y, LETTERS, Anchor.START, caption));
         y += Callout.textHeight(caption.size(), LETTERS) + 1.5 * LETTERS;
         Legend legend = key.legend();
@@ -153,8 +160,46 @@ public final class BoardDrawing {
                 + " clear end. " + larger("Across the board", view.stretch(), "along it")
                 + "Ends of the sections: the jointed edge at the left, the upper face on top; below them the width of"
                 + " each lane, and where it is ripped from the jointed edge. "
-                + larger("Their thickness", deepest, "their width") + "White: kerfs."
+                + larger("Their thickness", deepest, "their width") + "White: kerfs. Crossed lines: waste."
                 + (rotated ? " Slanting lines: sticks that are turned on their side and sliced." : "");
+    }
+
+    /** What the numbers of the drawing are to the nearest sixty-fourth; nothing in millimetres. */
+    private String fractions() {
+        String list = numbers()
+                .filter(number -> !unit.fraction(number).isEmpty())
+                .filter(number -> !unit.fraction(number).equals(unit.sayNumber(number)))
+                .sorted()
+                .mapToObj(number -> unit.sayNumber(number) + " = " + unit.fraction(number))
+                .map(equation -> equation.replace(' ', NO_BREAK))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return list.isEmpty()
+                ? ""
+                : "To the nearest 1/64, and what the true length is more (+) or less (-): " + list + ".";
+    }
+
+    /** All lengths that the drawing tells. */
+    private DoubleStream numbers() {
+        DoubleStream.Builder numbers = DoubleStream.builder();
+        for (double number : new double[] {
+            board.length(),
+            board.width(),
+            board.thickness(),
+            board.clearLength(),
+            board.clearWidth(),
+            board.surfacedThickness(),
+            board.lengthWaste()
+        }) {
+            numbers.add(number);
+        }
+        for (Section section : board.sections()) {
+            numbers.add(section.to()).add(section.to() - section.from());
+            for (LaneCut lane : section.lanes()) {
+                numbers.add(lane.to()).add(lane.to() - lane.from());
+            }
+        }
+        return numbers.build();
     }
 
     private static String larger(String what, double times, String than) {
@@ -166,15 +211,15 @@ public final class BoardDrawing {
     private String description(BoardView view, List<BoardEnd> ends) {
         StringBuilder words = new StringBuilder(title()).append(". ");
         words.append("Surfaced to ")
-                .append(unit.say(board.surfacedThickness()))
+                .append(say(board.surfacedThickness()))
                 .append(", ")
-                .append(unit.say(board.clearWidth()))
+                .append(say(board.clearWidth()))
                 .append(" wide and ")
-                .append(unit.say(board.clearLength()))
+                .append(say(board.clearLength()))
                 .append(" long without its ends. ");
         for (int kind = 0; kind < kinds.firsts().size(); kind++) {
             String where = kinds.sections(kind).stream()
-                    .map(section -> "from " + unit.sayNumber(section.from()) + " to " + unit.say(section.to()))
+                    .map(section -> "from " + unit.sayWithFraction(section.from()) + " to " + say(section.to()))
                     .collect(Collectors.joining(", "));
             words.append("Section ")
                     .append(SectionKinds.letter(kind))
@@ -183,20 +228,32 @@ public final class BoardDrawing {
                     .append(": ");
             words.append(lanes(kinds.firsts().get(kind))).append(". ");
         }
-        words.append("Left over: ").append(unit.say(board.lengthLeft())).append(" of the length. ");
-        return words.append(caption(view, ends)).toString();
+        words.append("Waste: ").append(say(board.lengthWaste())).append(" of the length. ");
+        return words.append(caption(view, ends))
+                .append(' ')
+                .append(fractions())
+                .toString()
+                .strip();
     }
 
     private String lanes(Section section) {
-        if (section.lanes().isEmpty()) {
-            return "stays whole";
+        if (section.isKept()) {
+            return "left over, to keep";
         }
         return section.lanes().stream()
-                .map(lane -> unit.sayNumber(lane.from()) + " to " + unit.say(lane.to()) + " from the jointed edge "
-                        + lane.strips().stream()
-                                .map(strip -> key.labels(strip).get(0))
-                                .collect(Collectors.joining(" and "))
+                .map(lane -> unit.sayWithFraction(lane.from()) + " to " + say(lane.to()) + " from the jointed edge "
+                        + strips(lane)
                         + (lane.rotated() ? ", turned on its side and sliced" : ""))
                 .collect(Collectors.joining("; "));
+    }
+
+    private String strips(LaneCut lane) {
+        return lane.isKept()
+                ? "left over, to keep"
+                : lane.strips().stream().map(strip -> key.labels(strip).get(0)).collect(Collectors.joining(" and "));
+    }
+
+    private String say(double length) {
+        return unit.sayWithFraction(length) + " " + unit.symbol();
     }
 }

@@ -3,7 +3,6 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -81,12 +80,14 @@ final class BoardEnd {
         double thickness = board.surfacedThickness();
         double width = board.clearWidth();
         Box whole = box(0, width, 0, thickness);
-        marks.add(new Area(whole.path(), StripKey.WASTE, Pen.NONE));
+        marks.add(new Line(StripKey.crossed(whole), Pen.THIN));
+        BoardParts parts = new BoardParts(key);
         for (LaneCut lane : section.lanes()) {
             double beyond = Math.min(lane.to() + kerf, width);
             marks.add(new Paper(box(lane.from(), beyond, 0, thickness).path(), 1, Pen.NONE));
-            strips(lane, marks);
+            strips(lane, parts);
         }
+        marks.addAll(parts.marks());
         marks.add(new Line(whole.path(), Pen.MEDIUM));
         marks.add(new Line(Callout.line(x(0), y(0), x(0), y(thickness)), Pen.THICK));
         double side = x(0) - 0.9 * letters;
@@ -98,16 +99,20 @@ final class BoardEnd {
         return marks;
     }
 
-    private void strips(LaneCut lane, List<Mark> marks) {
+    private void strips(LaneCut lane, BoardParts parts) {
         double thickness = board.surfacedThickness();
-        if (lane.thicknessLeft() > 0) {
-            Box rest = box(lane.from(), lane.to(), thickness - lane.thicknessLeft(), thickness);
-            marks.add(new Area(rest.path(), StripKey.WASTE, Pen.THIN));
+        if (lane.isKept()) {
+            Box box = box(lane.from(), lane.to(), 0, thickness);
+            parts.kept(box);
+            parts.above(box.label(List.of("keep", "k"), letters, BoardDrawing.SMALLEST));
+        }
+        if (lane.thicknessWaste() > 0) {
+            parts.waste(box(lane.from(), lane.to(), thickness - lane.thicknessWaste(), thickness));
         }
         for (StripCut strip : lane.strips()) {
             Box box = box(lane.from(), lane.to(), strip.from(), strip.to());
-            marks.add(new Area(box.path(), key.tone(strip), Pen.THIN));
-            marks.addAll(box.label(key.labels(strip), letters, BoardDrawing.SMALLEST));
+            parts.strip(strip, box);
+            parts.above(box.label(key.labels(strip), letters, BoardDrawing.SMALLEST));
         }
     }
 
@@ -126,7 +131,7 @@ final class BoardEnd {
             }
             rips.add(new RowLabels.Target(x(lane.to()), unit.sayNumber(lane.to())));
         }
-        if (section.widthLeft() > 0) {
+        if (section.widthWaste() > 0) {
             rips.add(new RowLabels.Target(x(board.clearWidth()), unit.sayNumber(board.clearWidth())));
         }
         marks.addAll(

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
@@ -102,11 +101,19 @@ final class BoardView {
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         Box rough = new Box(left, top, left + along * board.length(), bottom());
-        marks.add(new Area(rough.path(), StripKey.WASTE, Pen.NONE));
+        marks.add(new Line(StripKey.crossed(rough), Pen.THIN));
+        BoardParts parts = new BoardParts(key);
         for (int s = 0; s < board.sections().size(); s++) {
-            section(s, marks);
+            Section section = board.sections().get(s);
+            double beyond = Math.min(section.to() + kerf, board.clearLength());
+            marks.add(
+                    new Paper(box(section.from(), beyond, 0, board.clearWidth()).path(), 1, Pen.NONE));
+            section(section, parts);
+            Box above = new Box(x(section.from()), top - 1.7 * letters, x(section.to()), top - 0.2 * letters);
+            parts.above(above.label(List.of(kinds.letterOf(s)), 1.2 * letters, BoardDrawing.SMALLEST / 2));
         }
-        rest(marks);
+        marks.addAll(parts.marks());
+        waste(marks);
         marks.add(new Line(rough.path(), Pen.DASHED));
         marks.add(new Line(box(0, board.clearLength(), 0, board.clearWidth()).path(), Pen.MEDIUM));
         marks.add(new Line(Callout.line(x(0), y(0), x(board.clearLength()), y(0)), Pen.THICK));
@@ -114,31 +121,37 @@ final class BoardView {
         return marks;
     }
 
-    private void section(int s, List<Mark> marks) {
-        Section section = board.sections().get(s);
-        double beyond = Math.min(section.to() + kerf, board.clearLength());
-        marks.add(new Paper(box(section.from(), beyond, 0, board.clearWidth()).path(), 1, Pen.NONE));
+    private void section(Section section, BoardParts parts) {
         for (LaneCut lane : section.lanes()) {
-            lane(section, lane, marks);
+            lane(section, lane, parts);
         }
-        Box left = box(section.from(), section.to(), board.clearWidth() - section.widthLeft(), board.clearWidth());
-        if (section.lanes().isEmpty()) {
-            marks.add(new Area(left.path(), StripKey.WASTE, Pen.THIN));
-            marks.addAll(left.label(List.of("stays whole", "whole"), letters, BoardDrawing.SMALLEST));
-        } else if (section.widthLeft() > 0) {
-            marks.add(new Area(left.path(), StripKey.WASTE, Pen.THIN));
+        if (section.isKept()) {
+            Box whole = box(section.from(), section.to(), 0, board.clearWidth());
+            kept(whole, section.to() - section.from(), parts);
         }
-        Box above = new Box(x(section.from()), top - 1.7 * letters, x(section.to()), top - 0.2 * letters);
-        marks.addAll(above.label(List.of(kinds.letterOf(s)), 1.2 * letters, BoardDrawing.SMALLEST / 2));
+        if (section.widthWaste() > 0) {
+            parts.waste(
+                    box(section.from(), section.to(), board.clearWidth() - section.widthWaste(), board.clearWidth()));
+        }
     }
 
-    private void lane(Section section, LaneCut lane, List<Mark> marks) {
+    private void lane(Section section, LaneCut lane, BoardParts parts) {
         Box box = box(section.from(), section.to(), lane.from(), lane.to());
-        marks.add(new Area(box.path(), key.tone(lane.strips().get(0)), Pen.THIN));
-        if (lane.rotated()) {
-            marks.add(new Line(box.hatch(HATCH), Pen.CASED));
+        if (lane.isKept()) {
+            kept(box, lane.to() - lane.from(), parts);
+            return;
         }
-        marks.addAll(box.label(labels(lane), letters, BoardDrawing.SMALLEST));
+        parts.strip(lane.strips().get(0), box);
+        if (lane.rotated()) {
+            parts.above(List.of(new Line(box.hatch(HATCH), Pen.CASED)));
+        }
+        parts.above(box.label(labels(lane), letters, BoardDrawing.SMALLEST));
+    }
+
+    private void kept(Box box, double measure, BoardParts parts) {
+        parts.kept(box);
+        String size = unit.sayNumber(measure);
+        parts.above(box.label(List.of("keep " + size, "keep", "k"), letters, BoardDrawing.SMALLEST));
     }
 
     /** Of several strips one above the other, those that are alike are counted. */
@@ -160,13 +173,13 @@ final class BoardView {
                 .collect(Collectors.joining(", "));
     }
 
-    /** What is left over of the length. */
-    private void rest(List<Mark> marks) {
-        Box rest = box(board.clearLength() - board.lengthLeft(), board.clearLength(), 0, board.clearWidth());
-        if (board.lengthLeft() > 0) {
-            String length = unit.sayNumber(board.lengthLeft());
+    /** What is waste of the length. */
+    private void waste(List<Mark> marks) {
+        if (board.lengthWaste() > 0) {
+            Box rest = box(board.clearLength() - board.lengthWaste(), board.clearLength(), 0, board.clearWidth());
+            String length = unit.sayNumber(board.lengthWaste());
             marks.add(new Line(rest.path(), Pen.THIN));
-            marks.addAll(rest.label(List.of("left over " + length, length, "rest"), letters, BoardDrawing.SMALLEST));
+            marks.addAll(rest.label(List.of("waste " + length, length), letters, BoardDrawing.SMALLEST));
         }
     }
 
@@ -185,7 +198,7 @@ final class BoardView {
             }
             cuts.add(new RowLabels.Target(x(section.to()), unit.sayNumber(section.to())));
         }
-        if (board.lengthLeft() > 0) {
+        if (board.lengthWaste() > 0) {
             cuts.add(new RowLabels.Target(x(board.clearLength()), unit.sayNumber(board.clearLength())));
         }
         marks.addAll(RowLabels.marks(cuts, y + 0.6 * letters, left - 3 * letters, right + letters, letters));

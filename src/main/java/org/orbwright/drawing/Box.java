@@ -42,6 +42,18 @@ record Box(double left, double top, double right, double bottom) {
                 .close();
     }
 
+    /** Lines across it that slant the other way than those of {@link #hatch}. */
+    PathData hatchBack(double spacing) {
+        PathData path = new PathData();
+        double step = spacing * Math.sqrt(2);
+        for (double c = left + top + step / 2; c < right + bottom; c += step) {
+            double from = Math.max(top, c - right);
+            double to = Math.min(bottom, c - left);
+            path.moveTo(c - from, from).lineTo(c - to, to);
+        }
+        return path;
+    }
+
     /** Slanting lines across it. */
     PathData hatch(double spacing) {
         PathData path = new PathData();

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
@@ -14,7 +16,7 @@ import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 
-/** The woods of a design with their tones, and the key to them below a drawing. */
+/** The woods of a design with their tones, or other parts with their looks, and the key to them below a drawing. */
 final class Legend {
     /** Margin around a drawing, as a share of half its size. */
     static final double MARGIN = 0.06;
@@ -29,6 +31,7 @@ final class Legend {
 
     private final List<String> species;
     private final List<Integer> tones;
+    private final List<Function<Box, List<Mark>>> looks;
     private final int columns;
 
     Legend(Design design) {
@@ -39,11 +42,24 @@ final class Legend {
         this(woods, Tones.of(woods));
     }
 
-    /** A key to other things than woods, each with its tone. */
-    Legend(List<String> names, List<Integer> tones) {
+    private Legend(List<String> woods, List<Integer> tones) {
+        this(woods, tones, tones.stream().map(Legend::look).toList());
+    }
+
+    /** A key to other things than woods, each with its look. */
+    Legend(Map<String, Function<Box, List<Mark>>> looks) {
+        this(List.copyOf(looks.keySet()), List.of(), List.copyOf(looks.values()));
+    }
+
+    private Legend(List<String> names, List<Integer> tones, List<Function<Box, List<Mark>>> looks) {
         this.species = List.copyOf(names);
         this.tones = List.copyOf(tones);
+        this.looks = List.copyOf(looks);
         this.columns = columns();
+    }
+
+    private static Function<Box, List<Mark>> look(int tone) {
+        return box -> List.of(new Area(box.path(), tone, Pen.THIN));
     }
 
     private static List<String> woods(Design design) {
@@ -102,13 +118,7 @@ final class Legend {
             double y = top + width * ROW * row;
             double box = width * ROW * 0.7;
             double room = columnWidth - width * BOX;
-            PathData square = new PathData()
-                    .moveTo(x, y)
-                    .lineTo(x + 1.6 * box, y)
-                    .lineTo(x + 1.6 * box, y + box)
-                    .lineTo(x, y + box)
-                    .close();
-            marks.add(new Area(square, tones.get(i), Pen.THIN));
+            marks.addAll(looks.get(i).apply(new Box(x, y, x + 1.6 * box, y + box)));
             marks.add(new Label(
                     x + 2 * box, y + box * 0.8, letters, Anchor.START, Lettering.fit(species.get(i), room, letters)));
         }

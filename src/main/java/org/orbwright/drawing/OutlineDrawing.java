@@ -2,6 +2,7 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
@@ -38,7 +39,7 @@ public final class OutlineDrawing {
         this.sheet = sheet;
         this.outline = sheet.outline();
         boolean woods = outline.shapes().stream().anyMatch(s -> s.layer().kind() == LayerKind.BAND);
-        this.legend = woods ? new Legend(design) : new Legend(List.of(), List.of());
+        this.legend = woods ? new Legend(design) : new Legend(Map.of());
         OutlineExtent extent = OutlineExtent.of(outline);
         this.width = Math.max(SHEET_PER_WIDTH * extent.width(), SHEET_PER_HEIGHT * extent.height());
         this.letters = Legend.letters(width);

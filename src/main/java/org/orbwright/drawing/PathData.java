@@ -120,6 +120,12 @@ public final class PathData {
     }
 
     /** The same course further down on the sheet. */
+    /** Adds all of another path. */
+    PathData append(PathData other) {
+        other.commands().forEach(this::add);
+        return this;
+    }
+
     PathData lowered(double by) {
         PathData path = new PathData();
         commands.forEach(command -> path.add(command.lowered(by)));

@@ -5,27 +5,44 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.orbwright.design.Design;
+import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.stock.CutBoard;
+import org.orbwright.stock.CutBoard.LaneCut;
 import org.orbwright.stock.CutBoard.StripCut;
+import org.orbwright.stock.CutPart;
+import org.orbwright.stock.LaminationNames;
 import org.orbwright.stock.StockPlan;
-import org.orbwright.stock.StockPlan.StripNeed;
+import org.orbwright.stock.StripLabels;
 
 /**
- * How the strips of a board are told apart: a tone and a label for each band. They are all of one wood, so that the
- * first band has the wood's tone, and the others have the next.
+ * How the parts of a board look, and what they are called. All that is of use has the tone of the board's own wood:
+ * strips of the bands in turn as dark as it is and lighter, spare strips and what is kept lighter still. Waste has no
+ * wood's tone.
  */
 final class StripKey {
-    /** Light grey, with a grid: for what becomes no strip. */
-    static final int WASTE = 7;
+    /** How much of the wood's tone is hidden, for one band after the other. */
+    private static final double[] BANDS = {0, 0.35, 0.6};
 
-    private static final int TONES = 8;
-    /** In which order tones are taken: those first that look like no other wood. */
-    private static final int[] ORDER = {4, 3, 5, 2, 6, 0, 1, WASTE};
+    private static final double SPARE = 0.75;
+    /** The same for wood that is kept. */
+    static final double KEPT = 0.82;
 
-    private final Design design;
-    private final boolean several;
-    private final Map<Use, Integer> tones = new LinkedHashMap<>();
+    /** Distance of the crossed lines on waste. */
+    private static final double WASTE = 1.8;
+
+    private final LengthUnit unit;
+    private final int tone;
+    private final boolean keeps;
+    private final StripLabels labels;
+    private final LaminationNames names;
+    private final Map<Use, Double> covered = new LinkedHashMap<>();
 
     /** What a strip is for; without a lamination it is a spare one. */
     private record Use(Integer lamination, Integer band, double width) {
@@ -35,34 +52,36 @@ final class StripKey {
     }
 
     StripKey(Design design, StockPlan plan, CutBoard board) {
-        this.design = design;
-        this.several = plan.strips().stream()
-                        .mapToInt(StripNeed::lamination)
-                        .distinct()
-                        .count()
-                > 1;
-        int first = Tones.of(List.of(board.species())).get(0);
-        for (Use use : uses(board)) {
-            tones.put(use, tones.isEmpty() && first % TONES != WASTE ? first : free());
-        }
-    }
-
-    private int free() {
-        int i = 0;
-        while (tones.containsValue(tone(i)) || tone(i) % TONES == WASTE) {
-            i++;
-        }
-        return tone(i);
-    }
-
-    private static int tone(int i) {
-        return ORDER[i % TONES] + i / TONES * TONES;
-    }
-
-    private static List<Use> uses(CutBoard board) {
-        return board.sections().stream()
+        this.unit = design.unit();
+        this.labels = new StripLabels(plan);
+        this.names = LaminationNames.of(design.request().laminations());
+        List<StripCut> strips = board.sections().stream()
                 .flatMap(section -> section.lanes().stream())
                 .flatMap(lane -> lane.strips().stream())
+                .toList();
+        this.tone = tone(design, plan, board, strips);
+        this.keeps = board.sections().stream()
+                        .anyMatch(section ->
+                                section.isKept() || section.lanes().stream().anyMatch(LaneCut::isKept))
+                || strips.stream().anyMatch(strip -> strip.part() == CutPart.KEPT);
+        for (Use use : uses(strips)) {
+            covered.put(use, use.band() == null ? SPARE : BANDS[covered.size() % BANDS.length]);
+        }
+    }
+
+    /** The tone of the wood in all pictures of the design; strips may call it by another name than the board does. */
+    private static int tone(Design design, StockPlan plan, CutBoard board, List<StripCut> strips) {
+        return strips.stream()
+                .filter(strip -> strip.part() == CutPart.STRIP)
+                .findFirst()
+                .map(strip -> new Legend(design)
+                        .tone(plan.strips().get(strip.strip() - 1).species()))
+                .orElseGet(() -> Tones.of(List.of(board.species())).get(0));
+    }
+
+    private static List<Use> uses(List<StripCut> strips) {
+        return strips.stream()
+                .filter(strip -> strip.part() != CutPart.KEPT)
                 .map(Use::of)
                 .distinct()
                 .sorted(Comparator.comparing(Use::lamination, Comparator.nullsLast(Comparator.naturalOrder()))
@@ -70,49 +89,57 @@ final class StripKey {
                 .toList();
     }
 
-    int tone(StripCut strip) {
-        return tones.get(Use.of(strip));
+    /** How much of the wood's tone is hidden on a strip, or on what is kept of a lane's thickness. */
+    double covered(StripCut strip) {
+        return strip.part() == CutPart.KEPT ? KEPT : covered.get(Use.of(strip));
+    }
+
+    /** The board's wood with so much of its tone hidden; a dashed outline tells what is kept. */
+    List<Mark> wood(double share, PathData path) {
+        Pen pen = share == KEPT ? Pen.DASHED : Pen.THIN;
+        return share == 0
+                ? List.of(new Area(path, tone, pen))
+                : List.of(new Area(path, tone, Pen.NONE), new Paper(path, share, pen));
+    }
+
+    /** The crossed lines of waste, with its outline. */
+    static PathData crossed(Box box) {
+        return box.hatch(WASTE).append(box.hatchBack(WASTE)).append(box.path());
     }
 
     /** What a strip is called, the longest name first. */
     List<String> labels(StripCut strip) {
-        if (strip.band() == null) {
-            return List.of("spare", "s");
+        String label = labels.of(strip);
+        if (strip.part() != CutPart.STRIP) {
+            return List.of(label, label.substring(0, 1));
         }
-        String full = full(strip.lamination(), strip.band());
-        String brief = brief(strip.lamination(), strip.band());
-        return strip.piece() == null
-                ? List.of(full, brief)
-                : List.of(
-                        full + ", piece " + strip.piece(),
-                        brief + ", piece " + strip.piece(),
-                        brief + "-" + strip.piece());
+        String full = names.before(strip.lamination(), label);
+        String brief = names.shortlyBefore(strip.lamination(), String.valueOf(strip.band()));
+        if (strip.piece() == null) {
+            return List.of(full, brief);
+        }
+        List<String> words = new ArrayList<>(List.of(brief, "piece " + strip.piece()));
+        words.addAll(labels.blank(strip));
+        return List.of(full, String.join(", ", words), brief + "-" + strip.piece());
     }
 
-    private String full(int lamination, int band) {
-        return (several ? "lamination " + lamination + " " : "") + "band " + band;
-    }
-
-    private String brief(int lamination, int band) {
-        return several ? lamination + "/" + band : String.valueOf(band);
-    }
-
-    /** The key to the tones. */
+    /** The key to the looks. */
     Legend legend() {
-        List<String> names = new ArrayList<>();
-        tones.keySet().forEach(use -> names.add(name(use)));
-        names.add("left over or lost");
-        List<Integer> all = new ArrayList<>(tones.values());
-        all.add(WASTE);
-        return new Legend(names, all);
+        Map<String, Function<Box, List<Mark>>> looks = new LinkedHashMap<>();
+        covered.forEach((use, share) -> looks.put(name(use), box -> wood(share, box.path())));
+        if (keeps) {
+            looks.put("left over, to keep", box -> wood(KEPT, box.path()));
+        }
+        looks.put("waste", box -> List.of(new Line(crossed(box), Pen.THIN)));
+        return new Legend(looks);
     }
 
     private String name(Use use) {
-        String width = design.say(use.width()) + " wide";
+        String width = unit.sayWithFraction(use.width()) + " " + unit.symbol() + " wide";
         if (use.band() == null) {
-            return "spare, " + width;
+            return "spare strip, " + width;
         }
-        String start = several ? brief(use.lamination(), use.band()) + ": " : "";
-        return start + full(use.lamination(), use.band()) + ", " + width;
+        return names.shortlyBefore(use.lamination(), String.valueOf(use.band())) + ": "
+                + names.before(use.lamination(), "band " + use.band()) + ", " + width;
     }
 }

@@ -21,14 +21,30 @@ final class StockSections {
         List<List<String>> buys = new ArrayList<>();
         for (ShoppingRow row : answers.build().purchases().rows()) {
             if (row.row() == Kind.PURCHASE) {
-                buys.add(List.of(Integer.toString(row.count()), row.name(), row.species()));
+                buys.add(List.of(
+                        Integer.toString(row.count()),
+                        row.name() == null ? "-" : row.name(),
+                        row.species(),
+                        section.cell(row.length()),
+                        section.cell(row.width()),
+                        section.cell(row.thickness())));
             }
         }
         if (!buys.isEmpty()) {
-            section.heading("To buy").table(List.of("Boards", "Offer", "Wood"), buys);
+            section.heading("To buy")
+                    .table(
+                            List.of(
+                                    "Boards",
+                                    "Offer",
+                                    "Wood",
+                                    section.column("Length"),
+                                    section.column("Width"),
+                                    section.column("Thickness")),
+                            buys);
         }
         section.heading("Cuts, one board after the other")
-                .text("Settings are measured from the cut before. Sizes are those of the part that comes of the step.");
+                .text("Settings are measured from the cut before. Sizes are those of the part that comes of the step."
+                        + " Write the name of the part on it. What is left over and has no step of its own is waste.");
         List<List<String>> rows = new ArrayList<>();
         for (CutStep step : answers.build().cuts()) {
             rows.add(List.of(
@@ -39,7 +55,7 @@ final class StockSections {
                     section.cell(step.length()),
                     section.cell(step.width()),
                     section.cell(step.thickness()),
-                    step.band() == null ? "" : step.band().toString()));
+                    part(step)));
         }
         section.table(
                 List.of(
@@ -50,10 +66,15 @@ final class StockSections {
                         section.column("Length"),
                         section.column("Width"),
                         section.column("Thickness"),
-                        "Band"),
+                        "Part"),
                 rows);
-        return section.check("All boards cut, and each strip marked with its band.")
+        return section.check("All boards cut. Each strip is marked with its name, and what is kept is put by.")
                 .build();
+    }
+
+    /** What to write on a part that is not cut further, else what it is. */
+    private static String part(CutStep step) {
+        return step.label() == null ? words(step.part()) : step.label();
     }
 
     private static String words(Enum<?> operation) {

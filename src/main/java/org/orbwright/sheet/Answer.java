@@ -17,6 +17,7 @@ import org.orbwright.segment.SegmentPlan;
 import org.orbwright.segment.Yield;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.CutStep;
+import org.orbwright.stock.LaminationNames;
 import org.orbwright.stock.ShoppingList;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.tolerance.Tolerance;
@@ -95,9 +96,9 @@ public record Answer(
         @Describe("Standing advice on the hazards of the steps that these parts are about, in the order of the work.")
         List<Caution> cautions) {
 
-    /** Copies the lists. */
+    /** Copies the lists, and calls the strips of a cut list by the document's laminations. */
     public Answer {
-        cuts = cuts == null ? null : List.copyOf(cuts);
+        cuts = cuts == null ? null : LaminationNames.of(document.laminations()).on(cuts);
         findings = List.copyOf(findings);
         cautions = List.copyOf(cautions);
     }

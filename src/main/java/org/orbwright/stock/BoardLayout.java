@@ -18,6 +18,7 @@ import org.orbwright.stock.WoodStrips.StripUse;
 /** Lays the sections, lanes and strips of a plan out on its boards, one after the other with a kerf between them. */
 final class BoardLayout {
     private final CuttingProblem problem;
+    private final KeptWood kept;
     private final Map<Place, Deque<RipPattern>> patterns = new HashMap<>();
     private final List<StripUse> uses;
     private final int firstStrip;
@@ -38,6 +39,7 @@ final class BoardLayout {
      */
     BoardLayout(CuttingProblem problem, CuttingPlan plan, List<StripUse> uses, int firstStrip) {
         this.problem = problem;
+        this.kept = KeptWood.of(problem);
         this.uses = uses;
         this.firstStrip = firstStrip;
         for (int s = 0; s < uses.size(); s++) {
@@ -81,6 +83,9 @@ final class BoardLayout {
                 }
             }
         }
+        if (kept.isKept(board.length() - from, board.width(), board.thickness())) {
+            sections.add(new Section(from, board.length(), List.of(), 0));
+        }
         return sections;
     }
 
@@ -89,13 +94,22 @@ final class BoardLayout {
         double at = 0;
         for (Lane lane : pattern.lanes()) {
             List<StripCut> strips = lane(lane, length);
-            double bottom = strips.get(strips.size() - 1).to();
-            double rest =
-                    Math.max(0, size.thickness() - bottom - problem.ripping().kerf());
+            double next = strips.get(strips.size() - 1).to() + problem.ripping().kerf();
+            double rest = Math.max(0, size.thickness() - next);
+            if (kept.isKept(to - from, lane.width(), rest)) {
+                double wide = lane.rotated() ? rest : lane.width();
+                strips.add(new StripCut(next, size.thickness(), wide, CutPart.KEPT, null, null, null, null));
+                rest = 0;
+            }
             lanes.add(new LaneCut(at, at + lane.width(), lane.rotated(), strips, rest));
             at += lane.width() + problem.ripping().kerf();
         }
-        return new Section(from, to, lanes, Math.max(0, size.width() - at));
+        double rest = Math.max(0, size.width() - at);
+        if (kept.isKept(to - from, rest, size.thickness())) {
+            lanes.add(new LaneCut(at, size.width(), false, List.of(), 0));
+            rest = 0;
+        }
+        return new Section(from, to, lanes, rest);
     }
 
     private List<StripCut> lane(Lane lane, int length) {
@@ -122,12 +136,13 @@ final class BoardLayout {
                         from,
                         to,
                         wide,
-                        firstStrip + s,
-                        use.blank().lamination(),
+                        CutPart.STRIP,
+                        firstStrip + s + 1,
+                        use.blank().lamination() + 1,
                         use.band() + 1,
                         piece == 0 ? null : piece);
             }
         }
-        return new StripCut(from, to, wide, null, null, null, null);
+        return new StripCut(from, to, wide, CutPart.SPARE, null, null, null, null);
     }
 }

@@ -67,11 +67,12 @@ public record CutBoard(
                 example = "3")
         double flatteningUnshimmed,
 
-        @Describe("The sections, from the end where the first cut is made.")
+        @Describe("The sections, from the end where the first cut is made. A length that is left over and kept is the"
+                + " last of them.")
         List<Section> sections,
 
-        @Describe(value = "Length left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "794.8")
-        double lengthLeft) {
+        @Describe(value = "Length that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "34.8")
+        double lengthWaste) {
 
     /** Copies the list of sections. */
     public CutBoard {
@@ -79,7 +80,8 @@ public record CutBoard(
     }
 
     /** A section of a board. */
-    @Describe("A section of a board and its rips. One without lanes stays whole.")
+    @Describe("A section of a board and its rips. One without lanes is kept whole: one more strip, or a piece of one,"
+            + " could be cut from it.")
     public record Section(
             @Describe(
                     value = "Where it starts, from the clear end of the board.",
@@ -90,13 +92,20 @@ public record CutBoard(
             @Describe(value = "Where it ends.", quantity = Quantity.LENGTH, example = "720")
             double to,
 
-            @Describe("Its lanes, from the jointed edge.") List<LaneCut> lanes,
+            @Describe("Its lanes, from the jointed edge. A width that is left over and kept is the last of them.")
+            List<LaneCut> lanes,
 
-            @Describe(value = "Width left over beyond the last kerf.", quantity = Quantity.LENGTH, example = "0")
-            double widthLeft) {}
+            @Describe(value = "Width that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "4.2")
+            double widthWaste) {
+
+        /** Whether it is kept whole. */
+        public boolean isKept() {
+            return lanes.isEmpty();
+        }
+    }
 
     /** A lane of a section. */
-    @Describe("A lane of a section: a part of its width, as thick as the board.")
+    @Describe("A lane of a section: a part of its width, as thick as the board. One without strips is kept as it is.")
     public record LaneCut(
             @Describe(value = "Where it starts, from the jointed edge.", quantity = Quantity.LENGTH, example = "0")
             double from,
@@ -110,14 +119,24 @@ public record CutBoard(
                     example = "true")
             boolean rotated,
 
-            @Describe("Its strips, from the board's upper face downwards.")
+            @Describe("Its strips, from the board's upper face downwards. A thickness that is left over and kept is the"
+                    + " last of them.")
             List<StripCut> strips,
 
-            @Describe(value = "Thickness left over below the last strip.", quantity = Quantity.LENGTH, example = "0")
-            double thicknessLeft) {}
+            @Describe(
+                    value = "Thickness that is waste below the last kerf.",
+                    quantity = Quantity.LENGTH,
+                    example = "1.2")
+            double thicknessWaste) {
+
+        /** Whether it is kept as it is. */
+        public boolean isKept() {
+            return strips.isEmpty();
+        }
+    }
 
     /** A strip in a lane. */
-    @Describe("A strip in a lane.")
+    @Describe("A strip in a lane, or what is kept of its thickness.")
     public record StripCut(
             @Describe(
                     value = "Where it starts below the board's upper face.",
@@ -132,22 +151,30 @@ public record CutBoard(
             double width,
 
             @Describe(
-                    value = "Which of the strips that are needed it is, from 0 in their list; left out for a spare"
-                            + " strip.",
-                    example = "1",
+                    value = "What it is: a STRIP that is needed, a SPARE one, or wood that is KEPT.",
+                    example = "\"STRIP\"")
+            CutPart part,
+
+            @Describe(
+                    value = "Which of the strips that are needed it is, from 1 in their list; left out for a spare"
+                            + " strip and for what is kept.",
+                    example = "2",
                     optional = true,
+                    min = 1,
                     max = 1e9)
             Integer strip,
 
             @Describe(
-                    value = "Place of the lamination that it is for, from 0; left out for a spare strip.",
-                    example = "0",
+                    value = "The lamination that it is for, from 1 as the document lists them; left out like the"
+                            + " strip.",
+                    example = "1",
                     optional = true,
-                    max = 5)
+                    min = 1,
+                    max = 6)
             Integer lamination,
 
             @Describe(
-                    value = "The band that it is for, from 1 at the base; left out for a spare strip.",
+                    value = "The band that it is for, from 1 at the base; left out like the strip.",
                     example = "4",
                     optional = true,
                     min = 1,
@@ -155,8 +182,8 @@ public record CutBoard(
             Integer band,
 
             @Describe(
-                    value = "Which piece of the strip it is, from 1; left out for a strip in one piece and for a spare"
-                            + " one.",
+                    value = "Which piece of the strip it is, from 1; left out for a strip in one piece, and like the"
+                            + " strip.",
                     example = "2",
                     optional = true,
                     min = 1,

@@ -10,28 +10,32 @@ import org.orbwright.stock.CutBoard.StripCut;
 /**
  * The steps that lead from the boards of a plan to its strips, in working order: a board is surfaced, its edges and
  * ends are trimmed, it is crosscut to all of its sections, and one section after the other is ripped and its sticks are
- * sliced. Each section, stick and strip is what comes of exactly one step.
+ * sliced. Each section, stick, strip and part that is kept is what comes of exactly one step.
  */
 public final class CutList {
     private final CutBoard board;
     private final double jointing;
+    private final StripLabels labels;
     private final List<CutStep> steps = new ArrayList<>();
 
-    private CutList(CutBoard board, double jointing) {
+    private CutList(CutBoard board, double jointing, StripLabels labels) {
         this.board = board;
         this.jointing = jointing;
+        this.labels = labels;
     }
 
     /**
-     * The steps for all boards of a plan, one board after the other.
+     * The steps for all boards of a plan, one board after the other. Their labels do not say the lamination;
+     * {@link LaminationNames} puts it before them.
      *
      * @param plan the plan
      * @param unit the unit that its allowances are written in
      */
     public static List<CutStep> of(StockPlan plan, LengthUnit unit) {
         double jointing = unit.toMillimetres(plan.allowances().jointing());
+        StripLabels labels = new StripLabels(plan);
         return plan.boards().stream()
-                .flatMap(board -> new CutList(board, jointing).steps().stream())
+                .flatMap(board -> new CutList(board, jointing, labels).steps().stream())
                 .toList();
     }
 
@@ -88,9 +92,10 @@ public final class CutList {
                 section.to() - section.from(),
                 section.to(),
                 board.clearLength(),
-                last ? board.lengthLeft() : board.clearLength() - next);
+                last ? board.lengthWaste() : board.clearLength() - next,
+                last);
         Measures measures = new Measures(section.to() - section.from(), board.clearWidth(), board.surfacedThickness());
-        add(cut, s, null, CutPart.SECTION, measures, null);
+        add(cut, s, null, section.isKept() ? CutPart.KEPT : CutPart.SECTION, measures, null);
     }
 
     private void rip(int s, int l) {
@@ -104,10 +109,12 @@ public final class CutList {
                 width,
                 lane.to(),
                 board.clearWidth(),
-                last ? section.widthLeft() : board.clearWidth() - next);
+                last ? section.widthWaste() : board.clearWidth() - next,
+                last);
         Measures measures = new Measures(section.to() - section.from(), width, board.surfacedThickness());
         StripCut strip = isStrip(lane) ? lane.strips().get(0) : null;
-        add(cut, s, l, strip == null ? CutPart.STICK : part(strip), measures, strip);
+        CutPart uncut = lane.isKept() ? CutPart.KEPT : CutPart.STICK;
+        add(cut, s, l, strip == null ? uncut : strip.part(), measures, strip);
     }
 
     /** Whether a lane is a strip as soon as it is ripped. */
@@ -132,38 +139,38 @@ public final class CutList {
                     strip.to(),
                     board.surfacedThickness(),
                     last
-                            ? lane.thicknessLeft()
-                            : board.surfacedThickness() - strips.get(i + 1).from());
+                            ? lane.thicknessWaste()
+                            : board.surfacedThickness() - strips.get(i + 1).from(),
+                    last);
             Measures measures = new Measures(length, strip.width(), lane.rotated() ? lane.to() - lane.from() : deep);
-            add(cut, s, l, part(strip), measures, strip);
+            add(cut, s, l, strip.part(), measures, strip);
         }
     }
 
-    private static CutPart part(StripCut strip) {
-        return strip.strip() == null ? CutPart.SPARE : CutPart.STRIP;
-    }
-
-    /** How a part is cut off. */
-    private record Cut(CutOperation operation, Double setting, Double position, Double left) {}
+    /** How a part is cut off, and what is left for the next part or as waste. */
+    private record Cut(CutOperation operation, Double setting, Double position, Double left, Double waste) {}
 
     /** The measures of a part. */
     private record Measures(double length, double width, double thickness) {}
 
     /** A cut, or none where the part ends with the wood; a shaving of no more than a kerf is not sawn off. */
-    private static Cut cut(CutOperation operation, double setting, double position, double end, double left) {
+    private static Cut cut(
+            CutOperation operation, double setting, double position, double end, double left, boolean last) {
         if (end - position <= Ripping.EXACT_FIT) {
-            return new Cut(CutOperation.KEEP, null, position, null);
+            return new Cut(CutOperation.KEEP, null, position, null, null);
         }
-        return left > Ripping.EXACT_FIT
-                ? new Cut(operation, setting, position, left)
-                : new Cut(CutOperation.TRIM, setting, position, null);
+        if (left <= Ripping.EXACT_FIT) {
+            return new Cut(CutOperation.TRIM, setting, position, null, null);
+        }
+        return new Cut(operation, setting, position, last ? null : left, last ? left : null);
     }
 
     private void board(CutOperation operation, Double setting, Double position, Measures measures) {
-        add(new Cut(operation, setting, position, null), null, null, CutPart.BOARD, measures, null);
+        add(new Cut(operation, setting, position, null, null), null, null, CutPart.BOARD, measures, null);
     }
 
     private void add(Cut cut, Integer section, Integer lane, CutPart part, Measures measures, StripCut strip) {
+        String kept = part == CutPart.KEPT ? StripLabels.KEEP : null;
         steps.add(new CutStep(
                 board.number(),
                 board.name(),
@@ -178,8 +185,9 @@ public final class CutList {
                 measures.length(),
                 measures.width(),
                 measures.thickness(),
+                strip == null ? kept : labels.of(strip),
                 cut.left(),
-                strip == null ? null : strip.strip(),
+                cut.waste(),
                 strip == null ? null : strip.lamination(),
                 strip == null ? null : strip.band(),
                 strip == null ? null : strip.piece()));

@@ -68,30 +68,39 @@ public record CutStep(
         double thickness,
 
         @Describe(
-                value = "What is left beyond the kerf of the length, the width or the thickness that is cut; left out"
-                        + " where no part is cut off.",
+                value = "What to write on the part: \"band 2\" on a strip for the second band from the base, with its"
+                        + " face kind before it where the design has several laminations. \"spare\" on a spare strip,"
+                        + " \"keep\" on what is kept. Left out for what is cut further.",
+                example = "\"pentagon, band 2\"",
+                optional = true)
+        String label,
+
+        @Describe(
+                value = "What is left beyond the kerf of the length, the width or the thickness that is cut, for the"
+                        + " next part; left out where nothing is left or the rest is waste.",
                 quantity = Quantity.LENGTH,
                 example = "1517.4",
                 optional = true)
         Double left,
 
         @Describe(
-                value = "Which of the strips that are needed it is, from 0 in the plan's list; left out for what is no"
-                        + " strip or a spare one.",
-                example = "1",
-                optional = true,
-                max = 1e9)
-        Integer strip,
+                value = "The same where it is waste: no strip, and no piece of one, could be cut from it.",
+                quantity = Quantity.LENGTH,
+                example = "12.4",
+                optional = true)
+        Double waste,
 
         @Describe(
-                value = "Place of the lamination that the strip is for, from 0; left out like the strip.",
-                example = "0",
+                value = "The lamination that the strip is for, from 1 as the document lists them; left out for what is"
+                        + " no strip or a spare one.",
+                example = "1",
                 optional = true,
-                max = 5)
+                min = 1,
+                max = 6)
         Integer lamination,
 
         @Describe(
-                value = "The band that the strip is for, from 1 at the base; left out like the strip.",
+                value = "The band that the strip is for, from 1 at the base; left out like the lamination.",
                 example = "4",
                 optional = true,
                 min = 1,
@@ -105,4 +114,29 @@ public record CutStep(
                 optional = true,
                 min = 1,
                 max = 4)
-        Integer piece) {}
+        Integer piece) {
+
+    /** The same step with another label. */
+    CutStep labelled(String other) {
+        return new CutStep(
+                board,
+                name,
+                species,
+                step,
+                operation,
+                section,
+                lane,
+                setting,
+                position,
+                part,
+                length,
+                width,
+                thickness,
+                other,
+                left,
+                waste,
+                lamination,
+                band,
+                piece);
+    }
+}

@@ -1,0 +1,40 @@
+package org.orbwright.stock;
+
+/**
+ * Which wood that is left over is kept: all from which one more strip of its wood, or one more piece of such a strip,
+ * could be cut. What is shorter, narrower or thinner is waste. Spare strips are kept in any case. Lengths are in
+ * millimetres.
+ *
+ * @param shortest the shortest piece that a strip may be made up of, with its seams at the places chosen for them; the
+ *     whole strip where strips are in one piece
+ * @param narrowest width of the narrowest strip, as it leaves the saw
+ * @param stick thickness of every strip, as it leaves the saw
+ */
+record KeptWood(double shortest, double narrowest, double stick) {
+    static KeptWood of(CuttingProblem problem) {
+        return new KeptWood(
+                problem.lengths().stream().mapToDouble(length -> length).min().orElse(0),
+                problem.ripping().widths().stream()
+                        .mapToDouble(width -> width)
+                        .min()
+                        .orElse(0),
+                problem.ripping().stick());
+    }
+
+    /**
+     * Whether a block is kept. A strip may lie flat in it or stand on its edge.
+     *
+     * @param length its length along the grain
+     * @param width its width
+     * @param thickness its thickness
+     */
+    boolean isKept(double length, double width, double thickness) {
+        boolean flat = holds(width, narrowest) && holds(thickness, stick);
+        boolean onEdge = holds(width, stick) && holds(thickness, narrowest);
+        return holds(length, shortest) && (flat || onEdge);
+    }
+
+    private static boolean holds(double room, double needed) {
+        return room + Ripping.EXACT_FIT >= needed;
+    }
+}
