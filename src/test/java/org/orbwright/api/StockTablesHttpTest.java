@@ -20,6 +20,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +33,8 @@ import org.orbwright.fixture.Stocks;
 @QuarkusTest
 class StockTablesHttpTest {
     private static final String NAME = "=HYPERLINK(\"x\"), 6\" wide";
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(\\d+)(?= |$))? ?(?:(\\d+)/(\\d+))?( [+-] 0\\.\\d+)? in");
 
     /** Boards with a name that has everything a spreadsheet stumbles over, and one to buy. */
     private static ObjectNode stock() {
@@ -95,10 +99,14 @@ class StockTablesHttpTest {
                 .asString());
     }
 
-    /** Every cell holds what the JSON holds at the name of its column. */
+    /** Every cell holds what the JSON holds at the name of its column, and a fraction what its length comes to. */
     private static void same(List<String> heading, List<String> row, JsonNode json) {
         assertEquals(heading.size(), row.size());
         for (int i = 0; i + 1 < heading.size(); i++) {
+            if (heading.get(i).endsWith("Fraction")) {
+                assertFraction(row.get(i - 1), row.get(i));
+                continue;
+            }
             JsonNode value = json.path(heading.get(i));
             String where = heading.get(i) + " of " + row;
             if (value.isNumber()) {
@@ -112,14 +120,33 @@ class StockTablesHttpTest {
         }
     }
 
+    /** The fraction is read again: whole inches, sixty-fourths or less, and the rest to a thousandth. */
+    private static void assertFraction(String decimal, String fraction) {
+        if (decimal.isEmpty()) {
+            assertEquals("", fraction);
+            return;
+        }
+        Matcher parts = FRACTION.matcher(fraction);
+        assertTrue(parts.matches(), fraction);
+        double sum = parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1));
+        if (parts.group(2) != null) {
+            assertTrue(64 % Integer.parseInt(parts.group(3)) == 0, fraction);
+            sum += Double.parseDouble(parts.group(2)) / Double.parseDouble(parts.group(3));
+        }
+        if (parts.group(4) != null) {
+            sum += Double.parseDouble(parts.group(4).replace(" ", ""));
+        }
+        assertEquals(Double.parseDouble(decimal), sum, 0.0005001, fraction);
+    }
+
     @Test
     void theCutListIsTheSameAsJsonAndAsCsv() {
         List<List<String>> rows = csv("/v1/stock/cuts", stock());
         JsonNode cuts = json("/v1/stock/cuts", stock()).path("cuts");
         assertEquals(cuts.size() + 1, rows.size());
         assertEquals(
-                "board,name,species,step,operation,section,lane,setting,position,part,length,width,thickness,left,strip,"
-                        + "lamination,band,piece,unit",
+                "board,name,species,step,operation,section,lane,setting,position,part,length,width,thickness,label,left,"
+                        + "waste,lamination,band,piece,unit",
                 String.join(",", rows.get(0)));
         for (int i = 0; i < cuts.size(); i++) {
             same(rows.get(0), rows.get(i + 1), cuts.path(i));
@@ -138,8 +165,14 @@ class StockTablesHttpTest {
         Stocks.boards(inches, "[{'species':'black walnut','length':60.125,'width':6,'thickness':1.5}]");
         inches.remove(List.of("offers", "allowances", "seams"));
         List<List<String>> rows = csv("/v1/stock/cuts", inches);
-        assertEquals("60.125", rows.get(1).get(10));
-        assertEquals("in", rows.get(1).get(18));
+        assertEquals(
+                "board,name,species,step,operation,section,lane,setting,settingFraction,position,positionFraction,part,"
+                        + "length,lengthFraction,width,widthFraction,thickness,thicknessFraction,label,left,"
+                        + "leftFraction,waste,wasteFraction,lamination,band,piece,unit",
+                String.join(",", rows.get(0)));
+        assertEquals("60.125", rows.get(1).get(12));
+        assertEquals("60 1/8 in", rows.get(1).get(13));
+        assertEquals("in", rows.get(1).get(26));
         JsonNode cuts = json("/v1/stock/cuts", inches).path("cuts");
         for (int i = 0; i < cuts.size(); i++) {
             same(rows.get(0), rows.get(i + 1), cuts.path(i));
@@ -166,6 +199,29 @@ class StockTablesHttpTest {
         for (int i = 0; i < missing.size(); i++) {
             same(heading, rows.get(3 + i), ((ObjectNode) missing.path(i)).put("row", "MISSING"));
         }
+    }
+
+    /** 30.1 is 0.00625 more than 30 3/32. */
+    @Test
+    void theShoppingListHasFractionsBesideInches() {
+        ObjectNode inches = Stocks.twoFaces("in", 25.6);
+        inches.withArray("offers")
+                .addObject()
+                .put("species", "red alder")
+                .put("length", 30.1)
+                .put("width", 5.3125)
+                .put("thickness", 1.5)
+                .put("price", 7.5);
+        inches.withArray("boards").remove(1);
+        List<List<String>> rows = csv("/v1/stock/purchases", inches);
+        assertEquals(
+                "row,count,name,species,length,lengthFraction,width,widthFraction,thickness,thicknessFraction,"
+                        + "boardFeet,cubicMetres,costEach,cost,unit",
+                String.join(",", rows.get(0)));
+        assertEquals(
+                List.of("30.1", "30 3/32 + 0.006 in", "5.3125", "5 5/16 in", "1.5", "1 1/2 in"),
+                rows.get(1).subList(4, 10));
+        assertEquals(List.of("", "", "", "", "", ""), rows.get(2).subList(4, 10));
     }
 
     @ParameterizedTest

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +19,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Pen;
@@ -86,6 +90,13 @@ class BoardDrawingTest {
             List<Envelope> seen = areas(drawing, clear);
             List<Envelope> planned1 = new ArrayList<>();
             for (Section section : board.sections()) {
+                if (section.isKept()) {
+                    planned1.add(new Envelope(
+                            clear.getMinX() + along * section.from(),
+                            clear.getMinX() + along * section.to(),
+                            clear.getMinY(),
+                            clear.getMaxY()));
+                }
                 for (LaneCut lane : section.lanes()) {
                     planned1.add(new Envelope(
                             clear.getMinX() + along * section.from(),
@@ -103,7 +114,8 @@ class BoardDrawingTest {
     void showStripsToScaleFromTheEnd(Planned planned) {
         for (CutBoard board : planned.plan().boards()) {
             Drawing drawing = BoardDrawing.draw(planned.design(), planned.plan(), board.number());
-            List<Section> kinds = new SectionKinds(board).firsts();
+            List<Section> kinds = new SectionKinds(board)
+                    .firsts().stream().filter(section -> !section.isKept()).toList();
             for (int kind = 0; kind < kinds.size(); kind++) {
                 Envelope end = outline(drawing, Pen.MEDIUM, kind + 1);
                 double scale = end.getWidth() / board.clearWidth();
@@ -114,6 +126,13 @@ class BoardDrawingTest {
                         drawing.description());
                 List<Envelope> expected = new ArrayList<>();
                 for (LaneCut lane : kinds.get(kind).lanes()) {
+                    if (lane.isKept()) {
+                        expected.add(new Envelope(
+                                end.getMinX() + scale * lane.from(),
+                                end.getMinX() + scale * lane.to(),
+                                end.getMinY(),
+                                end.getMaxY()));
+                    }
                     lane.strips()
                             .forEach(strip -> expected.add(new Envelope(
                                     end.getMinX() + scale * lane.from(),
@@ -144,11 +163,10 @@ class BoardDrawingTest {
     private static List<Envelope> areas(Drawing drawing, Envelope view) {
         Envelope inside = new Envelope(view);
         inside.expandBy(WRITTEN);
-        String waste = "url(#wood-" + StripKey.WASTE + ")";
         return SvgDocument.of(drawing).elements().stream()
                 .filter(element -> element.getAttribute("fill").startsWith("url(#wood-"))
-                .filter(element -> !element.getAttribute("fill").equals(waste))
-                .map(element -> box(element.getAttribute("d")))
+                .flatMap(element -> Arrays.stream(element.getAttribute("d").split("(?=M)", -1)))
+                .map(BoardDrawingTest::box)
                 .filter(inside::contains)
                 .toList();
     }
@@ -171,6 +189,67 @@ class BoardDrawingTest {
         return box;
     }
 
+    /** Nothing on a board but waste is without its wood's tone, and no other wood's tone is on it. */
+    @ParameterizedTest
+    @MethodSource("org.orbwright.fixture.Stocks#all")
+    void showABoardInItsOwnWoodAlone(Planned planned) {
+        Legend woods = new Legend(planned.design());
+        for (CutBoard board : planned.plan().boards()) {
+            Drawing drawing = BoardDrawing.draw(planned.design(), planned.plan(), board.number());
+            String wood = woods.species().stream()
+                    .filter(name -> planned.design()
+                            .woods()
+                            .among(board.species(), List.of(name))
+                            .equals(List.of(planned.design().woods().oneName(name))))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(
+                    Set.of(woods.tone(wood)),
+                    drawing.marks().stream()
+                            .filter(Area.class::isInstance)
+                            .map(mark -> ((Area) mark).tone())
+                            .collect(Collectors.toSet()),
+                    drawing.title());
+        }
+    }
+
+    private static Set<String> texts(Drawing drawing) {
+        return drawing.marks().stream()
+                .filter(Label.class::isInstance)
+                .map(mark -> ((Label) mark).text())
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void callStripsByTheirFaceAndBand() {
+        Set<String> texts = texts(drawings(Stocks.twoFaces()).get(0));
+        assertTrue(texts.containsAll(Set.of("triangle, band 1", "square, band 1", "square, band 3")), texts::toString);
+        assertTrue(texts.contains("s1: square, band 1, 24.8 mm wide"), texts::toString);
+        assertTrue(texts.containsAll(Set.of("spare", "waste")), texts::toString);
+        Set<String> one = texts(drawings(Stocks.exact()).get(0));
+        assertTrue(one.stream().noneMatch(text -> text.contains("pentagon")), one::toString);
+    }
+
+    /** 24.8 / 25.6 in is 0.96875 in, and 1/32 less than an inch. */
+    @Test
+    void giveFractionsBesideInches() {
+        Drawing drawing = drawings(Stocks.twoFacesInInches()).get(0);
+        Set<String> texts = texts(drawing);
+        assertTrue(texts.contains("s1: square, band 1, 0.969 (31/32) in wide"), texts::toString);
+        String caption = String.join(" ", texts).replace('\u00a0', ' ');
+        assertTrue(
+                caption.contains("To the nearest 1/64, and what the true length is more (+) or less (-): "), caption);
+        assertTrue(caption.contains("50.125 = 50 1/8; "), caption);
+        assertFalse(texts(drawings(Stocks.twoFaces()).get(0)).stream().anyMatch(text -> text.contains("1/64")));
+    }
+
+    @Test
+    void tellWhatIsKeptFromWaste() {
+        Drawing drawing = drawings(Stocks.inches()).get(0);
+        assertTrue(texts(drawing).containsAll(Set.of("keep 46.75", "left over, to keep", "waste")));
+        assertTrue(drawing.description().contains("Section C, from 46.25 (46 1/4) to 93 in: left over, to keep."));
+    }
+
     @Test
     void sayWhichBoardsAreToBeBought() {
         assertTrue(
@@ -186,16 +265,16 @@ class BoardDrawingTest {
     }
 
     @Test
-    void showASectionThatStaysWhole() {
+    void showASectionThatIsKeptWhole() {
         Planned planned = Stocks.exact();
         CutBoard board = planned.plan().boards().get(0);
         Section ripped = board.sections().get(0);
-        Section whole = new Section(ripped.to() + 3.2, ripped.to() + 203.2, List.of(), board.clearWidth());
+        Section whole = new Section(ripped.to() + 3.2, ripped.to() + 203.2, List.of(), 0);
         Drawing drawing = BoardDrawing.draw(planned.design(), with(planned.plan(), longer(board, ripped, whole)), 1);
         SvgDocument.of(drawing).check(drawing);
-        assertTrue(drawing.description().contains("Section B, from 587.2 to 787.2 mm: stays whole."));
+        assertTrue(drawing.description().contains("Section B, from 587.2 to 787.2 mm: left over, to keep."));
         assertTrue(drawing.marks().stream()
-                .anyMatch(mark -> mark instanceof Label label && label.text().equals("stays whole")));
+                .anyMatch(mark -> mark instanceof Label label && label.text().equals("keep 200")));
     }
 
     private static CutBoard longer(CutBoard board, Section... sections) {

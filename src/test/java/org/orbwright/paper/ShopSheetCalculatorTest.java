@@ -226,9 +226,45 @@ class ShopSheetCalculatorTest {
                 .orElseThrow();
         assertEquals(30, strip.thickness(), 1e-9);
         assertTrue(texts(section(planned, "Cutting the boards")).contains("Settings are measured"));
+        assertTrue(cuts(planned).stream().anyMatch(row -> row.get(7).equals("band 5")));
         ShopSheet unplanned = sheet(Designs.example("dodecahedron-with-land"));
         assertEquals(List.of("1", "black walnut", "20", "28", "20"), row(unplanned));
         assertTrue(unplanned.sections().stream().noneMatch(each -> each.title().equals("Cutting the boards")));
+    }
+
+    private static List<List<String>> cuts(ShopSheet sheet) {
+        return section(sheet, "Cutting the boards").steps().stream()
+                .filter(ShopSheet.Table.class::isInstance)
+                .map(step -> ((ShopSheet.Table) step).rows())
+                .reduce((one, last) -> last)
+                .orElseThrow();
+    }
+
+    /** The strip of 24.8 / 25.6 in is 31/32 in wide. */
+    @Test
+    void theCutListOnPaperHasFractionsAndTheNamesOfStrips() {
+        List<List<String>> rows = cuts(ShopSheetCalculator.sheet(Stocks.document(Stocks.twoFaces("in", 25.6))));
+        List<String> strip = rows.stream()
+                .filter(row -> row.get(7).equals("square, band 1"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("0.969 (31/32)", strip.get(5));
+        assertEquals("board", rows.get(0).get(7));
+    }
+
+    @Test
+    void offersWithoutANameAreBoughtByTheirSizes() {
+        ObjectNode boards = Stocks.twoFaces("mm", 1);
+        boards.set(
+                "offers", Stocks.read("[{'species':'red alder','length':2000,'width':100,'thickness':26,'price':7}]"));
+        boards.withArray("boards").remove(1);
+        ShopSheet sheet = ShopSheetCalculator.sheet(Stocks.document(boards));
+        List<String> row = section(sheet, "Cutting the boards").steps().stream()
+                .filter(ShopSheet.Table.class::isInstance)
+                .map(step -> ((ShopSheet.Table) step).rows().get(0))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(List.of("-", "red alder", "2000", "100", "26"), row.subList(1, 6));
     }
 
     /** Without saw and blank nothing is laid out along a blank, and no template of one is printed. */
