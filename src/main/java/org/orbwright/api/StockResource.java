@@ -61,7 +61,8 @@ public class StockResource {
             description =
                     "The steps from the boards to the strips in working order, one board after the other: surfacing,"
                             + " edges and ends, all crosscuts, then section by section the rips and what is sliced or"
-                            + " resawn. Each section, stick and strip is what comes of exactly one step. Settings are"
+                            + " resawn. Each section, stick and strip is what comes of exactly one step, and so is wood"
+                            + " that is left over and kept. Settings are"
                             + " measured from the cut before; positions as the part lay in the board."
                             + AS_CSV)
     @APIResponse(
