@@ -3,15 +3,16 @@
 #   docker build -t orbwright .
 #   docker run --rm --read-only --tmpfs /tmp -p 8080:8080 orbwright
 #
-# BUILD_IMAGE holds a JDK 25 (JAVA_HOME set), Maven and a shell. Of BASE_IMAGE nothing is needed but the C library (glibc):
-# no shell, no fonts, no package manager.
+# BUILD_IMAGE holds a JDK 25 (JAVA_HOME set), Maven and a shell. Of BASE_IMAGE nothing is needed but the libraries of C and
+# C++ (glibc, libstdc++): no shell, no fonts, no package manager.
 ARG BUILD_IMAGE=maven:3.9-eclipse-temurin-25
-ARG BASE_IMAGE=gcr.io/distroless/base-debian12
+ARG BASE_IMAGE=gcr.io/distroless/cc-debian12
 
 FROM ${BUILD_IMAGE} AS build
 WORKDIR /build
 COPY pom.xml LICENSE ./
 COPY src/main src/main
+COPY src/licences.properties src/
 COPY openapi openapi
 # One flat class path, which the cache below can hold; tests and format have their turn in CI.
 RUN --mount=type=cache,target=/root/.m2/repository \
@@ -44,6 +45,11 @@ RUN cp -r target/quarkus-app/. target/bom.json target/licences.txt LICENSE /opt/
       org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf && \
     mv org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf . && rm -r org && \
     cp /build/src/container/fontconfig.properties ..
+# The solver's native libraries lie beside the service, so that none has to be unpacked when the first plan is asked for; of
+# the jar that brings them an empty one is left, as the class path names it.
+RUN cd /opt/orbwright && natives="$(ls "$PWD"/lib/main/com.google.ortools.ortools-linux-*.jar)" && mkdir native && \
+    cd native && jar --extract --file "$natives" && mv ortools-linux-*/* . && rm -r META-INF ortools-linux-* && \
+    touch /build/empty && jar --create --file "$natives" -C /build empty
 # The Java machine takes the cache only beside files of the same size and time: those are set before it is made, to a fixed
 # time, so that layers come out alike.
 ARG SOURCE_DATE_EPOCH=1767225600
@@ -51,6 +57,7 @@ RUN find /opt/orbwright -exec touch --no-dereference --date=@${SOURCE_DATE_EPOCH
     java src/container/java/org/orbwright/container/Rehearsal.java /opt/orbwright/java/bin/java \
       -XX:AOTCacheOutput=/opt/orbwright/orbwright.aot \
       -Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties \
+      -Djava.library.path=/opt/orbwright/native \
       -Dquarkus.http.host=127.0.0.1 -Dquarkus.http.port=0 -jar /opt/orbwright/quarkus-run.jar && \
     touch --date=@${SOURCE_DATE_EPOCH} /opt/orbwright/orbwright.aot /opt/orbwright
 
@@ -70,6 +77,7 @@ EXPOSE 8080
 # Written is only what the service hands out as files, unpacked in /tmp: all else may be read-only.
 ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwright.aot", \
             "-Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties", \
+            "-Djava.library.path=/opt/orbwright/native", \
             "-jar", "/opt/orbwright/quarkus-run.jar"]
 # Asks the address in ORBWRIGHT_HEALTH, http://127.0.0.1:8080/q/health/live without it. This Java machine reads
 # JDK_JAVA_OPTIONS too, so its few megabytes are stated here, where they overrule what the service has.

@@ -218,7 +218,7 @@ assert config["User"] == "65532:65532", config["User"]
 bom = json.load(open(sys.argv[2]))
 assert bom["bomFormat"] == "CycloneDX" and bom["metadata"]["component"]["name"] == "orbwright", bom["metadata"]
 names = {component["name"] for component in bom["components"]}
-assert {"quarkus-rest", "pdfbox", "ojalgo", "jsvg"} <= names and "junit-jupiter" not in names, sorted(names)
+assert {"quarkus-rest", "pdfbox", "ortools-java", "jsvg"} <= names and "junit-jupiter" not in names, sorted(names)
 print(f"container: user {config['User']}, {len(labels)} labels, SBOM with {len(names)} components")
 PYTHON
   [ -s "$mounted/opt/orbwright/licences.txt" ] || fail "the image does not say under which licences it is"

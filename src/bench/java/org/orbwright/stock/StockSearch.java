@@ -6,14 +6,15 @@ import java.util.Locale;
 import java.util.Random;
 import org.orbwright.bench.BenchmarkDesigns;
 import org.orbwright.design.Design;
-import org.orbwright.design.DesignRequest;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
-import org.orbwright.stock.StockRequest.SearchRequest;
+import org.orbwright.stock.StockRequest.Joint;
+import org.orbwright.stock.StockRequest.SeamRequest;
 
 /**
- * How long plans take and how close to their bound they come: two spheres of five bands from three woods, first from 12
- * boards, then from 200, of random sizes and prices. Run with {@code -Dbench.main=org.orbwright.stock.StockSearch}.
+ * How long plans take and what is proved of them: two spheres of five bands from three woods, first from 12 boards,
+ * then many spheres from 200, of random sizes and prices, without seams and with them. Run with
+ * {@code -Dbench.main=org.orbwright.stock.StockSearch}.
  */
 public final class StockSearch {
     private static final List<String> WOODS = List.of("white ash", "red alder", "american beech");
@@ -27,17 +28,20 @@ public final class StockSearch {
      * @param arguments none
      */
     public static void main(String[] arguments) {
-        int nodes = Integer.getInteger("nodes", 100_000);
-        run("warm-up", 12, 2, 1, nodes);
-        run("12 boards", 12, 2, 1, nodes);
-        run("200 boards", 200, 60, 5, nodes);
+        run("warm-up", 12, 2, 0);
+        for (int seams = 0; seams <= 2; seams++) {
+            run("12 boards, " + seams + " seams", 12, 2, seams);
+        }
+        run("200 boards", 200, 60, 0);
+        run("200 boards, 1 seam", 200, 60, 1);
     }
 
-    private static void run(String name, int boards, int spheres, double seconds, int nodes) {
+    private static void run(String name, int boards, int spheres, int seams) {
         int proved = 0;
         for (int seed = 0; seed < RACKS; seed++) {
-            StockRequest request = request(new Random(seed), boards, seconds, nodes);
-            Design design = Design.of(design(spheres));
+            StockRequest request = request(new Random(seed), boards, seams);
+            Design design = Design.of(
+                    BenchmarkDesigns.read("icosahedron-mixed").design().withCopies(spheres));
             long start = System.nanoTime();
             StockPlan plan = StockCalculator.plan(request, design);
             double took = (System.nanoTime() - start) * 1e-9;
@@ -61,7 +65,7 @@ public final class StockSearch {
         System.out.printf(Locale.ROOT, "%s: %d of %d proved%n", name, proved, RACKS);
     }
 
-    private static StockRequest request(Random random, int boards, double seconds, int nodes) {
+    private static StockRequest request(Random random, int boards, int seams) {
         List<BoardRequest> rack = new ArrayList<>();
         for (int i = 0; i < boards; i++) {
             double length = 620 + random.nextInt(1900);
@@ -86,27 +90,8 @@ public final class StockSearch {
                 rack,
                 null,
                 new AllowancesRequest(3.0, 3.0, 1.5, 20.0, 2.4, 1.0, 2.0),
-                null,
+                seams == 0 ? null : new SeamRequest(Joint.BUTT, null, 120.0, 40.0, seams),
                 StockAim.COST,
-                new SearchRequest(nodes, seconds));
-    }
-
-    private static DesignRequest design(int spheres) {
-        DesignRequest one = BenchmarkDesigns.read("icosahedron-mixed").design();
-        return new DesignRequest(
-                one.name(),
-                one.unit(),
-                one.solid(),
-                spheres,
-                one.sets(),
-                one.invertedPanels(),
-                one.spares(),
-                one.size(),
-                one.panel(),
-                one.laminations(),
-                one.woods(),
-                one.saw(),
-                one.blank(),
-                one.sphere());
+                null);
     }
 }

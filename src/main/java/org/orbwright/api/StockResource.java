@@ -38,19 +38,34 @@ public class StockResource {
             operationId = "planStock",
             summary = "How the boards are cut, whether they are enough, and what to buy",
             description =
-                    "A design and the boards at hand: for each wood the plan that costs least, with its bound, found by"
-                            + " integer programming over the ways to crosscut and rip each board; per board the cuts in"
-                            + " their order, what is missing, what to buy from the offers, and what is left of the wood"
-                            + " at every stage. Strips are in one piece, or made up of pieces whose seams have"
-                            + " their middle on cuts"
-                            + " between segments where a cut will do; the places for seams are chosen before"
-                            + " the search,"
-                            + " which is for the best plan with seams at these places. The cut list is"
-                            + " /v1/stock/cuts. The document comes back with blanks as short as their segments"
-                            + " allow, unless strips have seams.")
+                    "For each wood the plan with the fewest missing strips, then the least of what is asked for. It is"
+                            + " found by integer programming, and the answer says what is proved of it. A board is"
+                            + " crosscut to sections, a section is ripped into lanes, and a lane is sliced or resawn"
+                            + " once, in a resawn lane to strips of one width. Strips are in one piece or made up of"
+                            + " pieces. Which strips are glued side by side is a part of the plan, so that seams keep"
+                            + " their clearance. The answer also says what to buy from the offers, and what is left of"
+                            + " the wood at every stage. Where strips are missing it says why, and what would help."
+                            + " The cut list is /v1/stock/cuts. The document comes back with blanks as short as their"
+                            + " segments allow, unless strips have seams.")
     @Produces(MediaType.APPLICATION_JSON)
     public Answer plan(Document document) {
         return SheetCalculator.stock(document);
+    }
+
+    @POST
+    @Path("/reach")
+    @Operation(
+            operationId = "findReach",
+            summary = "What the boards on the rack give",
+            description =
+                    "What can be made of the boards on the rack, without the offers. The largest size of the design is"
+                            + " found with all bands in proportion, and with the bands without a width taking up what"
+                            + " is more. The most copies and the length of blanks that suits the boards best come"
+                            + " next, then the single extra board that helps most. Sizes and numbers are found by"
+                            + " halving, each by a plan of its own. What is proved impossible is said.")
+    @Produces(MediaType.APPLICATION_JSON)
+    public Answer reach(Document document) {
+        return SheetCalculator.reach(document);
     }
 
     @POST

@@ -63,31 +63,46 @@ public record DesignRequest(
 
     /** The same design with other laminations. */
     public DesignRequest withLaminations(List<LaminationRequest> others) {
-        return with(size, others, blank, sphere);
+        return with(copies, size, panel, others, blank, sphere);
     }
 
     /** The same design with other blanks. */
     public DesignRequest withBlank(BlankRequest other) {
-        return with(size, laminations, other, sphere);
+        return with(copies, size, panel, laminations, other, sphere);
     }
 
     /** The same design with another size and sphere. */
     public DesignRequest withSphere(SizeRequest otherSize, SphereRequest other) {
-        return with(otherSize, laminations, blank, other);
+        return with(copies, otherSize, panel, laminations, blank, other);
+    }
+
+    /** The same design with other panels. */
+    public DesignRequest withPanel(PanelRequest other) {
+        return with(copies, size, other, laminations, blank, sphere);
+    }
+
+    /** The same design so many times. */
+    public DesignRequest withCopies(int count) {
+        return with(count, size, panel, laminations, blank, sphere);
     }
 
     private DesignRequest with(
-            SizeRequest itsSize, List<LaminationRequest> its, BlankRequest itsBlank, SphereRequest itsSphere) {
+            Integer itsCopies,
+            SizeRequest itsSize,
+            PanelRequest itsPanel,
+            List<LaminationRequest> its,
+            BlankRequest itsBlank,
+            SphereRequest itsSphere) {
         return new DesignRequest(
                 name,
                 unit,
                 solid,
-                copies,
+                itsCopies,
                 sets,
                 invertedPanels,
                 spares,
                 itsSize,
-                panel,
+                itsPanel,
                 its,
                 woods,
                 saw,

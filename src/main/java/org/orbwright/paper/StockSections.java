@@ -87,7 +87,7 @@ final class StockSections {
             return Optional.empty();
         }
         return answers.stock().strips().stream()
-                .filter(strip -> strip.lamination() == lamination && strip.band() == band)
+                .filter(strip -> strip.lamination() == lamination + 1 && strip.band() == band)
                 .findFirst();
     }
 }

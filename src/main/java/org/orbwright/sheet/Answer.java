@@ -18,6 +18,7 @@ import org.orbwright.segment.Yield;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.CutStep;
 import org.orbwright.stock.LaminationNames;
+import org.orbwright.stock.Reach;
 import org.orbwright.stock.ShoppingList;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.tolerance.Tolerance;
@@ -69,6 +70,9 @@ public record Answer(
         @Describe(value = "How the boards are cut.", optional = true)
         StockPlan stock,
 
+        @Describe(value = "What the boards on the rack give.", optional = true)
+        Reach reach,
+
         @Describe(value = "The cut list in working order, one board after the other.", optional = true)
         List<CutStep> cuts,
 
@@ -107,6 +111,7 @@ public record Answer(
     Answer withBody(BodyNumbers numbers) {
         return new Answer(
                 document,
+                null,
                 null,
                 null,
                 null,

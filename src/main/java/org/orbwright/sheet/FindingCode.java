@@ -64,8 +64,12 @@ public enum FindingCode {
     PLAN_NOT_PROVED,
     /** A seam in a strip stays within a segment, or reaches into it. */
     SEAM_IN_SEGMENT,
-    /** Strips have no place for a seam, though they may have seams. */
-    NO_SEAM_PLACE,
+    /** Strips are missing, and a board of their wood does not serve for them. */
+    BOARD_DOES_NOT_SERVE,
+    /** Strips are missing, and a small change would help. */
+    STOCK_HELP,
+    /** The clock ended the search for a plan, so that another call may find another one. */
+    SEARCH_ENDED_BY_CLOCK,
     /** No band is of a board's wood. */
     BOARD_NOT_NEEDED,
     /** A board is too small for any of the strips. */

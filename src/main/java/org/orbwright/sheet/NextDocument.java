@@ -18,9 +18,7 @@ import org.orbwright.document.Section;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.segment.SegmentCalculator;
-import org.orbwright.segment.SegmentPlan.FaceSegments;
-import org.orbwright.segment.SegmentPlan.SegmentCut;
+import org.orbwright.segment.BlankLengths;
 import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.tolerance.ToleranceRequest.AngleErrorRequest;
 import org.orbwright.tolerance.ToleranceRequest.ErrorsRequest;
@@ -38,27 +36,10 @@ final class NextDocument {
         this.unit = design.unit();
     }
 
-    /**
-     * The shortest length of blanks that gives as many segments of every kind, or where they are too short, one of
-     * each; in millimetres, rounded up to what answers are rounded to.
-     */
-    static double blankLength(Design design) {
-        double longest = 0;
-        for (FaceSegments face : SegmentCalculator.calculate(design).faces()) {
-            for (SegmentCut segment : face.segments()) {
-                double needed = segment.perBlank() > 0 ? segment.lengthUsed() : segment.shortestBlank();
-                longest = Math.max(longest, needed);
-            }
-        }
-        LengthUnit unit = design.unit();
-        double steps = Math.pow(10, Quantity.LENGTH.decimals(unit));
-        return unit.toMillimetres(Math.ceil(unit.fromMillimetres(longest) * steps) / steps);
-    }
-
     /** The document with blanks that are no longer than they need to be. Where strips have seams their places stay. */
     Document stock() {
         boolean seams = document.stock().seams() != null;
-        double length = seams ? design.blankLength() : blankLength(design);
+        double length = seams ? design.blankLength() : BlankLengths.shortest(design);
         DesignRequest written = document.design();
         BlankRequest blank = new BlankRequest(unit.fromMillimetres(length));
         return document.with(written.withBlank(seams ? written.blank() : blank), Map.of());

@@ -100,6 +100,11 @@ public final class SheetCalculator {
         return new Work(document).stock().answer(NextDocument::stock);
     }
 
+    /** What the boards on the rack give: how large, how many, from which blanks. */
+    public static Answer reach(Document document) {
+        return new Work(document).reach().answer();
+    }
+
     /** The cut list of the boards at hand. */
     public static Answer cuts(Document document) {
         return new Work(document).cuts().answer();

@@ -1,21 +1,24 @@
 package org.orbwright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.segment.BlankLengths;
 import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.RackBoard;
+import org.orbwright.stock.Reach;
 import org.orbwright.stock.StockAim;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.stock.StockPlan.Seam;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripMakeUp;
-import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.stock.StockRequest.Joint;
 import org.orbwright.wood.WoodTable;
@@ -44,6 +47,8 @@ final class StockFindings {
     static List<Finding> of(StockRequest request, Design design, StockPlan plan) {
         StockFindings stock = new StockFindings(request, design, plan);
         plan.species().forEach(stock::wood);
+        stock.clock();
+        plan.shortages().forEach(shortage -> stock.findings.addAll(ShortageFindings.of(request, design, shortage)));
         if (request.seams() != null) {
             stock.seams(request.seams().joint());
         }
@@ -67,9 +72,38 @@ final class StockFindings {
         }
     }
 
+    /** What a caller has to know of what boards give. */
+    static List<Finding> reach(StockRequest request, Design design, Reach reach) {
+        List<Finding> findings = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (String wood : design.woodFields().keySet()) {
+            String one = design.woods().oneName(wood);
+            boolean none = request.boards().stream()
+                    .noneMatch(board -> design.woods()
+                            .among(board.species(), design.woodFields().keySet())
+                            .equals(List.of(one)));
+            if (seen.add(one) && none) {
+                findings.add(new Finding(
+                        FindingCode.STOCK_SHORT,
+                        Finding.Severity.STOP,
+                        "No board on the rack is of " + wood + ", so nothing can be made of this design.",
+                        "/stock/boards"));
+            }
+        }
+        if (reach.endedByClock()) {
+            findings.add(new Finding(
+                    FindingCode.SEARCH_ENDED_BY_CLOCK,
+                    Finding.Severity.NOTE,
+                    "The time for the searches was over before their work was done. Another call may find more: see"
+                            + " stock.search.",
+                    "/stock/search/seconds"));
+        }
+        return findings;
+    }
+
     /** A note where shorter blanks would give as many segments; the seams of strips may need the length. */
     static List<Finding> blanks(StockRequest request, Design design) {
-        double enough = NextDocument.blankLength(design);
+        double enough = BlankLengths.shortest(design);
         double left = design.blankLength() - enough;
         if (request.seams() != null || left < SHORTER) {
             return List.of();
@@ -89,42 +123,67 @@ final class StockFindings {
     private void wood(SpeciesStock wood) {
         if (wood.missing() > 0) {
             double feet = wood.missingBoardFeet() * Quantity.BOARD_FEET.factor(design.unit());
-            String sure = wood.fewestMissing() ? "" : " The search ended before it was proved that no plan has fewer.";
             add(
                     FindingCode.STOCK_SHORT,
                     Finding.Severity.STOP,
-                    "Of " + wood.species() + " " + count(wood.missing(), "strip is", "strips are") + " missing of "
-                            + wood.needed() + ", which is " + Rounding.plain(feet, 2)
-                            + " board feet as they leave the saw, without what boards lose on the way." + sure,
+                    wood.missing() + " of " + count(wood.needed(), "strip", "strips") + " of " + wood.species()
+                            + " cannot be cut. At least " + Rounding.plain(feet, 2)
+                            + " board feet are short, before waste." + sure(wood),
                     "/stock/boards");
         }
         if (!wood.proved()) {
             add(
                     FindingCode.PLAN_NOT_PROVED,
                     Finding.Severity.NOTE,
-                    "The search for " + wood.species() + " ended before its plan was proved best: "
-                            + better(wood.gap()),
+                    "The plan for " + wood.species() + " is not proved to be the best. " + better(wood),
                     "/stock/search");
         }
     }
 
-    private String better(double gap) {
-        StockAim aim = request.aim() == null ? StockAim.COST : request.aim();
-        if (gap >= 1) {
-            return "no bound was found, so it is not known how much "
-                    + switch (aim) {
-                        case COST -> "less another plan might cost.";
-                        case WASTE -> "less wood another plan might use.";
-                        case SEAMS -> "fewer seams another plan might have.";
-                    };
+    private static String sure(SpeciesStock wood) {
+        if (wood.fewestMissing()) {
+            return " No plan has fewer missing.";
         }
-        String most = String.format(Locale.ROOT, "%.1f %%", Math.ceil(gap * 1000) / 10);
-        return "with as few missing strips another plan might "
+        return wood.missingAtLeast() == 0
+                ? " It is not proved that strips have to be missing."
+                : " It is proved that at least " + wood.missingAtLeast() + " have to be missing.";
+    }
+
+    private String better(SpeciesStock wood) {
+        String listed = wood.proof() == StockPlan.PlanProof.LISTED_LENGTHS
+                ? "It is the best with pieces of the " + wood.pieceLengths() + " lengths that were tried. "
+                : "";
+        StockAim aim = request.aim() == null ? StockAim.COST : request.aim();
+        if (wood.gap() == 0) {
+            return listed
+                    + (wood.fewestMissing()
+                            ? "Another plan may be better in what counts after the "
+                                    + switch (aim) {
+                                        case COST -> "cost.";
+                                        case WASTE -> "wood.";
+                                        case SEAMS -> "seams.";
+                                    }
+                            : "Another plan may have fewer missing strips.");
+        }
+        String most =
+                wood.gap() >= 1 ? "" : String.format(Locale.ROOT, "up to %.1f %% ", Math.ceil(wood.gap() * 1000) / 10);
+        return listed + "Another plan may "
                 + switch (aim) {
-                    case COST -> "cost up to " + most + " less.";
-                    case WASTE -> "use up to " + most + " less wood.";
-                    case SEAMS -> "have up to " + most + " fewer seams.";
+                    case COST -> "cost " + most + "less.";
+                    case WASTE -> "use " + most + "less wood.";
+                    case SEAMS -> "have " + most + "fewer seams.";
                 };
+    }
+
+    private void clock() {
+        if (plan.species().stream().anyMatch(SpeciesStock::endedByClock)) {
+            add(
+                    FindingCode.SEARCH_ENDED_BY_CLOCK,
+                    Finding.Severity.NOTE,
+                    "The time for the search was over before its work was done. More seconds may find a better plan:"
+                            + " see stock.search.",
+                    "/stock/search/seconds");
+        }
     }
 
     private void seams(Joint joint) {
@@ -160,19 +219,6 @@ final class StockFindings {
                             + end,
                     SEAMS);
         }
-        long without = plan.strips().stream()
-                .filter(strip -> strip.seamPlaces() == 0)
-                .mapToInt(StripNeed::needed)
-                .sum();
-        if (without > 0) {
-            add(
-                    FindingCode.NO_SEAM_PLACE,
-                    Finding.Severity.NOTE,
-                    "For " + count((int) without, "strip", "strips")
-                            + " no place was found where a seam leaves both pieces long enough and keeps the clearance"
-                            + " to the strips beside it, so they are cut in one piece.",
-                    SEAMS);
-        }
     }
 
     private Stream<StripMakeUp> madeUp() {
@@ -187,7 +233,8 @@ final class StockFindings {
     }
 
     private void board(RackBoard board) {
-        String field = board.board() == null ? "/stock/offers/" + board.offer() : "/stock/boards/" + board.board();
+        String field =
+                board.board() == null ? "/stock/offers/" + (board.offer() - 1) : "/stock/boards/" + (board.board() - 1);
         String name = board.name() == null ? "" : " (" + board.name() + ")";
         likeBands(board, field);
         if (board.use() == RackBoard.Use.NOT_NEEDED) {
@@ -210,8 +257,8 @@ final class StockFindings {
         if (board.board() == null) {
             return;
         }
-        double rough =
-                design.unit().toMillimetres(request.boards().get(board.board()).thickness());
+        double rough = design.unit()
+                .toMillimetres(request.boards().get(board.board() - 1).thickness());
         double saved = board.flatteningUnshimmed() - board.flatteningShimmed();
         if (saved > 0 && board.flatteningUnshimmed() > MUCH * rough) {
             add(

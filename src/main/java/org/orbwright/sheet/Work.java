@@ -47,6 +47,8 @@ import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.CutList;
 import org.orbwright.stock.CutStep;
+import org.orbwright.stock.Reach;
+import org.orbwright.stock.ReachCalculator;
 import org.orbwright.stock.ShoppingList;
 import org.orbwright.stock.StockCalculator;
 import org.orbwright.stock.StockPlan;
@@ -96,6 +98,7 @@ final class Work {
     private Diagnosis diagnosis;
     private Movement movement;
     private StockPlan stock;
+    private Reach reach;
     private List<CutStep> cuts;
     private ShoppingList purchases;
     private AssemblyPlan assembly;
@@ -348,6 +351,18 @@ final class Work {
         return this;
     }
 
+    /** What the boards on the rack give. */
+    Work reach() {
+        StockRequest written =
+                Section.STOCK.required(document.stock(), "what boards give depends", design, DesignPart.values());
+        reach = ReachCalculator.reach(written, document.design(), design);
+        StockRequest section = written.filled(design.request().saw().kerf());
+        use(Section.STOCK, section);
+        found(StockFindings.reach(section, design, reach));
+        found(WoodFindings.of(design));
+        return carry(Part.STOCK);
+    }
+
     Work cuts() {
         cuts = CutList.of(plan(), design.unit());
         return this;
@@ -491,6 +506,7 @@ final class Work {
                 diagnosis,
                 movement,
                 stock,
+                reach,
                 cuts,
                 purchases,
                 assembly,

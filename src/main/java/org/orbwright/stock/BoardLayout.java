@@ -6,13 +6,13 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.orbwright.stock.CutBoard.LaneCut;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CutBoard.StripCut;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
-import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.WoodStrips.StripUse;
 
 /** Lays the sections, lanes and strips of a plan out on its boards, one after the other with a kerf between them. */
@@ -22,34 +22,43 @@ final class BoardLayout {
     private final Map<Place, Deque<RipPattern>> patterns = new HashMap<>();
     private final List<StripUse> uses;
     private final int firstStrip;
-    /** For each kind of strip and length, which piece each wanted piece is; 0 for a strip in one piece. */
-    private final Map<Wanted, Deque<Integer>> pieces = new HashMap<>();
+    /** For each width and length of piece, what the pieces are for; those beyond are spare. */
+    private final Map<Piece, Deque<Wanted>> pieces = new HashMap<>();
 
     /** Where a section comes from, and how long it is. */
     private record Place(CrossSection section, int length) {}
 
-    /** Pieces of a length for a kind of strip. */
-    private record Wanted(int strip, int length) {}
+    /** A width and a length of piece. */
+    private record Piece(int width, int length) {}
+
+    /**
+     * A piece that a strip is made of.
+     *
+     * @param strip the kind of strip
+     * @param piece which piece it is, from 1; 0 for a strip in one piece
+     * @param length how long it has to be
+     */
+    record Wanted(int strip, int piece, double length) {}
 
     /**
      * Prepares the layout of a plan.
      *
      * @param uses what each kind of strip is for
      * @param firstStrip place of the first kind of strip in the list of all
+     * @param wanted the pieces that the strips are made of
+     * @param shortest the shortest piece that a strip may be made of
      */
-    BoardLayout(CuttingProblem problem, CuttingPlan plan, List<StripUse> uses, int firstStrip) {
+    BoardLayout(
+            CuttingProblem problem,
+            CuttingPlan plan,
+            List<StripUse> uses,
+            int firstStrip,
+            List<Wanted> wanted,
+            double shortest) {
         this.problem = problem;
-        this.kept = KeptWood.of(problem);
+        this.kept = KeptWood.of(problem, shortest);
         this.uses = uses;
         this.firstStrip = firstStrip;
-        for (int s = 0; s < uses.size(); s++) {
-            List<MakeUp> makeUps = problem.strips().get(s).makeUps();
-            for (int m = 0; m < makeUps.size(); m++) {
-                for (int i = 0; i < plan.madeUp().get(s).get(m); i++) {
-                    wanted(s, makeUps.get(m));
-                }
-            }
-        }
         for (RippedSections ripped : plan.sections()) {
             Deque<RipPattern> queue =
                     patterns.computeIfAbsent(new Place(ripped.section(), ripped.length()), place -> new ArrayDeque<>());
@@ -57,19 +66,42 @@ final class BoardLayout {
                 queue.add(ripped.pattern());
             }
         }
+        for (int width = 0; width < problem.ripping().widths().size(); width++) {
+            share(width, plan, wanted);
+        }
     }
 
-    private void wanted(int strip, MakeUp makeUp) {
-        for (int piece = 0; piece < makeUp.pieces().size(); piece++) {
-            pieces.computeIfAbsent(new Wanted(strip, makeUp.pieces().get(piece)), wanted -> new ArrayDeque<>())
-                    .add(makeUp.seams() == 0 ? 0 : piece + 1);
+    /** Gives each piece, the shortest first, to the longest that is wanted and no longer than it. */
+    private void share(int width, CuttingPlan plan, List<Wanted> wanted) {
+        TreeMap<Double, Deque<Wanted>> open = new TreeMap<>();
+        for (Wanted one : wanted) {
+            if (problem.strips().get(one.strip()).width() == width) {
+                open.computeIfAbsent(one.length(), length -> new ArrayDeque<>()).add(one);
+            }
+        }
+        TreeMap<Double, Integer> cut = new TreeMap<>();
+        for (RippedSections ripped : plan.sections()) {
+            cut.put(problem.lengths().get(ripped.length()), ripped.length());
+        }
+        for (Map.Entry<Double, Integer> length : cut.entrySet()) {
+            Deque<Wanted> given = new ArrayDeque<>();
+            for (int i = plan.pieces(length.getValue(), width); i > 0 && !open.isEmpty(); i--) {
+                Map.Entry<Double, Deque<Wanted>> longest = open.floorEntry(length.getKey() + Ripping.EXACT_FIT);
+                if (longest != null) {
+                    given.add(longest.getValue().remove());
+                    if (longest.getValue().isEmpty()) {
+                        open.remove(longest.getKey());
+                    }
+                }
+            }
+            pieces.put(new Piece(width, length.getValue()), given);
         }
     }
 
     /** The sections of the next board of a kind. */
     List<Section> sections(CutBoards cut) {
         CuttingProblem.BoardKind board = problem.boards().get(cut.kind());
-        CrossSection size = new CrossSection(board.width(), board.thickness());
+        CrossSection size = CrossSection.of(board);
         List<Section> sections = new ArrayList<>();
         double from = 0;
         for (int length = 0; length < cut.sections().size(); length++) {
@@ -124,25 +156,21 @@ final class BoardLayout {
         return strips;
     }
 
-    /** A strip for the first kind that still wants a piece of this width and length; else a spare one. */
     private StripCut strip(double from, double to, int width, int length) {
         double wide = problem.ripping().widths().get(width);
-        for (int s = 0; s < uses.size(); s++) {
-            Deque<Integer> wanted = pieces.get(new Wanted(s, length));
-            if (problem.strips().get(s).width() == width && wanted != null && !wanted.isEmpty()) {
-                int piece = wanted.remove();
-                StripUse use = uses.get(s);
-                return new StripCut(
-                        from,
-                        to,
-                        wide,
-                        CutPart.STRIP,
-                        firstStrip + s + 1,
-                        use.blank().lamination() + 1,
-                        use.band() + 1,
-                        piece == 0 ? null : piece);
-            }
+        Wanted wanted = pieces.get(new Piece(width, length)).poll();
+        if (wanted == null) {
+            return new StripCut(from, to, wide, CutPart.SPARE, null, null, null, null);
         }
-        return new StripCut(from, to, wide, CutPart.SPARE, null, null, null, null);
+        StripUse use = uses.get(wanted.strip());
+        return new StripCut(
+                from,
+                to,
+                wide,
+                CutPart.STRIP,
+                firstStrip + wanted.strip() + 1,
+                use.blank().lamination() + 1,
+                use.band() + 1,
+                wanted.piece() == 0 ? null : wanted.piece());
     }
 }

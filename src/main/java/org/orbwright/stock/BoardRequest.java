@@ -114,6 +114,12 @@ public record BoardRequest(
                 requireNonNullElse(shimmed, true));
     }
 
+    /** The same, filled in, with one more. */
+    BoardRequest oneMore() {
+        return new BoardRequest(
+                name, species, length, width, thickness, count + 1, surface, price, priceBy, outOfFlat, twist, shimmed);
+    }
+
     /** How the faces of a board are. */
     public enum Surface {
         /** As they came from the sawmill; the planing allowance is taken off both. */

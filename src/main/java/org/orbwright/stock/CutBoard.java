@@ -12,16 +12,18 @@ public record CutBoard(
         int number,
 
         @Describe(
-                value = "Place of the board in the request, from 0; left out for one that is bought.",
-                example = "0",
+                value = "The board, as the rack lists them, from 1; left out for one that is bought.",
+                example = "1",
                 optional = true,
+                min = 1,
                 max = 200)
         Integer board,
 
         @Describe(
-                value = "Place of the offer in the request, from 0; left out for one from the rack.",
-                example = "0",
+                value = "The offer, as the request lists them, from 1; left out for one from the rack.",
+                example = "1",
                 optional = true,
+                min = 1,
                 max = 50)
         Integer offer,
 
@@ -71,7 +73,7 @@ public record CutBoard(
                 + " last of them.")
         List<Section> sections,
 
-        @Describe(value = "Length that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "34.8")
+        @Describe(value = "Length that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "72.2")
         double lengthWaste) {
 
     /** Copies the list of sections. */
@@ -95,7 +97,7 @@ public record CutBoard(
             @Describe("Its lanes, from the jointed edge. A width that is left over and kept is the last of them.")
             List<LaneCut> lanes,
 
-            @Describe(value = "Width that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "4.2")
+            @Describe(value = "Width that is waste beyond the last kerf.", quantity = Quantity.LENGTH, example = "2.3")
             double widthWaste) {
 
         /** Whether it is kept whole. */
@@ -123,10 +125,7 @@ public record CutBoard(
                     + " last of them.")
             List<StripCut> strips,
 
-            @Describe(
-                    value = "Thickness that is waste below the last kerf.",
-                    quantity = Quantity.LENGTH,
-                    example = "1.2")
+            @Describe(value = "Thickness that is waste below the last kerf.", quantity = Quantity.LENGTH, example = "0")
             double thicknessWaste) {
 
         /** Whether it is kept as it is. */

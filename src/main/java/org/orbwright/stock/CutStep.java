@@ -71,7 +71,7 @@ public record CutStep(
                 value = "What to write on the part: \"band 2\" on a strip for the second band from the base, with its"
                         + " face kind before it where the design has several laminations. \"spare\" on a spare strip,"
                         + " \"keep\" on what is kept. Left out for what is cut further.",
-                example = "\"pentagon, band 2\"",
+                example = "\"band 4\"",
                 optional = true)
         String label,
 
@@ -86,7 +86,7 @@ public record CutStep(
         @Describe(
                 value = "The same where it is waste: no strip, and no piece of one, could be cut from it.",
                 quantity = Quantity.LENGTH,
-                example = "12.4",
+                example = "72.2",
                 optional = true)
         Double waste,
 

@@ -1,31 +1,28 @@
 package org.orbwright.stock;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.DoubleStream;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 
 /** The ways to rip each cross-section of board and to crosscut each kind of board. */
 final class CuttingColumns {
     /** Steps for the patterns of all cross-sections together; some tenths of a second. */
     private static final int MOST_STEPS = 1_000_000;
-    /** Parts of the knapsacks of all prices together, and the fewest for one. */
-    private static final int MOST_PARTS = 40_000_000;
+    /** Counts of patterns in a model, all lengths and cross-sections together, and the fewest patterns for one. */
+    private static final int MOST_COUNTS = 4_000;
 
-    private static final int COARSE = 128;
-    /** Ways to crosscut all boards together, the most for one kind of board, and how many each may have in any case. */
-    private static final int PLANS_IN_ALL = 40_000;
-
-    private static final int MOST_PLANS = 10000;
-    private static final int FEWEST_PLANS = 60;
+    private static final int FEWEST_PATTERNS = 30;
+    /**
+     * Ways to crosscut that a board has at most for each to be counted; beyond, its sections are counted one by one.
+     */
+    private static final int MOST_PLANS = 100;
+    /** Boards of a kind whose sections are counted one by one; for more of them only some ways are listed. */
+    private static final int MOST_ONE_BY_ONE = 6;
 
     private final CuttingProblem problem;
-    private final List<CrossSection> sections;
-    private final List<List<RipPattern>> patterns;
-    private final List<Boolean> complete;
-    private final List<Integer> sectionOfBoard;
+    private final Map<CrossSection, RipPatterns.Found> patterns = new LinkedHashMap<>();
     private final List<LengthPlans.Found> plans;
 
     /**
@@ -34,85 +31,28 @@ final class CuttingColumns {
      * @param width width that can be ripped, in millimetres
      * @param thickness thickness once surfaced
      */
-    record CrossSection(double width, double thickness) {}
-
-    /** The columns of a problem, however long that takes. */
-    CuttingColumns(CuttingProblem problem) {
-        this(problem, Long.MAX_VALUE);
-    }
-
-    /**
-     * The columns of a problem.
-     *
-     * @param nanoseconds time after which only a few quickly found patterns are listed for each cross-section that is
-     *     left
-     */
-    CuttingColumns(CuttingProblem problem, long nanoseconds) {
-        long start = System.nanoTime();
-        this.problem = problem;
-        this.sections = new ArrayList<>();
-        this.patterns = new ArrayList<>();
-        this.complete = new ArrayList<>();
-        this.sectionOfBoard = new ArrayList<>();
-        this.plans = plans(problem);
-        Map<CrossSection, Integer> known = new LinkedHashMap<>();
-        long different = problem.boards().stream()
-                .map(board -> new CrossSection(board.width(), board.thickness()))
-                .distinct()
-                .count();
-        int steps = (int) (MOST_STEPS / Math.max(1, different));
-        for (BoardKind board : problem.boards()) {
-            CrossSection section = new CrossSection(board.width(), board.thickness());
-            Integer index = known.get(section);
-            if (index == null) {
-                index = sections.size();
-                known.put(section, index);
-                sections.add(section);
-                int left = System.nanoTime() - start < nanoseconds ? steps : 0;
-                RipPatterns.Found found = RipPatterns.of(problem.ripping(), board.width(), board.thickness(), left);
-                patterns.add(new ArrayList<>(found.patterns()));
-                complete.add(found.complete());
-            }
-            sectionOfBoard.add(index);
+    record CrossSection(double width, double thickness) {
+        static CrossSection of(BoardKind board) {
+            return new CrossSection(board.width(), board.thickness());
         }
     }
 
-    /** How many prices a search has to find: of each width of strip in each length of each cross-section. */
-    int prices() {
-        return sections.size()
-                * problem.lengths().size()
-                * problem.ripping().widths().size();
-    }
-
-    /** Parts for knapsacks, so that those for all prices stay within some tenths of a second. */
-    private int parts() {
-        return Math.max(COARSE, Math.min(Knapsack.FINE, MOST_PARTS / Math.max(1, prices())));
-    }
-
-    /** Those of a problem with the same boards and strips, but other lengths; the patterns are the same. */
-    private CuttingColumns(CuttingColumns other, CuttingProblem problem) {
+    CuttingColumns(CuttingProblem problem) {
         this.problem = problem;
-        this.sections = other.sections;
-        this.patterns = other.patterns;
-        this.complete = other.complete;
-        this.sectionOfBoard = other.sectionOfBoard;
-        this.plans = plans(problem);
-    }
-
-    private static List<LengthPlans.Found> plans(CuttingProblem problem) {
-        int most = Math.min(
-                MOST_PLANS,
-                Math.max(
-                        FEWEST_PLANS,
-                        PLANS_IN_ALL / Math.max(1, problem.boards().size())));
-        return problem.boards().stream()
-                .map(board -> LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf(), most))
+        this.plans = problem.boards().stream()
+                .map(board -> LengthPlans.of(problem.lengths(), board.length(), problem.crosscutKerf(), MOST_PLANS))
                 .toList();
-    }
-
-    /** The columns of the same problem if no strip may have a seam. */
-    CuttingColumns withoutSeams() {
-        return new CuttingColumns(this, problem.withoutSeams());
+        int different =
+                (int) problem.boards().stream().map(CrossSection::of).distinct().count();
+        int steps = MOST_STEPS / Math.max(1, different);
+        int most = Math.max(
+                FEWEST_PATTERNS,
+                MOST_COUNTS / Math.max(1, different * problem.lengths().size()));
+        for (BoardKind board : problem.boards()) {
+            patterns.computeIfAbsent(
+                    CrossSection.of(board),
+                    size -> RipPatterns.of(problem.ripping(), size.width(), size.thickness(), steps, most));
+        }
     }
 
     CuttingProblem problem() {
@@ -120,103 +60,82 @@ final class CuttingColumns {
     }
 
     /** The different cross-sections. */
-    List<CrossSection> sections() {
-        return sections;
+    Collection<CrossSection> sections() {
+        return patterns.keySet();
     }
 
-    /** Whether all ways to rip and to crosscut are listed that are worth while. */
+    /** Whether all ways to rip and to crosscut are looked at that are worth while. */
     boolean areComplete() {
-        return !complete.contains(false) && plans.stream().allMatch(LengthPlans.Found::complete);
+        boolean crosscuts = true;
+        for (int board = 0; board < plans.size(); board++) {
+            crosscuts &= plans.get(board).complete() || isOneByOne(board);
+        }
+        return crosscuts && haveAllPatterns();
+    }
+
+    /** Sections of a length that the boards of a cross-section give at most. */
+    long mostSections(CrossSection size, int length) {
+        double each = problem.lengths().get(length) + problem.crosscutKerf();
+        return problem.boards().stream()
+                .filter(board -> CrossSection.of(board).equals(size))
+                .mapToLong(board -> board.count()
+                        * (long) Math.floor((board.length() + problem.crosscutKerf() + Ripping.EXACT_FIT) / each))
+                .sum();
     }
 
     /** The patterns of a cross-section. */
-    List<RipPattern> patterns(int section) {
-        return patterns.get(section);
+    List<RipPattern> patterns(CrossSection section) {
+        return patterns.get(section).patterns();
+    }
+
+    /** Whether all ways to rip are looked at that are worth while. */
+    boolean haveAllPatterns() {
+        return patterns.values().stream().allMatch(RipPatterns.Found::complete);
+    }
+
+    /** Whether all lanes are known that are worth while. */
+    boolean haveAllLanes() {
+        return patterns.values().stream().allMatch(RipPatterns.Found::allLanes);
     }
 
     /**
-     * The pattern of a cross-section that is worth most, if each strip of a width is worth so much. Where the list is
-     * not complete, one that is not in it may be the one, and is added to it.
+     * Parts of a section that are ripped off it: patterns where all of them are listed, else lanes, which may lie in
+     * any section of the cross-section.
      */
-    RipPattern worthMost(int section, double[] worth) {
-        RipPattern most = null;
-        for (RipPattern pattern : patterns(section)) {
-            most = most == null || worth(pattern, worth) > worth(most, worth) ? pattern : most;
-        }
-        if (!complete.get(section)) {
-            RipPattern other = PricedPattern.of(problem.ripping(), sections.get(section), worth);
-            if (most == null || worth(other, worth) > worth(most, worth)) {
-                patterns.get(section).add(other);
-                most = other;
-            }
-        }
-        return most;
+    List<RippedPart> parts(CrossSection section) {
+        RipPatterns.Found found = patterns.get(section);
+        double kerf = problem.ripping().kerf();
+        return found.complete()
+                ? found.patterns().stream()
+                        .map(pattern -> new RippedPart(pattern.counts(), 1))
+                        .toList()
+                : found.lanes().stream()
+                        .map(lane -> new RippedPart(
+                                problem.ripping().with(problem.ripping().none(), lane),
+                                (lane.width() + kerf) / (section.width() + kerf + Ripping.EXACT_FIT)))
+                        .toList();
     }
 
-    /** Which cross-section a kind of board has. */
-    int sectionOf(int board) {
-        return sectionOfBoard.get(board);
+    /**
+     * A part of a section.
+     *
+     * @param counts how many strips of each width it gives
+     * @param share how much of the section it takes
+     */
+    record RippedPart(List<Integer> counts, double share) {}
+
+    /** Whether all ways to crosscut a kind of board are listed. */
+    boolean areListed(int board) {
+        return plans.get(board).complete();
+    }
+
+    /** Whether the sections of each board of a kind are counted one by one, as it can be crosscut in too many ways. */
+    boolean isOneByOne(int board) {
+        return !plans.get(board).complete() && problem.boards().get(board).count() <= MOST_ONE_BY_ONE;
     }
 
     /** The ways to crosscut a kind of board. */
     List<List<Integer>> plans(int board) {
         return plans.get(board).plans();
-    }
-
-    /**
-     * What a section of board is worth, if each strip of a width is worth so much.
-     *
-     * @param section the cross-section
-     * @param worth worth of a strip of each width
-     * @param bound whether ways to rip that are not in an incomplete list are to be bounded too
-     */
-    double worthOfSection(int section, double[] worth, boolean bound) {
-        double most = 0;
-        for (RipPattern pattern : patterns(section)) {
-            most = Math.max(most, worth(pattern, worth));
-        }
-        boolean more = bound && !complete.get(section);
-        return more
-                ? Math.max(most, PricedPattern.bound(parts(), problem.ripping(), sections.get(section), worth))
-                : most;
-    }
-
-    /** What the strips of a pattern are worth together. */
-    static double worth(RipPattern pattern, double[] worth) {
-        return worth(pattern.counts(), worth);
-    }
-
-    /**
-     * What a board is worth, if each of its sections is worth so much.
-     *
-     * @param board the kind of board
-     * @param worth worth of a section of each length
-     * @param bound whether ways to crosscut that are not in an incomplete list are to be bounded too
-     */
-    double worthOfBoard(int board, double[] worth, boolean bound) {
-        double most = 0;
-        for (List<Integer> plan : plans(board)) {
-            most = Math.max(most, worth(plan, worth));
-        }
-        boolean more = bound && !plans.get(board).complete();
-        return more ? Math.max(most, boundOfBoard(board, worth)) : most;
-    }
-
-    private double boundOfBoard(int board, double[] worth) {
-        double kerf = problem.crosscutKerf();
-        return Knapsack.bound(
-                Knapsack.FINE,
-                problem.boards().get(board).length() + kerf,
-                problem.lengths().stream().map(length -> length + kerf).toList(),
-                DoubleStream.of(worth).boxed().toList());
-    }
-
-    /** What so many of each kind are worth together. */
-    static double worth(List<Integer> counts, double[] worth) {
-        double sum = 0;
-        for (int kind = 0; kind < worth.length; kind++) {
-            sum += counts.get(kind) * worth[kind];
-        }
-        return sum;
     }
 }

@@ -1,263 +1,221 @@
 package org.orbwright.stock;
 
-import java.math.BigDecimal;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation.Result;
-import org.ojalgo.optimisation.Optimisation.State;
-import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
 import org.orbwright.stock.CuttingProblem.BoardKind;
-import org.orbwright.stock.CuttingProblem.MakeUp;
-import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
- * The integer program over those ways of cutting that exceed the bound by no more than a limit. A plan that uses any
- * other way costs more than bound and limit together, so what is left out cannot be in a better plan than that.
+ * The integer program of a cutting problem. Its counts: boards of a kind that are crosscut in a way, sections of a
+ * length that are ripped in a way, and the {@linkplain StripCounts strips}.
  */
 final class CuttingModel {
     /**
-     * No value is as far as this from the whole numbers on both of its sides, so no Gomory cut is made. Those of ojAlgo
-     * 56 at times cut off every solution that there is, and the program is called infeasible.
+     * Lengths of boards that can be crosscut in many ways are added up in whole hundred millionths of a millimetre, so
+     * that what fits exactly fits in a hundred sections too.
      */
-    private static final double NO_CUTS = 0.9;
-    /**
-     * What the solver is told of the time that a search has, as a share: it counts the time of each of its linear
-     * programs anew, and was seen to take 1.7 times what it was told.
-     */
-    private static final double SOLVER_TIME = 0.5;
-    /** Far more pivots for each row and column than a simplex takes. */
-    private static final int MOST_PIVOTS = 10;
+    private static final double PER_MILLIMETRE = 1e8;
 
     private final CuttingColumns columns;
-    private final CuttingAim aim;
-    private final ExpressionsBasedModel model = new ExpressionsBasedModel();
-    private final List<Variable> boards = new ArrayList<>();
+    private final CuttingProblem problem;
+    private final CpModel model = IntegerSearch.model();
     private final List<Crosscut> crosscuts = new ArrayList<>();
+    private final List<OneByOne> units = new ArrayList<>();
     private final List<Rip> rips = new ArrayList<>();
-    private final List<Made> made = new ArrayList<>();
-    private final List<Variable> missing = new ArrayList<>();
-    private final Expression[][] pieces;
-    private final Expression[][] sections;
+    private final StripCounts strips;
 
-    private record Crosscut(int board, List<Integer> plan, Variable count) {}
+    /** How many boards of a kind are crosscut in a way. */
+    private record Crosscut(int board, List<Integer> plan, IntVar count) {}
 
-    private record Rip(int section, int length, RipPattern pattern, Variable count) {}
+    /** Whether a board is cut, and how many sections of each length come of it. */
+    private record OneByOne(int board, IntVar used, List<IntVar> sections) {}
 
-    private record Made(int strip, int makeUp, Variable count) {}
-
-    /**
-     * How long searches may take.
-     *
-     * @param nodes branches that are looked at in one search
-     * @param nanoseconds time that all searches for a wood take at most
-     */
-    record Effort(int nodes, long nanoseconds) {}
+    /** How many sections of a length are ripped in a way. */
+    private record Rip(CrossSection section, int length, RipPattern pattern, IntVar count) {}
 
     /**
      * What came of a search.
      *
      * @param plan the best plan found; null if none was
-     * @param exhausted whether no plan of the program is better, or there is none
+     * @param bound what no plan of the model has less of
+     * @param ended whether the plan is proved best of those in the model, or there is none
      */
-    record Outcome(CuttingPlan plan, boolean exhausted) {}
+    record Result(CuttingPlan plan, long bound, boolean ended) {}
 
-    CuttingModel(CuttingColumns columns, CuttingAim aim, CuttingPrices prices, double limit) {
+    CuttingModel(CuttingColumns columns) {
         this.columns = columns;
-        this.aim = aim;
-        CuttingProblem problem = columns.problem();
-        int lengths = problem.lengths().size();
-        pieces = new Expression[lengths][problem.ripping().widths().size()];
-        sections = new Expression[columns.sections().size()][lengths];
-        for (int length = 0; length < lengths; length++) {
-            for (int width = 0; width < pieces[length].length; width++) {
-                pieces[length][width] =
-                        model.newExpression("pieces " + length + " " + width).lower(0);
-            }
-            for (int s = 0; s < sections.length; s++) {
-                sections[s][length] =
-                        model.newExpression("sections " + s + " " + length).upper(0);
-            }
+        this.problem = columns.problem();
+        this.strips = new StripCounts(model, problem);
+        Map<CrossSection, List<LinearExprBuilder>> sections = new LinkedHashMap<>();
+        columns.sections()
+                .forEach(size ->
+                        sections.put(size, StripCounts.sums(problem.lengths().size())));
+        for (int b = 0; b < problem.boards().size(); b++) {
+            crosscut(b, sections.get(CrossSection.of(problem.boards().get(b))));
         }
-        boards(prices, limit);
-        patterns(prices, limit);
-        strips(prices, limit);
+        sections.forEach(this::rip);
+        strips.suffice();
     }
 
-    private void boards(CuttingPrices prices, double limit) {
-        for (int b = 0; b < columns.problem().boards().size(); b++) {
-            BoardKind board = columns.problem().boards().get(b);
-            // A variable of its own, so that the search can branch on how many boards are cut.
-            Variable cut = count("boards " + b, board.count());
-            cut.weight(aim.perBoard().get(b));
-            boards.add(cut);
-            if (prices.excessOfSparing(b) > limit) {
-                cut.lower(board.count());
+    private void crosscut(int b, List<LinearExprBuilder> sections) {
+        BoardKind board = problem.boards().get(b);
+        if (columns.isOneByOne(b)) {
+            for (int i = 0; i < board.count(); i++) {
+                oneByOne(b, board, sections);
             }
-            Expression used = model.newExpression("used " + b).level(0);
-            used.set(cut, -1);
-            for (List<Integer> plan : columns.plans(b)) {
-                if (prices.excessOfPlan(b, plan) <= limit) {
-                    Variable count = count("crosscut " + crosscuts.size(), board.count());
-                    used.set(count, 1);
-                    for (int length = 0; length < plan.size(); length++) {
-                        add(sections[columns.sectionOf(b)][length], count, -plan.get(length));
-                    }
-                    crosscuts.add(new Crosscut(b, plan, count));
+            return;
+        }
+        LinearExprBuilder all = LinearExpr.newBuilder();
+        for (List<Integer> plan : columns.plans(b)) {
+            IntVar count = model.newIntVar(0, board.count(), "crosscut");
+            crosscuts.add(new Crosscut(b, plan, count));
+            all.addTerm(count, 1);
+            for (int length = 0; length < plan.size(); length++) {
+                if (plan.get(length) > 0) {
+                    sections.get(length).addTerm(count, plan.get(length));
                 }
             }
         }
+        model.addLessOrEqual(all.build(), board.count());
     }
 
-    private void patterns(CuttingPrices prices, double limit) {
-        for (int s = 0; s < sections.length; s++) {
-            for (int length = 0; length < pieces.length; length++) {
-                for (RipPattern pattern : columns.patterns(s)) {
-                    if (prices.excessOfPattern(s, length, pattern) <= limit) {
-                        Variable count =
-                                model.newVariable("rip " + rips.size()).lower(0).integer();
-                        add(sections[s][length], count, 1);
-                        for (int width = 0; width < pattern.counts().size(); width++) {
-                            add(pieces[length][width], count, pattern.counts().get(width));
-                        }
-                        rips.add(new Rip(s, length, pattern, count));
-                    }
-                }
+    private void oneByOne(int b, BoardKind board, List<LinearExprBuilder> sections) {
+        double room = board.length() + problem.crosscutKerf() + Ripping.EXACT_FIT;
+        IntVar used = model.newBoolVar("used");
+        LinearExprBuilder length = LinearExpr.newBuilder();
+        List<IntVar> counts = new ArrayList<>();
+        for (int i = 0; i < problem.lengths().size(); i++) {
+            double each = problem.lengths().get(i) + problem.crosscutKerf();
+            IntVar count = model.newIntVar(0, (long) Math.floor(room / each), "sections");
+            length.addTerm(count, (long) Math.ceil(each * PER_MILLIMETRE));
+            sections.get(i).addTerm(count, 1);
+            counts.add(count);
+        }
+        length.addTerm(used, -(long) Math.floor(room * PER_MILLIMETRE));
+        model.addLessOrEqual(length.build(), 0);
+        if (!units.isEmpty() && units.get(units.size() - 1).board() == b) {
+            model.addLessOrEqual(used, units.get(units.size() - 1).used());
+        }
+        units.add(new OneByOne(b, used, counts));
+    }
+
+    private void rip(CrossSection size, List<LinearExprBuilder> sections) {
+        for (int length = 0; length < sections.size(); length++) {
+            long most = columns.mostSections(size, length);
+            for (RipPattern pattern : most == 0 ? List.<RipPattern>of() : columns.patterns(size)) {
+                IntVar count = model.newIntVar(0, most, "rip");
+                sections.get(length).addTerm(count, -1);
+                strips.cut(length, count, pattern.counts());
+                rips.add(new Rip(size, length, pattern, count));
+            }
+            model.addGreaterOrEqual(sections.get(length).build(), 0);
+        }
+    }
+
+    /** Only plans that have no more of an aim than this. */
+    void atMost(CuttingAim aim, long most) {
+        model.addLessOrEqual(count(aim), most);
+    }
+
+    private LinearExpr count(CuttingAim aim) {
+        LinearExprBuilder count = LinearExpr.newBuilder();
+        crosscuts.forEach(
+                cut -> count.addTerm(cut.count, aim.perBoard(problem.boards().get(cut.board))));
+        units.forEach(
+                unit -> count.addTerm(unit.used, aim.perBoard(problem.boards().get(unit.board))));
+        strips.count(aim, count);
+        return count.build();
+    }
+
+    /** A plan to begin the search with. */
+    void hint(CuttingPlan plan) {
+        model.clearHints();
+        Map<Crosscut, Integer> cut = new HashMap<>();
+        List<CutBoards> boards = new ArrayList<>();
+        for (CutBoards one : plan.boards()) {
+            for (int i = 0; i < one.count(); i++) {
+                boards.add(one);
             }
         }
-    }
-
-    private void strips(CuttingPrices prices, double limit) {
-        for (int s = 0; s < columns.problem().strips().size(); s++) {
-            StripKind kind = columns.problem().strips().get(s);
-            Expression needed = model.newExpression("strips " + s).level(kind.count());
-            Variable less = count("missing " + s, aim.mayMiss().get(s));
-            less.weight(aim.perMissing().get(s));
-            needed.set(less, 1);
-            missing.add(less);
-            for (int m = 0; m < kind.makeUps().size(); m++) {
-                MakeUp makeUp = kind.makeUps().get(m);
-                if (prices.excessOfMakeUp(s, makeUp) <= limit) {
-                    Variable count = count("made " + made.size(), kind.count());
-                    count.weight(aim.perSeam() * makeUp.seams());
-                    needed.set(count, 1);
-                    for (int length = 0; length < pieces.length; length++) {
-                        add(pieces[length][kind.width()], count, -makeUp.count(length));
-                    }
-                    made.add(new Made(s, m, count));
-                }
+        for (CutBoards board : boards) {
+            crosscuts.stream()
+                    .filter(crosscut -> crosscut.board == board.kind() && covers(crosscut.plan, board.sections()))
+                    .findFirst()
+                    .ifPresent(crosscut -> cut.merge(crosscut, 1, Integer::sum));
+        }
+        crosscuts.forEach(crosscut -> model.addHint(crosscut.count, cut.getOrDefault(crosscut, 0)));
+        for (OneByOne unit : units) {
+            CutBoards one = boards.stream()
+                    .filter(board -> board.kind() == unit.board)
+                    .findFirst()
+                    .orElse(null);
+            boards.remove(one);
+            model.addHint(unit.used, one == null ? 0 : 1);
+            for (int i = 0; i < unit.sections.size(); i++) {
+                model.addHint(
+                        unit.sections.get(i), one == null ? 0 : one.sections().get(i));
             }
         }
-    }
-
-    private Variable count(String name, int most) {
-        return model.newVariable(name).lower(0).upper(most).integer();
-    }
-
-    private static void add(Expression expression, Variable variable, int factor) {
-        if (factor != 0) {
-            expression.set(variable, factor);
+        for (Rip rip : rips) {
+            int count = plan.sections().stream()
+                    .filter(ripped -> ripped.section().equals(rip.section)
+                            && ripped.length() == rip.length
+                            && ripped.pattern().equals(rip.pattern))
+                    .mapToInt(RippedSections::count)
+                    .sum();
+            model.addHint(rip.count, count);
         }
+        strips.hint(plan);
     }
 
-    /**
-     * Only plans that cost no more than this by an aim, give or take the last bits of a sum. It shortens searches much.
-     */
-    void costAtMost(CuttingAim other, double most) {
-        Expression cost =
-                model.newExpression("at most " + model.countExpressions()).upper(most + 1e-9 * Math.abs(most));
-        for (int b = 0; b < boards.size(); b++) {
-            double each = other.perBoard().get(b);
-            if (each != 0) {
-                cost.set(boards.get(b), BigDecimal.valueOf(each));
-            }
-        }
-        for (int s = 0; s < missing.size(); s++) {
-            if (other.perMissing().get(s) != 0) {
-                cost.set(missing.get(s), BigDecimal.valueOf(other.perMissing().get(s)));
-            }
-        }
-        for (Made one : made) {
-            int seams = columns.problem()
-                    .strips()
-                    .get(one.strip)
-                    .makeUps()
-                    .get(one.makeUp)
-                    .seams();
-            if (other.perSeam() * seams != 0) {
-                cost.set(one.count, BigDecimal.valueOf(other.perSeam() * seams));
-            }
-        }
+    private static boolean covers(List<Integer> plan, List<Integer> sections) {
+        return IntStream.range(0, plan.size()).allMatch(i -> plan.get(i) >= sections.get(i));
     }
 
-    /**
-     * Searches for the best plan, in one thread, so that the same question always has the same answer.
-     *
-     * @param nodes branches that are looked at
-     * @param milliseconds time that it takes at most
-     */
-    Outcome solve(int nodes, long milliseconds) {
-        model.options.integer(IntegerStrategy.newConfigurable()
-                .withParallelism(() -> 1)
-                .withGMICutConfiguration(new IntegerStrategy.GMICutConfiguration().withFractionality(NO_CUTS)));
-        model.options.iterations_abort = nodes;
-        model.options.iterations_suffice = nodes;
-        long solving = (long) (SOLVER_TIME * milliseconds);
-        model.options.time_abort = solving;
-        model.options.time_suffice = solving;
-        long start = System.nanoTime();
-        Result result = model.minimise();
-        boolean inTime = System.nanoTime() - start < TimeUnit.MILLISECONDS.toNanos(solving);
-        CuttingPlan plan = plan(result);
-        boolean sound = plan.isSound(columns.problem(), aim);
-        boolean optimal = result.getState().isOptimal() && sound;
-        boolean exhausted = optimal || result.getState() == State.INFEASIBLE;
-        return new Outcome(sound ? plan : null, exhausted && inTime && isEnough(nodes));
+    /** Searches for a plan with the least of an aim. */
+    Result least(CuttingAim aim, Effort effort) {
+        model.minimize(count(aim));
+        IntegerSearch.Outcome outcome = IntegerSearch.solve(model, effort);
+        return new Result(outcome.found() ? plan(outcome.solver()) : null, outcome.bound(), outcome.ended());
     }
 
-    /**
-     * Whether so many steps end no linear program on the way. The limits of a search are those of each of its linear
-     * programs too, and one that does not come to its end is taken for infeasible, so that a search may seem exhausted.
-     */
-    private boolean isEnough(int nodes) {
-        return nodes >= MOST_PIVOTS * (model.countVariables() + model.countExpressions());
-    }
-
-    private CuttingPlan plan(Result result) {
-        List<CutBoards> cut = new ArrayList<>();
+    private CuttingPlan plan(CpSolver solver) {
+        Map<CutBoards, Integer> cut = new LinkedHashMap<>();
         for (Crosscut crosscut : crosscuts) {
-            int count = value(result, crosscut.count);
-            if (count > 0) {
-                cut.add(new CutBoards(crosscut.board, count, crosscut.plan));
-            }
+            add(cut, crosscut.board, crosscut.plan, (int) solver.value(crosscut.count));
         }
+        for (OneByOne unit : units) {
+            List<Integer> plan = unit.sections.stream()
+                    .map(count -> (int) solver.value(count))
+                    .toList();
+            add(cut, unit.board, plan, plan.stream().anyMatch(count -> count > 0) ? 1 : 0);
+        }
+        List<CutBoards> boards = new ArrayList<>();
+        cut.forEach((one, count) -> boards.add(new CutBoards(one.kind(), count, one.sections())));
         List<RippedSections> ripped = new ArrayList<>();
         for (Rip rip : rips) {
-            int count = value(result, rip.count);
+            int count = (int) solver.value(rip.count);
             if (count > 0) {
-                CrossSection size = columns.sections().get(rip.section);
-                ripped.add(new RippedSections(size, rip.length, count, rip.pattern));
+                ripped.add(new RippedSections(rip.section, rip.length, count, rip.pattern));
             }
         }
-        List<List<Integer>> madeUp = new ArrayList<>();
-        for (StripKind kind : columns.problem().strips()) {
-            madeUp.add(new ArrayList<>(kind.makeUps().stream().map(makeUp -> 0).toList()));
-        }
-        made.forEach(one -> madeUp.get(one.strip).set(one.makeUp, value(result, one.count)));
-        return new CuttingPlan(
-                cut,
-                ripped,
-                madeUp,
-                missing.stream().map(less -> value(result, less)).toList());
+        return new CuttingPlan(boards, ripped, strips.madeUp(solver), strips.missing(solver));
     }
 
-    private int value(Result result, Variable variable) {
-        return (int) Math.rint(result.doubleValue(model.indexOf(variable)));
+    private static void add(Map<CutBoards, Integer> cut, int board, List<Integer> plan, int count) {
+        if (count > 0) {
+            cut.merge(new CutBoards(board, 1, plan), count, Integer::sum);
+        }
     }
 }

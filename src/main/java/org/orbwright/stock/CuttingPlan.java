@@ -2,9 +2,13 @@ package org.orbwright.stock;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
@@ -50,60 +54,93 @@ record CuttingPlan(
      */
     record RippedSections(CrossSection section, int length, int count, RipPattern pattern) {}
 
-    /** The same plan, made for a problem without seams, as one for the problem with them. */
-    CuttingPlan withSeamsAllowed(CuttingProblem problem) {
-        List<CutBoards> cut = boards.stream()
-                .map(one -> new CutBoards(
-                        one.kind(),
-                        one.count(),
-                        padded(one.sections(), problem.lengths().size())))
-                .toList();
-        List<List<Integer>> made = new ArrayList<>();
+    /** Which lengths its sections have, and the pieces of its strips. */
+    Set<Integer> usedLengths(CuttingProblem problem) {
+        Set<Integer> used = new TreeSet<>();
+        sections.forEach(ripped -> used.add(ripped.length()));
         for (int s = 0; s < madeUp.size(); s++) {
-            made.add(padded(madeUp.get(s), problem.strips().get(s).makeUps().size()));
-        }
-        return new CuttingPlan(cut, sections, made, missing);
-    }
-
-    private static List<Integer> padded(List<Integer> counts, int size) {
-        List<Integer> longer = new ArrayList<>(counts);
-        longer.addAll(Collections.nCopies(size - counts.size(), 0));
-        return longer;
-    }
-
-    /** What it costs by an aim. */
-    double cost(CuttingProblem problem, CuttingAim aim) {
-        double cost = 0;
-        for (CutBoards cut : boards) {
-            cost += cut.count() * aim.perBoard().get(cut.kind());
-        }
-        for (int s = 0; s < missing.size(); s++) {
-            cost += missing.get(s) * aim.perMissing().get(s);
-        }
-        return cost + aim.perSeam() * seams(problem);
-    }
-
-    /** Number of seams in all strips. */
-    int seams(CuttingProblem problem) {
-        int seams = 0;
-        for (int s = 0; s < madeUp.size(); s++) {
-            List<MakeUp> makeUps = problem.strips().get(s).makeUps();
-            for (int m = 0; m < makeUps.size(); m++) {
-                seams += madeUp.get(s).get(m) * makeUps.get(m).seams();
+            for (int m = 0; m < madeUp.get(s).size(); m++) {
+                if (madeUp.get(s).get(m) > 0) {
+                    used.addAll(problem.strips().get(s).makeUps().get(m).pieces());
+                }
             }
         }
-        return seams;
+        return used;
+    }
+
+    /** The same plan as one for a problem that has all of its lengths, and others. */
+    CuttingPlan movedTo(CuttingProblem from, CuttingProblem to) {
+        List<Integer> places = from.lengths().stream()
+                .map(length -> placeOf(length, to.lengths()))
+                .toList();
+        List<CutBoards> cut = new ArrayList<>();
+        for (CutBoards one : boards) {
+            List<Integer> counts =
+                    new ArrayList<>(Collections.nCopies(to.lengths().size(), 0));
+            for (int length = 0; length < one.sections().size(); length++) {
+                if (one.sections().get(length) > 0 && places.get(length) >= 0) {
+                    counts.set(places.get(length), one.sections().get(length));
+                }
+            }
+            cut.add(new CutBoards(one.kind(), one.count(), counts));
+        }
+        List<List<Integer>> made = new ArrayList<>();
+        List<Integer> less = new ArrayList<>();
+        for (int s = 0; s < madeUp.size(); s++) {
+            int[] counts = new int[to.strips().get(s).makeUps().size()];
+            int strips = 0;
+            for (int m = 0; m < madeUp.get(s).size(); m++) {
+                int way = to.strips().get(s).wayFrom(pieces(from, s, m), to.lengths());
+                if (way >= 0) {
+                    counts[way] += madeUp.get(s).get(m);
+                    strips += madeUp.get(s).get(m);
+                }
+            }
+            made.add(IntStream.of(counts).boxed().toList());
+            less.add(to.strips().get(s).count() - strips);
+        }
+        List<RippedSections> ripped = sections.stream()
+                .map(one -> new RippedSections(one.section(), places.get(one.length()), one.count(), one.pattern()))
+                .toList();
+        return new CuttingPlan(cut, ripped, made, less);
+    }
+
+    private static List<Double> pieces(CuttingProblem problem, int strip, int makeUp) {
+        return problem.strips().get(strip).makeUps().get(makeUp).pieces().stream()
+                .map(problem.lengths()::get)
+                .toList();
+    }
+
+    private static int placeOf(double length, List<Double> lengths) {
+        return IntStream.range(0, lengths.size())
+                .filter(i -> Math.abs(lengths.get(i) - length) < Ripping.EXACT_FIT)
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** How much it has of an aim. */
+    long count(CuttingProblem problem, CuttingAim aim) {
+        long count = 0;
+        for (CutBoards cut : boards) {
+            count += cut.count() * aim.perBoard(problem.boards().get(cut.kind()));
+        }
+        for (int s = 0; s < missing.size(); s++) {
+            count += missing.get(s) * aim.perMissing();
+            List<MakeUp> makeUps = problem.strips().get(s).makeUps();
+            for (int m = 0; m < makeUps.size(); m++) {
+                count += madeUp.get(s).get(m) * aim.perStrip(makeUps.get(m));
+            }
+        }
+        return count;
     }
 
     /**
      * Whether it can be cut: no more boards than there are, no more sections than they give, no more pieces than the
-     * sections give, and every strip that may not be missing. A solver's answer is believed only after this.
+     * sections give, where a longer piece serves as a shorter one, and every strip made or missing. A solver's answer
+     * is believed only after this.
      */
-    boolean isSound(CuttingProblem problem, CuttingAim aim) {
-        return boardsSuffice(problem)
-                && sectionsSuffice(problem)
-                && piecesSuffice(problem)
-                && stripsSuffice(problem, aim);
+    boolean isSound(CuttingProblem problem) {
+        return boardsSuffice(problem) && sectionsSuffice(problem) && piecesSuffice(problem) && stripsSuffice(problem);
     }
 
     private boolean boardsSuffice(CuttingProblem problem) {
@@ -114,7 +151,15 @@ record CuttingPlan(
                 return false;
             }
         }
-        return boards.stream().allMatch(cut -> cut.count() > 0);
+        return boards.stream().allMatch(cut -> cut.count() > 0 && fits(problem, cut));
+    }
+
+    private static boolean fits(CuttingProblem problem, CutBoards cut) {
+        double room = problem.boards().get(cut.kind()).length() + problem.crosscutKerf() + Ripping.EXACT_FIT;
+        for (int length = 0; length < cut.sections().size(); length++) {
+            room -= cut.sections().get(length) * (problem.lengths().get(length) + problem.crosscutKerf());
+        }
+        return room >= 0;
     }
 
     private boolean sectionsSuffice(CuttingProblem problem) {
@@ -147,9 +192,17 @@ record CuttingPlan(
                 }
             }
         }
-        for (int[] widths : left) {
-            for (int count : widths) {
-                if (count < 0) {
+        List<Integer> byLength = IntStream.range(0, left.length)
+                .boxed()
+                .sorted(Comparator.comparing(
+                                (Integer length) -> problem.lengths().get(length))
+                        .reversed())
+                .toList();
+        int[] spare = new int[problem.ripping().widths().size()];
+        for (int length : byLength) {
+            for (int width = 0; width < spare.length; width++) {
+                spare[width] += left[length][width];
+                if (spare[width] < 0) {
                     return false;
                 }
             }
@@ -157,27 +210,33 @@ record CuttingPlan(
         return true;
     }
 
-    /** How many pieces come of the sections, by length and width of strip. */
     private int[][] pieces(CuttingProblem problem) {
         int widths = problem.ripping().widths().size();
         int[][] pieces = new int[problem.lengths().size()][widths];
-        for (RippedSections ripped : sections) {
-            for (Lane lane : ripped.pattern().lanes()) {
-                for (int width = 0; width < widths; width++) {
-                    pieces[ripped.length()][width] += ripped.count() * lane.count(width);
-                }
+        for (int length = 0; length < pieces.length; length++) {
+            for (int width = 0; width < widths; width++) {
+                pieces[length][width] = pieces(length, width);
             }
         }
         return pieces;
     }
 
-    private boolean stripsSuffice(CuttingProblem problem, CuttingAim aim) {
+    /** How many pieces of a length and a width come of the sections. */
+    int pieces(int length, int width) {
+        return sections.stream()
+                .filter(ripped -> ripped.length() == length)
+                .mapToInt(ripped -> ripped.count()
+                        * ripped.pattern().lanes().stream()
+                                .mapToInt(lane -> lane.count(width))
+                                .sum())
+                .sum();
+    }
+
+    private boolean stripsSuffice(CuttingProblem problem) {
         for (int s = 0; s < madeUp.size(); s++) {
             int less = missing.get(s);
             int made = madeUp.get(s).stream().mapToInt(Integer::intValue).sum();
-            if (less < 0
-                    || less > aim.mayMiss().get(s)
-                    || less + made != problem.strips().get(s).count()) {
+            if (less < 0 || less + made != problem.strips().get(s).count()) {
                 return false;
             }
         }

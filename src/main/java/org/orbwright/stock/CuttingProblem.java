@@ -2,9 +2,11 @@ package org.orbwright.stock;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * The boards and the strips of one species, as a problem of cutting; lengths in millimetres.
+ * The boards and the strips of one species, as a problem of cutting; lengths in millimetres. A piece may be cut longer
+ * than it has to be.
  *
  * @param ripping the strips' widths and the rip saw
  * @param lengths lengths of the sections that boards are crosscut into, that of a whole strip first
@@ -20,33 +22,9 @@ record CuttingProblem(
         strips = List.copyOf(strips);
     }
 
-    /** The same problem if no strip may have a seam. Each kind of strip has to allow that, as its first way. */
-    CuttingProblem withoutSeams() {
-        List<StripKind> whole = strips.stream()
-                .map(kind ->
-                        new StripKind(kind.width(), kind.count(), kind.makeUps().subList(0, 1)))
-                .toList();
-        return new CuttingProblem(ripping, lengths.subList(0, 1), crosscutKerf, boards, whole);
-    }
-
-    /** Whether strips may have seams, but none has to have one. */
-    boolean allowsSeams() {
-        return lengths.size() > 1
-                && strips.stream()
-                        .allMatch(kind -> kind.makeUps().get(0).pieces().equals(List.of(0)));
-    }
-
-    /** Whether a strip, or a piece of one, can be cut from a board. */
-    boolean isLarge(BoardKind board) {
-        double shortest = lengths.stream().mapToDouble(length -> length).min().orElse(0);
-        double narrowest =
-                ripping.widths().stream().mapToDouble(width -> width).min().orElse(0);
-        double stick = ripping.stick();
-        double width = board.width() + Ripping.EXACT_FIT;
-        double thickness = board.thickness() + Ripping.EXACT_FIT;
-        boolean flat = narrowest <= width && stick <= thickness;
-        boolean turned = stick <= width && narrowest <= thickness;
-        return shortest <= board.length() + Ripping.EXACT_FIT && (flat || turned);
+    /** Whether a strip, or a piece of one that is as short as it may be, can be cut from a board. */
+    boolean isLarge(BoardKind board, double shortest) {
+        return KeptWood.of(this, shortest).isKept(board.length(), board.width(), board.thickness());
     }
 
     /**
@@ -73,20 +51,38 @@ record CuttingProblem(
             makeUps = List.copyOf(makeUps);
         }
 
-        /** Seams in the way with most of them. */
-        int mostSeams() {
-            return makeUps.stream().mapToInt(MakeUp::seams).max().orElse(0);
+        /** The first way for which pieces are long enough, each for one of its own; -1 if there is none. */
+        int wayFrom(List<Double> pieces, List<Double> lengths) {
+            List<Double> have = pieces.stream().sorted().toList();
+            for (int m = 0; m < makeUps.size(); m++) {
+                List<Double> want = makeUps.get(m).pieces().stream()
+                        .map(lengths::get)
+                        .sorted()
+                        .toList();
+                if (want.size() == have.size()
+                        && IntStream.range(0, want.size())
+                                .allMatch(i -> want.get(i) <= have.get(i) + Ripping.EXACT_FIT)) {
+                    return m;
+                }
+            }
+            return -1;
         }
     }
 
     /**
      * A way to make up a strip.
      *
-     * @param pieces which of the lengths each of its pieces has, from the left end of the blank
+     * @param pieces which of the lengths its pieces have, in any order
+     * @param within how many of its seams no cut between segments can take out of the way
      */
-    record MakeUp(List<Integer> pieces) {
+    record MakeUp(List<Integer> pieces, int within) {
         MakeUp {
             pieces = List.copyOf(pieces);
+        }
+
+        /** One whose seams all lie on cuts. */
+        MakeUp(List<Integer> pieces) {
+            this(pieces, 0);
         }
 
         /** Number of seams. */

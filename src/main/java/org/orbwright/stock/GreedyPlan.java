@@ -1,192 +1,121 @@
 package org.orbwright.stock;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.orbwright.stock.CuttingColumns.CrossSection;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
- * A first plan: board after board, always the one that gives most wanted wood for its cost, without seams. It is sound
- * but seldom best; searches start from it, and it stands where they find nothing.
+ * A plan to begin with, without seams: the cheapest boards first, each section ripped in the way that gives most of the
+ * wood that is still wanted. It is there at once, however little a search may take.
  */
 final class GreedyPlan {
     private final CuttingColumns columns;
     private final CuttingProblem problem;
-    private final int[] left;
-    private final int[] boardsLeft;
-    private final Choice[] choices;
-    private final List<CutBoards> cut = new ArrayList<>();
-    private final Map<String, RippedSections> ripped = new LinkedHashMap<>();
+    private final int[] wanted;
+    /** For each cross-section, how its last section was ripped. */
+    private final Map<CrossSection, RipPattern> last = new HashMap<>();
+
+    private final Map<CutBoards, Integer> boards = new LinkedHashMap<>();
+    private final Map<RippedSections, Integer> sections = new LinkedHashMap<>();
 
     private GreedyPlan(CuttingColumns columns) {
         this.columns = columns;
         this.problem = columns.problem();
-        this.left = new int[problem.ripping().widths().size()];
-        problem.strips().forEach(kind -> left[kind.width()] += wholeAllowed(kind) ? kind.count() : 0);
-        this.boardsLeft = problem.boards().stream().mapToInt(BoardKind::count).toArray();
-        this.choices = new Choice[boardsLeft.length];
+        this.wanted = new int[problem.ripping().widths().size()];
+        problem.strips().forEach(kind -> wanted[kind.width()] += isWhole(kind) ? kind.count() : 0);
+    }
+
+    private static boolean isWhole(StripKind kind) {
+        return kind.makeUps().stream().anyMatch(makeUp -> makeUp.pieces().equals(List.of(0)));
     }
 
     static CuttingPlan of(CuttingColumns columns) {
-        return new GreedyPlan(columns).plan();
+        GreedyPlan plan = new GreedyPlan(columns);
+        List<BoardKind> kinds = plan.problem.boards();
+        IntStream.range(0, kinds.size())
+                .boxed()
+                .sorted(Comparator.comparing((Integer kind) -> kinds.get(kind).cost())
+                        .thenComparing(kind -> kinds.get(kind).volume()))
+                .forEach(plan::cut);
+        return plan.plan();
     }
 
-    private static boolean wholeAllowed(StripKind kind) {
-        return kind.makeUps().get(0).seams() == 0;
-    }
-
-    private CuttingPlan plan() {
-        Choice choice = best();
-        while (choice != null) {
-            take(choice);
-            choice = best();
-        }
-        return new CuttingPlan(cut, List.copyOf(ripped.values()), madeUp(), missing());
-    }
-
-    private record Choice(int board, List<Integer> plan, List<RipPattern> patterns, double rate) {}
-
-    /**
-     * The board that gives most wanted wood for its cost; null if none gives any. What is wanted only becomes less, so
-     * that a board gives no more than it once did, and only those have to be looked at anew that once gave more than
-     * the best does now.
-     */
-    private Choice best() {
-        while (true) {
-            int most = -1;
-            for (int b = 0; b < boardsLeft.length; b++) {
-                if (boardsLeft[b] > 0 && !columns.plans(b).isEmpty() && (most < 0 || rate(b) > rate(most))) {
-                    most = b;
-                }
+    private void cut(int kind) {
+        BoardKind board = problem.boards().get(kind);
+        double room = board.length() + problem.crosscutKerf() + Ripping.EXACT_FIT;
+        int most = (int) Math.max(0, Math.floor(room / (problem.lengths().get(0) + problem.crosscutKerf())));
+        boolean useful = most > 0;
+        for (int i = 0; i < board.count() && useful; i++) {
+            int ripped = 0;
+            while (ripped < most && useful) {
+                useful = rip(CrossSection.of(board));
+                ripped += useful ? 1 : 0;
             }
-            if (most < 0 || rate(most) == 0) {
-                return null;
-            }
-            if (choices[most] != null && isWanted(given(choices[most]))) {
-                return choices[most];
-            }
-            Choice choice = choose(most);
-            if (choices[most] != null && choice.rate == choices[most].rate) {
-                return choice;
-            }
-            choices[most] = choice;
-        }
-    }
-
-    private double rate(int board) {
-        return choices[board] == null ? Double.POSITIVE_INFINITY : choices[board].rate;
-    }
-
-    /** How many strips of each width one such board gives. */
-    private int[] given(Choice choice) {
-        int[] given = new int[left.length];
-        for (RipPattern pattern : choice.patterns) {
-            for (int width = 0; width < given.length; width++) {
-                given[width] += pattern.counts().get(width);
+            if (ripped > 0) {
+                List<Integer> counts =
+                        new ArrayList<>(Collections.nCopies(problem.lengths().size(), 0));
+                counts.set(0, ripped);
+                boards.merge(new CutBoards(kind, 1, counts), 1, Integer::sum);
             }
         }
-        return given;
     }
 
-    private boolean isWanted(int[] given) {
-        for (int width = 0; width < given.length; width++) {
-            if (given[width] > left[width]) {
-                return false;
+    /** Rips a section; says whether that gave anything that is wanted. */
+    private boolean rip(CrossSection size) {
+        RipPattern best = isWantedWhole(last.get(size)) ? last.get(size) : null;
+        double most = 0;
+        for (RipPattern pattern : best == null ? columns.patterns(size) : List.<RipPattern>of()) {
+            double gain = 0;
+            for (int width = 0; width < wanted.length; width++) {
+                gain += Math.min(wanted[width], pattern.counts().get(width))
+                        * problem.ripping().widths().get(width);
             }
+            best = gain > most ? pattern : best;
+            most = Math.max(most, gain);
         }
+        if (best == null) {
+            return false;
+        }
+        for (int width = 0; width < wanted.length; width++) {
+            wanted[width] = Math.max(0, wanted[width] - best.counts().get(width));
+        }
+        last.put(size, best);
+        sections.merge(new RippedSections(size, 0, 1, best), 1, Integer::sum);
         return true;
     }
 
-    /** The plan with most whole lengths comes first; each section is ripped to the most that is still wanted. */
-    private Choice choose(int b) {
-        List<Integer> plan = columns.plans(b).get(0);
-        int[] wanted = left.clone();
-        List<RipPattern> patterns = new ArrayList<>();
-        double wood = 0;
-        for (int i = 0; i < plan.get(0); i++) {
-            RipPattern most = null;
-            double mostWood = 0;
-            for (RipPattern pattern : columns.patterns(columns.sectionOf(b))) {
-                double some = useful(pattern, wanted);
-                if (some > mostWood) {
-                    most = pattern;
-                    mostWood = some;
-                }
-            }
-            if (most != null) {
-                patterns.add(most);
-                use(most, wanted);
-                wood += mostWood;
-            }
-        }
-        BoardKind board = problem.boards().get(b);
-        return new Choice(b, plan, patterns, wood / (board.cost() + board.volume() * 1e-12));
+    /** Whether all strips of a pattern are still wanted: then no pattern that gave less before gives more now. */
+    private boolean isWantedWhole(RipPattern pattern) {
+        return pattern != null
+                && IntStream.range(0, wanted.length)
+                        .allMatch(width -> pattern.counts().get(width) <= wanted[width]);
     }
 
-    private double useful(RipPattern pattern, int[] wanted) {
-        double wood = 0;
-        for (int width = 0; width < wanted.length; width++) {
-            wood += Math.min(wanted[width], pattern.counts().get(width))
-                    * problem.ripping().widths().get(width);
+    private CuttingPlan plan() {
+        List<CutBoards> cut = new ArrayList<>();
+        boards.forEach((one, count) -> cut.add(new CutBoards(one.kind(), count, one.sections())));
+        List<RippedSections> ripped = new ArrayList<>();
+        sections.forEach((one, count) -> ripped.add(new RippedSections(one.section(), 0, count, one.pattern())));
+        List<List<Integer>> made = new ArrayList<>();
+        List<Integer> missing = new ArrayList<>();
+        for (StripKind kind : problem.strips()) {
+            int less = isWhole(kind) ? Math.min(kind.count(), wanted[kind.width()]) : kind.count();
+            wanted[kind.width()] -= isWhole(kind) ? less : 0;
+            missing.add(less);
+            made.add(kind.makeUps().stream()
+                    .map(makeUp -> makeUp.pieces().equals(List.of(0)) ? kind.count() - less : 0)
+                    .toList());
         }
-        return wood;
-    }
-
-    private static void use(RipPattern pattern, int[] wanted) {
-        for (int width = 0; width < wanted.length; width++) {
-            wanted[width] = Math.max(0, wanted[width] - pattern.counts().get(width));
-        }
-    }
-
-    /** Takes such boards as long as everything that one gives is wanted, which is as long as none is better. */
-    private void take(Choice choice) {
-        int[] given = given(choice);
-        int count = boardsLeft[choice.board];
-        for (int width = 0; width < given.length; width++) {
-            count = given[width] == 0 ? count : Math.min(count, left[width] / given[width]);
-        }
-        int boards = Math.max(1, count);
-        boardsLeft[choice.board] -= boards;
-        cut.add(new CutBoards(choice.board, boards, choice.plan));
-        for (RipPattern pattern : choice.patterns) {
-            RippedSections some =
-                    new RippedSections(columns.sections().get(columns.sectionOf(choice.board)), 0, boards, pattern);
-            ripped.merge(
-                    some.section() + " " + pattern.counts(),
-                    some,
-                    (a, b) -> new RippedSections(a.section(), 0, a.count() + b.count(), a.pattern()));
-        }
-        for (int width = 0; width < given.length; width++) {
-            left[width] = Math.max(0, left[width] - boards * given[width]);
-        }
-    }
-
-    private List<List<Integer>> madeUp() {
-        List<List<Integer>> madeUp = new ArrayList<>();
-        List<Integer> missing = missing();
-        for (int s = 0; s < problem.strips().size(); s++) {
-            StripKind kind = problem.strips().get(s);
-            List<Integer> counts =
-                    new ArrayList<>(kind.makeUps().stream().map(makeUp -> 0).toList());
-            counts.set(0, kind.count() - missing.get(s));
-            madeUp.add(counts);
-        }
-        return madeUp;
-    }
-
-    /** What is still wanted of a width is missing from its last kinds of strip. */
-    private List<Integer> missing() {
-        int[] wanted = left.clone();
-        Integer[] missing = new Integer[problem.strips().size()];
-        for (int s = missing.length - 1; s >= 0; s--) {
-            StripKind kind = problem.strips().get(s);
-            missing[s] = wholeAllowed(kind) ? Math.min(kind.count(), wanted[kind.width()]) : kind.count();
-            wanted[kind.width()] -= wholeAllowed(kind) ? missing[s] : 0;
-        }
-        return List.of(missing);
+        return new CuttingPlan(cut, ripped, made, missing);
     }
 }

@@ -5,15 +5,14 @@ package org.orbwright.stock;
  * could be cut. What is shorter, narrower or thinner is waste. Spare strips are kept in any case. Lengths are in
  * millimetres.
  *
- * @param shortest the shortest piece that a strip may be made up of, with its seams at the places chosen for them; the
- *     whole strip where strips are in one piece
+ * @param shortest the shortest piece that a strip may be made up of; the whole strip where strips are in one piece
  * @param narrowest width of the narrowest strip, as it leaves the saw
  * @param stick thickness of every strip, as it leaves the saw
  */
 record KeptWood(double shortest, double narrowest, double stick) {
-    static KeptWood of(CuttingProblem problem) {
+    static KeptWood of(CuttingProblem problem, double shortest) {
         return new KeptWood(
-                problem.lengths().stream().mapToDouble(length -> length).min().orElse(0),
+                shortest,
                 problem.ripping().widths().stream()
                         .mapToDouble(width -> width)
                         .min()

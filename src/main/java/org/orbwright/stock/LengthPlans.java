@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** All ways to crosscut a board into sections from which nothing more can be crosscut. */
 final class LengthPlans {
+    /** Sections of a board in a way that is listed. */
+    private static final int MOST_SECTIONS = 200;
+
     private final List<Double> lengths;
     private final double kerf;
     private final Set<List<Integer>> plans = new LinkedHashSet<>();
@@ -52,7 +56,7 @@ final class LengthPlans {
     }
 
     private void fill(int first, double room, int[] counts, int most) {
-        if (plans.size() >= most) {
+        if (plans.size() >= most || IntStream.of(counts).sum() > MOST_SECTIONS) {
             complete = false;
             return;
         }

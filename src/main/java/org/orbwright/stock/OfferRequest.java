@@ -81,4 +81,9 @@ public record OfferRequest(
                 requireNonNullElse(priceBy, PriceBy.BOARD),
                 requireNonNullElse(most, USUAL_MOST));
     }
+
+    /** The same, filled in, of which so many can be had. */
+    OfferRequest withMost(int count) {
+        return new OfferRequest(name, species, length, width, thickness, surface, price, priceBy, count);
+    }
 }

@@ -1,10 +1,7 @@
 package org.orbwright.stock;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
@@ -35,33 +32,6 @@ final class Rack {
             stock.add(stock(bought(request.offers().get(i)), i, -1, request.allowances(), unit));
         }
         return stock;
-    }
-
-    /**
-     * The lengths that boards have to spare beyond whole strips and that are of use as pieces, those of most wood
-     * first. Of boards to be bought each kind counts once.
-     *
-     * @param whole length of a whole strip
-     * @param kerf kerf of a crosscut
-     * @param rules the rules for the pieces
-     */
-    static List<Double> spareLengths(List<Stock> stock, double whole, double kerf, SeamRules rules) {
-        double longest = whole - rules.smallest() + rules.overlap();
-        Map<Double, Double> wood = new TreeMap<>(Comparator.reverseOrder());
-        for (Stock one : stock) {
-            double length = one.surfacing().length();
-            double wholes = Math.floor((length + kerf + Ripping.EXACT_FIT) / (whole + kerf));
-            double spare = length - wholes * (whole + kerf);
-            if (spare >= rules.smallest() && spare <= longest) {
-                double area = one.surfacing().width() * one.surfacing().thickness();
-                int count = one.offer() < 0 ? one.board().count() : 1;
-                wood.merge(spare, count * spare * area, Double::sum);
-            }
-        }
-        List<Double> lengths = new ArrayList<>(wood.keySet());
-        lengths.sort(
-                Comparator.comparingDouble((Double length) -> wood.get(length)).reversed());
-        return lengths;
     }
 
     private static Stock stock(

@@ -7,16 +7,18 @@ import org.orbwright.quantity.Quantity;
 @Describe("What becomes of boards that are alike, of the rack or of an offer.")
 public record RackBoard(
         @Describe(
-                value = "Place of the boards in the request, from 0; left out for an offer.",
-                example = "0",
+                value = "The board, as the rack lists them, from 1; left out for an offer.",
+                example = "1",
                 optional = true,
+                min = 1,
                 max = 200)
         Integer board,
 
         @Describe(
-                value = "Place of the offer in the request, from 0; left out for boards on the rack.",
-                example = "0",
+                value = "The offer, as the request lists them, from 1; left out for boards on the rack.",
+                example = "1",
                 optional = true,
+                min = 1,
                 max = 50)
         Integer offer,
 

@@ -8,17 +8,17 @@ import java.util.Set;
 import org.orbwright.stock.Rack.Stock;
 import org.orbwright.stock.RackBoard.Use;
 
-/** Notes what becomes of the boards while one wood after the other is planned. */
+/** Notes what becomes of the boards, wood by wood. */
 final class RackOutcome {
     private final Set<Stock> wanted = new HashSet<>();
     private final Set<Stock> large = new HashSet<>();
     private final Map<Stock, Integer> cut = new HashMap<>();
 
     /** Notes the boards of a wood that bands are of. */
-    void wood(List<Stock> boards, CuttingProblem problem) {
+    void wood(List<Stock> boards, CuttingProblem problem, double shortest) {
         for (int b = 0; b < boards.size(); b++) {
             wanted.add(boards.get(b));
-            if (problem.isLarge(problem.boards().get(b))) {
+            if (problem.isLarge(problem.boards().get(b), shortest)) {
                 large.add(boards.get(b));
             }
         }
@@ -37,8 +37,8 @@ final class RackOutcome {
     private RackBoard outcome(Stock one) {
         int count = cut.getOrDefault(one, 0);
         return new RackBoard(
-                one.offer() < 0 ? Integer.valueOf(one.index()) : null,
-                one.offer() < 0 ? null : Integer.valueOf(one.offer()),
+                one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
+                one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
                 one.board().name(),
                 one.board().species(),
                 use(one, count),

@@ -28,8 +28,6 @@ final class RipPatterns {
     private static final int FEWEST_COMPARED = 40;
     /** Steps for each pattern that is compared. */
     private static final int STEPS_TO_COMPARE = 25;
-    /** Patterns that are kept. */
-    private static final int MOST_PATTERNS = 150;
     /** Patterns that give most of one width and are kept in any case. */
     private static final int OF_EACH_WIDTH = 2;
 
@@ -38,14 +36,16 @@ final class RipPatterns {
     private final double thickness;
     private final int compared;
     private final int mostLanes;
+    private final int mostPatterns;
     private int steps;
     private boolean complete = true;
 
-    private RipPatterns(Ripping ripping, double width, double thickness, int steps) {
+    private RipPatterns(Ripping ripping, double width, double thickness, int steps, int most) {
         this.ripping = ripping;
         this.width = width;
         this.thickness = thickness;
         this.steps = steps;
+        this.mostPatterns = most;
         this.compared = Math.min(MOST_COMPARED, Math.max(FEWEST_COMPARED, steps / STEPS_TO_COMPARE));
         this.mostLanes = steps > 0 ? MOST_LANES : ripping.widths().size() + FEWEST_STICKS;
     }
@@ -55,10 +55,13 @@ final class RipPatterns {
      *
      * @param patterns the patterns
      * @param complete whether they are all that are worth while
+     * @param lanes the lanes that they are made of
+     * @param allLanes whether these are all lanes that are worth while
      */
-    record Found(List<RipPattern> patterns, boolean complete) {
+    record Found(List<RipPattern> patterns, boolean complete, List<Lane> lanes, boolean allLanes) {
         Found {
             patterns = List.copyOf(patterns);
+            lanes = List.copyOf(lanes);
         }
     }
 
@@ -69,19 +72,22 @@ final class RipPatterns {
      * @param thickness thickness once surfaced
      * @param steps lanes that are added to sets of strips at most; beyond that the list is not complete; 0 for a few
      *     patterns that are quickly found
+     * @param most patterns that are kept; beyond that the list is not complete
      */
-    static Found of(Ripping ripping, double width, double thickness, int steps) {
-        return new RipPatterns(ripping, width, thickness, steps).find();
+    static Found of(Ripping ripping, double width, double thickness, int steps, int most) {
+        return new RipPatterns(ripping, width, thickness, steps, most).find();
     }
 
     private Found find() {
         List<Lane> lanes = worthWhile(lanes());
+        boolean allLanes = complete;
         List<RipPattern> patterns = maximal(lanes);
         if (steps <= 0) {
             complete = false;
             patterns.addAll(filled(lanes));
         }
-        return new Found(few(patterns), complete);
+        List<RipPattern> few = few(patterns);
+        return new Found(few, complete, lanes, allLanes);
     }
 
     /** The patterns to which nothing can be added, as far as the steps go. */
@@ -203,7 +209,7 @@ final class RipPatterns {
                 kept.add(pattern);
             }
         }
-        return most(MOST_PATTERNS, kept);
+        return most(mostPatterns, kept);
     }
 
     /** The first patterns of a list, and those that give most of each width, in their order. */

@@ -11,39 +11,34 @@ import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.Yield.LaminationYield;
-import org.orbwright.segment.YieldCalculator;
+import org.orbwright.stock.BoardLayout.Wanted;
 import org.orbwright.stock.CutBoard.Section;
-import org.orbwright.stock.CuttingModel.Effort;
 import org.orbwright.stock.CuttingPlan.CutBoards;
-import org.orbwright.stock.CuttingPlanner.Planned;
-import org.orbwright.stock.CuttingProblem.StripKind;
 import org.orbwright.stock.Rack.Stock;
-import org.orbwright.stock.SeamPlanner.BlankSeams;
+import org.orbwright.stock.StockNeeds.Wood;
+import org.orbwright.stock.StockPlan.PlanProof;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
+import org.orbwright.stock.StripPlanner.Strips;
+import org.orbwright.stock.WoodPlanner.WoodPlan;
+import org.orbwright.stock.WoodStrips.StripUse;
 
-/** Plans how the boards at hand are cut to the strips of a design, one wood after the other. */
+/** Plans how the boards at hand are cut to the strips of a design. */
 public final class StockCalculator {
     /** Boards that one request may hold, all counts together; an answer lists each one that is cut. */
     private static final int MOST_BOARDS = 2000;
-    /** Places for seams in every second strip of a blank. */
-    private static final int MOST_PLACES = 3;
-    /** The same for all kinds of blank together; each brings lengths to crosscut, and a search takes only so many. */
-    private static final int MOST_PLACES_IN_ALL = 6;
+    /** Share of the work that the plan may take; the rest is for what would help where strips are missing. */
+    private static final double FOR_PLAN = 0.9;
+
+    private static final RecentPlans RECENT = new RecentPlans();
 
     private final StockRequest request;
     private final Design design;
-    private final Yield yields;
-    private final List<UnplannedLamination> unplanned;
-    private final SeamRules rules;
+    private final StockNeeds needs;
     private final AllowancesRequest allowances;
-    private final List<Stock> rack;
-    private final StockAim aim;
-    private final double ripKerf;
-    private final double stick;
     private final List<StripNeed> strips = new ArrayList<>();
     private final List<SpeciesStock> species = new ArrayList<>();
     private final List<Cut> fromRack = new ArrayList<>();
@@ -51,24 +46,15 @@ public final class StockCalculator {
     private final Map<Integer, Integer> purchases = new TreeMap<>();
     private final StockStages stages;
     private final RackOutcome outcome = new RackOutcome();
-    /** When the searches have to be over, on the clock of {@link System#nanoTime}. */
-    private final long end;
+    private final Effort effort;
 
-    private StockCalculator(StockRequest request, Design design) {
+    private StockCalculator(StockRequest request, Design design, Effort effort) {
         this.request = request;
         this.design = design;
-        this.yields = YieldCalculator.calculate(design);
-        this.unplanned = unplanned(design, yields);
-        boolean planned = unplanned.size() < yields.laminations().size();
-        this.rules = SeamRules.of(planned ? request.seams() : null, design);
+        this.needs = new StockNeeds(request, design);
         this.allowances = request.allowances();
-        this.rack = Rack.of(request, design.unit());
-        this.aim = request.aim();
-        LengthUnit unit = design.unit();
-        this.ripKerf = unit.toMillimetres(allowances.ripKerf());
-        this.stick = design.thickness() / design.layers() + unit.toMillimetres(allowances.blankFlattening());
-        this.stages = new StockStages(design, yields);
-        this.end = System.nanoTime() + Math.round(request.search().seconds() * 1e9);
+        this.stages = new StockStages(design, needs.yields());
+        this.effort = effort;
     }
 
     /**
@@ -82,6 +68,12 @@ public final class StockCalculator {
     public static StockPlan plan(StockRequest asked, Design design) {
         design.require("the strips depend", DesignPart.values());
         StockRequest request = asked.filled(design.request().saw().kerf());
+        requireFewBoards(request);
+        return RECENT.get(request, design.request(), () -> plan(request, design, Effort.of(request.search())));
+    }
+
+    /** Refuses a section that holds more boards than can be answered. */
+    static void requireFewBoards(StockRequest request) {
         int boards = request.boards().stream().mapToInt(board -> board.count()).sum();
         if (boards > MOST_BOARDS) {
             throw new ImpossibleDesignException(List.of(new Violation(
@@ -91,18 +83,30 @@ public final class StockCalculator {
                     String.valueOf(boards),
                     "at most " + MOST_BOARDS + " boards")));
         }
-        return new StockCalculator(request, design).plan();
     }
 
-    private StockPlan plan() {
-        List<BlankKind> blanks = BlankKind.of(design, yields);
-        double planing = design.unit().toMillimetres(allowances.stripPlaning());
-        Map<String, WoodStrips> woods = WoodStrips.of(blanks, seams(blanks), planing, design.woods());
-        int woodsLeft = woods.size();
-        for (Map.Entry<String, WoodStrips> wood : woods.entrySet()) {
-            planSpecies(wood.getKey(), wood.getValue(), effort(woodsLeft));
-            woodsLeft--;
+    /** Plans the cutting for a section that is filled in. */
+    static StockPlan plan(StockRequest request, Design design, Effort effort) {
+        return plan(request, design, effort, null);
+    }
+
+    /** The same where a plan without missing strips is known, or null: if none is found that is better, that is it. */
+    static StockPlan plan(StockRequest request, Design design, Effort effort, Strips known) {
+        return new StockCalculator(request, design, effort).plan(known);
+    }
+
+    private StockPlan plan(Strips known) {
+        Effort forPlan = effort.share(FOR_PLAN);
+        Strips planned = new StripPlanner(needs, needs.woods(), CuttingAim.inOrder(request.aim()), forPlan).plan();
+        planned = known != null && planned.missing(needs) > 0 ? known : planned;
+        List<GluedStrips> glued = new ArrayList<>();
+        for (int i = 0; i < needs.blanks().size(); i++) {
+            glued.add(new GluedStrips(needs.blanks().get(i), planned.layers().get(i)));
         }
+        for (Map.Entry<String, Wood> wood : needs.woods().entrySet()) {
+            wood(wood.getValue(), planned.woods().get(wood.getKey()), glued, forPlan.endedByClock());
+        }
+        List<UnplannedLamination> unplanned = unplanned();
         List<CutBoard> boards = new ArrayList<>();
         fromRack.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
         bought.forEach(cut -> boards.add(board(cut, boards.size() + 1)));
@@ -113,16 +117,55 @@ public final class StockCalculator {
                 allowances,
                 species,
                 strips,
+                glued.stream().flatMap(blank -> blank.layers().stream()).toList(),
                 unplanned,
+                shortages(),
                 boards,
-                outcome.list(rack),
+                outcome.list(needs.rack()),
                 bill(),
                 stages.list(complete),
                 cost,
                 cost / design.copies());
     }
 
-    private static List<UnplannedLamination> unplanned(Design design, Yield yields) {
+    private List<Shortage> shortages() {
+        double planing = design.unit().toMillimetres(allowances.stripPlaning());
+        BoardFits fits = new BoardFits(needs.rules().smallest(), needs.stick(), planing);
+        List<Shortage> shortages = new ArrayList<>();
+        int first = 0;
+        int place = 0;
+        for (Map.Entry<String, Wood> wood : needs.woods().entrySet()) {
+            int kinds = wood.getValue().strips().uses().size();
+            List<Double> widths = strips.subList(first, first + kinds).stream()
+                    .filter(strip -> strip.missing() > 0)
+                    .map(StripNeed::width)
+                    .distinct()
+                    .sorted()
+                    .toList();
+            SpeciesStock outcome = species.get(place);
+            if (!widths.isEmpty()) {
+                shortages.add(new Shortage(
+                        outcome.species(),
+                        outcome.missing(),
+                        fits.of(wood.getValue().stock(), widths),
+                        Remedies.of(
+                                request,
+                                design,
+                                wood.getKey(),
+                                wood.getValue(),
+                                outcome.missing(),
+                                widths.get(0) - planing,
+                                fits,
+                                effort)));
+            }
+            first += kinds;
+            place++;
+        }
+        return shortages;
+    }
+
+    private List<UnplannedLamination> unplanned() {
+        Yield yields = needs.yields();
         List<UnplannedLamination> unplanned = new ArrayList<>();
         for (int i = 0; i < yields.laminations().size(); i++) {
             LaminationYield lamination = yields.laminations().get(i);
@@ -131,7 +174,7 @@ public final class StockCalculator {
                         .mapToInt(kind -> kind.uprightNeeded() + kind.invertedNeeded())
                         .sum();
                 unplanned.add(new UnplannedLamination(
-                        design.panels().get(i).lamination().index(), lamination.face(), segments));
+                        design.panels().get(i).lamination().index() + 1, lamination.face(), segments));
             }
         }
         return unplanned;
@@ -140,39 +183,25 @@ public final class StockCalculator {
     /** One board that is cut, with its sections. */
     private record Cut(Stock stock, List<Section> sections) {}
 
-    private List<BlankSeams> seams(List<BlankKind> blanks) {
-        List<Double> spare = Rack.spareLengths(rack, design.blankLength(), design.kerf(), rules);
-        int most = Math.max(1, Math.min(MOST_PLACES, MOST_PLACES_IN_ALL / Math.max(1, blanks.size())));
-        return blanks.stream()
-                .map(blank -> SeamPlanner.plan(blank, rules, spare, most))
-                .toList();
-    }
-
-    private void planSpecies(String wood, WoodStrips needs, Effort effort) {
-        List<Stock> stock = rack.stream().filter(one -> isOf(one, wood)).toList();
-        CuttingProblem problem = needs.problem(stock, stick, ripKerf);
-        outcome.wood(stock, problem);
-        Planned planned = CuttingPlanner.plan(problem, aim, effort);
-        BoardLayout layout = new BoardLayout(problem, planned.plan(), needs.uses(), strips.size());
-        for (int s = 0; s < needs.uses().size(); s++) {
-            StripNeed need = needs.need(s, planned.plan(), stick, rules);
-            strips.add(need);
-            stages.strips(needs.uses().get(s), need);
+    private void wood(Wood wood, WoodPlan planned, List<GluedStrips> glued, boolean byClock) {
+        SeamRules rules = needs.rules();
+        List<StripUse> uses = wood.strips().uses();
+        outcome.wood(wood.stock(), planned.problem(), rules.smallest());
+        List<Wanted> wanted = new ArrayList<>();
+        List<StripNeed> added = new ArrayList<>();
+        for (int kind = 0; kind < uses.size(); kind++) {
+            StripUse use = uses.get(kind);
+            GluedStrips strip = glued.get(needs.blanks().indexOf(use.blank()));
+            wanted.addAll(strip.wanted(use.band(), kind));
+            StripNeed need = strip.need(use, wood.strips().width(kind), needs.stick(), rules);
+            added.add(need);
+            stages.strips(use, need);
         }
-        boards(planned.plan(), layout, stock);
-        species.add(outcome(needs.name(), problem, planned, stock));
-    }
-
-    /** Whether a board is of a wood of the bands, and of no other one that its name may mean. */
-    private boolean isOf(Stock one, String wood) {
-        return design.woods()
-                .among(one.board().species(), design.woodFields().keySet())
-                .equals(List.of(wood));
-    }
-
-    /** An even share of what is left of the time. */
-    private Effort effort(int woodsLeft) {
-        return new Effort(request.search().nodes(), Math.max(0, end - System.nanoTime()) / woodsLeft);
+        CuttingPlan plan = planned.planned().plan();
+        BoardLayout layout = new BoardLayout(planned.problem(), plan, uses, strips.size(), wanted, rules.smallest());
+        strips.addAll(added);
+        boards(plan, layout, wood.stock());
+        species.add(outcome(wood, planned, added, byClock));
     }
 
     private void boards(CuttingPlan plan, BoardLayout layout, List<Stock> stock) {
@@ -196,8 +225,8 @@ public final class StockCalculator {
         double used = sections.isEmpty() ? 0 : sections.get(sections.size() - 1).to() + design.kerf();
         return new CutBoard(
                 number,
-                one.offer() < 0 ? Integer.valueOf(one.index()) : null,
-                one.offer() < 0 ? null : Integer.valueOf(one.offer()),
+                one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
+                one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
                 one.board().name(),
                 one.board().species(),
                 one.cost(),
@@ -213,27 +242,31 @@ public final class StockCalculator {
                 Math.max(0, one.surfacing().length() - used));
     }
 
-    private SpeciesStock outcome(String name, CuttingProblem problem, Planned planned, List<Stock> stock) {
-        int needed = problem.strips().stream().mapToInt(StripKind::count).sum();
-        int missing = 0;
-        double missingVolume = 0;
-        for (int s = 0; s < problem.strips().size(); s++) {
-            int less = planned.plan().missing().get(s);
-            double width =
-                    problem.ripping().widths().get(problem.strips().get(s).width());
-            missing += less;
-            missingVolume += less * width * stick * design.blankLength();
-        }
+    private SpeciesStock outcome(Wood wood, WoodPlan planned, List<StripNeed> strips, boolean byClock) {
+        List<Stock> stock = wood.stock();
+        int needed = strips.stream().mapToInt(StripNeed::needed).sum();
+        int missing = strips.stream().mapToInt(StripNeed::missing).sum();
+        double missingVolume = strips.stream()
+                .mapToDouble(need -> need.missing() * need.width() * need.thickness() * need.length())
+                .sum();
         int boards = 0;
         double volume = 0;
         double cost = 0;
-        for (CutBoards cut : planned.plan().boards()) {
+        for (CutBoards cut : planned.planned().plan().boards()) {
             boards += cut.count();
             volume += cut.count() * stock.get(cut.kind()).volume();
             cost += cut.count() * stock.get(cut.kind()).cost();
         }
+        CuttingAim asked = CuttingAim.of(request.aim());
+        double value = asked.answered(planned.problem(), planned.planned().plan());
+        // Where strips were given up for the clearance of seams, bounds are for plans that have them.
+        boolean given = missing > planned.count(CuttingAim.MISSING);
+        double bound = given ? 0 : asked.answeredBound(planned.bound(asked), planned.count(asked), value);
+        int least = (int) Math.min(missing, planned.bound(CuttingAim.MISSING));
+        boolean compared = planned.aims().containsAll(CuttingAim.STATED);
+        PlanProof proof = given || !compared ? PlanProof.NONE : planned.proof();
         return new SpeciesStock(
-                name,
+                wood.strips().name(),
                 needed,
                 needed - missing,
                 missing,
@@ -241,21 +274,25 @@ public final class StockCalculator {
                 boards,
                 volume,
                 cost,
-                planned.value(),
-                planned.bound(),
-                planned.gap(),
-                planned.proved(),
-                planned.fewestMissing());
+                value,
+                bound,
+                value > 0 ? (value - bound) / value : 0,
+                least,
+                least == missing,
+                proof == PlanProof.EVERY_PLAN,
+                proof,
+                planned.problem().lengths().size() - 1,
+                byClock);
     }
 
     private List<Purchase> bill() {
         List<Purchase> bill = new ArrayList<>();
-        for (Stock one : rack) {
+        for (Stock one : needs.rack()) {
             Integer count = one.offer() < 0 ? null : purchases.get(one.offer());
             if (count != null) {
                 LengthUnit unit = design.unit();
                 bill.add(new Purchase(
-                        one.offer(),
+                        one.offer() + 1,
                         one.board().name(),
                         one.board().species(),
                         count,

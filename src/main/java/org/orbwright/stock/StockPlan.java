@@ -12,7 +12,9 @@ import org.orbwright.stock.StockRequest.AllowancesRequest;
  * @param allowances what is lost on the way from a board to a blank, as it was understood
  * @param species the outcome for each wood
  * @param strips the strips that are needed, per band
+ * @param layers which strips are glued side by side
  * @param unplanned laminations that no strips are planned for
+ * @param shortages why strips are missing, and what would help
  * @param boards the boards that are cut
  * @param rack what becomes of each kind of board
  * @param purchases what to buy
@@ -33,9 +35,15 @@ public record StockPlan(
         @Describe("The strips that are needed, per kind of blank and band.")
         List<StripNeed> strips,
 
+        @Describe("Which strips are glued side by side, so that their seams keep the clearance.")
+        List<BlankLayers> layers,
+
         @Describe("Laminations that no strips are planned for, since the blank is too short for a segment; none if all"
                 + " are planned.")
         List<UnplannedLamination> unplanned,
+
+        @Describe("Why strips are missing, and what would help; none if none is missing.")
+        List<Shortage> shortages,
 
         @Describe("The boards that are cut, those on the rack first.")
         List<CutBoard> boards,
@@ -94,35 +102,64 @@ public record StockPlan(
             double value,
 
             @Describe(
-                    value = "No plan with as few missing strips, and with seams at the places chosen for them, has less"
-                            + " of it than this, whatever the search did not look at; 0 if no bound was found.",
+                    value = "What no plan with as few missing strips has less of, whatever the lengths of its pieces.",
                     example = "31")
             double bound,
 
             @Describe(
-                    value = "By what share of its value the plan might at most be bettered: 0 if it is proved, 1 if no"
-                            + " bound was found.",
+                    value =
+                            "By what share of its value the plan might at most be bettered, with as few missing strips.",
                     quantity = Quantity.RATIO,
                     example = "0",
                     max = 1)
             double gap,
 
             @Describe(
-                    value = "Whether it is proved that no plan with seams at the places chosen for them is better.",
+                    value = "Fewer strips than this cannot be missing, whatever the lengths of the pieces.",
+                    example = "0",
+                    max = 1e9)
+            int missingAtLeast,
+
+            @Describe(value = "Whether it is proved that no plan has fewer missing strips.", example = "true")
+            boolean fewestMissing,
+
+            @Describe(
+                    value =
+                            "Whether it is proved that no plan is better: in missing strips, then in what was asked for,"
+                                    + " then in each other aim.",
                     example = "true")
             boolean proved,
 
+            @Describe(value = "What plans the proof is over.", example = "\"EVERY_PLAN\"")
+            PlanProof proof,
+
             @Describe(
-                    value = "Whether it is proved that no plan with seams at the places chosen for them has"
-                            + " fewer missing"
-                            + " strips.",
-                    example = "true")
-            boolean fewestMissing) {}
+                    value = "Lengths of pieces that were tried beside that of a whole strip; 0 without seams.",
+                    example = "0",
+                    max = 1e9)
+            int pieceLengths,
+
+            @Describe(
+                    value = "Whether the search was ended by the clock, so that another call may find another plan.",
+                    example = "false")
+            boolean endedByClock) {}
+
+    /** What plans a proof is over. */
+    @Describe("What plans a proof is over: EVERY_PLAN, whatever the lengths of the pieces; LISTED_LENGTHS, the plans"
+            + " whose pieces have one of the lengths that were tried; NONE, the search ended before.")
+    public enum PlanProof {
+        /** No plan is better. */
+        EVERY_PLAN,
+        /** No plan is better whose pieces have one of the lengths that were tried. */
+        LISTED_LENGTHS,
+        /** The search ended before it came to its end. */
+        NONE
+    }
 
     /** The strips of one band in the blanks of one kind. */
     @Describe("The strips of one band in the blanks of one kind, as they leave the saw.")
     public record StripNeed(
-            @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
+            @Describe(value = "The lamination, as the design lists them, from 1.", example = "1", min = 1, max = 6)
             int lamination,
 
             @Describe(value = "The kind of segment sawn from the blanks.", example = "\"A\"")
@@ -155,18 +192,38 @@ public record StockPlan(
             @Describe(value = "Strips missing.", example = "0", max = 1e9)
             int missing,
 
-            @Describe(
-                    value = "Places where such a strip may have a seam, which were chosen before the search.",
-                    example = "0",
-                    max = 3)
-            int seamPlaces,
-
             @Describe("How the others are made up.") List<StripMakeUp> makeUps) {}
+
+    /** Layers of blanks that are made up alike. */
+    @Describe(
+            "Layers of blanks that are made up alike: which strips are glued side by side. A blank has one layer, or as"
+                    + " many as the panel.")
+    public record BlankLayers(
+            @Describe(value = "The lamination, as the design lists them, from 1.", example = "1", min = 1, max = 6)
+            int lamination,
+
+            @Describe(value = "The kind of segment sawn from the blanks.", example = "\"A\"")
+            String segment,
+
+            @Describe(value = "Whether it is the mirror image of the kind's outline.", example = "false")
+            boolean mirrored,
+
+            @Describe(value = "Whether the blanks are turned end for end before the first cut.", example = "false")
+            boolean turned,
+
+            @Describe(value = "How many layers, with those of spare strips.", example = "8", max = 1e9)
+            int layers,
+
+            @Describe(
+                    value = "For each band from the base, which of its make-ups the strip is, from 1; 0 for one that is"
+                            + " missing.",
+                    example = "[1, 1, 1, 1]")
+            List<Integer> makeUps) {}
 
     /** A lamination that no strips are planned for. */
     @Describe("A lamination that no strips are planned for, since the blank is too short for a segment.")
     public record UnplannedLamination(
-            @Describe(value = "Place of the lamination in the request, from 0.", example = "0", max = 5)
+            @Describe(value = "The lamination, as the design lists them, from 1.", example = "1", min = 1, max = 6)
             int lamination,
 
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -191,8 +248,8 @@ public record StockPlan(
     @Describe("A piece of a strip.")
     public record StripPiece(
             @Describe(
-                    value = "Length that it is crosscut to, with the overlap of a scarf. It suits all strips with the"
-                            + " same seam, and is trimmed to the seam's place when the strip is glued.",
+                    value = "Length that it has at least, with the overlap of a scarf; it may be cut longer. It is"
+                            + " trimmed to its seams when the strip is glued.",
                     quantity = Quantity.LENGTH,
                     example = "720")
             double length) {}
@@ -207,8 +264,9 @@ public record StockPlan(
             double at,
 
             @Describe(
-                    value = "The cut between segments whose kerf its middle lies on; left out if it lies within a"
-                            + " segment.",
+                    value =
+                            "The cut between segments whose kerf its middle lies on, from 0 as in the cuts of the blank;"
+                                    + " left out if it lies within a segment.",
                     example = "9",
                     optional = true,
                     max = 1e9)
@@ -226,7 +284,7 @@ public record StockPlan(
     /** Boards to buy. */
     @Describe("Boards to buy that are alike.")
     public record Purchase(
-            @Describe(value = "Place of the offer in the request, from 0.", example = "0", max = 50)
+            @Describe(value = "The offer, as the request lists them, from 1.", example = "1", min = 1, max = 50)
             int offer,
 
             @Describe(value = "Its name.", example = "\"beech, 1500 by 115, 38 thick\"", optional = true)

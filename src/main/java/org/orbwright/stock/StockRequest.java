@@ -78,6 +78,34 @@ public record StockRequest(
                 requireNonNullElse(search, new SearchRequest(null, null)).filled());
     }
 
+    /** The same with other seams. */
+    StockRequest withSeams(SeamRequest other) {
+        return new StockRequest(boards, offers, allowances, other, aim, search);
+    }
+
+    /** The same with other offers. */
+    StockRequest withOffers(List<OfferRequest> others) {
+        return new StockRequest(boards, others, allowances, seams, aim, search);
+    }
+
+    /** The same with another aim. */
+    StockRequest withAim(StockAim other) {
+        return new StockRequest(boards, offers, allowances, seams, other, search);
+    }
+
+    /** The same with one more of a board, or where that is negative, of an offer. */
+    StockRequest withOneMore(int board, int offer) {
+        List<BoardRequest> more = new ArrayList<>(boards);
+        List<OfferRequest> moreOffers = new ArrayList<>(offers);
+        if (board >= 0) {
+            more.set(board, more.get(board).oneMore());
+        } else {
+            moreOffers.set(
+                    offer, moreOffers.get(offer).withMost(moreOffers.get(offer).most() + 1));
+        }
+        return new StockRequest(more, moreOffers, allowances, seams, aim, search);
+    }
+
     private static <T> List<T> copy(List<T> list) {
         return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
     }
@@ -224,31 +252,34 @@ public record StockRequest(
         }
     }
 
-    /** When a search ends that has not come to an end. */
-    @Describe("When a search ends that has not proved its plan best. The best plan found until then is answered, with"
-            + " its bound.")
+    /** How much the search for the best plan may take. */
+    @Describe("How much the search for the best plan may take. The best plan found until then is answered, with what is"
+            + " proved of it.")
     public record SearchRequest(
             @Describe(
-                    value = "Branches that one search looks at; 100000 if left out. As long as no search is"
-                            + " ended by the"
-                            + " time, the same question has the same answer.",
-                    example = "100000",
+                    value = "Work of all searches together; 2 if left out. One takes up to some seconds of a processor."
+                            + " Work is counted alike on every machine, so that the same question has the same"
+                            + " answer.",
+                    example = "2",
                     optional = true)
-            @Min(1)
-            @Max(10_000_000)
-            Integer nodes,
+            @DecimalMin("0.01")
+            @DecimalMax("100")
+            Double work,
 
             @Describe(
-                    value = "Seconds that the listing of ways to cut and all searches together take at most, shared out"
-                            + " among the woods; 5 if left out.",
-                    example = "5",
+                    value = "Seconds after which all searches end, however little of the work is done; 20 if left out."
+                            + " Where the time ends a search, the answer says so: another call may find another plan.",
+                    example = "20",
                     optional = true)
             @DecimalMin("0.05")
-            @DecimalMax("30")
+            @DecimalMax("120")
             Double seconds) {
 
+        private static final double USUAL_WORK = 2;
+        private static final double USUAL_SECONDS = 20;
+
         private SearchRequest filled() {
-            return new SearchRequest(requireNonNullElse(nodes, 100_000), requireNonNullElse(seconds, 5.0));
+            return new SearchRequest(requireNonNullElse(work, USUAL_WORK), requireNonNullElse(seconds, USUAL_SECONDS));
         }
     }
 }

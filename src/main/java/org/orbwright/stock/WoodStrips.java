@@ -6,94 +6,75 @@ import java.util.List;
 import java.util.Map;
 import org.orbwright.design.Band;
 import org.orbwright.stock.CuttingProblem.BoardKind;
-import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
-import org.orbwright.stock.Rack.Stock;
-import org.orbwright.stock.SeamPlanner.BlankSeams;
-import org.orbwright.stock.SeamPlanner.MadeUpStrip;
-import org.orbwright.stock.SeamPlanner.SeamPlace;
-import org.orbwright.stock.StockPlan.Seam;
-import org.orbwright.stock.StockPlan.StripMakeUp;
-import org.orbwright.stock.StockPlan.StripNeed;
-import org.orbwright.stock.StockPlan.StripPiece;
+import org.orbwright.stock.StockNeeds.Sawn;
 import org.orbwright.wood.Woods;
 
 /** The strips of one wood, and the problem of cutting them from its boards; lengths in millimetres. */
 final class WoodStrips {
+    private final SeamRules rules;
+    private final Sawn sawn;
+    private final double length;
+    private final double kerf;
     private final List<StripUse> uses = new ArrayList<>();
-    private final List<StripKind> kinds = new ArrayList<>();
+    private final List<Integer> widthOf = new ArrayList<>();
     private final List<Double> widths = new ArrayList<>();
     private final List<Integer> needed = new ArrayList<>();
-    private final List<Double> lengths = new ArrayList<>();
 
     /**
      * What strips of a kind are for.
      *
      * @param blank the kind of blank
      * @param band the band, from 0 at the base
-     * @param ways the ways to make one up
+     * @param seams where they may have seams
      */
-    record StripUse(BlankKind blank, int band, List<MadeUpStrip> ways) {
-        StripUse {
-            ways = List.copyOf(ways);
-        }
-
+    record StripUse(BlankKind blank, int band, SeamedStrip seams) {
         Band strip() {
             return blank.bands().get(band);
         }
     }
 
-    private WoodStrips(double blankLength) {
-        lengths.add(blankLength);
+    private WoodStrips(SeamRules rules, Sawn sawn, BlankKind blank) {
+        this.rules = rules;
+        this.sawn = sawn;
+        this.length = blank.length();
+        this.kerf = blank.kerf();
     }
 
     /**
      * The strips of every wood, in the order of the bands.
      *
      * @param blanks the kinds of blank
-     * @param seams the seams of each
-     * @param planing what a strip is ripped wider than its band
+     * @param rules what seams have to keep
+     * @param sawn how strips are sawn
      * @param known what the names of woods mean
      */
-    static Map<String, WoodStrips> of(List<BlankKind> blanks, List<BlankSeams> seams, double planing, Woods known) {
+    static Map<String, WoodStrips> of(List<BlankKind> blanks, SeamRules rules, Sawn sawn, Woods known) {
         Map<String, WoodStrips> woods = new LinkedHashMap<>();
-        for (int i = 0; i < blanks.size(); i++) {
-            BlankKind blank = blanks.get(i);
+        for (BlankKind blank : blanks) {
             for (int band = 0; band < blank.bands().size(); band++) {
                 woods.computeIfAbsent(
                                 known.oneName(blank.bands().get(band).species()),
-                                name -> new WoodStrips(blank.length()))
-                        .add(new StripUse(blank, band, seams.get(i).of(band)), planing);
+                                name -> new WoodStrips(rules, sawn, blank))
+                        .add(new StripUse(blank, band, SeamedStrip.of(blank, band, rules)));
             }
         }
         return woods;
     }
 
-    private void add(StripUse use, double planing) {
-        int width = findOrAdd(widths, use.strip().width() + planing);
-        if (width == needed.size()) {
+    private void add(StripUse use) {
+        double wide = use.strip().width() + sawn.planing();
+        int width = 0;
+        while (width < widths.size() && Math.abs(widths.get(width) - wide) >= Ripping.EXACT_FIT) {
+            width++;
+        }
+        if (width == widths.size()) {
+            widths.add(wide);
             needed.add(0);
         }
-        int most =
-                use.ways().stream().mapToInt(way -> way.pieces().size()).max().orElse(1);
-        needed.set(width, needed.get(width) + use.blank().strips() * most);
-        List<MakeUp> makeUps = use.ways().stream()
-                .map(way -> new MakeUp(way.pieces().stream()
-                        .map(length -> findOrAdd(lengths, length))
-                        .toList()))
-                .toList();
-        kinds.add(new StripKind(width, use.blank().strips(), makeUps));
+        needed.set(width, needed.get(width) + use.blank().strips() * (rules.most() + 1));
+        widthOf.add(width);
         uses.add(use);
-    }
-
-    private static int findOrAdd(List<Double> values, double value) {
-        for (int i = 0; i < values.size(); i++) {
-            if (Math.abs(values.get(i) - value) < Ripping.EXACT_FIT) {
-                return i;
-            }
-        }
-        values.add(value);
-        return values.size() - 1;
     }
 
     /** What each kind of strip is for. */
@@ -106,66 +87,37 @@ final class WoodStrips {
         return uses.get(0).strip().species();
     }
 
-    /** The problem of cutting the strips from boards. */
-    CuttingProblem problem(List<Stock> stock, double stick, double ripKerf) {
-        List<BoardKind> boards = stock.stream()
-                .map(one -> new BoardKind(
-                        one.surfacing().length(),
-                        one.surfacing().width(),
-                        one.surfacing().thickness(),
-                        one.board().count(),
-                        one.cost(),
-                        one.volume()))
-                .toList();
-        return new CuttingProblem(
-                new Ripping(widths, needed, stick, ripKerf),
-                lengths,
-                uses.get(0).blank().kerf(),
-                boards,
-                kinds);
+    /** Width of a kind of strip as it leaves the saw. */
+    double width(int kind) {
+        return widths.get(widthOf.get(kind));
     }
 
-    /** What becomes of a kind of strip in a plan. */
-    StripNeed need(int kind, CuttingPlan plan, double stick, SeamRules rules) {
-        StripUse use = uses.get(kind);
-        BlankKind blank = use.blank();
-        List<StripMakeUp> makeUps = new ArrayList<>();
-        for (int way = 0; way < use.ways().size(); way++) {
-            int count = plan.madeUp().get(kind).get(way);
-            if (count > 0) {
-                makeUps.add(makeUp(use, use.ways().get(way), count, rules));
-            }
+    SeamRules rules() {
+        return rules;
+    }
+
+    /** Lengths that are worth while for pieces, that of a whole strip first. */
+    PieceLengths lengths() {
+        return new PieceLengths(
+                length, rules, kerf, uses.stream().map(StripUse::seams).toList());
+    }
+
+    /**
+     * The problem of cutting the strips from boards.
+     *
+     * @param lengths the lengths that pieces may have, that of a whole strip first
+     * @param zones where the seams of the bands may lie
+     */
+    CuttingProblem problem(List<BoardKind> boards, List<Double> lengths, SeamZone.Pair zones) {
+        List<StripKind> kinds = new ArrayList<>();
+        for (int kind = 0; kind < uses.size(); kind++) {
+            StripUse use = uses.get(kind);
+            kinds.add(new StripKind(
+                    widthOf.get(kind),
+                    use.blank().strips(),
+                    MakeUps.of(lengths, rules, use.seams(), zones.of(use.band()))));
         }
-        return new StripNeed(
-                blank.lamination(),
-                blank.segment(),
-                blank.mirrored(),
-                blank.turned(),
-                use.band() + 1,
-                use.strip().species(),
-                widths.get(kinds.get(kind).width()),
-                stick,
-                blank.length(),
-                blank.strips(),
-                plan.missing().get(kind),
-                seamPlaces(use),
-                makeUps);
-    }
-
-    private static int seamPlaces(StripUse use) {
-        return (int) use.ways().stream()
-                .flatMap(way -> way.seams().stream())
-                .distinct()
-                .count();
-    }
-
-    private static StripMakeUp makeUp(StripUse use, MadeUpStrip way, int count, SeamRules rules) {
-        List<Seam> seams = new ArrayList<>();
-        for (SeamPlace place : way.seams()) {
-            Double beyond =
-                    place.cut() == null ? null : use.blank().beyondKerf(place.cut(), use.band(), rules.overlap());
-            seams.add(new Seam(place.at().get(use.band()), place.cut(), beyond));
-        }
-        return new StripMakeUp(count, way.pieces().stream().map(StripPiece::new).toList(), seams);
+        Ripping ripping = new Ripping(widths, needed, sawn.stick(), sawn.ripKerf());
+        return new CuttingProblem(ripping, lengths, kerf, boards, kinds);
     }
 }

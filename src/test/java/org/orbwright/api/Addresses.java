@@ -27,6 +27,7 @@ final class Addresses {
             Map.entry("/v1/stock", List.of("stock")),
             Map.entry("/v1/stock/cuts", List.of("stock")),
             Map.entry("/v1/stock/purchases", List.of("stock")),
+            Map.entry("/v1/stock/reach", List.of("stock")),
             Map.entry("/v1/drawings/board", List.of("stock")),
             Map.entry("/v1/assembly", List.of("assembly")),
             Map.entry("/v1/turning", List.of("turning")),
@@ -76,7 +77,7 @@ final class Addresses {
     /** A document whose searches and simulations are short, and end where they end on every machine. */
     static ObjectNode quick(ObjectNode document) {
         if (document.has("stock")) {
-            ((ObjectNode) document.path("stock")).set("search", Contract.json("{\"nodes\":20,\"seconds\":30}"));
+            ((ObjectNode) document.path("stock")).set("search", Contract.json("{\"work\":0.05,\"seconds\":60}"));
         }
         if (document.has("tolerance")) {
             ((ObjectNode) document.path("tolerance")).put("samples", 1000);

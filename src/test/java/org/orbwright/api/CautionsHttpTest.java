@@ -43,6 +43,7 @@ class CautionsHttpTest {
             Map.entry("/v1/stock", STOCK),
             Map.entry("/v1/stock/cuts", STOCK),
             Map.entry("/v1/stock/purchases", STOCK),
+            Map.entry("/v1/stock/reach", STOCK),
             Map.entry("/v1/assembly", EnumSet.of(Step.SURFACING, Step.GLUING, Step.DISC_SANDING, Step.BEVELLING)),
             Map.entry(
                     "/v1/turning",

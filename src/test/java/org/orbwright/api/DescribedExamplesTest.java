@@ -38,6 +38,7 @@ class DescribedExamplesTest {
                 "stock",
                 "stock/cuts",
                 "stock/purchases",
+                "stock/reach",
                 "assembly",
                 "tolerance",
                 "diagnosis")) {

@@ -76,6 +76,7 @@ class FuzzTest {
             "stock",
             "stock/cuts",
             "stock/purchases",
+            "stock/reach",
             "turning/path",
             "turning/program",
             "drawings/board",

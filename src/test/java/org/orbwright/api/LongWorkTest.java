@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
@@ -13,6 +14,9 @@ import io.restassured.response.ValidatableResponse;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -25,6 +29,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.orbwright.fixture.Stocks;
 
 /** One place for long work, and what it keeps away from everybody else. */
 @QuarkusTest
@@ -64,6 +69,57 @@ class LongWorkTest {
             posted("/v1/drawings/panel").statusCode(200);
             assertEquals(List.of(), log.messages());
         }
+    }
+
+    /** A search for a plan is such work: its solver stands still when its caller has left, and its place is free. */
+    @Test
+    void aHardSearchEndsWhenItsCallerLeaves() throws Exception {
+        byte[] body = hardSearch().toString().getBytes(StandardCharsets.UTF_8);
+        long before = searched();
+        try (Socket socket = new Socket(address.getHost(), address.getPort())) {
+            socket.getOutputStream()
+                    .write(("POST /v1/stock HTTP/1.1\r\nHost: localhost\r\nX-API-Key: " + GuardedTest.KEY
+                                    + "\r\nContent-Type: application/json\r\nContent-Length: " + body.length
+                                    + "\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream().write(body);
+            for (int i = 0; i < 400 && searched() < before + 300_000_000; i++) {
+                Thread.sleep(50);
+            }
+            assertTrue(searched() >= before + 300_000_000, "the search has begun");
+            posted("/v1/drawings/panel").statusCode(503);
+        }
+        posted("/v1/drawings/panel").statusCode(200);
+        long after = searched();
+        Thread.sleep(1000);
+        assertTrue(searched() - after < 100_000_000, "the solver goes on");
+    }
+
+    /** Two lanterns of offcuts with up to two seams in a strip: far more work than a minute holds. */
+    private static ObjectNode hardSearch() {
+        ObjectNode request = Stocks.example();
+        request.remove("offers");
+        Stocks.boards(
+                request,
+                "[{'species':'black walnut','length':510,'width':97,'thickness':38,'count':7},"
+                        + "{'species':'black walnut','length':830,'width':140,'thickness':32,'count':3},"
+                        + "{'species':'sugar maple','length':470,'width':88,'thickness':20,'count':6},"
+                        + "{'species':'black cherry','length':640,'width':71,'thickness':35,'count':5}]");
+        ((ObjectNode) request.path("seams")).put("most", 2);
+        request.set("search", Stocks.read("{'work':100,'seconds':60}"));
+        return Stocks.posted(request);
+    }
+
+    /** Processor time of all searches that still have a thread, in nanoseconds. */
+    private static long searched() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long sum = 0;
+        for (ThreadInfo thread : threads.getThreadInfo(threads.getAllThreadIds())) {
+            if (thread != null && thread.getThreadName().equals("stock-search")) {
+                sum += Math.max(0, threads.getThreadCpuTime(thread.getThreadId()));
+            }
+        }
+        return sum;
     }
 
     /** A stream that is reset is a caller that leaves; others on its connection go on (RFC 9113, 6.4). */

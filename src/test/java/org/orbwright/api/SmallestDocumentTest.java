@@ -64,7 +64,7 @@ class SmallestDocumentTest {
             Map.entry(List.of("diagnosis"), List.of("/diagnosis", THICKNESS)),
             Map.entry(List.of("movement"), List.of("/movement", THICKNESS, BANDS)),
             Map.entry(
-                    List.of("stock", "stock/cuts", "stock/purchases", "drawings/board"),
+                    List.of("stock", "stock/cuts", "stock/purchases", "stock/reach", "drawings/board"),
                     List.of("/stock", THICKNESS, BANDS, KERF, BLANK)),
             Map.entry(List.of("turning/path", "turning/program"), List.of("/path")));
 

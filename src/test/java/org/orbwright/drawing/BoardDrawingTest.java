@@ -307,6 +307,8 @@ class BoardDrawingTest {
                 plan.allowances(),
                 plan.species(),
                 plan.strips(),
+                plan.layers(),
+                List.of(),
                 List.of(),
                 boards,
                 plan.rack(),

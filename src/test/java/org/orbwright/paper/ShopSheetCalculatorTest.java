@@ -221,12 +221,12 @@ class ShopSheetCalculatorTest {
         ShopSheet planned = ShopSheetCalculator.sheet(Stocks.document(boards));
         assertEquals(List.of("1", "sugar maple", "21", "30", "20"), row(planned));
         CutStep strip = SheetCalculator.cuts(Stocks.document(boards)).cuts().stream()
-                .filter(step -> step.band() != null && step.band() == 5)
+                .filter(step -> step.band() != null && step.band() == 4)
                 .findFirst()
                 .orElseThrow();
         assertEquals(30, strip.thickness(), 1e-9);
         assertTrue(texts(section(planned, "Cutting the boards")).contains("Settings are measured"));
-        assertTrue(cuts(planned).stream().anyMatch(row -> row.get(7).equals("band 5")));
+        assertTrue(cuts(planned).stream().anyMatch(row -> row.get(7).equals("band 4")));
         ShopSheet unplanned = sheet(Designs.example("dodecahedron-with-land"));
         assertEquals(List.of("1", "black walnut", "20", "28", "20"), row(unplanned));
         assertTrue(unplanned.sections().stream().noneMatch(each -> each.title().equals("Cutting the boards")));

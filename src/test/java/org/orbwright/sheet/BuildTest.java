@@ -39,7 +39,7 @@ class BuildTest {
         ClimateRequest dry = new ClimateRequest(null, null, 8.0);
         ObjectNode boards = Stocks.oneWood(1);
         boards.remove("seams");
-        boards.set("search", Stocks.read("{'nodes':200,'seconds':30}"));
+        boards.set("search", Stocks.read("{'work':0.1,'seconds':60}"));
         return Stocks.document(boards)
                 .with(Section.TOLERANCE, new ToleranceRequest(null, null, 200, 1))
                 .with(

@@ -36,7 +36,7 @@ class NextDocumentTest {
     class Stock {
         private static Document withBoards(Designs design, SeamRequest seams) {
             return design.document(
-                    Section.STOCK, new StockRequest(null, null, null, seams, null, new SearchRequest(50, 0.05)));
+                    Section.STOCK, new StockRequest(null, null, null, seams, null, new SearchRequest(0.01, 30.0)));
         }
 
         private static SegmentCut cut(Document document) {

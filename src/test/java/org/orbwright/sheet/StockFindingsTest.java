@@ -118,7 +118,7 @@ class StockFindingsTest {
             if (board.board() != null) {
                 Integer count = Stocks.request(Stocks.example())
                         .boards()
-                        .get(board.board())
+                        .get(board.board() - 1)
                         .count();
                 assertEquals(count == null ? 1 : count, board.cut() + board.left());
             }
@@ -162,7 +162,7 @@ class StockFindingsTest {
         ObjectNode request = Stocks.example();
         request.remove("offers");
         Stocks.boards(request, "[{'species':'walnut','length':500,'width':300,'thickness':40,'count':40}]");
-        request.set("search", Stocks.read("{'seconds':10}"));
+        request.set("search", Stocks.read("{'work':0.2,'seconds':60}"));
         request.set(
                 "seams",
                 Stocks.read("{'joint':'" + joint + "','smallestPiece':150,'clearance':10,'scarf':"
@@ -181,21 +181,6 @@ class StockFindingsTest {
         // degrees.
         double by = 20 * Math.tan(Math.PI / 5) - 3.2 / Math.cos(Math.PI / 5) + (joint.equals("BUTT") ? 0 : 40);
         assertEquals(by / 2, farthest, 1e-6);
-    }
-
-    @Test
-    void stripsWithoutAPlaceForSeamsAreNamed() {
-        ObjectNode request = Stocks.example();
-        request.set("seams", Stocks.read("{'joint':'BUTT','smallestPiece':150,'clearance':290}"));
-        Answer answer = answer(request);
-        Finding finding = found(answer, FindingCode.NO_SEAM_PLACE).get(0);
-        assertTrue(finding.message().startsWith("For 20 strips no place was found"), finding::message);
-        assertEquals(
-                20,
-                answer.stock().strips().stream()
-                        .filter(strip -> strip.seamPlaces() == 0)
-                        .mapToInt(strip -> strip.needed())
-                        .sum());
     }
 
     static Stream<Arguments> refused() {
@@ -233,11 +218,11 @@ class StockFindingsTest {
     @Test
     void aSearchThatIsCutShortSaysWhatIsOpen() {
         ObjectNode request = Stocks.example();
-        request.set("search", Stocks.read("{'nodes':1,'seconds':30}"));
+        request.set("search", Stocks.read("{'work':0.01,'seconds':60}"));
         List<Finding> open = found(answer(request), FindingCode.PLAN_NOT_PROVED);
         assertFalse(open.isEmpty());
         assertTrue(
-                open.stream().allMatch(finding -> finding.message().matches(".*might cost up to [0-9.]+ % less\\.")),
+                open.stream().allMatch(finding -> finding.message().matches(".*may cost (up to [0-9.]+ % )?less\\.")),
                 open::toString);
     }
 }

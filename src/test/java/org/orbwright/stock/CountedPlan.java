@@ -3,7 +3,9 @@ package org.orbwright.stock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingPlan.RippedSections;
 import org.orbwright.stock.SmallProblem.Board;
@@ -96,9 +98,15 @@ final class CountedPlan {
             assertTrue(plan.missing().get(s) >= 0);
             assertEquals(strip.count(), made + plan.missing().get(s), "strips made and missing");
         }
-        for (int[] widths : left) {
-            for (int pieces : widths) {
-                assertTrue(pieces >= 0, "more pieces than were ripped");
+        List<Integer> byLength = IntStream.range(0, left.length)
+                .boxed()
+                .sorted(Comparator.comparing(problem.lengths()::get).reversed())
+                .toList();
+        for (int width = 0; width < problem.widths().size(); width++) {
+            int spare = 0;
+            for (int length : byLength) {
+                spare += left[length][width];
+                assertTrue(spare >= 0, "more pieces than were ripped at least as long");
             }
         }
     }

@@ -1,8 +1,6 @@
 package org.orbwright.stock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,7 +9,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.orbwright.stock.CuttingModel.Outcome;
+import org.orbwright.stock.CuttingModel.Result;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
@@ -21,80 +19,64 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * as the boards, 20 mm; every kerf is 3 mm. A whole strip is 500 mm long, a piece of one 250 mm.
  */
 class CuttingModelTest {
-    private static final int NODES = 100_000;
-    private static final long MILLISECONDS = 60_000;
-    private static final double NO_LIMIT = 1e9;
-
+    private static final CuttingProblem PROBLEM = HandSolvedPlansTest.WHOLE_OR_SEAMED;
     private static final MakeUp WHOLE = new MakeUp(List.of(0));
 
-    private static final CuttingColumns COLUMNS = new CuttingColumns(HandSolvedPlansTest.WHOLE_OR_SEAMED);
-
-    private static final List<Double> FREE = List.of(0.0, 0.0);
-    private static final CuttingAim COST = new CuttingAim(List.of(9.0, 3.0), 0, FREE, List.of(0, 0));
-    private static final CuttingAim SEAMS = new CuttingAim(FREE, 1, FREE, List.of(0, 0));
-    /** Any strip may be missing; what is missing is counted by its width. */
-    private static final CuttingAim COST_OF_SOME = new CuttingAim(List.of(9.0, 3.0), 0, FREE, List.of(2, 2));
-
-    private static final CuttingAim MISSING = new CuttingAim(FREE, 0, List.of(40.0, 25.0), List.of(2, 2));
-
-    private static CuttingModel model(CuttingColumns columns, CuttingAim aim) {
-        return new CuttingModel(columns, aim, PriceFinder.find(columns, aim, 1000), NO_LIMIT);
+    private static Effort effort() {
+        return new Effort(10, 60_000_000_000L);
     }
 
-    /** What the best plan costs of those that cost no more than so much by another aim; it is proved to be the best. */
-    private static double least(CuttingAim aim, CuttingAim other, double most) {
-        CuttingModel model = model(COLUMNS, aim);
-        model.costAtMost(other, most);
-        Outcome outcome = model.solve(NODES, MILLISECONDS);
-        assertTrue(outcome.exhausted());
-        return outcome.plan().cost(COLUMNS.problem(), aim);
+    private static CuttingModel model() {
+        return new CuttingModel(new CuttingColumns(PROBLEM));
+    }
+
+    /** What the best plan has of an aim, of those that have no more of another than so much; it is proved. */
+    private static long least(CuttingAim aim, CuttingAim other, long most) {
+        CuttingModel model = model();
+        model.atMost(other, most);
+        if (other != CuttingAim.MISSING) {
+            model.atMost(CuttingAim.MISSING, 0);
+        }
+        Result result = model.least(aim, effort());
+        assertTrue(result.ended());
+        assertTrue(result.plan().isSound(PROBLEM));
+        assertEquals(result.bound(), result.plan().count(PROBLEM, aim));
+        return result.bound();
     }
 
     @Test
     void theCheapestPlanHasFourSeams() {
-        Outcome outcome = model(COLUMNS, COST).solve(NODES, MILLISECONDS);
-        assertTrue(outcome.exhausted());
-        assertEquals(12, outcome.plan().cost(COLUMNS.problem(), COST), 1e-9);
-        assertEquals(4, outcome.plan().seams(COLUMNS.problem()));
-        assertEquals(12, least(COST, COST, 12), 1e-9);
+        assertEquals(12_0000, least(CuttingAim.COST, CuttingAim.MISSING, 0));
+        assertEquals(4, least(CuttingAim.SEAMS, CuttingAim.COST, 12_0000));
     }
 
     @Test
     void fewerSeamsCostMore() {
-        assertEquals(12, least(COST, SEAMS, 4), 1e-9);
-        assertEquals(15, least(COST, SEAMS, 2), 1e-9);
+        assertEquals(12_0000, least(CuttingAim.COST, CuttingAim.SEAMS, 4));
+        assertEquals(15_0000, least(CuttingAim.COST, CuttingAim.SEAMS, 2));
     }
 
     @Test
     void whatMayCostLessHasMoreSeams() {
-        assertEquals(2, least(SEAMS, COST, 15), 1e-9);
-        assertEquals(4, least(SEAMS, COST, 14), 1e-9);
+        assertEquals(2, least(CuttingAim.SEAMS, CuttingAim.COST, 15_0000));
+        assertEquals(4, least(CuttingAim.SEAMS, CuttingAim.COST, 14_0000));
     }
 
     @Test
     void whereNoPlanIsLeftNoneIsFoundAndThatIsProved() {
-        CuttingModel model = model(COLUMNS, COST);
-        model.costAtMost(SEAMS, 1);
-        Outcome outcome = model.solve(NODES, MILLISECONDS);
-        assertNull(outcome.plan());
-        assertTrue(outcome.exhausted());
+        CuttingModel model = model();
+        model.atMost(CuttingAim.MISSING, 0);
+        model.atMost(CuttingAim.SEAMS, 1);
+        Result result = model.least(CuttingAim.COST, effort());
+        assertNull(result.plan());
+        assertTrue(result.ended());
     }
 
-    /**
-     * Two strips of 40 mm take four short boards anyway. One of 40 and two of 25 mm take three: two with a piece of
-     * each, one with two of 25. One of each takes two.
-     */
-    @ParameterizedTest(name = "where {0} mm may be missing the rest costs {1}")
-    @CsvSource({"0, 12", "25, 12", "40, 9", "65, 6", "130, 0"})
-    void theFewerStripsTheFewerBoards(double most, double cost) {
-        assertEquals(cost, least(COST_OF_SOME, MISSING, most), 1e-9);
-    }
-
-    @Test
-    void aPlanSaysWhatIsMissing() {
-        CuttingModel model = model(COLUMNS, COST_OF_SOME);
-        model.costAtMost(MISSING, 65);
-        assertEquals(List.of(1, 1), model.solve(NODES, MILLISECONDS).plan().missing());
+    /** Three strips take three short boards: two of 25 and one of 40 mm. Two take two, and one takes two as well. */
+    @ParameterizedTest(name = "where {0} strips may be missing the rest costs {1}")
+    @CsvSource({"0, 12", "1, 9", "2, 6", "3, 3", "4, 0"})
+    void theFewerStripsTheFewerBoards(long most, long cost) {
+        assertEquals(cost * 10_000, least(CuttingAim.COST, CuttingAim.MISSING, most));
     }
 
     @Test
@@ -107,21 +89,45 @@ class CuttingModelTest {
                 3,
                 List.of(new BoardKind(500, 40, 20, 1, 9, 400_000), new BoardKind(160, 40, 20, 3, 1, 128_000)),
                 List.of(new StripKind(0, 1, List.of(WHOLE, new MakeUp(List.of(1, 1, 1))))));
-        CuttingColumns columns = new CuttingColumns(problem);
-        CuttingAim cost = new CuttingAim(List.of(9.0, 1.0), 0, List.of(0.0), List.of(0));
-        CuttingAim seams = new CuttingAim(FREE, 1, List.of(0.0), List.of(0));
-        for (double most : new double[] {2, 1.5}) {
-            CuttingModel model = model(columns, cost);
-            model.costAtMost(seams, most);
-            CuttingPlan plan = model.solve(NODES, MILLISECONDS).plan();
-            assertEquals(most == 2 ? 3 : 9, plan.cost(problem, cost), 1e-9);
+        for (int most : new int[] {2, 1}) {
+            CuttingModel model = new CuttingModel(new CuttingColumns(problem));
+            model.atMost(CuttingAim.MISSING, 0);
+            model.atMost(CuttingAim.SEAMS, most);
+            CuttingPlan plan = model.least(CuttingAim.COST, effort()).plan();
+            assertEquals(most == 2 ? 3_0000 : 9_0000, plan.count(problem, CuttingAim.COST));
         }
     }
 
-    /** So few steps that one of its linear programs may have ended early, so that its word is not proof. */
     @Test
-    void aSearchOfFewStepsProvesNothing() {
-        assertFalse(model(COLUMNS, COST).solve(100, MILLISECONDS).exhausted());
-        assertNotNull(model(COLUMNS, COST).solve(NODES, MILLISECONDS).plan());
+    void aSearchWithHardlyAnyWorkClaimsNoMoreThanItKnows() {
+        int open = 0;
+        for (long seed = 0; seed < 12; seed++) {
+            Result little = cheapest(SmallProblem.large(seed).toProblem(), 1e-9);
+            Result much = cheapest(SmallProblem.large(seed).toProblem(), 10);
+            assertTrue(much.ended(), "problem " + seed);
+            assertTrue(little.bound() <= much.bound(), "problem " + seed);
+            assertTrue(!little.ended() || little.bound() == much.bound(), "problem " + seed);
+            open += little.ended() ? 0 : 1;
+        }
+        assertTrue(open > 0);
+    }
+
+    private static Result cheapest(CuttingProblem problem, double work) {
+        CuttingColumns columns = new CuttingColumns(problem);
+        CuttingModel model = new CuttingModel(columns);
+        model.atMost(CuttingAim.MISSING, GreedyPlan.of(columns).count(problem, CuttingAim.MISSING));
+        return model.least(CuttingAim.COST, new Effort(work, 60_000_000_000L));
+    }
+
+    @Test
+    void aHintOfTheBestPlanIsKept() {
+        CuttingPlan best = Solved.best(PROBLEM, StockAim.SEAMS).plan();
+        CuttingModel model = model();
+        model.hint(best);
+        model.atMost(CuttingAim.MISSING, 0);
+        model.atMost(CuttingAim.SEAMS, 2);
+        model.atMost(CuttingAim.COST, 15_0000);
+        assertEquals(
+                best.madeUp(), model.least(CuttingAim.WASTE, effort()).plan().madeUp());
     }
 }

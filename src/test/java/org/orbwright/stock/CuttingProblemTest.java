@@ -26,7 +26,7 @@ class CuttingProblemTest {
     }
 
     private static boolean isLarge(double length, double width, double thickness) {
-        return problem().isLarge(new BoardKind(length, width, thickness, 1, 0, 0));
+        return problem().isLarge(new BoardKind(length, width, thickness, 1, 0, 0), 250);
     }
 
     /** A board gives something if the narrowest strip lies in it flat or on edge and the shortest piece along it. */
@@ -55,26 +55,19 @@ class CuttingProblemTest {
     }
 
     @Test
-    void seamsAreAllowedWhereEveryStripMayBeWholeAndThereArePieces() {
-        StripKind either = new StripKind(0, 1, List.of(WHOLE, TWO_PIECES));
-        assertTrue(problem(either, either).allowsSeams());
-        assertFalse(problem(either, new StripKind(0, 1, List.of(TWO_PIECES))).allowsSeams());
-        assertFalse(problem(either).withoutSeams().allowsSeams());
-    }
-
-    @Test
-    void withoutSeamsThereAreWholeStripsOnly() {
-        CuttingProblem problem =
-                problem(new StripKind(1, 3, List.of(WHOLE, TWO_PIECES))).withoutSeams();
-        assertEquals(List.of(new StripKind(1, 3, List.of(WHOLE))), problem.strips());
-        assertEquals(List.of(500.0), problem.lengths());
-    }
-
-    @Test
     void seamsAreOneLessThanPieces() {
         assertEquals(0, WHOLE.seams());
         assertEquals(2, THREE_PIECES.seams());
         assertEquals(2, THREE_PIECES.count(1));
-        assertEquals(2, new StripKind(0, 1, List.of(WHOLE, THREE_PIECES, TWO_PIECES)).mostSeams());
+    }
+
+    @Test
+    void aWayIsFoundFromPiecesThatAreAsLongEachForItself() {
+        StripKind kind = new StripKind(0, 1, List.of(WHOLE, TWO_PIECES, THREE_PIECES));
+        List<Double> lengths = List.of(500.0, 250.0);
+        assertEquals(1, kind.wayFrom(List.of(300.0, 250.0), lengths));
+        assertEquals(-1, kind.wayFrom(List.of(400.0, 240.0), lengths));
+        assertEquals(2, kind.wayFrom(List.of(250.0, 510.0, 260.0), lengths));
+        assertEquals(-1, kind.wayFrom(List.of(499.0), lengths));
     }
 }

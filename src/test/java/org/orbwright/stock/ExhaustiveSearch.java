@@ -20,7 +20,7 @@ final class ExhaustiveSearch {
 
     private final SmallProblem problem;
     private final int strips;
-    /** A set of pieces is as long as this: its counts by length and width. */
+    /** A set of pieces is as long as this: for each length and width, how many are at least as long. */
     private final int size;
 
     private final int[] useful;
@@ -29,7 +29,7 @@ final class ExhaustiveSearch {
     private final List<Supply> supplies = new ArrayList<>();
 
     /** The pieces for one way to make up the strips, with what is missing then and the seams that it has. */
-    private record Wish(List<Integer> pieces, List<Integer> missing, double missingWidth, int seams) {}
+    private record Wish(List<Integer> pieces, List<Integer> missing, int seams) {}
 
     /** What so many boards of each kind can give. */
     private record Supply(List<Integer> boards, Set<List<Integer>> pieces) {}
@@ -41,7 +41,7 @@ final class ExhaustiveSearch {
         this.size = problem.lengths().size() * widths;
         this.useful = new int[size];
         for (int i = 0; i < size; i++) {
-            useful[i] = problem.mostUseful(i / widths, i % widths);
+            useful[i] = problem.mostUseful(i % widths);
         }
         for (Board board : problem.boards()) {
             fromBoard.add(crosscut(board, board.length() + problem.crosscutKerf(), 0, sections(board)));
@@ -50,20 +50,21 @@ final class ExhaustiveSearch {
         supply(new ArrayList<>(), Set.of(zeros()));
     }
 
-    /** The least width of missing strips, all together, in millimetres. */
-    double fewestMissing() {
-        double fewest = Double.POSITIVE_INFINITY;
+    /** The fewest missing strips, all together. */
+    int fewestMissing() {
+        int fewest = Integer.MAX_VALUE;
         Supply all = supplies.get(supplies.size() - 1);
         for (Wish wish : wishes) {
-            if (wish.missingWidth() < fewest && covers(all.pieces(), wish.pieces())) {
-                fewest = wish.missingWidth();
+            int missing = wish.missing().stream().mapToInt(Integer::intValue).sum();
+            if (missing < fewest && covers(all.pieces(), wish.pieces())) {
+                fewest = missing;
             }
         }
         return fewest;
     }
 
-    /** The least cost of boards, among the plans in which exactly these strips are missing. */
-    double leastOfBoards(List<Integer> missing, ToDoubleFunction<Board> cost) {
+    /** The least cost of boards, among the plans in which so many strips are missing. */
+    double leastOfBoards(int missing, ToDoubleFunction<Board> cost) {
         return least(missing, (supply, wish) -> {
             double sum = 0;
             for (int b = 0; b < supply.boards().size(); b++) {
@@ -74,8 +75,8 @@ final class ExhaustiveSearch {
         });
     }
 
-    /** The fewest seams, among the plans in which exactly these strips are missing. */
-    double fewestSeams(List<Integer> missing) {
+    /** The fewest seams, among the plans in which so many strips are missing. */
+    double fewestSeams(int missing) {
         return least(missing, (supply, wish) -> wish.seams());
     }
 
@@ -83,11 +84,11 @@ final class ExhaustiveSearch {
         double of(Supply supply, Wish wish);
     }
 
-    private double least(List<Integer> missing, Cost cost) {
+    private double least(int missing, Cost cost) {
         double least = Double.POSITIVE_INFINITY;
         for (Supply supply : supplies) {
             for (Wish wish : wishes) {
-                if (wish.missing().equals(missing)) {
+                if (wish.missing().stream().mapToInt(Integer::intValue).sum() == missing) {
                     double value = cost.of(supply, wish);
                     if (value < least - EQUAL && covers(supply.pieces(), wish.pieces())) {
                         least = value;
@@ -163,7 +164,7 @@ final class ExhaustiveSearch {
                     for (int width = 0; width < strips.size(); width++) {
                         pieces[length * strips.size() + width] = strips.get(width);
                     }
-                    section.add(list(pieces));
+                    section.add(atLeast(pieces));
                 }
                 found.addAll(sums(section, crosscut(board, rest, length, sections)));
             }
@@ -189,13 +190,7 @@ final class ExhaustiveSearch {
     /** Decides for this strip and all later ones how many are missing and how many are made up in each way. */
     private void wish(int strip, int makeUp, int decided, int[] pieces, int[] missing, int seams) {
         if (strip == strips) {
-            double width = 0;
-            for (int s = 0; s < strips; s++) {
-                width += missing[s]
-                        * problem.widths().get(problem.strips().get(s).width())
-                        / 100.0;
-            }
-            wishes.add(new Wish(list(pieces), list(missing), width, seams));
+            wishes.add(new Wish(atLeast(pieces), list(missing), seams));
             return;
         }
         Strip kind = problem.strips().get(strip);
@@ -250,6 +245,20 @@ final class ExhaustiveSearch {
             }
             return true;
         });
+    }
+
+    /** For each length and width, how many pieces are at least as long: a longer piece serves as a shorter one. */
+    private List<Integer> atLeast(int[] pieces) {
+        int widths = problem.widths().size();
+        int[] counts = new int[size];
+        for (int i = 0; i < size; i++) {
+            for (int other = i % widths; other < size; other += widths) {
+                boolean longer = problem.lengths().get(other / widths)
+                        >= problem.lengths().get(i / widths);
+                counts[i] += longer ? pieces[other] : 0;
+            }
+        }
+        return list(counts);
     }
 
     private List<Integer> zeros() {

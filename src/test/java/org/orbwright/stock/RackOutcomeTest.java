@@ -46,10 +46,10 @@ class RackOutcomeTest {
     @Test
     void boardsOfTheRackAndOffersAreToldApart() {
         List<RackBoard> rack = oneSphere().rack();
-        assertEquals(List.of(0, 1, 2, 3), rack.stream().map(RackBoard::board).toList());
+        assertEquals(List.of(1, 2, 3, 4), rack.stream().map(RackBoard::board).toList());
         RackBoard offer = Stocks.bought().plan().rack().get(0);
         assertNull(offer.board());
-        assertEquals(0, offer.offer());
+        assertEquals(1, offer.offer());
         assertEquals(List.of(2, 0), List.of(offer.cut(), offer.left()));
     }
 

@@ -14,24 +14,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.orbwright.fixture.Trials;
-import org.orbwright.stock.CuttingModel.Effort;
-import org.orbwright.stock.CuttingPlanner.Planned;
 
 /** The same question has the same answer, as long as no clock ends a search. */
 class RepeatedPlansTest {
     private static final int THREADS = 4;
-    /** A large problem whose search does not come to its end in so many nodes. */
+    /** A large problem whose search does not come to its end with so little work. */
     private static final long LARGE = 12;
 
-    private static final int NODES = 300;
+    private static final double LITTLE_WORK = 0.05;
 
-    private static Planned small(long seed, StockAim aim) {
-        return CuttingPlanner.plan(SmallProblem.random(seed).toProblem(), aim, new Effort(1_000_000, 600_000_000_000L));
+    private static CuttingPlan small(long seed, StockAim aim) {
+        return Solved.best(SmallProblem.random(seed).toProblem(), aim).plan();
     }
 
-    private static Planned large() {
-        return CuttingPlanner.plan(
-                SmallProblem.large(LARGE).toProblem(), StockAim.COST, new Effort(NODES, 600_000_000_000L));
+    private static Solved large() {
+        return Solved.within(SmallProblem.large(LARGE).toProblem(), StockAim.COST, LITTLE_WORK);
     }
 
     @ParameterizedTest
@@ -46,16 +43,16 @@ class RepeatedPlansTest {
 
     @Test
     void plansFromManyThreadsAreTheSame() throws InterruptedException, ExecutionException {
-        List<Planned> alone =
+        List<CuttingPlan> alone =
                 seeds().mapToObj(seed -> small(seed, StockAim.COST)).toList();
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         try {
-            List<Future<List<Planned>>> all = new ArrayList<>();
+            List<Future<List<CuttingPlan>>> all = new ArrayList<>();
             for (int thread = 0; thread < THREADS; thread++) {
                 all.add(threads.submit(() ->
                         seeds().mapToObj(seed -> small(seed, StockAim.COST)).toList()));
             }
-            for (Future<List<Planned>> plans : all) {
+            for (Future<List<CuttingPlan>> plans : all) {
                 assertEquals(alone, plans.get());
             }
         } finally {
@@ -64,17 +61,17 @@ class RepeatedPlansTest {
     }
 
     @Test
-    void aSearchThatItsStepsEndComesToTheSamePlanAgain() throws InterruptedException, ExecutionException {
-        Planned first = large();
+    void aSearchThatItsWorkEndsComesToTheSamePlanAgain() throws InterruptedException, ExecutionException {
+        Solved first = large();
         assertFalse(first.proved());
         assertEquals(first, large());
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         try {
-            List<Future<Planned>> all = new ArrayList<>();
+            List<Future<Solved>> all = new ArrayList<>();
             for (int thread = 0; thread < THREADS; thread++) {
                 all.add(threads.submit(RepeatedPlansTest::large));
             }
-            for (Future<Planned> plan : all) {
+            for (Future<Solved> plan : all) {
                 assertEquals(first, plan.get());
             }
         } finally {

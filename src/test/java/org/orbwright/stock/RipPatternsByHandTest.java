@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is listed where there is time for a few patterns only, and which of several ways is taken, by hand. */
 class RipPatternsByHandTest {
+    private static final int MOST = 150;
     private static final int STEPS = 1_000_000;
 
     private static List<List<Integer>> counts(RipPatterns.Found found) {
@@ -29,7 +30,7 @@ class RipPatternsByHandTest {
     @Test
     void aFewPatternsAreFoundAtOnceAndThoseWithMostWoodComeFirst() {
         Ripping ripping = new Ripping(List.of(20.0, 45.0, 70.0, 33.0), List.of(9, 9, 9, 9), 15, 3);
-        RipPatterns.Found found = RipPatterns.of(ripping, 158, 15, 0);
+        RipPatterns.Found found = RipPatterns.of(ripping, 158, 15, 0, MOST);
         assertEquals(
                 List.of(
                         List.of(0, 0, 2, 0),
@@ -47,8 +48,8 @@ class RipPatternsByHandTest {
     @DisplayName("hand calculation: 20 + 3 + 45 + 3 + 33 = 104 mm")
     void aPatternThatIsFoundAtOnceFitsExactly() {
         Ripping ripping = new Ripping(List.of(20.0, 45.0, 33.0), List.of(1, 1, 1), 15, 3);
-        assertEquals(List.of(List.of(1, 1, 1)), counts(RipPatterns.of(ripping, 104, 15, 0)));
-        assertFalse(counts(RipPatterns.of(ripping, 103.9, 15, 0)).contains(List.of(1, 1, 1)));
+        assertEquals(List.of(List.of(1, 1, 1)), counts(RipPatterns.of(ripping, 104, 15, 0, MOST)));
+        assertFalse(counts(RipPatterns.of(ripping, 103.9, 15, 0, MOST)).contains(List.of(1, 1, 1)));
     }
 
     /** Eight widths can be sliced from 150 mm in very many ways. */
@@ -56,7 +57,7 @@ class RipPatternsByHandTest {
     void aFewWaysToSliceAStickAreEnoughWhereThereIsNoTime() {
         List<Double> widths = IntStream.range(0, 8).mapToObj(i -> 21 + 1.37 * i).toList();
         Ripping ripping = new Ripping(widths, Collections.nCopies(8, 8), 20, 3);
-        Set<Lane> sticks = RipPatterns.of(ripping, 150, 150, 0).patterns().stream()
+        Set<Lane> sticks = RipPatterns.of(ripping, 150, 150, 0, MOST).patterns().stream()
                 .flatMap(pattern -> pattern.lanes().stream())
                 .filter(Lane::rotated)
                 .collect(Collectors.toSet());
@@ -69,7 +70,7 @@ class RipPatternsByHandTest {
     @Test
     void ofTwoWaysToTheSameStripsTheNarrowerIsTaken() {
         Ripping ripping = new Ripping(List.of(30.0, 20.0), List.of(2, 2), 20, 3);
-        RipPatterns.Found found = RipPatterns.of(ripping, 53, 53, STEPS);
+        RipPatterns.Found found = RipPatterns.of(ripping, 53, 53, STEPS, MOST);
         assertEquals(List.of(List.of(2, 2)), counts(found));
         Lane sliced = new Lane(true, 20, List.of(0, 1));
         assertEquals(List.of(sliced, sliced), found.patterns().get(0).lanes());
@@ -81,6 +82,6 @@ class RipPatternsByHandTest {
         Ripping ripping = new Ripping(List.of(30.0), List.of(2), 20, 0);
         assertEquals(
                 List.of(new Lane(true, 20, List.of(0, 0))),
-                RipPatterns.of(ripping, 20, 90, STEPS).patterns().get(0).lanes());
+                RipPatterns.of(ripping, 20, 90, STEPS, MOST).patterns().get(0).lanes());
     }
 }

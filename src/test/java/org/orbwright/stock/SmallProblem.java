@@ -2,9 +2,9 @@ package org.orbwright.stock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
@@ -50,28 +50,19 @@ record SmallProblem(
     /** Strips that are alike; each make-up lists the lengths of its pieces by their place. */
     record Strip(int width, int count, List<List<Integer>> makeUps) {}
 
-    /** How many pieces of a length and a strip width are of use at most. */
-    int mostUseful(int length, int width) {
+    /** How many pieces of a strip width are of use at most. */
+    int mostUseful(int width) {
         return strips.stream()
                 .filter(strip -> strip.width() == width)
                 .mapToInt(strip -> strip.count()
-                        * strip.makeUps().stream()
-                                .mapToInt(makeUp -> Collections.frequency(makeUp, length))
-                                .max()
-                                .orElse(0))
+                        * strip.makeUps().stream().mapToInt(List::size).max().orElse(0))
                 .sum();
     }
 
     /** The problem as the planner takes it. */
     CuttingProblem toProblem() {
-        List<Integer> needed = new ArrayList<>();
-        for (int width = 0; width < widths.size(); width++) {
-            int most = 0;
-            for (int length = 0; length < lengths.size(); length++) {
-                most = Math.max(most, mostUseful(length, width));
-            }
-            needed.add(most);
-        }
+        List<Integer> needed =
+                IntStream.range(0, widths.size()).mapToObj(this::mostUseful).toList();
         return new CuttingProblem(
                 new Ripping(millimetres(widths), needed, millimetres(stick), millimetres(ripKerf)),
                 millimetres(lengths),

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.fixture.Stocks.Planned;
+import org.orbwright.stock.StockPlan.BlankLayers;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
@@ -124,18 +125,31 @@ class StockBooksTest {
         assertTrue(plan.species().get(0).missing() > 0);
     }
 
-    @Test
-    void stripsThatAreMadeUpHavePlacesForSeams() {
-        List<StripNeed> strips = Stocks.pieces().plan().strips();
-        for (StripNeed strip : strips) {
-            long different = strip.makeUps().stream()
-                    .flatMap(makeUp -> makeUp.seams().stream())
-                    .distinct()
-                    .count();
-            assertTrue(different <= strip.seamPlaces(), strip::toString);
+    @ParameterizedTest
+    @MethodSource("org.orbwright.fixture.Stocks#all")
+    void layersHaveEveryStripOnce(Planned planned) {
+        for (StripNeed strip : planned.plan().strips()) {
+            List<BlankLayers> layers = planned.plan().layers().stream()
+                    .filter(one -> one.lamination() == strip.lamination()
+                            && one.segment().equals(strip.segment())
+                            && one.mirrored() == strip.mirrored()
+                            && one.turned() == strip.turned())
+                    .toList();
+            assertEquals(
+                    strip.needed(),
+                    layers.stream().mapToInt(BlankLayers::layers).sum());
+            for (int way = 0; way <= strip.makeUps().size(); way++) {
+                int number = way;
+                int count = way == 0
+                        ? strip.missing()
+                        : strip.makeUps().get(way - 1).strips();
+                assertEquals(
+                        count,
+                        layers.stream()
+                                .filter(one -> one.makeUps().get(strip.band() - 1) == number)
+                                .mapToInt(BlankLayers::layers)
+                                .sum());
+            }
         }
-        assertTrue(strips.stream()
-                .anyMatch(strip -> strip.makeUps().stream()
-                        .anyMatch(makeUp -> !makeUp.seams().isEmpty())));
     }
 }

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +20,7 @@ import org.orbwright.fixture.Designs;
 import org.orbwright.stock.CutBoard.LaneCut;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CutBoard.StripCut;
+import org.orbwright.stock.StockPlan.PlanProof;
 import org.orbwright.stock.StockPlan.Stage;
 import org.orbwright.stock.StockPlan.StageVolume;
 import org.orbwright.stock.StockPlan.StripMakeUp;
@@ -34,14 +37,11 @@ class StockCalculatorTest {
     private static final Design DESIGN =
             Design.of(Designs.example("dodecahedron-with-land").request());
 
+    private static final AllowancesRequest ALLOWANCES = new AllowancesRequest(3.0, 3.0, 1.5, 40.0, 2.4, 1.0, 2.0);
+
     private static StockPlan plan(List<BoardRequest> boards, List<OfferRequest> offers, SeamRequest seams) {
-        StockRequest request = new StockRequest(
-                boards,
-                offers,
-                new AllowancesRequest(3.0, 3.0, 1.5, 40.0, 2.4, 1.0, 2.0),
-                seams,
-                StockAim.COST,
-                new SearchRequest(5_000, 0.5));
+        StockRequest request =
+                new StockRequest(boards, offers, ALLOWANCES, seams, StockAim.COST, new SearchRequest(0.2, 60.0));
         return StockCalculator.plan(request, DESIGN);
     }
 
@@ -76,7 +76,10 @@ class StockCalculatorTest {
                         120.0,
                         30.0,
                         seed % 2 + 1);
-        StockPlan plan = plan(rack, null, seams);
+        assertCanBeCut(rack, plan(rack, null, seams));
+    }
+
+    private static void assertCanBeCut(List<BoardRequest> rack, StockPlan plan) {
         Map<Integer, Integer> used = new HashMap<>();
         for (CutBoard board : plan.boards()) {
             used.merge(board.board(), 1, Integer::sum);
@@ -89,7 +92,7 @@ class StockCalculatorTest {
             assertTrue(at <= board.clearLength() + EXACT);
             assertEquals(Math.max(0, board.clearLength() - at - DESIGN.kerf()), board.lengthWaste(), EXACT);
         }
-        used.forEach((index, count) -> assertTrue(count <= rack.get(index).count()));
+        used.forEach((index, count) -> assertTrue(count <= rack.get(index - 1).count()));
         assertDelivered(plan);
     }
 
@@ -115,9 +118,9 @@ class StockCalculatorTest {
         assertTrue(across <= board.clearWidth() + EXACT);
     }
 
-    /** Each strip gets the pieces that it is made up of, each as long as it says. */
+    /** Each strip gets the pieces that it is made up of, each at least as long as it says. */
     private static void assertDelivered(StockPlan plan) {
-        Map<List<Integer>, Integer> cut = new HashMap<>();
+        Map<List<Integer>, List<Double>> cut = new HashMap<>();
         for (CutBoard board : plan.boards()) {
             for (Section section : board.sections()) {
                 for (StripCut strip : section.lanes().stream()
@@ -125,13 +128,13 @@ class StockCalculatorTest {
                         .filter(strip -> strip.strip() != null)
                         .toList()) {
                     int piece = strip.piece() == null ? 0 : strip.piece();
-                    cut.merge(
-                            List.of(strip.strip() - 1, length(section.to() - section.from()), piece), 1, Integer::sum);
+                    cut.computeIfAbsent(List.of(strip.strip() - 1, piece), key -> new ArrayList<>())
+                            .add(section.to() - section.from());
                     assertEquals(plan.strips().get(strip.strip() - 1).width(), strip.width(), EXACT);
                 }
             }
         }
-        Map<List<Integer>, Integer> wanted = new HashMap<>();
+        Map<List<Integer>, List<Double>> wanted = new HashMap<>();
         for (int s = 0; s < plan.strips().size(); s++) {
             StripNeed need = plan.strips().get(s);
             int made = 0;
@@ -139,17 +142,22 @@ class StockCalculatorTest {
                 made += makeUp.strips();
                 for (int piece = 0; piece < makeUp.pieces().size(); piece++) {
                     int number = makeUp.seams().isEmpty() ? 0 : piece + 1;
-                    int length = length(makeUp.pieces().get(piece).length());
-                    wanted.merge(List.of(s, length, number), makeUp.strips(), Integer::sum);
+                    wanted.computeIfAbsent(List.of(s, number), key -> new ArrayList<>())
+                            .addAll(Collections.nCopies(
+                                    makeUp.strips(), makeUp.pieces().get(piece).length()));
                 }
             }
             assertEquals(need.needed(), made + need.missing());
         }
-        assertEquals(wanted, cut);
-    }
-
-    private static int length(double millimetres) {
-        return (int) Math.rint(millimetres * 1000);
+        assertEquals(wanted.keySet(), cut.keySet());
+        wanted.forEach((key, lengths) -> {
+            List<Double> have = cut.get(key).stream().sorted().toList();
+            List<Double> want = lengths.stream().sorted().toList();
+            assertEquals(want.size(), have.size());
+            for (int i = 0; i < want.size(); i++) {
+                assertTrue(have.get(i) >= want.get(i) - EXACT, key + ": " + have + " for " + want);
+            }
+        });
     }
 
     @Test
@@ -219,12 +227,58 @@ class StockCalculatorTest {
                 1e-3);
     }
 
+    /** Made without the plans that are kept, which would give the first one again. */
+    private static StockPlan newPlan(StockRequest request) {
+        StockRequest filled = request.filled(DESIGN.kerf());
+        return StockCalculator.plan(filled, DESIGN, Effort.of(filled.search()));
+    }
+
     @Test
     void samePlanEveryTime() {
         List<BoardRequest> rack = rack(new Random(5));
         SeamRequest seams = new SeamRequest(Joint.BUTT, null, 150.0, 20.0, 1);
-        StockRequest request =
-                new StockRequest(rack, null, null, seams, StockAim.WASTE, new SearchRequest(20_000, 30.0));
-        assertEquals(StockCalculator.plan(request, DESIGN), StockCalculator.plan(request, DESIGN));
+        StockRequest request = new StockRequest(rack, null, null, seams, StockAim.WASTE, new SearchRequest(0.2, 60.0));
+        assertEquals(newPlan(request), newPlan(request));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4})
+    void whereTheClockIsOverAtOnceThereIsAPlanThatSaysSo(int seed) {
+        List<BoardRequest> rack = new ArrayList<>(rack(new Random(seed)));
+        rack.addAll(rack(new Random(100 + seed)));
+        SeamRequest seams = new SeamRequest(Joint.BUTT, null, 120.0, 30.0, 3);
+        StockPlan plan =
+                newPlan(new StockRequest(rack, null, ALLOWANCES, seams, StockAim.COST, new SearchRequest(100.0, 0.05)));
+        assertCanBeCut(rack, plan);
+        assertTrue(plan.species().stream().anyMatch(wood -> wood.endedByClock() || wood.proof() == PlanProof.NONE));
+        assertTrue(
+                plan.species().stream().allMatch(wood -> wood.endedByClock() || wood.proof() == PlanProof.EVERY_PLAN));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void samePlanWhileTheProcessorsAreBusy(int seed) throws InterruptedException {
+        List<BoardRequest> rack = rack(new Random(seed));
+        SeamRequest seams = new SeamRequest(Joint.BUTT, null, 120.0, 60.0, 2);
+        StockRequest request = new StockRequest(rack, null, null, seams, StockAim.COST, new SearchRequest(0.5, 120.0));
+        StockPlan alone = newPlan(request);
+        AtomicBoolean busy = new AtomicBoolean(true);
+        List<Thread> load = new ArrayList<>();
+        for (int thread = 0; thread < 4 * Runtime.getRuntime().availableProcessors(); thread++) {
+            load.add(new Thread(() -> {
+                while (busy.get()) {
+                    Thread.onSpinWait();
+                }
+            }));
+        }
+        load.forEach(Thread::start);
+        try {
+            assertEquals(alone, newPlan(request));
+        } finally {
+            busy.set(false);
+            for (Thread thread : load) {
+                thread.join();
+            }
+        }
     }
 }

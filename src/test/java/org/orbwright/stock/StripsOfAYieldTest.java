@@ -38,14 +38,14 @@ class StripsOfAYieldTest {
                         new AllowancesRequest(null, null, null, null, null, null, FLATTENING),
                         null,
                         null,
-                        new SearchRequest(1, 0.05)),
+                        new SearchRequest(0.01, 5.0)),
                 design);
         for (LaminationYield lamination : YieldCalculator.calculate(design).laminations()) {
             int index = design.panelAt(lamination.face(), 0).lamination().index();
             for (StripYield strip : lamination.strips()) {
                 int needed = 0;
                 for (StripNeed need : plan.strips()) {
-                    if (need.lamination() == index && need.band() == strip.band()) {
+                    if (need.lamination() == index + 1 && need.band() == strip.band()) {
                         needed += need.needed();
                         assertEquals(strip.thickness() + FLATTENING, need.thickness(), 1e-9);
                     }
