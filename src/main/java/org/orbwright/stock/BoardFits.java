@@ -35,41 +35,33 @@ record BoardFits(double shortest, double stick, double planing) {
         double length = one.surfacing().length();
         double width = one.surfacing().width();
         double thickness = one.surfacing().thickness();
-        boolean thickForFlat = holds(thickness, stick);
-        boolean thickForEdge = holds(thickness, strip);
+        boolean thickForFlat = Ripping.fits(stick, thickness);
+        boolean thickForEdge = Ripping.fits(strip, thickness);
         BoardLack fit = BoardLack.NOTHING;
         double by = 0;
-        if (!holds(length, shortest)) {
+        if (!Ripping.fits(shortest, length)) {
             fit = BoardLack.TOO_SHORT;
             by = shortest - length;
         } else if (!thickForFlat && !thickForEdge) {
             fit = BoardLack.TOO_THIN;
             by = Math.min(stick, strip) - thickness;
-        } else if (!(thickForFlat && holds(width, strip)) && !(thickForEdge && holds(width, stick))) {
+        } else if (!(thickForFlat && Ripping.fits(strip, width)) && !(thickForEdge && Ripping.fits(stick, width))) {
             fit = BoardLack.TOO_NARROW;
             by = Math.min(
                     thickForFlat ? strip - width : Double.POSITIVE_INFINITY,
                     thickForEdge ? stick - width : Double.POSITIVE_INFINITY);
         }
-        return new BoardFit(
-                one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
-                one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
-                strip,
-                fit,
-                by,
-                widestBand(one));
+        return new BoardFit(one.boardNumber(), one.offerNumber(), strip, fit, by, widestBand(one));
     }
 
     /** The widest band that a strip from a board can have; 0 for none. */
     double widestBand(Stock one) {
-        double flat =
-                holds(one.surfacing().thickness(), stick) ? one.surfacing().width() : 0;
-        double onEdge = holds(one.surfacing().width(), stick) ? one.surfacing().thickness() : 0;
-        boolean isLong = holds(one.surfacing().length(), shortest);
+        double flat = Ripping.fits(stick, one.surfacing().thickness())
+                ? one.surfacing().width()
+                : 0;
+        double onEdge =
+                Ripping.fits(stick, one.surfacing().width()) ? one.surfacing().thickness() : 0;
+        boolean isLong = Ripping.fits(shortest, one.surfacing().length());
         return isLong ? Math.max(0, Math.max(flat, onEdge) - planing) : 0;
-    }
-
-    private static boolean holds(double room, double needed) {
-        return room + Ripping.EXACT_FIT >= needed;
     }
 }

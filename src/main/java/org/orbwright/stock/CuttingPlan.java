@@ -167,8 +167,7 @@ record CuttingPlan(
         for (CutBoards cut : boards) {
             BoardKind board = problem.boards().get(cut.kind());
             int[] counts = left.computeIfAbsent(
-                    new CrossSection(board.width(), board.thickness()),
-                    section -> new int[problem.lengths().size()]);
+                    CrossSection.of(board), section -> new int[problem.lengths().size()]);
             for (int length = 0; length < counts.length; length++) {
                 counts[length] += cut.count() * cut.sections().get(length);
             }

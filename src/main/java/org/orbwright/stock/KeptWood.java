@@ -28,12 +28,8 @@ record KeptWood(double shortest, double narrowest, double stick) {
      * @param thickness its thickness
      */
     boolean isKept(double length, double width, double thickness) {
-        boolean flat = holds(width, narrowest) && holds(thickness, stick);
-        boolean onEdge = holds(width, stick) && holds(thickness, narrowest);
-        return holds(length, shortest) && (flat || onEdge);
-    }
-
-    private static boolean holds(double room, double needed) {
-        return room + Ripping.EXACT_FIT >= needed;
+        boolean flat = Ripping.fits(narrowest, width) && Ripping.fits(stick, thickness);
+        boolean onEdge = Ripping.fits(stick, width) && Ripping.fits(narrowest, thickness);
+        return Ripping.fits(shortest, length) && (flat || onEdge);
     }
 }

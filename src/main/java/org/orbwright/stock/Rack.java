@@ -20,7 +20,17 @@ final class Rack {
      * @param volume volume as it stands on the rack, in cubic millimetres
      * @param cost cost of one
      */
-    record Stock(BoardRequest board, int offer, int index, Surfacing surfacing, double volume, double cost) {}
+    record Stock(BoardRequest board, int offer, int index, Surfacing surfacing, double volume, double cost) {
+        /** Which board of the rack it is, from 1; null for one to be bought. */
+        Integer boardNumber() {
+            return offer < 0 ? index + 1 : null;
+        }
+
+        /** Which offer it is, from 1; null for one on the rack. */
+        Integer offerNumber() {
+            return offer < 0 ? null : offer + 1;
+        }
+    }
 
     /** The boards on the rack, then those that can be bought, in the order of the request. */
     static List<Stock> of(StockRequest request, LengthUnit unit) {

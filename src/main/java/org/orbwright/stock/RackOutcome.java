@@ -37,8 +37,8 @@ final class RackOutcome {
     private RackBoard outcome(Stock one) {
         int count = cut.getOrDefault(one, 0);
         return new RackBoard(
-                one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
-                one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
+                one.boardNumber(),
+                one.offerNumber(),
                 one.board().name(),
                 one.board().species(),
                 use(one, count),

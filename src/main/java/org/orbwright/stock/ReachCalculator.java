@@ -293,12 +293,7 @@ public final class ReachCalculator {
         for (Stock one : sizes(more)) {
             int with = effort.isSpent() ? without : missing(withOne(one), more);
             if (with < (best == null ? without : best.missingThen())) {
-                best = new PurchaseReach(
-                        one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
-                        one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
-                        wanted,
-                        without,
-                        with);
+                best = new PurchaseReach(one.boardNumber(), one.offerNumber(), wanted, without, with);
             }
         }
         return best;

@@ -102,13 +102,7 @@ final class Remedies {
             Optional<Integer> less = missing(request.withOneMore(one.index(), one.offer()), design);
             if (less.isPresent() && (best == null || less.get() < best.missing())) {
                 best = new Remedy(
-                        RemedyKind.ONE_MORE_BOARD,
-                        less.get(),
-                        null,
-                        one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
-                        one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
-                        null,
-                        null);
+                        RemedyKind.ONE_MORE_BOARD, less.get(), null, one.boardNumber(), one.offerNumber(), null, null);
             }
         }
         if (best != null) {

@@ -26,6 +26,11 @@ record Ripping(List<Double> widths, List<Integer> needed, double stick, double k
         return (int) Math.floor((thickness + kerf + EXACT_FIT) / (stick + kerf));
     }
 
+    /** Whether something fits, exactly or with room to spare. */
+    static boolean fits(double needed, double room) {
+        return room + EXACT_FIT >= needed;
+    }
+
     /** The set of no strips. */
     List<Integer> none() {
         return Collections.nCopies(widths.size(), 0);

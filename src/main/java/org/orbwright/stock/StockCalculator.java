@@ -225,8 +225,8 @@ public final class StockCalculator {
         double used = sections.isEmpty() ? 0 : sections.get(sections.size() - 1).to() + design.kerf();
         return new CutBoard(
                 number,
-                one.offer() < 0 ? Integer.valueOf(one.index() + 1) : null,
-                one.offer() < 0 ? null : Integer.valueOf(one.offer() + 1),
+                one.boardNumber(),
+                one.offerNumber(),
                 one.board().name(),
                 one.board().species(),
                 one.cost(),

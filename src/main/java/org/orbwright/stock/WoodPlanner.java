@@ -128,9 +128,7 @@ final class WoodPlanner {
         if (before == null) {
             // Without seams first, and never with less work than that takes as a rule: with seams it is not to be
             // worse.
-            List<Double> whole = points.subList(0, 1);
-            best = greedy(whole);
-            best = effort.isSpent() ? best : plan(whole, effort.share(FOR_PLAN).atLeast(WITHOUT_SEAMS));
+            best = withoutSeams(points.subList(0, 1), effort);
             withoutSeams = best;
         } else {
             WoodPlan other = plan(with(best, points, points.size()), effort.share(FOR_PLAN));
@@ -157,10 +155,12 @@ final class WoodPlanner {
                 .allMatch(aim -> best.count(aim) == other.count(aim) && best.bound(aim) == other.bound(aim));
     }
 
-    private WoodPlan greedy(List<Double> lengths) {
-        CuttingProblem problem = needs.problem(boards, lengths, zones);
-        CuttingPlan plan = GreedyPlan.of(new CuttingColumns(problem));
-        return new WoodPlan(aims, problem, new Planned(plan, Map.of(), false), Map.of());
+    private WoodPlan withoutSeams(List<Double> whole, Effort effort) {
+        CuttingColumns columns = new CuttingColumns(needs.problem(boards, whole, zones));
+        CuttingPlan greedy = GreedyPlan.of(columns);
+        return effort.isSpent()
+                ? new WoodPlan(aims, columns.problem(), new Planned(greedy, Map.of(), false), Map.of())
+                : plan(columns, greedy, Map.of(), effort.share(FOR_PLAN).atLeast(WITHOUT_SEAMS));
     }
 
     /** The same plan with bounds over all lengths, from ranges between some of them. */
@@ -208,12 +208,16 @@ final class WoodPlanner {
     private WoodPlan plan(List<Double> lengths, Effort effort) {
         CuttingProblem problem = needs.problem(boards, lengths, zones);
         CuttingPlan start = best.planned.plan().movedTo(best.problem, problem);
-        Planned planned = CuttingPlanner.plan(new CuttingColumns(problem), aims, start, best.bounds, effort);
+        return plan(new CuttingColumns(problem), start, best.bounds, effort).withBoundsOf(best);
+    }
+
+    private WoodPlan plan(CuttingColumns columns, CuttingPlan start, Map<CuttingAim, Long> known, Effort effort) {
+        Planned planned = CuttingPlanner.plan(columns, aims, start, known, effort);
         if (!zones.equals(SeamZone.Pair.ANYWHERE)) {
             // Plans with seams elsewhere were not compared.
             planned = new Planned(planned.plan(), planned.bounds(), false);
         }
         boolean all = needs.rules().most() == 0 && planned.complete();
-        return new WoodPlan(aims, problem, planned, all ? planned.bounds() : Map.of()).withBoundsOf(best);
+        return new WoodPlan(aims, columns.problem(), planned, all ? planned.bounds() : Map.of());
     }
 }

@@ -19,19 +19,7 @@ class ShortageFindingsTest {
     private static final int LONGEST = 25;
     private static final Pattern SENTENCES = Pattern.compile("[.:] ");
 
-    /** A cube with bands of ash 18 mm, wenge 12 mm and ash; strips are 22 mm thick and 400 mm long. */
-    private static ObjectNode cube(String boards) {
-        return (ObjectNode) Stocks.read("{'design':{'unit':'mm','solid':'cube','copies':1,"
-                + "'size':{'by':'ACROSS_FLATS','value':160},'panel':{'thickness':20},'laminations':["
-                + "{'face':'square','bands':[{'species':'ash','width':18},{'species':'wenge','width':12},"
-                + "{'species':'ash'}]}],"
-                + "'saw':{'kerf':3,'endTrim':5},'blank':{'length':400},"
-                + "'sphere':{'turningAllowance':2,'minimumWall':5}},'boards':" + boards + ","
-                + "'allowances':{'ends':10,'ripKerf':3,'stripPlaning':1,'blankFlattening':2},"
-                + "'search':{'work':1,'seconds':120}}");
-    }
-
-    /** Nearly the same in inches: strips are 7/8 in thick and 16 in long. */
+    /** Nearly the cube of {@link Stocks} in inches: strips are 7/8 in thick and 16 in long. */
     private static ObjectNode inches(String boards) {
         return (ObjectNode) Stocks.read("{'design':{'unit':'in','solid':'cube','copies':1,"
                 + "'size':{'by':'ACROSS_FLATS','value':6.5},'panel':{'thickness':0.8125},'laminations':["
@@ -73,10 +61,10 @@ class ShortageFindingsTest {
                                 + " has fewer missing.",
                         "12 of 12 strips of wenge cannot be cut. At least 0.58 board feet are short, before waste. No"
                                 + " plan has fewer missing."),
-                said(cube("[]"), FindingCode.STOCK_SHORT));
+                said(Stocks.cube("[]"), FindingCode.STOCK_SHORT));
         assertEquals(
                 1,
-                said(cube("[{'species':'wenge'," + enough + "]"), FindingCode.STOCK_SHORT)
+                said(Stocks.cube("[{'species':'wenge'," + enough + "]"), FindingCode.STOCK_SHORT)
                         .size());
         assertEquals(
                 List.of(
@@ -92,7 +80,7 @@ class ShortageFindingsTest {
         assertEquals(
                 List.of("Board 1 (stub) is 25 mm too short for the shortest piece."),
                 said(
-                        cube("[{'species':'ash','length':395,'width':200,'thickness':40,'name':'stub'}]"),
+                        Stocks.cube("[{'species':'ash','length':395,'width':200,'thickness':40,'name':'stub'}]"),
                         FindingCode.BOARD_DOES_NOT_SERVE));
         assertEquals(
                 List.of("Board 1 (Stub) is 2 in too short for the shortest piece."),
@@ -109,7 +97,7 @@ class ShortageFindingsTest {
                                 + " 16 mm. Board 1 is 5 mm too thin for strips 51 mm wide, lying flat or on edge. It gives bands"
                                 + " of at most 16 mm."),
                 said(
-                        cube("[{'species':'ash','length':1300,'width':200,'thickness':17}]"),
+                        Stocks.cube("[{'species':'ash','length':1300,'width':200,'thickness':17}]"),
                         FindingCode.BOARD_DOES_NOT_SERVE));
         assertEquals(
                 List.of(
@@ -117,7 +105,7 @@ class ShortageFindingsTest {
                                 + " Board 1 is 7 mm too thin for strips 51 mm wide, lying flat or on edge. It gives no band at"
                                 + " all."),
                 said(
-                        cube("[{'species':'ash','length':1300,'width':21,'thickness':15}]"),
+                        Stocks.cube("[{'species':'ash','length':1300,'width':21,'thickness':15}]"),
                         FindingCode.BOARD_DOES_NOT_SERVE));
         assertEquals(
                 List.of(
@@ -134,7 +122,7 @@ class ShortageFindingsTest {
         assertEquals(
                 List.of("Board 1 is 21 mm too narrow for strips 51 mm wide. It gives bands of at most 29 mm."),
                 said(
-                        cube("[{'species':'ash','length':1300,'width':30,'thickness':25}]"),
+                        Stocks.cube("[{'species':'ash','length':1300,'width':30,'thickness':25}]"),
                         FindingCode.BOARD_DOES_NOT_SERVE));
         assertEquals(
                 List.of("Board 1 is 0.813 in too narrow for strips 2.062 in wide. It gives bands of at most 1.187 in."),
@@ -149,7 +137,9 @@ class ShortageFindingsTest {
                 List.of(
                         "Small changes would help with ash. With blanks of 338.49 mm, 15 strips are missing. With up to one seam in a strip (pieces of at least 100 mm,"
                                 + " neighbouring seams 40 mm apart), 20 strips are missing."),
-                said(cube("[{'species':'ash','length':395,'width':200,'thickness':40}]"), FindingCode.STOCK_HELP));
+                said(
+                        Stocks.cube("[{'species':'ash','length':395,'width':200,'thickness':40}]"),
+                        FindingCode.STOCK_HELP));
         assertEquals(
                 List.of(
                         "Small changes would help with ash. With blanks of 13.854 in, 16 strips are missing. With up to one seam in a strip (pieces of at least 4 in,"
@@ -163,7 +153,7 @@ class ShortageFindingsTest {
         assertEquals(
                 List.of("Small changes would help with wenge. With one more like board 1 (dark), no strip is missing."),
                 said(
-                        cube("[{'name':'dark','species':'wenge','length':900,'width':60,'thickness':30}]"),
+                        Stocks.cube("[{'name':'dark','species':'wenge','length':900,'width':60,'thickness':30}]"),
                         FindingCode.STOCK_HELP));
     }
 
@@ -172,7 +162,9 @@ class ShortageFindingsTest {
         assertEquals(
                 List.of("Small changes would help with ash. With panels of 2 layers, glued face to face, 23 strips are"
                         + " missing. Bands of at most 16 mm can be cut from these boards."),
-                said(cube("[{'species':'ash','length':1300,'width':200,'thickness':17}]"), FindingCode.STOCK_HELP));
+                said(
+                        Stocks.cube("[{'species':'ash','length':1300,'width':200,'thickness':17}]"),
+                        FindingCode.STOCK_HELP));
         assertEquals(
                 List.of("Small changes would help with ash. Bands of at most 0.625 in can be cut from these boards."),
                 said(inches("[{'species':'ash','length':52,'width':8,'thickness':0.6875}]"), FindingCode.STOCK_HELP));
@@ -180,8 +172,8 @@ class ShortageFindingsTest {
 
     @Test
     void woodThatIsNotThereIsNotSaidToBeHelped() {
-        assertEquals(List.of(), said(cube("[]"), FindingCode.STOCK_HELP));
-        assertEquals(List.of(), said(cube("[]"), FindingCode.BOARD_DOES_NOT_SERVE));
+        assertEquals(List.of(), said(Stocks.cube("[]"), FindingCode.STOCK_HELP));
+        assertEquals(List.of(), said(Stocks.cube("[]"), FindingCode.BOARD_DOES_NOT_SERVE));
     }
 
     @ParameterizedTest
@@ -218,19 +210,21 @@ class ShortageFindingsTest {
                         Finding.Severity.STOP,
                         "No board on the rack is of wenge, so nothing can be made of this design.",
                         "/stock/boards")),
-                stops(cube("[{'species':'ash','length':900,'width':120,'thickness':30}]")));
+                stops(Stocks.cube("[{'species':'ash','length':900,'width':120,'thickness':30}]")));
     }
 
     @Test
     void aRackWithEveryWoodIsNotToldThatOneIsNotThere() {
         String board = "'length':900,'width':120,'thickness':30}";
-        assertEquals(List.of(), stops(cube("[{'species':'white ash'," + board + ",{'species':'wenge'," + board + "]")));
+        assertEquals(
+                List.of(),
+                stops(Stocks.cube("[{'species':'white ash'," + board + ",{'species':'wenge'," + board + "]")));
     }
 
     /** Bands of sugar maple and of hard maple are of one wood, which is missed once. */
     @Test
     void aWoodOfTwoNamesIsMissedOnce() {
-        ObjectNode request = cube("[{'species':'wenge','length':900,'width':120,'thickness':30}]");
+        ObjectNode request = Stocks.cube("[{'species':'wenge','length':900,'width':120,'thickness':30}]");
         ((ObjectNode) request.at("/design/laminations/0/bands/0")).put("species", "sugar maple");
         ((ObjectNode) request.at("/design/laminations/0/bands/2")).put("species", "hard maple");
         assertEquals(

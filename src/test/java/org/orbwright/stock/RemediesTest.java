@@ -43,18 +43,6 @@ class RemediesTest {
                 + "'blankFlattening':1.5,'ripKerf':3.2},'search':{'work':2,'seconds':120}}");
     }
 
-    /** A cube in two woods, and boards of both. */
-    private static ObjectNode cube(String boards) {
-        return (ObjectNode) Stocks.read("{'design':{'unit':'mm','solid':'cube','copies':1,"
-                + "'size':{'by':'ACROSS_FLATS','value':160},'panel':{'thickness':20},'laminations':["
-                + "{'face':'square','bands':[{'species':'ash','width':18},{'species':'wenge','width':12},"
-                + "{'species':'ash'}]}],"
-                + "'saw':{'kerf':3,'endTrim':5},'blank':{'length':400},"
-                + "'sphere':{'turningAllowance':2,'minimumWall':5}},'boards':" + boards + ","
-                + "'allowances':{'ends':10,'ripKerf':3,'stripPlaning':1,'blankFlattening':2},"
-                + "'search':{'work':1,'seconds':120}}");
-    }
-
     /** A request and what its plan says of the strips of one wood that are missing. */
     private record Lack(StockRequest request, Design design, String wood, Shortage shortage) {
         static Lack of(ObjectNode json, String wood) {
@@ -168,7 +156,7 @@ class RemediesTest {
     /** Shorter blanks that give as many segments come first: no strip more is needed with them. */
     @Test
     void blanksThatAreLongerThanNeededAreShortened() {
-        ObjectNode json = cube("[]");
+        ObjectNode json = Stocks.cube("[]");
         Design design = Design.of(Stocks.document(json).design());
         double enough = BlankLengths.shortest(design);
         ((ObjectNode) json.at("/design/blank")).put("length", enough + 30);
@@ -181,7 +169,7 @@ class RemediesTest {
 
     @Test
     void anOfferThatIsTakenWhollyIsHelpedByOneMoreOfIt() {
-        ObjectNode json = cube("[]");
+        ObjectNode json = Stocks.cube("[]");
         json.set(
                 "offers", Stocks.read("[{'species':'ash','length':450,'width':60,'thickness':25,'price':9,'most':1}]"));
         Lack ash = Lack.of(json, "ash");
@@ -192,7 +180,8 @@ class RemediesTest {
     /** Strips are 22 mm thick in one layer and 12 mm in two; the boards have 15. */
     @Test
     void boardsThatAreTooThinAreHelpedByLayers() {
-        Lack ash = Lack.of(cube("[{'species':'ash','length':1300,'width':200,'thickness':15,'count':9}]"), "ash");
+        Lack ash =
+                Lack.of(Stocks.cube("[{'species':'ash','length':1300,'width':200,'thickness':15,'count':9}]"), "ash");
         assertEquals(2, ash.remedy(RemedyKind.LAYERS).orElseThrow().layers());
         ash.check();
     }
@@ -201,7 +190,7 @@ class RemediesTest {
     @Test
     void aNarrowerBandIsTheWidestThatBoardsGive() {
         Lack ash = Lack.of(
-                cube("[{'species':'ash','length':1300,'width':200,'thickness':17},"
+                Stocks.cube("[{'species':'ash','length':1300,'width':200,'thickness':17},"
                         + "{'species':'ash','length':1300,'width':200,'thickness':16}]"),
                 "ash");
         Remedy narrower = ash.remedy(RemedyKind.NARROWER_BAND).orElseThrow();
@@ -209,7 +198,7 @@ class RemediesTest {
         List<Remedy> all = ash.shortage.remedies();
         assertEquals(narrower, all.get(all.size() - 1));
         ash.check();
-        assertTrue(Lack.of(cube("[{'species':'ash','length':1300,'width':20,'thickness':17}]"), "ash")
+        assertTrue(Lack.of(Stocks.cube("[{'species':'ash','length':1300,'width':20,'thickness':17}]"), "ash")
                 .remedy(RemedyKind.NARROWER_BAND)
                 .isEmpty());
     }
@@ -217,21 +206,21 @@ class RemediesTest {
     /** There is a board for every strip, but for one width of band: no narrower band is spoken of. */
     @Test
     void boardsThatServeAreNotToldToBeTooNarrow() {
-        Lack ash = Lack.of(cube("[{'species':'ash','length':450,'width':200,'thickness':25}]"), "ash");
+        Lack ash = Lack.of(Stocks.cube("[{'species':'ash','length':450,'width':200,'thickness':25}]"), "ash");
         assertTrue(ash.remedy(RemedyKind.NARROWER_BAND).isEmpty());
         ash.check();
     }
 
     @Test
     void woodThatIsNotThereIsHelpedByNothingSmall() {
-        assertEquals(List.of(), Lack.of(cube("[]"), "ash").shortage.remedies());
+        assertEquals(List.of(), Lack.of(Stocks.cube("[]"), "ash").shortage.remedies());
     }
 
     @Test
     void aPlanThatIsCompleteHasNoShortages() {
         String board = "'length':1300,'width':200,'thickness':25,'count':5}";
         StockPlan plan = Stocks.planned(
-                        "cube", cube("[{'species':'ash'," + board + ",{'species':'wenge'," + board + "]"))
+                        "cube", Stocks.cube("[{'species':'ash'," + board + ",{'species':'wenge'," + board + "]"))
                 .plan();
         assertTrue(plan.complete());
         assertEquals(List.of(), plan.shortages());
@@ -249,7 +238,7 @@ class RemediesTest {
                     "{'species':'ash','length':%d,'width':%d,'thickness':%d}",
                     250 + random.nextInt(400), 25 + random.nextInt(60), 14 + random.nextInt(16)));
         }
-        ObjectNode json = cube("[" + String.join(",", boards) + "]");
+        ObjectNode json = Stocks.cube("[" + String.join(",", boards) + "]");
         if (seed % 3 == 0) {
             json.set("seams", Stocks.read("{'joint':'BUTT','smallestPiece':100,'clearance':30}"));
         }
