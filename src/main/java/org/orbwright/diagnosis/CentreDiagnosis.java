@@ -6,10 +6,9 @@ import org.orbwright.quantity.Quantity;
 import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What distances of faces say of the shell and its centre. */
-@Describe(
-        "What distances of faces from a point of reference say of the shell and its centre: the best centre is that of"
-                + " the designed solid, alike in shape and larger or smaller all over, that fits the distances with"
-                + " the least sum of squares, each weighted by its uncertainty.")
+@Describe("What distances of faces from a point of reference say of the shell and its centre. A solid similar to the"
+        + " designed one is fitted, larger or smaller by one factor: that with the least sum of squares of the"
+        + " deviations, each weighted by its uncertainty. The best centre is its centre.")
 public record CentreDiagnosis(
         @Describe(value = "Faces that were measured.", example = "12", max = 200)
         int measured,
@@ -17,8 +16,15 @@ public record CentreDiagnosis(
         @Describe(value = "Faces that the solid has.", example = "12", max = 200)
         int faces,
 
-        @Describe("How much further out than designed the faces are on the average.")
-        LengthEstimate meanDeviation,
+        @Describe(
+                value = "How many times as large as designed the fitted solid is.",
+                quantity = Quantity.RATIO,
+                example = "1.0007",
+                max = 2)
+        double factor,
+
+        @Describe("How much larger than designed it is across flats.")
+        LengthEstimate larger,
 
         @Describe("How far the best centre lies from the point of reference.")
         LengthEstimate offset,

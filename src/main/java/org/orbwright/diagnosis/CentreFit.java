@@ -19,10 +19,10 @@ import org.orbwright.solid.Solid;
 import org.orbwright.tolerance.Levers;
 
 /**
- * Fits the designed solid to distances of its faces from a point of reference: a face with the normal n that should be
- * at h is at {@code h + n c + q}, where c is the centre and q is how much larger the solid is all over. Weighted least
- * squares for the four unknowns; every answer is linear in the readings to first order, so its uncertainty follows from
- * its coefficients.
+ * Fits a solid similar to the designed one to distances of its faces from a point of reference: a face with the normal
+ * n that should be at h is at {@code (1 + k) h + n c}, where c is the centre and k the share by which the solid is
+ * larger. Weighted least squares for the four unknowns; every answer is linear in the readings to first order, so its
+ * uncertainty follows from its coefficients.
  */
 final class CentreFit {
     private static final String POINTER = "/diagnosis/faceDistances";
@@ -37,7 +37,7 @@ final class CentreFit {
     private final List<Reading> readings = new ArrayList<>();
     private final List<Vector3D> normals = new ArrayList<>();
     private final List<Double> designed = new ArrayList<>();
-    /** How each unknown depends on each reading. */
+    /** How each unknown depends on each reading; the last is how much larger the smallest face distance is. */
     private double[][] solution;
 
     private LinearCentre best;
@@ -110,7 +110,9 @@ final class CentreFit {
         double[][] weighted = new double[rows][UNKNOWNS];
         for (int i = 0; i < rows; i++) {
             Vector3D normal = normals.get(i);
-            plain[i] = new double[] {normal.getX(), normal.getY(), normal.getZ(), 1};
+            plain[i] = new double[] {
+                normal.getX(), normal.getY(), normal.getZ(), designed.get(i) / design.smallestFaceDistance()
+            };
             for (int j = 0; j < UNKNOWNS; j++) {
                 weighted[i][j] = plain[i][j] / readings.get(i).uncertainty();
             }
@@ -120,7 +122,8 @@ final class CentreFit {
             checks.refuse(
                     POINTER + "/faces",
                     "FACES_DO_NOT_FIX_CENTRE",
-                    "These faces leave the centre free to move: all of them lean alike towards one direction.",
+                    "These faces do not tell a shell that is larger from one that is shifted: their planes meet in one"
+                            + " point, or all stand upright on one plane.",
                     rows + " faces",
                     "four or more faces on all sides of the solid");
             return false;
@@ -158,10 +161,11 @@ final class CentreFit {
         Room room = Room.of(design, 2 * room(nearest), 2 * best.uncertainty(roomCoefficients(nearest)));
         Reading least = readings.get(nearestNow);
         Room now = Room.of(design, 2 * least.value(), 2 * least.uncertainty());
-        double[] larger = solution[UNKNOWNS - 1];
+        double[] larger = LinearCentre.scaled(solution[UNKNOWNS - 1], 2);
         return new CentreDiagnosis(
                 rows,
                 solid.faces().size(),
+                1 + value(larger) / (2 * design.smallestFaceDistance()),
                 LengthEstimate.of(value(larger), best.uncertainty(larger)),
                 best.offset(),
                 best.discs(solid, discFace()),
@@ -202,7 +206,8 @@ final class CentreFit {
 
     /** How far a face is off the fitted solid, as coefficients of the readings. */
     private double[] deviation(int face) {
-        return LinearCentre.sum(roomCoefficients(face), solution[UNKNOWNS - 1], -1);
+        double share = designed.get(face) / design.smallestFaceDistance();
+        return LinearCentre.sum(roomCoefficients(face), solution[UNKNOWNS - 1], -share);
     }
 
     /** A linear combination of the readings' deviations from the design. */

@@ -178,12 +178,20 @@ public record Diagnosis(
             @Describe(value = "Pairs of opposite faces that the solid has.", example = "10", max = 100)
             int pairs,
 
-            @Describe("How much larger than designed the pairs are on the average.")
-            LengthEstimate meanDeviation,
+            @Describe(
+                    value = "How many times as large as designed the shell is: a similar solid is fitted to the pairs.",
+                    quantity = Quantity.RATIO,
+                    example = "1.00055",
+                    max = 2)
+            double factor,
+
+            @Describe("How much larger than designed that solid is across flats.")
+            LengthEstimate larger,
 
             @Describe(
                     value = "How far out of round the shell is at least, as a difference of diameters: the largest"
-                            + " deviation from the design less the smallest. Left out where one pair was measured.",
+                            + " deviation from the similar solid less the smallest. Left out where one pair was"
+                            + " measured.",
                     optional = true)
             LengthEstimate outOfRound,
 

@@ -116,21 +116,20 @@ public final class DiagnosisCalculator {
 
     private FlatsDiagnosis flats(List<FlatsReadingRequest> asked) {
         List<Reading> measured = new ArrayList<>();
-        List<Reading> deviations = new ArrayList<>();
+        List<Double> designed = new ArrayList<>();
         Map<String, Integer> counts = new HashMap<>();
         for (int i = 0; i < asked.size(); i++) {
             String pointer = "/diagnosis/acrossFlats/" + i;
             Panel panel = checks.panel(asked.get(i).face(), pointer + "/face");
             if (panel != null && isPair(panel, counts.merge(panel.face(), 1, Integer::sum), pointer)) {
                 Reading flats = checks.length(asked.get(i).value(), asked.get(i).resolution());
-                double designed = 2 * panel.faceDistance();
-                checks.near(flats, designed, pointer + "/value");
+                checks.near(flats, 2 * panel.faceDistance(), pointer + "/value");
                 checks.fine(asked.get(i).value(), asked.get(i).resolution(), pointer);
                 measured.add(flats);
-                deviations.add(new Reading(flats.value() - designed, flats.uncertainty()));
+                designed.add(2 * panel.faceDistance());
             }
         }
-        return measured.size() < asked.size() ? null : flats(measured, deviations);
+        return measured.size() < asked.size() ? null : FlatsFit.of(design, measured, designed);
     }
 
     private boolean isPair(Panel panel, int count, String pointer) {
@@ -148,37 +147,6 @@ public final class DiagnosisCalculator {
                 kind.face(),
                 kind.opposite() ? "at most " + pairs + " pairs" : "a face kind with parallel faces, or faceDistances");
         return false;
-    }
-
-    private FlatsDiagnosis flats(List<Reading> measured, List<Reading> deviations) {
-        Reading smallest = measured.get(0);
-        Reading least = deviations.get(0);
-        Reading most = least;
-        double sum = 0;
-        double variance = 0;
-        for (int i = 0; i < measured.size(); i++) {
-            Reading deviation = deviations.get(i);
-            smallest = measured.get(i).value() < smallest.value() ? measured.get(i) : smallest;
-            least = deviation.value() < least.value() ? deviation : least;
-            most = deviation.value() > most.value() ? deviation : most;
-            sum += deviation.value();
-            variance += deviation.uncertainty() * deviation.uncertainty();
-        }
-        int count = measured.size();
-        Room room = Room.of(design, smallest.value(), smallest.uncertainty());
-        return new FlatsDiagnosis(
-                count,
-                design.solid().faceKinds().stream()
-                        .filter(FaceKind::opposite)
-                        .mapToInt(kind -> kind.count() / 2)
-                        .sum(),
-                LengthEstimate.of(sum / count, Math.sqrt(variance) / count),
-                count == 1
-                        ? null
-                        : LengthEstimate.of(
-                                most.value() - least.value(), Math.hypot(most.uncertainty(), least.uncertainty())),
-                room.diameter(),
-                room.limitedBy());
     }
 
     private TiltDiagnosis tilt(TiltReadingRequest asked) {

@@ -13,27 +13,63 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.diagnosis.CentreDiagnosis.FaceDeviation;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Face;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.tolerance.Levers;
 
 class CentreFitTest {
     private static final Designs LANTERN = Designs.example("dodecahedron-with-land");
     private static final double STEP = 0.05 / Math.sqrt(12);
 
-    /** Distances of all faces of a perfect solid that has its centre somewhere and is larger all over. */
+    /** Distances of all faces of a similar solid: its centre lies somewhere and its smallest distance is larger. */
     private static double[] distances(Designs designs, Vector3D centre, double larger) {
         Design design = designs.build();
         return design.solid().faces().stream()
-                .mapToDouble(face -> Levers.panel(design, face.kind()).faceDistance()
-                        + larger
+                .mapToDouble(face -> (1 + larger / design.smallestFaceDistance())
+                                * Levers.panel(design, face.kind()).faceDistance()
                         + design.solid().normal(face).dot(centre))
                 .toArray();
     }
 
     private static CentreDiagnosis fit(Designs designs, Integer disc, double... distances) {
         return Diagnoses.of(designs).distances(disc, 0.05, distances).diagnose().faceDistances();
+    }
+
+    @Test
+    @DisplayName("all 31 solids 0.5 % larger in every direction: nothing is out of round and nothing off centre")
+    void aSimilarShellIsRound() {
+        for (Solid solid : SolidCatalogue.all()) {
+            Designs designs = Designs.of(solid.name());
+            for (Vector3D centre : List.of(Vector3D.ZERO, Vector3D.of(0.2, -0.4, 0.1))) {
+                CentreDiagnosis fit = fit(designs, null, distances(designs, centre, 0.5));
+                assertEquals(1.005, fit.factor(), 1e-12, solid.name());
+                assertEquals(1, fit.larger().value(), 1e-9, solid.name());
+                assertEquals(centre.norm(), fit.offset().value(), 1e-9, solid.name());
+                for (FaceDeviation face : fit.deviations()) {
+                    assertEquals(0, face.deviation(), 1e-9, solid.name());
+                }
+            }
+        }
+    }
+
+    @Test
+    @DisplayName("a truncated tetrahedron of 200 mm, 1.005 times as large, whose small faces stand at 5/3 of the large")
+    void aSimilarTruncatedTetrahedron() {
+        List<FaceReadingRequest> faces = new ArrayList<>();
+        for (int face : new int[] {0, 1, 4, 5, 6}) {
+            faces.add(new FaceReadingRequest(face, face < 5 ? 100.5 : 167.5, 0.01));
+        }
+        CentreDiagnosis fit = Diagnoses.of(Designs.of("truncated-tetrahedron"))
+                .distances(null, faces)
+                .diagnose()
+                .faceDistances();
+        assertEquals(1.005, fit.factor(), 1e-9);
+        assertEquals(0, fit.offset().value(), 1e-9);
+        assertEquals(0, fit.outOfRound().value(), 1e-9);
     }
 
     @Test
@@ -45,7 +81,7 @@ class CentreFitTest {
             double[] distances = distances(designs, centre, 0.4);
             CentreDiagnosis fit = fit(designs, null, distances);
             assertEquals(0.7, fit.offset().value(), 1e-9);
-            assertEquals(0.4, fit.meanDeviation().value(), 1e-9);
+            assertEquals(0.8, fit.larger().value(), 1e-9);
             if (solid.equals("tetrahedron")) {
                 assertNull(fit.outOfRound());
             } else {
@@ -65,13 +101,14 @@ class CentreFitTest {
     }
 
     @Test
-    @DisplayName("hand calculation: twelve normals add up to 4 n n', so u(centre) = u / 2 and u(mean) = u / sqrt(12)")
+    @DisplayName(
+            "hand calculation: twelve normals add up to 4 n n', so u(centre) = u / 2 and u(mean distance) = u / sqrt(12)")
     void uncertaintiesOfADodecahedron() {
         CentreDiagnosis fit = fit(LANTERN, null, distances(LANTERN, Vector3D.of(0.1, 0.2, 0.2), 0));
         assertEquals(STEP / 2, fit.offset().uncertainty(), 1e-9);
         assertEquals(STEP / 2, fit.discs().shift().uncertainty(), 1e-9);
         assertEquals(STEP / 2, fit.discs().along().uncertainty(), 1e-9);
-        assertEquals(STEP / Math.sqrt(12), fit.meanDeviation().uncertainty(), 1e-9);
+        assertEquals(2 * STEP / Math.sqrt(12), fit.larger().uncertainty(), 1e-9);
         assertEquals(2 * STEP, fit.largestDiameterNow().uncertainty(), 1e-12);
         CentreDiagnosis still = fit(LANTERN, null, distances(LANTERN, Vector3D.ZERO, 0));
         assertEquals(STEP / 2, still.offset().uncertainty(), 1e-9);
@@ -94,9 +131,7 @@ class CentreFitTest {
             }
             CentreDiagnosis fit = fit(LANTERN, 3, read);
             double[] found = {
-                fit.offset().value(),
-                fit.discs().shift().value(),
-                fit.meanDeviation().value()
+                fit.offset().value(), fit.discs().shift().value(), fit.larger().value()
             };
             for (int j = 0; j < found.length; j++) {
                 sum[j] += found[j];
@@ -106,7 +141,7 @@ class CentreFitTest {
         double[] wanted = {
             stated.offset().uncertainty(),
             stated.discs().shift().uncertainty(),
-            stated.meanDeviation().uncertainty()
+            stated.larger().uncertainty()
         };
         for (int j = 0; j < wanted.length; j++) {
             double mean = sum[j] / repeats;
@@ -144,7 +179,7 @@ class CentreFitTest {
         distances[4] += 0.6;
         CentreDiagnosis fit = fit(LANTERN, null, distances);
         // By hand: the fit takes 1/12 of it as growth and moves the centre by 1/4 of it along the face's normal.
-        assertEquals(0.05, fit.meanDeviation().value(), 1e-9);
+        assertEquals(0.1, fit.larger().value(), 1e-9);
         assertEquals(0.15, fit.offset().value(), 1e-9);
         assertEquals(0.6 * (1 - 1.0 / 12 - 0.25), fit.deviations().get(4).deviation(), 1e-9);
         // Its five neighbours, whose normals are at cosine 1 / sqrt(5) to its own, are the nearest to the new centre.

@@ -88,7 +88,7 @@ class ChecksTest {
                         .flats(null, 44, 177.9)
                         .diagnose()
                         .acrossFlats()
-                        .meanDeviation()
+                        .larger()
                         .value(),
                 1e-9);
     }

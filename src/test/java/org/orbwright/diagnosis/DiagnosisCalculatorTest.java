@@ -223,12 +223,12 @@ class DiagnosisCalculatorTest {
             assertEquals(0.05 / Math.sqrt(12), flats.largestDiameter().uncertainty(), 1e-12);
             assertEquals(0.4, flats.outOfRound().value(), 1e-9);
             assertEquals(0.05 / Math.sqrt(6), flats.outOfRound().uncertainty(), 1e-12);
-            assertEquals(0.1, flats.meanDeviation().value(), 1e-9);
-            assertEquals(
-                    0.05 / Math.sqrt(12) / Math.sqrt(6), flats.meanDeviation().uncertainty(), 1e-12);
+            assertEquals(0.1, flats.larger().value(), 1e-9);
+            assertEquals(0.05 / Math.sqrt(12) / Math.sqrt(6), flats.larger().uncertainty(), 1e-12);
         }
 
         @Test
+        @DisplayName("hand calculation: k = (80 - 46.188) / (80000 + 53333), so 0.5 + 30.940 k are out of round")
         void kindsOfFaceAreMeasuredAgainstTheirOwnDistance() {
             Designs design = Designs.of("truncated-octahedron");
             double hexagons = 2 * design.build().panels().get(1).faceDistance();
@@ -238,12 +238,26 @@ class DiagnosisCalculatorTest {
                     .flats("square", 0.1, squares - 0.2)
                     .diagnose()
                     .acrossFlats();
-            assertEquals(0.5, flats.outOfRound().value(), 1e-9);
+            assertEquals(0.507846, flats.outOfRound().value(), 1e-6);
+            assertEquals(1 + 33.812 / 133333, flats.factor(), 1e-8);
             assertEquals(7, flats.pairs());
             assertEquals(
                     Math.min(hexagons + 0.1, squares - 0.2),
                     flats.largestDiameter().value(),
                     1e-9);
+        }
+
+        @Test
+        void aSimilarShellIsNotOutOfRound() {
+            Designs design = Designs.of("rhombicuboctahedron");
+            Diagnoses flats = Diagnoses.of(design);
+            design.build().facePanels().stream()
+                    .filter(panel -> panel.kind().opposite())
+                    .forEach(panel -> flats.flats(panel.face(), 0.02, 2 * panel.faceDistance() * 0.996));
+            FlatsDiagnosis found = flats.diagnose().acrossFlats();
+            assertEquals(0.996, found.factor(), 1e-12);
+            assertEquals(-0.8, found.larger().value(), 1e-9);
+            assertEquals(0, found.outOfRound().value(), 1e-9);
         }
 
         @Test
