@@ -36,7 +36,7 @@ public final class GapSamples {
 
     private static void run(String name, int processors) throws ExecutionException, InterruptedException {
         AngleErrorRequest angle = new AngleErrorRequest(0.01, 0.01);
-        ErrorsRequest errors = new ErrorsRequest(angle, angle, null, null, null, null);
+        ErrorsRequest errors = new ErrorsRequest(angle, angle, null, null, null, null, null, null);
         ToleranceRequest request = new ToleranceRequest(errors, null, SAMPLES, 1);
         Design design = Design.of(BenchmarkDesigns.read(name).design());
         ForkJoinPool pool = new ForkJoinPool(processors);

@@ -138,6 +138,8 @@ public enum FindingCode {
     SEGMENTS_SHARE_CUTS,
     /** A measured error cannot be told from none. */
     BELOW_RESOLUTION,
+    /** Legs lean from square, and every joint opens on one face. */
+    LEGS_NOT_SQUARE,
     /** Measurements that tell the same thing differ by more than their uncertainty. */
     MEASURES_DISAGREE,
     /** Faces that were not measured may limit the largest sphere. */

@@ -60,7 +60,9 @@ final class NextDocument {
                 errors.blankWidth(),
                 errors.bandWidth(),
                 errors.panelThickness(),
-                errors.stop());
+                errors.stop(),
+                errors.square(),
+                errors.squareDrift());
         ToleranceRequest tolerance = new ToleranceRequest(measured, old.glueBridges(), old.samples(), old.seed());
         return document.with(sphere(diagnosis), Map.of(Section.TOLERANCE, tolerance));
     }

@@ -15,6 +15,7 @@ import org.orbwright.sphere.SphereSizing.SphereLimit;
 import org.orbwright.tolerance.ErrorBudget;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.PanelTolerance;
+import org.orbwright.tolerance.PanelTolerance.LeanTolerance;
 import org.orbwright.tolerance.SeamSide;
 import org.orbwright.tolerance.SeamTolerance;
 import org.orbwright.tolerance.Tolerance;
@@ -61,6 +62,7 @@ final class ToleranceFindings {
                             + degrees(panel.largestTipAngleError()) + ".",
                     "/tolerance/errors/tipAngle/setting");
         }
+        lean(panel);
         double blunt = panel.bluntTips().shift();
         if (blunt > tolerance.glueBridges()) {
             add(
@@ -83,6 +85,33 @@ final class ToleranceFindings {
                             + " times as much: mix the segments before they are glued up to panels.",
                     "/tolerance/errors/tipAngle/scatter");
         }
+    }
+
+    /** Legs that are not square open every joint on one face. */
+    private void lean(PanelTolerance panel) {
+        LeanTolerance lean = panel.square();
+        double rim = lean.gapAtRim().shift();
+        double tips = lean.gapAtTips().shift();
+        double gap = Math.abs(rim) < Math.abs(tips) ? tips : rim;
+        if (gap == 0) {
+            return;
+        }
+        boolean open = !tolerance.bridges(Math.abs(gap));
+        add(
+                FindingCode.LEGS_NOT_SQUARE,
+                open ? STOP : NOTE,
+                "The legs are not square: pressed flat, every joint of the " + panel.face() + " panels opens "
+                        + (gap > 0 ? "inside" : "outside") + " by "
+                        + design.unit().sayApart(Math.abs(gap), tolerance.glueBridges())
+                        + ". Pulled tight, the panel becomes a shallow cone, and its middle stands "
+                        + design.say(Math.abs(lean.rise().shift()))
+                        + (lean.rise().shift() < 0 ? " in. " : " out. ")
+                        + (open
+                                ? "The glue bridges "
+                                        + design.unit().sayApart(tolerance.glueBridges(), Math.abs(gap))
+                                        + ": set the blade square to within " + degrees(lean.largestError()) + "."
+                                : "The glue bridges that."),
+                "/tolerance/errors/square/setting");
     }
 
     private void seam(SeamTolerance seam) {

@@ -26,7 +26,7 @@ final class BudgetBuilder {
             return this;
         }
         ErrorPair error = errors.of(source);
-        boolean angle = source == ErrorSource.TIP_ANGLE || source == ErrorSource.BEVEL;
+        boolean angle = source.isAngle();
         double shifted = derivatives.together() * error.setting();
         double scattered = derivatives.independent() * error.scatter();
         contributions.add(new ErrorContribution(

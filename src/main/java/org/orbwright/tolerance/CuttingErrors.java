@@ -35,6 +35,8 @@ final class CuttingErrors {
     private final ErrorPair bandWidth;
     private final ErrorPair thickness;
     private final ErrorPair stop;
+    private final ErrorPair square;
+    private final ErrorPair drift;
     /** Errors of angles from which on nothing is left of what is cut. */
     private double narrowestTip = Math.PI;
 
@@ -49,6 +51,8 @@ final class CuttingErrors {
         this.bandWidth = millimetres(request.errors().bandWidth());
         this.thickness = millimetres(request.errors().panelThickness());
         this.stop = millimetres(request.errors().stop());
+        this.square = radians(request.errors().square());
+        this.drift = new ErrorPair(Math.toRadians(request.errors().squareDrift()), 0);
     }
 
     /**
@@ -87,6 +91,8 @@ final class CuttingErrors {
             case BAND_WIDTH -> bandWidth;
             case PANEL_THICKNESS -> thickness;
             case STOP_BLOCK -> stop;
+            case SQUARENESS -> square;
+            case SQUARENESS_DRIFT -> drift;
         };
     }
 
@@ -98,6 +104,11 @@ final class CuttingErrors {
     /** A limit of the bevel's setting as it is answered, in radians. */
     double bevelLimit(double radians) {
         return limit(radians, narrowestBevel);
+    }
+
+    /** A limit of the lean's setting as it is answered, in radians. */
+    double squareLimit(double radians) {
+        return limit(radians, Math.PI / 2);
     }
 
     /** Rounded down to what answers are rounded to, so that it holds, and no more than a request may state. */

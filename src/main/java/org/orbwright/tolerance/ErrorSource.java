@@ -16,5 +16,17 @@ public enum ErrorSource {
     /** The thickness of a panel. */
     PANEL_THICKNESS,
     /** The stop that sets the base of each segment. */
-    STOP_BLOCK
+    STOP_BLOCK,
+    /** The lean of sawn legs from square to the face. */
+    SQUARENESS,
+    /** How much more a leg leans at the rim than at the tip. */
+    SQUARENESS_DRIFT;
+
+    /** Whether it is an angle, and not a length. */
+    public boolean isAngle() {
+        return switch (this) {
+            case TIP_ANGLE, BEVEL, SQUARENESS, SQUARENESS_DRIFT -> true;
+            case BLANK_WIDTH, BAND_WIDTH, PANEL_THICKNESS, STOP_BLOCK -> false;
+        };
+    }
 }

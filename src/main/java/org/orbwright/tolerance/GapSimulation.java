@@ -17,7 +17,9 @@ public record GapSimulation(
         @Describe(value = "The seed.", example = "1", max = 2147483647)
         int seed,
 
-        @Describe("Gaps of one panel, whichever it is.") GapPercentiles panelGap,
+        @Describe("The widest gap of one panel, whichever it is; legs that lean add theirs.")
+        GapPercentiles panelGap,
+
         @Describe("Gaps of one seam, whichever it is.") GapPercentiles seamGap,
 
         @Describe("The largest gap in any panel of a solid.")

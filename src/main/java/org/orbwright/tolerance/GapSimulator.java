@@ -17,7 +17,7 @@ import org.orbwright.tolerance.GapSimulation.GapPercentiles;
 /**
  * Simulates solids whose cuts scatter. The tip angles of a panel and the two bevels of a seam matter by their sum
  * alone, and a sum of independent normal errors is normal: one number is drawn for it. A gap of an angle a over a lever
- * is the chord {@code 2 lever sin(a / 2)}.
+ * is the chord {@code 2 lever sin(a / 2)}. Legs that lean add to it ({@link LeanGaps}).
  *
  * <p>Samples are cut to chunks of a fixed size, each with the generator that is split off the seed's in the chunk's
  * turn, so that the answer does not depend on how many processors share the chunks.
@@ -30,9 +30,11 @@ final class GapSimulator {
 
     private final double glueBridges;
     private final ErrorPair bevel;
+    private final LeanGaps lean;
     /** Per panel of the solid: its lever, and mean and standard deviation of the sum of its tip angles. */
     private final double[] joint;
 
+    private final int[] segments;
     private final double[] angleMean;
     private final double[] angleScatter;
     /** Per seam of the solid: the length over which its two panels touch. */
@@ -41,20 +43,22 @@ final class GapSimulator {
     GapSimulator(Design design, CuttingErrors errors, double glueBridges) {
         this.glueBridges = glueBridges + Tolerance.STILL_BRIDGED;
         this.bevel = errors.of(ErrorSource.BEVEL);
+        this.lean = new LeanGaps(design, errors);
         ErrorPair tip = errors.of(ErrorSource.TIP_ANGLE);
         Solid solid = design.solid();
         List<Face> faces = solid.faces();
         joint = new double[faces.size()];
+        segments = new int[faces.size()];
         angleMean = new double[faces.size()];
         angleScatter = new double[faces.size()];
         Map<String, Double> joints = new HashMap<>();
         for (int i = 0; i < faces.size(); i++) {
             Face face = faces.get(i);
             Panel panel = Levers.panel(design, face.kind());
-            int segments = face.segments().size();
+            segments[i] = face.segments().size();
             joint[i] = joints.computeIfAbsent(face.kind(), kind -> Levers.joint(design, panel));
-            angleMean[i] = segments * tip.setting();
-            angleScatter[i] = Math.sqrt(segments) * tip.scatter();
+            angleMean[i] = segments[i] * tip.setting();
+            angleScatter[i] = Math.sqrt(segments[i]) * tip.scatter();
         }
         seam = solid.edges().stream()
                 .mapToDouble(edge -> Levers.seam(
@@ -112,7 +116,8 @@ final class GapSimulator {
             double largestPanel = 0;
             int shownPanel = sample % joint.length;
             for (int i = 0; i < joint.length; i++) {
-                double gap = joint[i] * chord(drawn(random, angleMean[i], angleScatter[i]));
+                double angle = drawn(random, angleMean[i], angleScatter[i]);
+                double gap = lean.widest(random, Math.copySign(joint[i] * chord(angle), angle), segments[i]);
                 largestPanel = Math.max(largestPanel, gap);
                 if (i == shownPanel) {
                     gaps.panel[sample] = (float) gap;
@@ -134,7 +139,7 @@ final class GapSimulator {
         return bridged;
     }
 
-    private static double drawn(SplittableRandom random, double mean, double scatter) {
+    static double drawn(SplittableRandom random, double mean, double scatter) {
         return scatter == 0 ? mean : mean + scatter * random.nextGaussian();
     }
 
@@ -163,7 +168,7 @@ final class GapSimulator {
     private double linear() {
         double share = 1;
         for (int i = 0; i < joint.length; i++) {
-            share *= within(glueBridges / joint[i], angleMean[i], angleScatter[i]);
+            share *= lean.within(glueBridges, joint[i], angleMean[i], angleScatter[i], segments[i]);
         }
         for (double lever : seam) {
             share *= within(glueBridges / lever, 2 * bevel.setting(), Math.sqrt(2) * bevel.scatter());
@@ -172,11 +177,16 @@ final class GapSimulator {
     }
 
     /** The probability that a normal error stays within a limit on either side of 0. */
-    private static double within(double limit, double mean, double scatter) {
+    static double within(double limit, double mean, double scatter) {
+        return between(-limit, limit, mean, scatter);
+    }
+
+    /** The probability that a normal error lies between two limits. */
+    static double between(double least, double most, double mean, double scatter) {
         if (scatter == 0) {
-            return Math.abs(mean) <= limit ? 1 : 0;
+            return least <= mean && mean <= most ? 1 : 0;
         }
         double scale = scatter * Math.sqrt(2);
-        return Math.max(0, Erf.erf((-limit - mean) / scale, (limit - mean) / scale) / 2);
+        return Math.max(0, Erf.erf((least - mean) / scale, (most - mean) / scale) / 2);
     }
 }

@@ -79,7 +79,8 @@ final class PanelErrors {
                 face(budget(), 1, 1).build(),
                 bluntTips(),
                 errors.tipAngleLimit(glueBridges / (segments * joint)),
-                unmixed());
+                unmixed(),
+                PanelLean.of(design, panel, errors, glueBridges));
     }
 
     /**

@@ -73,4 +73,34 @@ public record PanelTolerance(
                 min = 1,
                 max = 2,
                 optional = true)
-        Double unmixed) {}
+        Double unmixed,
+
+        LeanTolerance square) {
+
+    /** What legs that lean from square do. */
+    @Describe(
+            "What legs that lean from square do to a panel. Pressed flat, every joint opens on one face. Pulled tight,"
+                    + " the panel becomes a shallow cone.")
+    public record LeanTolerance(
+            @Describe("The gap of every joint at the rim, pressed flat; above 0 it opens inside, below 0 outside.")
+            ErrorBudget gapAtRim,
+
+            @Describe("The same at the tips.") ErrorBudget gapAtTips,
+
+            @Describe(
+                    value = "Which side opens by the setting error, at the rim; left out where none does.",
+                    example = "\"INSIDE\"",
+                    optional = true)
+            SeamSide opensAt,
+
+            @Describe("How far the middle of the panel stands off the plane of its corners, pulled tight; above 0"
+                    + " outwards. Where the corners are not in one plane it is the plane that fits them best.")
+            ErrorBudget rise,
+
+            @Describe(
+                    value = "Largest lean, of either sign, whose gap the glue bridges; rounded down.",
+                    quantity = Quantity.ANGLE,
+                    example = "0.0954",
+                    max = 30)
+            double largestError) {}
+}

@@ -86,5 +86,12 @@ public record Tolerance(
                     quantity = Quantity.ANGLE,
                     example = "0.0991",
                     max = 30)
-            double bevel) {}
+            double bevel,
+
+            @Describe(
+                    value = "Largest lean of the sawn legs from square.",
+                    quantity = Quantity.ANGLE,
+                    example = "0.0954",
+                    max = 30)
+            double square) {}
 }

@@ -47,7 +47,11 @@ import org.orbwright.tolerance.Tolerance.SolidTolerance;
  *       land and shows outside, and outlines open no seams: two bevels alone do, over the length along which they
  *       touch, {@code sum times seam length}. A panel with a larger outline sits further out. That a panel which is too
  *       thin by more than its land has a shorter seam face is left out.
- *   <li>Legs and seams are taken as square and flat; what glue and clamps bend is left out.
+ *   <li>Legs that lean from square open every joint of a panel that is pressed flat, on one of its faces: by the
+ *       thickness times the lean of both legs ({@link PanelLean}). With a fixed gauge and the blank turned over between
+ *       cuts both legs lean alike; with a gauge that is swung, one leans as much as the other the other way, and they
+ *       meet. A tilt that drifts along the cut evens out where the blank is turned over.
+ *   <li>Seams are taken as flat; what glue and clamps bend is left out.
  * </ul>
  *
  * <p>Closed forms are of the first order in the errors. Uncertainties are propagated linearly (JCGM 100:2008, 5.1.2,
@@ -171,6 +175,10 @@ public final class ToleranceCalculator {
                 .min()
                 .orElseThrow();
         double gauge = Rounding.down(Math.toDegrees(tip) / 2, Quantity.ANGLE.decimals(LengthUnit.MM));
-        return new SettingLimits(tip, Math.toRadians(gauge), bevel);
+        double square = panels.stream()
+                .mapToDouble(panel -> panel.square().largestError())
+                .min()
+                .orElseThrow();
+        return new SettingLimits(tip, Math.toRadians(gauge), bevel, square);
     }
 }

@@ -59,7 +59,7 @@ public record ToleranceRequest(
     /** The same with everything filled in. */
     public ToleranceRequest filled(LengthUnit unit) {
         return new ToleranceRequest(
-                requireNonNullElse(errors, new ErrorsRequest(null, null, null, null, null, null))
+                requireNonNullElse(errors, new ErrorsRequest(null, null, null, null, null, null, null, null))
                         .filled(),
                 requireNonNullElse(glueBridges, unit.usual(0.1, 0.004)),
                 requireNonNullElse(samples, 100_000),
@@ -115,7 +115,28 @@ public record ToleranceRequest(
                     value = "The stop at the saw, which sets the base of each segment: above 0 the base is too long.",
                     optional = true)
             @Valid
-            LengthErrorRequest stop) {
+            LengthErrorRequest stop,
+
+            @Describe(
+                    value = "The lean of the sawn legs from square to the face, by a blade that is not square to the"
+                            + " table; above 0 the outer face comes out larger. With the blank turned over between"
+                            + " cuts both legs lean alike. With a gauge swung from side to side they lean against"
+                            + " each other, their joints close, and this is 0.",
+                    optional = true)
+            @Valid
+            AngleErrorRequest square,
+
+            @Describe(
+                    value = "By how much more a leg leans at the rim than at the tip; 0 if left out. With the blank"
+                            + " turned over between cuts a tilt that drifts along the cut evens out: one leg of each"
+                            + " joint is sawn from the tip, the other from the rim. Then this is 0, and square is the"
+                            + " mean along the cut.",
+                    quantity = Quantity.ANGLE,
+                    example = "0.05",
+                    optional = true)
+            @DecimalMin("-" + LARGEST_ANGLE)
+            @DecimalMax("" + LARGEST_ANGLE)
+            Double squareDrift) {
 
         private ErrorsRequest filled() {
             return new ErrorsRequest(
@@ -124,7 +145,9 @@ public record ToleranceRequest(
                     filled(blankWidth),
                     filled(bandWidth),
                     filled(panelThickness),
-                    filled(stop));
+                    filled(stop),
+                    filled(square),
+                    requireNonNullElse(squareDrift, 0.0));
         }
 
         private static AngleErrorRequest filled(AngleErrorRequest asked) {

@@ -135,7 +135,8 @@ class UnitSlipsTest {
     }
 
     private static List<String> errors(double setting) {
-        ErrorsRequest errors = new ErrorsRequest(null, null, null, null, null, new LengthErrorRequest(setting, null));
+        ErrorsRequest errors =
+                new ErrorsRequest(null, null, null, null, null, new LengthErrorRequest(setting, null), null, null);
         return UnitSlips.of(new ToleranceRequest(errors, null, null, null), "/tolerance", LengthUnit.MM).stream()
                 .map(UnitSlip::pointer)
                 .toList();

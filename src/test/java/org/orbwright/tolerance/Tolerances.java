@@ -22,7 +22,7 @@ public record Tolerances(Designs design, ErrorsRequest errors, Double glue, Inte
 
     /** Without errors. */
     public static Tolerances of(Designs design) {
-        return new Tolerances(design, new ErrorsRequest(null, null, null, null, null, null), 0.1, 100, 1);
+        return new Tolerances(design, new ErrorsRequest(null, null, null, null, null, null, null, null), 0.1, 100, 1);
     }
 
     private Tolerances with(ErrorsRequest others) {
@@ -37,7 +37,9 @@ public record Tolerances(Designs design, ErrorsRequest errors, Double glue, Inte
                 errors.blankWidth(),
                 errors.bandWidth(),
                 errors.panelThickness(),
-                errors.stop()));
+                errors.stop(),
+                errors.square(),
+                errors.squareDrift()));
     }
 
     /** An error of the bevel in degrees. */
@@ -48,12 +50,22 @@ public record Tolerances(Designs design, ErrorsRequest errors, Double glue, Inte
                 errors.blankWidth(),
                 errors.bandWidth(),
                 errors.panelThickness(),
-                errors.stop()));
+                errors.stop(),
+                errors.square(),
+                errors.squareDrift()));
     }
 
     /** Errors of the blank's width, the bands' and the panels' thickness. */
     public Tolerances widths(LengthErrorRequest blank, LengthErrorRequest band, LengthErrorRequest thickness) {
-        return with(new ErrorsRequest(errors.tipAngle(), errors.bevel(), blank, band, thickness, errors.stop()));
+        return with(new ErrorsRequest(
+                errors.tipAngle(),
+                errors.bevel(),
+                blank,
+                band,
+                thickness,
+                errors.stop(),
+                errors.square(),
+                errors.squareDrift()));
     }
 
     /** An error of the stop. */
@@ -64,7 +76,22 @@ public record Tolerances(Designs design, ErrorsRequest errors, Double glue, Inte
                 errors.blankWidth(),
                 errors.bandWidth(),
                 errors.panelThickness(),
-                new LengthErrorRequest(setting, scatter)));
+                new LengthErrorRequest(setting, scatter),
+                errors.square(),
+                errors.squareDrift()));
+    }
+
+    /** A lean of the legs in degrees, and how much more of it there is at the rim than at the tips. */
+    public Tolerances square(double setting, double scatter, double drift) {
+        return with(new ErrorsRequest(
+                errors.tipAngle(),
+                errors.bevel(),
+                errors.blankWidth(),
+                errors.bandWidth(),
+                errors.panelThickness(),
+                errors.stop(),
+                new AngleErrorRequest(setting, scatter),
+                drift));
     }
 
     /** Glue that bridges this. */
