@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.orbwright.design.Design;
-import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
+import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.TiltDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
@@ -43,7 +43,7 @@ final class Comparisons {
         return comparisons.found.isEmpty() ? null : comparisons.found;
     }
 
-    private void bevels(CorrectedFace face, TiltDiagnosis tilt) {
+    private void bevels(FaceBevel face, TiltDiagnosis tilt) {
         if (face.spread() != null) {
             found.add(Comparison.of(ComparedMeasures.PANELS_OF_TRIO, face.face(), face.spread()));
         }

@@ -7,7 +7,7 @@ import org.orbwright.sphere.SphereSizing.SphereLimit;
 
 /** What measurements say of the settings and of the shell. */
 @Describe("What measurements say of the settings and of the shell: a part for each measurement of the request."
-        + " Uncertainties are those of the readings' resolution alone.")
+        + " Uncertainties are those of the readings' resolution alone, but for what is dialled in.")
 public record Diagnosis(
         @Describe(value = "What the test panel says of the tip angle.", optional = true)
         PanelDiagnosis panel,
@@ -24,6 +24,9 @@ public record Diagnosis(
         @Describe(value = "What the measured blade tilt says of the seams.", optional = true)
         TiltDiagnosis tilt,
 
+        @Describe(value = "What to set next, for each setting that is dialled in.", optional = true)
+        List<DialIn> dialIn,
+
         @Describe(
                 value = "Measurements that tell the same thing, one against the other. Left out where there are none.",
                 optional = true)
@@ -31,6 +34,7 @@ public record Diagnosis(
 
     /** Copies the list. */
     public Diagnosis {
+        dialIn = dialIn == null ? null : List.copyOf(dialIn);
         comparisons = comparisons == null ? null : List.copyOf(comparisons);
     }
 
@@ -46,45 +50,8 @@ public record Diagnosis(
             @Describe("Error of one tip angle; below 0 the segments are cut too small.")
             AngleEstimate tipAngleError,
 
-            @Describe("The settings that correct it, on the scale that gave the test panel.")
-            List<CorrectedSegment> segments) {
-
-        /** Copies the list. */
-        public PanelDiagnosis {
-            segments = List.copyOf(segments);
-        }
-    }
-
-    /** Settings that correct the segments of one kind. */
-    @Describe("Settings that correct the segments of one kind: those of the design less the error, half of it on either"
-            + " leg.")
-    public record CorrectedSegment(
-            @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
-            String segment,
-
-            @Describe(
-                    value = "Tip angle to set.",
-                    quantity = Quantity.ANGLE,
-                    example = "120.0971",
-                    min = -180,
-                    max = 360)
-            double tipAngle,
-
-            @Describe(
-                    value = "Mitre gauge setting for the left leg, from a square crosscut.",
-                    quantity = Quantity.ANGLE,
-                    example = "60.0485",
-                    min = -180,
-                    max = 360)
-            double mitreGaugeLeft,
-
-            @Describe(
-                    value = "Mitre gauge setting for the right leg, from a square crosscut.",
-                    quantity = Quantity.ANGLE,
-                    example = "60.0485",
-                    min = -180,
-                    max = 360)
-            double mitreGaugeRight) {}
+            @Describe("How far to turn the mitre gauge, wherever it stands: above 0 further from a square crosscut.")
+            AngleEstimate mitreGaugeChange) {}
 
     /** What a test pair or trio says of the bevels. */
     @Describe("What a test pair or trio says of the bevels.")
@@ -94,10 +61,10 @@ public record Diagnosis(
             List<AngleEstimate> angleSums,
 
             @Describe("The panels, in the order of the request.")
-            List<CorrectedBevel> panels,
+            List<PanelBevel> panels,
 
-            @Describe("What to set, per face kind: one setting for all panels of the kind.")
-            List<CorrectedFace> faces) {
+            @Describe("What to change, per face kind: one setting for all panels of the kind.")
+            List<FaceBevel> faces) {
 
         /** Copies the lists. */
         public SeamDiagnosis {
@@ -107,64 +74,33 @@ public record Diagnosis(
         }
     }
 
-    /** The bevel of one face kind and its correction. */
-    @Describe("The mean bevel of a face kind's panels and the settings that correct it, on the scale that gave it.")
-    public record CorrectedFace(
+    /** The mean bevel of one face kind. */
+    @Describe("The mean bevel of a face kind's panels.")
+    public record FaceBevel(
             @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe(value = "Its panels in the test.", example = "3", min = 1, max = 3)
             int panels,
 
-            @Describe("Mean error of their bevels; below 0 they are undercut.")
+            @Describe("Mean error of their bevels; below 0 they are undercut. The blade tilt has to change by as much,"
+                    + " wherever it stands: above 0 further from upright.")
             AngleEstimate bevelError,
 
             @Describe(
                     value = "How far the panels lie apart: the largest error less the smallest. One setting corrects"
                             + " none of that. Left out where a pair or a single panel cannot tell.",
                     optional = true)
-            AngleEstimate spread,
+            AngleEstimate spread) {}
 
-            @Describe(
-                    value = "Bevel to set: that of the design less the mean error.",
-                    quantity = Quantity.ANGLE,
-                    example = "58.4872",
-                    min = -180,
-                    max = 360)
-            double bevel,
-
-            @Describe(
-                    value = "Blade tilt to set: that of the design and the mean error.",
-                    quantity = Quantity.ANGLE,
-                    example = "31.5128",
-                    min = -180,
-                    max = 360)
-            double bladeTilt) {}
-
-    /** The bevel of one panel and its correction. */
-    @Describe("The bevel of one panel and the settings that correct it, on the scale that gave it.")
-    public record CorrectedBevel(
+    /** The bevel of one panel. */
+    @Describe("The bevel of one panel.")
+    public record PanelBevel(
             @Describe(value = "The face kind.", example = "\"triangle\"")
             String face,
 
             @Describe("Error of its bevel; below 0 the panel is undercut.")
-            AngleEstimate bevelError,
-
-            @Describe(
-                    value = "Bevel to set: that of the design less the error.",
-                    quantity = Quantity.ANGLE,
-                    example = "58.4872",
-                    min = -180,
-                    max = 360)
-            double bevel,
-
-            @Describe(
-                    value = "Blade tilt to set: that of the design and the error.",
-                    quantity = Quantity.ANGLE,
-                    example = "31.5128",
-                    min = -180,
-                    max = 360)
-            double bladeTilt) {}
+            AngleEstimate bevelError) {}
 
     /** What measures across flats say of the shell. */
     @Describe(

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
-import org.orbwright.diagnosis.Diagnosis.CorrectedSegment;
 import org.orbwright.diagnosis.Diagnosis.FlatsDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.PanelDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
@@ -16,7 +15,6 @@ import org.orbwright.diagnosis.DiagnosisRequest.FlatsReadingRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.PanelTestRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.TiltReadingRequest;
 import org.orbwright.solid.FaceKind;
-import org.orbwright.solid.SegmentKind;
 import org.orbwright.tolerance.Levers;
 import org.orbwright.tolerance.PanelSide;
 
@@ -33,20 +31,23 @@ import org.orbwright.tolerance.PanelSide;
  *   <li>Measures across flats tell how large and how unequal a shell is, and nothing of its centre.
  *   <li>Distances of faces from one point tell the centre too.
  *   <li>An angle gauge tells the bevel to within its resolution, and so an interval for the gap.
+ *   <li>Trials at several settings tell where a scale has its zero, and how far a step of it moves the setting.
  * </ul>
  *
  * <p>A reading of the resolution r has the standard uncertainty r / sqrt(12) (JCGM 100:2008, F.2.2.1, the clause from
  * memory); what follows from readings is propagated linearly. Only resolution counts: what the wood, the clamps and the
- * hand add is not known here.
+ * hand add is not known here. Only what is dialled in counts how well the saw comes back to a setting.
  */
 public final class DiagnosisCalculator {
     private final DiagnosisRequest request;
     private final Design design;
+    private final double glueBridges;
     private final Checks checks;
 
-    private DiagnosisCalculator(DiagnosisRequest request, Design design) {
+    private DiagnosisCalculator(DiagnosisRequest request, Design design, double glueBridges) {
         this.request = request;
         this.design = design;
+        this.glueBridges = glueBridges;
         this.checks = new Checks(design);
     }
 
@@ -55,10 +56,11 @@ public final class DiagnosisCalculator {
      *
      * @param request a request that keeps its Bean Validation constraints
      * @param design the request's design
+     * @param glueBridges largest gap that the glue bridges, in millimetres
      * @throws ImpossibleDesignException if there is no measurement, or one that cannot be
      */
-    public static Diagnosis calculate(DiagnosisRequest request, Design design) {
-        return new DiagnosisCalculator(request.filled(design.unit()), design).diagnosis();
+    public static Diagnosis calculate(DiagnosisRequest request, Design design, double glueBridges) {
+        return new DiagnosisCalculator(request.filled(design.unit()), design, glueBridges).diagnosis();
     }
 
     private Diagnosis diagnosis() {
@@ -66,14 +68,15 @@ public final class DiagnosisCalculator {
                 && request.seam() == null
                 && request.acrossFlats() == null
                 && request.faceDistances() == null
-                && request.tilt() == null;
+                && request.tilt() == null
+                && request.dialIn() == null;
         if (empty) {
             checks.refuse(
                     "/diagnosis",
                     "NOTHING_MEASURED",
                     "There is no measurement to infer anything from.",
                     null,
-                    "at least one of panel, seam, acrossFlats, faceDistances, tilt");
+                    "at least one of panel, seam, acrossFlats, faceDistances, tilt, dialIn");
         }
         PanelDiagnosis panel = request.panel() == null ? null : panel(request.panel());
         SeamDiagnosis seam = request.seam() == null ? null : SeamTest.of(request.seam(), design, checks);
@@ -81,10 +84,23 @@ public final class DiagnosisCalculator {
         CentreDiagnosis centre =
                 request.faceDistances() == null ? null : CentreFit.of(request.faceDistances(), design, checks);
         TiltDiagnosis tilt = request.tilt() == null ? null : tilt(request.tilt());
+        List<DialIn> dialIn = request.dialIn() == null ? null : dialIn(request.dialIn());
         if (!checks.broken().isEmpty()) {
             throw new ImpossibleDesignException(checks.broken());
         }
-        return new Diagnosis(panel, seam, flats, centre, tilt, Comparisons.of(request, design, checks, seam, tilt));
+        return new Diagnosis(
+                panel, seam, flats, centre, tilt, dialIn, Comparisons.of(request, design, checks, seam, tilt));
+    }
+
+    private List<DialIn> dialIn(List<DialInRequest> asked) {
+        List<DialIn> dialled = new ArrayList<>();
+        for (int i = 0; i < asked.size(); i++) {
+            DialIn dial = DialInCalculator.of(asked.get(i), design, glueBridges, checks, "/diagnosis/dialIn/" + i);
+            if (dial != null) {
+                dialled.add(dial);
+            }
+        }
+        return dialled;
     }
 
     private PanelDiagnosis panel(PanelTestRequest asked) {
@@ -98,20 +114,11 @@ public final class DiagnosisCalculator {
             return null;
         }
         OpenAngle sum = OpenAngle.of(gap, distance).times(asked.opensAt() == PanelSide.RIM ? -1 : 1);
-        AngleEstimate error = sum.times(1.0 / panel.kind().sides()).estimate();
         return new PanelDiagnosis(
                 panel.face(),
                 sum.estimate(),
-                error,
-                panel.kind().segments().stream()
-                        .map(segment -> corrected(segment, error.value()))
-                        .toList());
-    }
-
-    private static CorrectedSegment corrected(SegmentKind segment, double error) {
-        double left = Math.atan2(segment.baseLeft(), segment.baseDistance()) - error / 2;
-        double right = Math.atan2(segment.baseRight(), segment.baseDistance()) - error / 2;
-        return new CorrectedSegment(segment.segment(), left + right, left, right);
+                sum.times(1.0 / panel.kind().sides()).estimate(),
+                sum.times(-0.5 / panel.kind().sides()).estimate());
     }
 
     private FlatsDiagnosis flats(List<FlatsReadingRequest> asked) {

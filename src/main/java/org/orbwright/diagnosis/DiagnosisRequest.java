@@ -27,6 +27,7 @@ import org.orbwright.tolerance.SeamSide;
  * @param acrossFlats measures over pairs of opposite faces, or null
  * @param faceDistances distances of faces from a point of reference, or null
  * @param tilt the blade tilt as an angle gauge reads it, or null
+ * @param dialIn settings that are dialled in, or null
  */
 @Describe("What was measured on test pieces and on the shell: any of the measurements, at least one. Each reading may"
         + " state its resolution.")
@@ -48,11 +49,24 @@ public record DiagnosisRequest(
         FaceDistancesRequest faceDistances,
 
         @Describe(value = "The blade tilt as an angle gauge reads it.", optional = true) @Valid
-        TiltReadingRequest tilt) {
+        TiltReadingRequest tilt,
+
+        @Describe(value = "Settings that are dialled in, each with the trials that were made so far.", optional = true)
+        @Size(min = 1, max = 20)
+        List<@NotNull @Valid DialInRequest> dialIn) {
 
     /** Copies the list. */
     public DiagnosisRequest {
         acrossFlats = copy(acrossFlats);
+        dialIn = copy(dialIn);
+    }
+
+    /** Whether anything of it depends on the panel's thickness. */
+    public boolean needsThickness() {
+        return seam != null
+                || tilt != null
+                || dialIn != null
+                        && dialIn.stream().anyMatch(dial -> dial.setting().needsThickness());
     }
 
     /** The same with everything filled in. */
@@ -67,8 +81,10 @@ public record DiagnosisRequest(
                 faceDistances == null ? null : faceDistances.filled(usual),
                 tilt == null
                         ? null
-                        : new TiltReadingRequest(
-                                tilt.face(), tilt.value(), requireNonNullElse(tilt.resolution(), 0.5)));
+                        : new TiltReadingRequest(tilt.face(), tilt.value(), requireNonNullElse(tilt.resolution(), 0.5)),
+                dialIn == null
+                        ? null
+                        : dialIn.stream().map(each -> each.filled(unit)).toList());
     }
 
     private static <T> List<T> copy(List<T> list) {

@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.diagnosis.Diagnosis.CorrectedBevel;
-import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
+import org.orbwright.diagnosis.Diagnosis.FaceBevel;
+import org.orbwright.diagnosis.Diagnosis.PanelBevel;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
@@ -122,18 +122,17 @@ final class SeamTest {
         if (!checks.broken().isEmpty()) {
             return null;
         }
-        List<CorrectedBevel> corrected = new ArrayList<>();
+        List<PanelBevel> bevels = new ArrayList<>();
         for (int i = 0; i < panels.size(); i++) {
             AngleEstimate error = combined(sums, share(i)).estimate();
-            double bevel = panels.get(i).bevel() - error.value();
-            corrected.add(new CorrectedBevel(panels.get(i).face(), error, bevel, Math.PI / 2 - bevel));
+            bevels.add(new PanelBevel(panels.get(i).face(), error));
         }
-        List<CorrectedFace> faces = panels.stream()
+        List<FaceBevel> faces = panels.stream()
                 .map(Panel::face)
                 .distinct()
-                .map(face -> face(face, sums, corrected))
+                .map(face -> face(face, sums, bevels))
                 .toList();
-        return new SeamDiagnosis(sums.stream().map(OpenAngle::estimate).toList(), corrected, faces);
+        return new SeamDiagnosis(sums.stream().map(OpenAngle::estimate).toList(), bevels, faces);
     }
 
     /** A panel's part of the gaps: half of a pair's; in a trio half of what its two seams have more than the third. */
@@ -154,8 +153,8 @@ final class SeamTest {
         return combined;
     }
 
-    /** The setting of one face kind: the mean of its panels, and how far they lie apart. */
-    private CorrectedFace face(String face, List<OpenAngle> sums, List<CorrectedBevel> corrected) {
+    /** The bevel of one face kind: the mean of its panels, and how far they lie apart. */
+    private FaceBevel face(String face, List<OpenAngle> sums, List<PanelBevel> bevels) {
         double[] mean = new double[sums.size()];
         int count = 0;
         // The first of the highest and the last of the lowest: two panels, though all may be alike.
@@ -165,23 +164,17 @@ final class SeamTest {
             if (panels.get(i).face().equals(face)) {
                 count++;
                 mean = LinearCentre.sum(mean, share(i), 1);
-                double error = corrected.get(i).bevelError().value();
-                highest = highest < 0
-                                || error > corrected.get(highest).bevelError().value()
-                        ? i
-                        : highest;
-                lowest = lowest < 0
-                                || error <= corrected.get(lowest).bevelError().value()
-                        ? i
-                        : lowest;
+                double error = bevels.get(i).bevelError().value();
+                highest =
+                        highest < 0 || error > bevels.get(highest).bevelError().value() ? i : highest;
+                lowest = lowest < 0 || error <= bevels.get(lowest).bevelError().value() ? i : lowest;
             }
         }
         AngleEstimate error =
                 combined(sums, LinearCentre.scaled(mean, 1.0 / count)).estimate();
         AngleEstimate apart = combined(sums, LinearCentre.sum(share(highest), share(lowest), -1))
                 .estimate();
-        double bevel = Levers.panel(design, face).bevel() - error.value();
         boolean told = panels.size() == TRIO && count > 1;
-        return new CorrectedFace(face, count, error, told ? apart : null, bevel, Math.PI / 2 - bevel);
+        return new FaceBevel(face, count, error, told ? apart : null);
     }
 }

@@ -7,6 +7,8 @@ package org.orbwright.quantity;
 public enum Quantity {
     /** Not a measured number: text, a count, a flag, or a record of its own. */
     NONE(0, ""),
+    /** A number of an answer without a unit, or in a unit that its description names. */
+    PLAIN(0, ""),
     /** A length, millimetres inside, the design's unit outside. */
     LENGTH(1, "in the design's unit"),
     /** An area, square millimetres inside, the design's unit squared outside. */
@@ -85,6 +87,7 @@ public enum Quantity {
             case ANGLE, CATALOGUE_ANGLE -> 180 / Math.PI;
             case GRAMS, IMBALANCE -> 1000;
             case NONE,
+                    PLAIN,
                     UNIT_EDGE,
                     RATIO,
                     SHARE,
@@ -112,7 +115,7 @@ public enum Quantity {
             case AREA -> metric ? 3 : 6;
             case VOLUME -> metric ? 1 : 5;
             case BOARD_FEET, ANGLE, SHARE, MASS, PERCENT, CELSIUS, MONEY, FORCE -> 4;
-            case RATIO, STRESS -> 6;
+            case PLAIN, RATIO, STRESS -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
             case NONE, UNIT_EDGE -> 12;

@@ -12,7 +12,7 @@ import org.orbwright.diagnosis.CentreDiagnosis.Roomiest;
 import org.orbwright.diagnosis.ComparedMeasures;
 import org.orbwright.diagnosis.Comparison;
 import org.orbwright.diagnosis.Diagnosis;
-import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
+import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.Diagnosis.FlatsDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.TiltDiagnosis;
 import org.orbwright.diagnosis.LengthEstimate;
@@ -38,7 +38,7 @@ final class DiagnosisFindings {
             finder.unclear("error of the tip angle", diagnosis.panel().tipAngleError(), "/diagnosis/panel");
         }
         if (diagnosis.seam() != null) {
-            for (CorrectedFace face : diagnosis.seam().faces()) {
+            for (FaceBevel face : diagnosis.seam().faces()) {
                 finder.unclear(
                         "mean error of the bevel of the " + face.face() + " panels",
                         face.bevelError(),
@@ -53,6 +53,9 @@ final class DiagnosisFindings {
         }
         if (diagnosis.tilt() != null) {
             finder.tilt(diagnosis.tilt());
+        }
+        if (diagnosis.dialIn() != null) {
+            finder.findings.addAll(DialInFindings.of(design, diagnosis.dialIn()));
         }
         if (diagnosis.comparisons() != null) {
             diagnosis.comparisons().stream()

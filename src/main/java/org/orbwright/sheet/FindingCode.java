@@ -142,6 +142,10 @@ public enum FindingCode {
     LEGS_NOT_SQUARE,
     /** Measurements that tell the same thing differ by more than their uncertainty. */
     MEASURES_DISAGREE,
+    /** A trial of a setting contradicts the others. */
+    TRIALS_CONTRADICT,
+    /** The reading of a setting cannot tell its error from none, and the glue may not bridge it. */
+    READING_TOO_COARSE,
     /** Faces that were not measured may limit the largest sphere. */
     FACES_NOT_MEASURED,
     /** The measured shell is too small for the designed sphere. */

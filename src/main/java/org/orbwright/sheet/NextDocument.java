@@ -11,7 +11,7 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.diagnosis.AngleEstimate;
 import org.orbwright.diagnosis.CentreDiagnosis;
 import org.orbwright.diagnosis.Diagnosis;
-import org.orbwright.diagnosis.Diagnosis.CorrectedFace;
+import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.LengthEstimate;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
@@ -86,7 +86,7 @@ final class NextDocument {
             return clear ? diagnosis.tilt().bevelError() : null;
         }
         return diagnosis.seam().faces().stream()
-                .map(CorrectedFace::bevelError)
+                .map(FaceBevel::bevelError)
                 .filter(error -> !error.unclear())
                 .max(Comparator.comparingDouble(error -> Math.abs(error.value())))
                 .orElse(null);

@@ -1,5 +1,7 @@
 package org.orbwright.sheet;
 
+import static java.util.Objects.requireNonNullElse;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -283,9 +285,16 @@ final class Work {
         return carry(Part.JIG);
     }
 
+    private ToleranceRequest toleranceSection() {
+        return requireNonNullElse(document.tolerance(), ToleranceRequest.USUAL).filled(design.unit());
+    }
+
+    private double glueBridges() {
+        return design.unit().toMillimetres(toleranceSection().glueBridges());
+    }
+
     Work tolerance() {
-        ToleranceRequest section =
-                (document.tolerance() == null ? ToleranceRequest.USUAL : document.tolerance()).filled(design.unit());
+        ToleranceRequest section = toleranceSection();
         tolerance = ToleranceCalculator.calculate(section, design);
         use(Section.TOLERANCE, section);
         found(ToleranceFindings.of(design, tolerance));
@@ -294,12 +303,12 @@ final class Work {
 
     Work diagnosis() {
         DiagnosisRequest written = document.diagnosis();
-        boolean bevels = written != null && (written.seam() != null || written.tilt() != null);
-        DesignPart[] parts = bevels ? new DesignPart[] {DesignPart.THICKNESS} : new DesignPart[0];
+        boolean thickness = written != null && written.needsThickness();
+        DesignPart[] parts = thickness ? new DesignPart[] {DesignPart.THICKNESS} : new DesignPart[0];
         DiagnosisRequest section = Section.DIAGNOSIS
                 .required(written, "the diagnosis depends", design, parts)
                 .filled(design.unit());
-        diagnosis = DiagnosisCalculator.calculate(section, design);
+        diagnosis = DiagnosisCalculator.calculate(section, design, glueBridges());
         use(Section.DIAGNOSIS, section);
         found(DiagnosisFindings.of(design, diagnosis));
         return carry(Part.DIAGNOSIS);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.special.Erf;
+import org.apache.commons.numbers.gamma.ErfDifference;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.solid.Face;
@@ -187,6 +187,6 @@ final class GapSimulator {
             return least <= mean && mean <= most ? 1 : 0;
         }
         double scale = scatter * Math.sqrt(2);
-        return Math.max(0, Erf.erf((least - mean) / scale, (most - mean) / scale) / 2);
+        return Math.max(0, ErfDifference.value((least - mean) / scale, (most - mean) / scale) / 2);
     }
 }

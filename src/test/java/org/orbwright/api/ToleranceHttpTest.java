@@ -232,7 +232,7 @@ class ToleranceHttpTest {
         void theCorrectionOfATestPanelIsSetOnBothLegs() {
             answered("/v1/diagnosis", only("panel"))
                     .body("diagnosis.panel.tipAngleError.value", equalTo(-0.0627f))
-                    .body("diagnosis.panel.segments[0].mitreGaugeLeft.toDouble()", closeTo(36 + 0.0627 / 2, 1e-4));
+                    .body("diagnosis.panel.mitreGaugeChange.value.toDouble()", closeTo(0.0627 / 2, 1e-4));
         }
 
         @Test

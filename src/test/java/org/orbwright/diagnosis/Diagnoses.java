@@ -23,12 +23,16 @@ import org.orbwright.tolerance.SeamSide;
 
 /** A diagnosis that a test adds measurements to; without any until then. */
 public final class Diagnoses {
+    /** What the glue bridges, in millimetres. */
+    public static final double GLUE = 0.1;
+
     private final Designs design;
     private PanelTestRequest panel;
     private SeamTestRequest seam;
     private List<FlatsReadingRequest> flats;
     private FaceDistancesRequest distances;
     private TiltReadingRequest tilt;
+    private List<DialInRequest> dials;
 
     private Diagnoses(Designs design) {
         this.design = design;
@@ -91,6 +95,13 @@ public final class Diagnoses {
         return this;
     }
 
+    /** Trials of a setting. */
+    public Diagnoses dial(DialInRequest dial) {
+        dials = dials == null ? new ArrayList<>() : dials;
+        dials.add(dial);
+        return this;
+    }
+
     /** The request. */
     public Document document() {
         return design.document(Section.DIAGNOSIS, request());
@@ -98,12 +109,12 @@ public final class Diagnoses {
 
     /** The section. */
     public DiagnosisRequest request() {
-        return new DiagnosisRequest(panel, seam, flats, distances, tilt);
+        return new DiagnosisRequest(panel, seam, flats, distances, tilt, dials);
     }
 
     /** The answer. */
     Diagnosis diagnose() {
-        return DiagnosisCalculator.calculate(request(), design.build());
+        return DiagnosisCalculator.calculate(request(), design.build(), GLUE);
     }
 
     /** Checks the one rule that is broken. */

@@ -105,7 +105,7 @@ class NextDocumentTest {
             List<FlatsReadingRequest> pairs = List.of(flats).stream()
                     .map(value -> new FlatsReadingRequest(null, value, 0.05))
                     .toList();
-            return new DiagnosisRequest(panel, null, pairs, null, null);
+            return new DiagnosisRequest(panel, null, pairs, null, null, null);
         }
 
         @Test

@@ -1,0 +1,191 @@
+package org.orbwright.diagnosis;
+
+import java.util.List;
+import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
+
+/** What the trials of one setting say. */
+@Describe(
+        "What the trials of one setting say, and where to set it next on the scale that they were set on. Errors are in"
+                + " degrees for an angle and in the design's unit for a length; above 0 the setting goes too far. Intervals hold"
+                + " the truth with 95 % (JCGM 101:2008).")
+public record DialIn(
+        @Describe(value = "What is dialled in.", example = "\"TIP_ANGLE\"")
+        DialSetting setting,
+
+        @Describe(value = "The face kind.", example = "\"triangle\"")
+        String face,
+
+        @Describe(value = "What to do.", example = "\"SET_NEXT\"")
+        Advice advice,
+
+        @Describe(
+                value = "What the scale should stand at now: the best setting, or the last one where it is to stay.",
+                quantity = Quantity.PLAIN,
+                example = "30.144",
+                min = -1e18)
+        double next,
+
+        @Describe(value = "Standard uncertainty of the best setting.", quantity = Quantity.PLAIN, example = "0.00604")
+        double uncertainty,
+
+        @Describe(
+                value = "The least that the best setting can be.",
+                quantity = Quantity.PLAIN,
+                example = "30.13282",
+                min = -1e18)
+        double least,
+
+        @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "30.15642", min = -1e18)
+        double most,
+
+        @Describe(
+                value = "How far the setting moves for one step of the scale, as the trials and what was stated tell.",
+                quantity = Quantity.PLAIN,
+                example = "1",
+                min = -1e18)
+        double perUnit,
+
+        @Describe(value = "Standard uncertainty of that.", quantity = Quantity.PLAIN, example = "0.09996")
+        double perUnitUncertainty,
+
+        @Describe("How far the last trial was off.") ErrorRange last,
+
+        @Describe(
+                value =
+                        "The widest gap that the last trial's setting leaves. Left out for a setting that makes no gap.",
+                quantity = Quantity.LENGTH,
+                example = "0.425",
+                optional = true)
+        Double gapNow,
+
+        @Describe(
+                value = "The gap that the next setting keeps within, in 95 of 100 saws like this.",
+                quantity = Quantity.LENGTH,
+                example = "0.1284",
+                optional = true)
+        Double gapNext,
+
+        @Describe(
+                value =
+                        "Trials that are still to come, in 95 of 100 saws like this; 0 where the setting is to stay. Left"
+                                + " out where readings so coarse, or a saw that repeats so badly, never get there.",
+                example = "1",
+                max = 20,
+                optional = true)
+        Integer trialsLeft,
+
+        @Describe("The trials, in the order of the request.")
+        List<DialTrial> trials,
+
+        @Describe(
+                value =
+                        "What a line through the trials alone gives for perUnit. Left out where no trials contradict each"
+                                + " other.",
+                quantity = Quantity.PLAIN,
+                example = "-1",
+                min = -1e18,
+                optional = true)
+        Double perUnitOfTrials,
+
+        @Describe("Readings that tell this setting, the one that is worth most first.")
+        List<DialReading> readings) {
+
+    /** Copies the lists. */
+    public DialIn {
+        trials = List.copyOf(trials);
+        readings = List.copyOf(readings);
+    }
+
+    /** What to do with the setting. */
+    @Describe(
+            "What to do. SET_NEXT: set it as answered, and make another trial. LEAVE: stop here; the glue bridges what is"
+                    + " left, or the reading cannot tell it from none. MEASURE_FINER: the reading cannot tell the error from none,"
+                    + " and the glue may not bridge it: leave the setting, and read it more finely.")
+    public enum Advice {
+        /** Change the setting. */
+        SET_NEXT,
+        /** Stop. */
+        LEAVE,
+        /** Read more finely. */
+        MEASURE_FINER
+    }
+
+    /** How far a setting is off. */
+    @Describe("How far a setting is off, as an interval.")
+    public record ErrorRange(
+            @Describe(value = "The least.", quantity = Quantity.PLAIN, example = "-0.05202", min = -1e18)
+            double least,
+
+            @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "-0.0459", min = -1e18)
+            double most) {
+
+        double farthest() {
+            return Math.max(Math.abs(least), Math.abs(most));
+        }
+
+        boolean holdsNone() {
+            return least <= 0 && most >= 0;
+        }
+    }
+
+    /** What one trial says. */
+    @Describe("What one trial says.")
+    public record DialTrial(
+            @Describe(value = "Its number, from 1.", example = "1", min = 1, max = 30)
+            int trial,
+
+            @Describe(
+                    value = "How far the setting was off by its reading.",
+                    quantity = Quantity.PLAIN,
+                    example = "-0.04896",
+                    min = -1e18)
+            double error,
+
+            @Describe(value = "Standard uncertainty of the reading.", quantity = Quantity.PLAIN, example = "0.00177")
+            double uncertainty,
+
+            @Describe(value = "What the other trials foretell for it. Left out for a single trial.", optional = true)
+            ErrorRange foretold,
+
+            @Describe(
+                    value = "Whether it contradicts the others. Then it does not count; of two that contradict each"
+                            + " other the later one counts.",
+                    example = "false")
+            boolean contradicts) {}
+
+    /** A reading that tells a setting. */
+    @Describe("A reading that tells a setting, and what it is worth.")
+    public record DialReading(
+            @Describe(value = "GAP of a test piece, or READING of the thing itself.", example = "\"GAP\"")
+            ReadBy by,
+
+            @Describe(
+                    value = "Its step, as in the last trial that has one, or as is usual.",
+                    quantity = Quantity.PLAIN,
+                    example = "0.05")
+            double resolution,
+
+            @Describe(
+                    value = "Standard uncertainty of the setting by one such reading.",
+                    quantity = Quantity.PLAIN,
+                    example = "0.00177")
+            double uncertainty,
+
+            @Describe(
+                    value = "The coarsest step that tells whether the glue bridges what is left. Left out for a setting"
+                            + " that makes no gap.",
+                    quantity = Quantity.PLAIN,
+                    example = "0.2",
+                    optional = true)
+            Double coarsest) {}
+
+    /** What is read. */
+    @Describe("What is read: the GAP of a test piece, or a READING of the angle or the length itself.")
+    public enum ReadBy {
+        /** The gap of a test piece. */
+        GAP,
+        /** The angle or the length itself. */
+        READING
+    }
+}

@@ -1,0 +1,75 @@
+package org.orbwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.orbwright.source.Kind.CONTRACT;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.orbwright.diagnosis.Diagnoses;
+import org.orbwright.diagnosis.DialInRequest;
+import org.orbwright.diagnosis.DialInRequest.OpenSide;
+import org.orbwright.diagnosis.DialInRequest.TrialRequest;
+import org.orbwright.diagnosis.DialSetting;
+import org.orbwright.fixture.Designs;
+import org.orbwright.source.Source;
+
+@Source(CONTRACT)
+class DialInFindingsTest {
+    private static List<String> messages(DialSetting setting, TrialRequest... trials) {
+        return SheetCalculator.diagnosis(Diagnoses.of(Designs.of("cube"))
+                        .dial(new DialInRequest(setting, null, null, null, null, Arrays.asList(trials)))
+                        .document())
+                .findings()
+                .stream()
+                .map(finding -> finding.code() + ": " + finding.message())
+                .toList();
+    }
+
+    private static TrialRequest gap(double set, double gap, OpenSide side) {
+        return new TrialRequest(set, gap, side, null, null, 0.05);
+    }
+
+    @Test
+    void twoTrialsOfAScaleThatRunsTheOtherWay() {
+        // Over 35.355 mm of a seam, 0.2468 mm are two bevels that are off by 0.2 degrees each, 0.3702 mm by 0.3.
+        assertEquals(
+                List.of(
+                        "TRIALS_CONTRADICT: Trials 1 and 2 of the blade tilt contradict each other. The later one counts."
+                                + " Perhaps the scale runs the other way. A line through the trials gives -1 degrees for a"
+                                + " step: if that is so, state it in scale.perUnit."),
+                messages(DialSetting.BEVEL, gap(45, 0.2468, OpenSide.OUTSIDE), gap(45.1, 0.3702, OpenSide.OUTSIDE)));
+    }
+
+    @Test
+    void oneOfThreeTrials() {
+        List<String> messages = messages(
+                DialSetting.BEVEL,
+                gap(45, 0.25, OpenSide.OUTSIDE),
+                gap(45.1, 0.5, OpenSide.INSIDE),
+                gap(45.2, 0, null));
+        assertEquals(1, messages.size());
+        assertTrue(
+                messages.get(0)
+                        .startsWith(
+                                "TRIALS_CONTRADICT: Trial 2 of the blade tilt reads 0.405 degrees off, where the others"
+                                        + " foretell -0.1"),
+                messages.get(0));
+        assertTrue(messages.get(0).endsWith(" It does not count: measure again."), messages.get(0));
+    }
+
+    @Test
+    void aReadingThatIsTooCoarse() {
+        assertEquals(
+                List.of(
+                        "READING_TOO_COARSE: The reading cannot tell the error of the blade tilt from none, and a gap of"
+                                + " 0.31 mm may be left. Leave the setting, and read a gap to 0.2 mm or finer."),
+                messages(DialSetting.BEVEL, new TrialRequest(45.0, null, null, null, 45.0, 0.5)));
+    }
+
+    @Test
+    void trialsThatAgreeFindNothing() {
+        assertEquals(List.of(), messages(DialSetting.BEVEL, gap(45, 0.25, OpenSide.OUTSIDE), gap(45.2, 0, null)));
+    }
+}
