@@ -84,6 +84,7 @@ public final class PathCalculator {
                 milling.sphere(),
                 passes,
                 cutter.corner() > 0 ? Double.valueOf(stepover) : null,
+                cutter.flat() > 0 ? Double.valueOf(cutter.overlap()) : null,
                 planner.headEnd(milling.sphere()),
                 planner.tailEnd(milling.sphere()),
                 milling.corners(),
@@ -130,7 +131,8 @@ public final class PathCalculator {
             double along = reach * Math.sin(ring.latitude());
             double height = reach * Math.cos(ring.latitude());
             double side = half.head() ? 1 : -1;
-            double x = milling.rotary() ? side * (along + cutter.flat()) : height + cutter.flat();
+            double middle = i == 0 ? cutter.first() : cutter.flat();
+            double x = milling.rotary() ? side * (along + middle) : height + middle;
             double z = (milling.rotary() ? height : along) - cutter.corner();
             double around = 2 * Math.PI * (milling.rotary() ? radius * Math.cos(ring.latitude()) : x);
             if (i == 0) {

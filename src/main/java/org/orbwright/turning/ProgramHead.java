@@ -98,6 +98,13 @@ final class ProgramHead {
                 + say(millimetres(cutter.diameter()))
                 + (cutter.rimRadius() == null ? "" : ", rim radius " + say(millimetres(cutter.rimRadius())))
                 + ". It goes straight down into wood and has to cut at its centre.");
+        if (path.overlap() != null) {
+            comment("Its flat overlaps by " + say(path.overlap())
+                    + (request.machine() == Machine.ROTARY ? " in the middle plane" : " at the pole")
+                    + ". A cutter that is up to "
+                    + say(millimetres(milling.request().cutter().undersize()))
+                    + " smaller in diameter leaves no fin there.");
+        }
         comment(
                 path.stickOutNeeded() == null
                         ? "No holder was stated, and none is checked."

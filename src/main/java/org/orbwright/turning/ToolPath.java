@@ -34,6 +34,15 @@ public record ToolPath(
         Double stepover,
 
         @Describe(
+                value =
+                        "By how much the flat of the cutter overlaps in the middle plane between the two rings there, or"
+                                + " at the pole with itself: twice the undersize; left out for a ball.",
+                quantity = Quantity.LENGTH,
+                example = "0.2",
+                optional = true)
+        Double overlap,
+
+        @Describe(
                 value = "Latitude up to which the last pass reaches on the first end's side, from the middle"
                         + " plane; 90 on"
                         + " three axes, where nothing may stand on that end.",

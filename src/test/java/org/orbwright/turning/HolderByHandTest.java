@@ -21,7 +21,7 @@ class HolderByHandTest {
     private static final double EXACT = 1e-9;
 
     private static CutterRequest ball(double diameter, double stickOut, double holder) {
-        return new CutterRequest(CutterShape.BALL, diameter, null, stickOut, holder);
+        return new CutterRequest(CutterShape.BALL, diameter, null, null, stickOut, holder);
     }
 
     @ParameterizedTest

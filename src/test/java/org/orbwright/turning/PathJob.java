@@ -77,7 +77,7 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
     }
 
     static CutterRequest cutter(CutterShape shape, double diameter, Double rim) {
-        return new CutterRequest(shape, diameter, rim, LONG, 3 * diameter);
+        return new CutterRequest(shape, diameter, rim, null, LONG, 3 * diameter);
     }
 
     static DiscsRequest discs(double diameter, double neck, double clearance) {
@@ -157,7 +157,13 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
     }
 
     Cutter cutter() {
-        return Cutter.of(request.cutter(), built());
+        return Cutter.of(request.filled(built().unit()).cutter(), built());
+    }
+
+    /** A cutter that is as much smaller as the path has to stand, with the same rim. */
+    Cutter smallest() {
+        double undersize = millimetres(request.filled(built().unit()).cutter().undersize());
+        return new Cutter(cutter().radius() - undersize / 2, cutter().corner(), 0);
     }
 
     double millimetres(double stated) {

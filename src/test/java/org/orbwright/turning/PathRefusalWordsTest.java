@@ -37,7 +37,11 @@ class PathRefusalWordsTest {
     }
 
     private static CutterRequest held(Double stickOut, Double holder) {
-        return new CutterRequest(CutterShape.BALL, 10.0, null, stickOut, holder);
+        return new CutterRequest(CutterShape.BALL, 10.0, null, null, stickOut, holder);
+    }
+
+    private static CutterRequest smaller(CutterShape shape, Double rim, double undersize) {
+        return new CutterRequest(shape, 10.0, rim, undersize, null, null);
     }
 
     private static List<Violation> violations(PathJob job) {
@@ -138,6 +142,27 @@ class PathRefusalWordsTest {
                         "With a room of 95 mm above the lower disc the cutter would stay above all of the sphere.",
                         "95.0",
                         "a room below 95 mm"),
+                refused(
+                        rotary().with("cutter", smaller(CutterShape.FLAT, null, 2.6)),
+                        "/path/cutter/undersize",
+                        "UNDERSIZE_TOO_LARGE",
+                        "The flat of this cutter is 10 mm wide. That is too narrow for an undersize of 2.6 mm.",
+                        "2.6",
+                        "at most 2.5 mm"),
+                refused(
+                        rotary().with("cutter", smaller(CutterShape.BULL_NOSE, 4.0, 0.6)),
+                        "/path/cutter/undersize",
+                        "UNDERSIZE_TOO_LARGE",
+                        "The flat of this cutter is 2 mm wide. That is too narrow for an undersize of 0.6 mm.",
+                        "0.6",
+                        "at most 0.5 mm"),
+                refused(
+                        rotary().with("cutter", smaller(CutterShape.BALL, null, 0.1)),
+                        "/path/cutter/undersize",
+                        "UNDERSIZE_TOO_LARGE",
+                        "A ball has no flat whose rings could leave a fin.",
+                        "0.1",
+                        "nothing here"),
                 refused(
                         rotary().with("cutter", held(90.0, null)),
                         "/path/cutter/holder",

@@ -56,7 +56,7 @@ class PathRefusalsTest {
     }
 
     private static CutterRequest held(Double stickOut, Double holder) {
-        return new CutterRequest(CutterShape.BALL, 20.0, null, stickOut, holder);
+        return new CutterRequest(CutterShape.BALL, 20.0, null, null, stickOut, holder);
     }
 
     private static PathJob tetrahedron(DiscsRequest discs) {
@@ -106,6 +106,12 @@ class PathRefusalsTest {
                         rotary().with("cutter", PathJob.cutter(CutterShape.BULL_NOSE, 20, 2.0)),
                         "/path/cutter/rimRadius",
                         "RIM_DOES_NOT_FIT"),
+                // A flat of 16 mm.
+                Arguments.of(
+                        rotary().with("cutter", new CutterRequest(CutterShape.BULL_NOSE, 20.0, 2.0, 4.001, null, null)),
+                        rotary().with("cutter", new CutterRequest(CutterShape.BULL_NOSE, 20.0, 2.0, 4.0, null, null)),
+                        "/path/cutter/undersize",
+                        "UNDERSIZE_TOO_LARGE"),
                 // 82.9 mm from the middle to the room beside the disc.
                 Arguments.of(
                         rotary().with("cutter", PathJob.cutter(CutterShape.FLAT, 83, null)),
@@ -218,7 +224,7 @@ class PathRefusalsTest {
 
     @Test
     void theHolderIsKeptOffDiscsThatAreWiderThanTheSolid() {
-        CutterRequest cutter = new CutterRequest(CutterShape.BALL, 10.0, null, 73.0, 42.0);
+        CutterRequest cutter = new CutterRequest(CutterShape.BALL, 10.0, null, null, 73.0, 42.0);
         PathJob large = rotary().with("discs", PathJob.discs(300, 40, 5)).with("cutter", cutter);
         Violation violation = violation(large);
         assertEquals("HOLDER_HITS", violation.code());
@@ -232,7 +238,7 @@ class PathRefusalsTest {
 
     @Test
     void onThreeAxesTheSideThatCutsHasToStandOutOfTheHolder() {
-        CutterRequest thin = new CutterRequest(CutterShape.BALL, 2.0, null, 5.0, 2.0);
+        CutterRequest thin = new CutterRequest(CutterShape.BALL, 2.0, null, null, 5.0, 2.0);
         PathJob job = upright().with("cutter", thin).with("passDepth", 2.0).with("scallop", 0.1);
         assertEquals("HOLDER_HITS", violation(job).code());
     }

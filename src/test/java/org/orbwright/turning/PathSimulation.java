@@ -28,6 +28,7 @@ final class PathSimulation {
     private final Holding holding;
     private final List<Position> run;
     private final double corners;
+    private final List<Position> rings;
 
     PathSimulation(PathJob job) {
         this.job = job;
@@ -37,6 +38,7 @@ final class PathSimulation {
         this.holding = job.holding();
         this.run = job.run();
         this.corners = job.corners();
+        this.rings = rings();
     }
 
     /** Height of the cutter's lower end over its tip, at a distance from its middle; beyond it there is none. */
@@ -53,6 +55,27 @@ final class PathSimulation {
         return run.stream()
                 .filter(at -> at.ring() || (!rotary && at.motion() == 1 && at.x() == 0))
                 .toList();
+    }
+
+    /**
+     * How far beyond the sphere the wood still stands at a latitude once a cutter has run all rings: bisection on the
+     * way out. A fin stands as far as is looked for.
+     */
+    double standing(Cutter cut, double latitude) {
+        double sphere = path.sphere();
+        double low = sphere - 0.01;
+        double high = sphere
+                + 4 * job.millimetres(job.request().scallop())
+                + job.cutter().overlap();
+        for (int i = 0; i < 40; i++) {
+            double middle = (low + high) / 2;
+            double x = middle * (rotary ? Math.sin(latitude) : Math.cos(latitude));
+            double z = middle * (rotary ? Math.cos(latitude) : Math.sin(latitude));
+            boolean gone = rings.stream().anyMatch(at -> z > at.z() + below(cut, x - at.x()));
+            low = gone ? low : middle;
+            high = gone ? middle : high;
+        }
+        return low - sphere;
     }
 
     /** Every position, and positions between those of a straight move. */

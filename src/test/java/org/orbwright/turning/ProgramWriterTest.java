@@ -144,7 +144,7 @@ class ProgramWriterTest {
         assertTrue(upright.contains("conventional cutting"), upright);
         assertFalse(upright.contains("turn to turn"), upright);
         assertTrue(head(job(Machine.ROTARY)
-                        .with("cutter", new PathRequest.CutterRequest(CutterShape.BALL, 20.0, null, null, null)))
+                        .with("cutter", new PathRequest.CutterRequest(CutterShape.BALL, 20.0, null, null, null, null)))
                 .contains("none is checked"));
     }
 

@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.turning.PathMove.Kind;
+import org.orbwright.turning.PathRequest.CutterRequest;
 import org.orbwright.turning.PathRequest.CutterShape;
 import org.orbwright.turning.PathRequest.Machine;
 import org.orbwright.turning.ToolPath.PassTime;
@@ -134,28 +136,68 @@ class RingsByHandTest {
         List<PathMove> plunges = lastPass(path).stream()
                 .filter(move -> move.kind() == Kind.PLUNGE)
                 .toList();
-        // On the pole the cutter's edge is in the axis, and its middle 10 mm out.
-        assertAt(10, 40, plunges.get(0));
+        // On the pole the cutter's edge is 0.1 mm beyond the axis, and its middle 9.9 mm out.
+        assertAt(9.9, 40, plunges.get(0));
         assertAt(10 + 9, Math.sqrt(40 * 40 - 9 * 9), plunges.get(1));
         assertAt(10 + 40, 0, plunges.get(plunges.size() - 1));
         assertNull(path.stepover(), "it is another one from ring to ring");
     }
 
     @Test
-    @DisplayName("a bull-nose of 10 mm with a rim of 2 mm has a flat of 3 mm to either side of its middle")
+    @DisplayName("a bull-nose of 10 mm with a rim of 2 mm has a flat of 3 mm to either side, 0.1 mm beyond the middle")
     void whereTheRimOfABullNoseStands() {
         List<PathMove> table = around(
                 lastPass(job(Machine.ROTARY, CutterShape.BULL_NOSE, 10, 2.0).path()));
-        assertAt(3, 45, table.get(0));
+        assertAt(2.9, 45, table.get(0));
         assertEquals(
                 1,
                 table.stream()
-                        .filter(move -> Math.abs(move.x() + 3) < EXACT && Math.abs(move.z() - 45) < EXACT)
+                        .filter(move -> Math.abs(move.x() + 2.9) < EXACT && Math.abs(move.z() - 45) < EXACT)
                         .count());
         List<PathMove> upright = around(
                 lastPass(job(Machine.THREE_AXIS, CutterShape.BULL_NOSE, 10, 2.0).path()));
-        assertAt(3, 45, upright.get(0));
+        assertAt(2.9, 45, upright.get(0));
         assertAt(45 + 5, -2, upright.get(upright.size() - 1));
+    }
+
+    @Test
+    @DisplayName("an undersize of 0.3 mm moves the first rings of a flat end of 10 mm to 4.7 mm: 9.4 mm apart, not 10")
+    void theMiddleRingsOverlapByTwiceTheUndersize() {
+        CutterRequest cutter = new CutterRequest(CutterShape.FLAT, 10.0, null, 0.3, null, null);
+        ToolPath table = ball(Machine.ROTARY).with("cutter", cutter).path();
+        assertEquals(0.6, table.overlap(), EXACT);
+        assertEquals(
+                List.of(4.7, -4.7),
+                around(lastPass(table)).stream()
+                        .filter(move -> move.z() > 45 - EXACT)
+                        .map(PathMove::x)
+                        .toList());
+        assertAt(
+                4.7,
+                45,
+                around(lastPass(ball(Machine.THREE_AXIS).with("cutter", cutter).path()))
+                        .get(0));
+        assertNull(ball(Machine.ROTARY).path().overlap(), "a ball has no flat");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 0.2", "4.85, 0.15", "4.83331, 0.1666", "4.99999, 0"})
+    @DisplayName(
+            "where the flat is narrow a quarter of it is allowed for, in whole ten-thousandths: of 0.3 mm 0.075 mm")
+    void aNarrowFlatStandsLessUndersize(double rim, double overlap) {
+        PathJob job = job(Machine.ROTARY, CutterShape.BULL_NOSE, 10, rim);
+        assertEquals(overlap, job.path().overlap(), EXACT);
+        // What the answer repeats can be posted again.
+        assertEquals(
+                overlap,
+                new PathJob(
+                                job.name(),
+                                job.designs(),
+                                job.turning(),
+                                job.request().filled(LengthUnit.MM))
+                        .path()
+                        .overlap(),
+                EXACT);
     }
 
     @Test

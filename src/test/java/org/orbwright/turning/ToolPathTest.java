@@ -3,8 +3,11 @@ package org.orbwright.turning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -116,30 +119,83 @@ class ToolPathTest {
     @MethodSource("jobs")
     void ridgesAreNoHigherThanStated(PathJob job) {
         PathSimulation simulation = new PathSimulation(job);
-        Cutter cutter = job.cutter();
         ToolPath path = job.path();
         double scallop = job.millimetres(job.request().scallop());
-        List<Position> rings = simulation.rings();
         double end = path.reachedHead();
         double start = -path.reachedTail();
         double highest = 0;
         for (double latitude = start + 1e-3; latitude < end - 1e-3; latitude += (end - start) / Trials.of(1500)) {
-            // How far out along this latitude the wood still stands: bisection on the way out from the sphere.
-            double low = path.sphere() - 0.01;
-            double high = path.sphere() + 4 * scallop;
-            for (int i = 0; i < 40; i++) {
-                double middle = (low + high) / 2;
-                double x = middle * (job.rotary() ? Math.sin(latitude) : Math.cos(latitude));
-                double z = middle * (job.rotary() ? Math.cos(latitude) : Math.sin(latitude));
-                boolean cut = rings.stream().anyMatch(at -> z > at.z() + PathSimulation.below(cutter, x - at.x()));
-                low = cut ? low : middle;
-                high = cut ? middle : high;
-            }
-            highest = Math.max(highest, low - path.sphere());
+            highest = Math.max(highest, simulation.standing(job.cutter(), latitude));
         }
         assertTrue(highest <= scallop + PathSimulation.WRITTEN, highest + " of " + scallop);
         // Rings are as far apart as they may be, but for what evens them out.
         assertTrue(highest >= 0.7 * scallop, highest + " of " + scallop);
+    }
+
+    static Stream<PathJob> jobsWithAFlat() {
+        return jobs().filter(job -> job.cutter().flat() > 0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobsWithAFlat")
+    void aCutterThatIsAsMuchSmallerAsStatedLeavesNoFin(PathJob job) {
+        Cutter smaller = job.smallest();
+        assertTrue(smaller.radius() < job.cutter().radius());
+        PathSimulation simulation = new PathSimulation(job);
+        ToolPath path = job.path();
+        double scallop = job.millimetres(job.request().scallop());
+        double end = path.reachedHead();
+        double start = -path.reachedTail();
+        double seam = job.rotary() ? 0 : end;
+        DoubleStream all =
+                DoubleStream.iterate(start + 1e-3, at -> at < end - 1e-3, at -> at + (end - start) / Trials.of(1500));
+        // A fin is no wider than the undersize: a look every few hundredths of a millimetre finds it.
+        double wide = 2 * job.cutter().overlap() / path.sphere();
+        DoubleStream fin = IntStream.rangeClosed(-50, 50).mapToDouble(i -> seam + wide * i / 50);
+        DoubleStream.concat(all, fin).filter(at -> at <= end).forEach(latitude -> {
+            // Its edge is half the undersize farther out: along X on a table, and away from the pole on three axes.
+            double out = job.rotary() ? Math.abs(Math.sin(latitude)) : Math.cos(latitude);
+            double allowed = scallop + (job.cutter().radius() - smaller.radius()) * out + PathSimulation.WRITTEN;
+            double standing = simulation.standing(smaller, latitude);
+            assertTrue(standing <= allowed, () -> standing + " of " + allowed + " at " + latitude);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobsWithAFlat")
+    void theFlatOverlapsInTheMiddlePlaneOrAtThePoleByWhatTheAnswerSays(PathJob job) {
+        double flat = job.cutter().flat();
+        // In the last pass, where the cutter is lowest on the middle plane or over the pole.
+        double[] middles = new PathSimulation(job)
+                .rings().stream()
+                        .filter(at -> Math.abs(at.z() - job.path().sphere()) < PathSimulation.WRITTEN)
+                        .mapToDouble(Position::x)
+                        .toArray();
+        double first = job.rotary()
+                ? Arrays.stream(middles).filter(x -> x > 0).min().orElseThrow()
+                : Arrays.stream(middles).min().orElseThrow();
+        double last =
+                job.rotary() ? Arrays.stream(middles).filter(x -> x < 0).max().orElseThrow() : -first;
+        assertEquals(job.path().overlap(), 2 * flat - (first - last), PathSimulation.WRITTEN);
+        assertEquals(2 * (flat - job.smallest().flat()) * 2, job.path().overlap(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @MethodSource("jobsWithAFlat")
+    void ringsOfAFlatCutterAreNoFartherApartThanItsRadius(PathJob job) {
+        if (job.request().cutter().shape() != CutterShape.FLAT) {
+            return;
+        }
+        double before = Double.NaN;
+        for (PathMove move : job.path().moves()) {
+            if (move.kind() == PathMove.Kind.RAPID) {
+                before = Double.NaN;
+            } else if (move.kind() == PathMove.Kind.TURN || move.kind() == PathMove.Kind.CIRCLE) {
+                double apart = Math.abs(move.x() - before);
+                assertTrue(!(apart > job.cutter().radius() + 1e-9), () -> move + " is " + apart + " out");
+                before = move.x();
+            }
+        }
     }
 
     @ParameterizedTest
@@ -189,7 +245,7 @@ class ToolPathTest {
     @DisplayName("hand calculation: balls of 6 mm on a sphere of 86 mm, 1.8 mm apart, leave ridges of 0.0724 mm")
     void scallopOfABall() {
         // On a plane 1.8 mm apart: 6 - root(36 - 0.81) = 0.0679; on a convex sphere the ridge is higher by (R + r) / R.
-        Cutter ball = new Cutter(6, 6);
+        Cutter ball = new Cutter(6, 6, 0);
         double angle = 1.8 / 86;
         double centre = 92;
         double ridge = centre * Math.cos(angle / 2) - Math.sqrt(36 - Math.pow(centre * Math.sin(angle / 2), 2)) - 86;
