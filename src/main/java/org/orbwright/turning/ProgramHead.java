@@ -1,5 +1,6 @@
 package org.orbwright.turning;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
@@ -132,9 +133,20 @@ final class ProgramHead {
         return design.say(millimetres);
     }
 
-    /** What can stand in a comment: no more than plain letters, and no parentheses. */
+    /**
+     * A text in letters that every control takes. Accents go. What would end a comment or the program is written in
+     * another way, and a letter that is none of these as a question mark, so that nobody takes the rest for the whole.
+     */
     private static String plain(String text) {
-        return text.replaceAll("[^ -~]|[()%;]", " ").replaceAll(" +", " ").strip();
+        return Normalizer.normalize(text, Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}", "")
+                .replace(';', ',')
+                .replace('(', '[')
+                .replace(')', ']')
+                .replace("%", " percent")
+                .replaceAll("[\\p{Cntrl}\\p{Z}]+", " ")
+                .replaceAll("[^ -~]", "?")
+                .strip();
     }
 
     /**

@@ -264,7 +264,7 @@ class TurningHttpTest {
                 .extract()
                 .asString();
         assertTrue(program.startsWith(
-                "%\n(Design: Boathouse lantern invented , dodecahedron)\n(CAUTION GENERAL: These numbers say what fits,"
+                "%\n(Design: Boathouse lantern [invented], dodecahedron)\n(CAUTION GENERAL: These numbers say what fits,"
                         + " not what is safe."));
         assertTrue(program.contains("run it in air first"));
         assertTrue(program.endsWith("M5\nM30\n%\n"));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
@@ -264,17 +265,32 @@ class ProgramWriterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"\u00c4\u00d6", "()", "%"})
-    void aNameWithoutPlainLettersIsLeftOut(String name) {
-        String program = named(name);
-        assertTrue(program.startsWith("%\n(Design: dodecahedron)\n"), program);
-        assertFalse(program.contains("()"));
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Lantern; oak (red) | Lantern, oak [red]",
+                "50% oak;50 % ash | 50 percent oak,50 percent ash",
+                "\u00c4hre \u00e9t\u00e9 | Ahre ete",
+                "\uff08a\uff1bb\uff09 | [a,b]",
+                "10 \u00d7 2 \u6728 | 10 ? 2 ?",
+                "() | []"
+            })
+    void nothingOfATextIsLost(String written, String read) {
+        String program = named(written, List.of(new Notice(Kind.STOP, "TEST", "Of " + written + "; that is all.")));
+        assertFalse(ProgramReader.run(program).isEmpty());
+        assertTrue(program.startsWith("%\n(Design: " + read + ", dodecahedron)\n"), program);
+        assertTrue(program.contains("\n(STOP TEST: Of " + read + ", that is all.)\n"), program);
     }
 
-    private static String named(String name) {
+    @Test
+    void aNameOfBlanksAloneIsLeftOut() {
+        assertTrue(named("\u00a0 ", List.of()).startsWith("%\n(Design: dodecahedron)\n"));
+    }
+
+    private static String named(String name, List<Notice> notices) {
         PathJob job = job(Machine.ROTARY);
         DesignRequest design = Designs.named(name, job.designs().request());
-        return ProgramWriter.write(job.request(), job.turning(), Design.of(design), job.path(), List.of());
+        return ProgramWriter.write(job.request(), job.turning(), Design.of(design), job.path(), notices);
     }
 
     @ParameterizedTest
