@@ -48,8 +48,9 @@ public class BandDesignResource {
                     "One or two number fields of the design are varied over lists or ranges, at most 10,000 designs,"
                             + " and the wanted numbers of each sheet are answered as a stream of rows: JSON objects,"
                             + " one a line, whose names are the JSON pointers asked for, or comma separated values"
-                            + " with these pointers as heading. A design with a STOP has the codes of its STOPs under"
-                            + " stops, as a list, or in one cell with blanks between. A design that cannot exist has a"
+                            + " with these pointers as heading. The codes of a design's findings stand under stops, warns"
+                            + " and notes by their severity, as lists that are left out where empty, or each in one"
+                            + " cell with blanks between. A design that cannot exist has a"
                             + " problem instead of numbers; a number that the sheet lacks is left out.")
     @APIResponse(
             responseCode = "200",

@@ -13,17 +13,23 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.orbwright.explore.Sweep;
 import org.orbwright.explore.SweepRow;
+import org.orbwright.sheet.Finding.Severity;
 
 /** Writes a sweep row by row as it is computed. */
 @Provider
 @Produces({BandDesignResource.NDJSON, Csv.MEDIA_TYPE})
 public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
-    private static final String STOPS = "stops";
+    /** Where the codes of a severity's findings stand. */
+    private static final Map<Severity, String> CODES =
+            new EnumMap<>(Map.of(Severity.STOP, "stops", Severity.WARN, "warns", Severity.NOTE, "notes"));
+
     private static final String PROBLEM = "problem";
 
     SweepWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
@@ -48,10 +54,12 @@ public class SweepWriter extends StreamWriter<Sweep> {
             json.writeStartObject();
             writeNumbers(json, sweep.fields(), row.inputs());
             writeNumbers(json, sweep.outputs(), row.outputs());
-            if (!row.stops().isEmpty()) {
-                json.writeFieldName(STOPS);
-                json.writeArray(
-                        row.stops().toArray(String[]::new), 0, row.stops().size());
+            for (Map.Entry<Severity, String> name : CODES.entrySet()) {
+                String[] codes = row.codes().get(name.getKey()).toArray(String[]::new);
+                if (codes.length > 0) {
+                    json.writeFieldName(name.getValue());
+                    json.writeArray(codes, 0, codes.length);
+                }
             }
             if (row.problem() != null) {
                 json.writeStringField(PROBLEM, row.problem());
@@ -75,7 +83,7 @@ public class SweepWriter extends StreamWriter<Sweep> {
         Writer csv = new OutputStreamWriter(body, StandardCharsets.UTF_8);
         List<String> heading = new ArrayList<>(sweep.fields());
         heading.addAll(sweep.outputs());
-        heading.add(STOPS);
+        heading.addAll(CODES.values());
         heading.add(PROBLEM);
         csv.write(Csv.line(heading.stream().map(Csv::text).toList()));
         while (sweep.hasNext() && !left.getAsBoolean()) {
@@ -86,7 +94,8 @@ public class SweepWriter extends StreamWriter<Sweep> {
                 Double number = row.problem() == null ? row.outputs().get(i) : null;
                 cells.add(number == null ? "" : Csv.plain(number));
             }
-            cells.add(String.join(" ", row.stops()));
+            CODES.keySet()
+                    .forEach(severity -> cells.add(String.join(" ", row.codes().get(severity))));
             cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
             csv.write(Csv.line(cells));
         }

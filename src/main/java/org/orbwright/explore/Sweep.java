@@ -2,8 +2,10 @@ package org.orbwright.explore;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Set;
 import org.orbwright.design.ImpossibleDesignException;
@@ -13,11 +15,12 @@ import org.orbwright.document.ExploreRequest;
 import org.orbwright.document.ExploreRequest.VaryRequest;
 import org.orbwright.document.Section;
 import org.orbwright.explore.RecordPath.Target;
-import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.Finding;
+import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.sheet.SheetCalculator;
 
 /**
@@ -157,14 +160,24 @@ public final class Sweep implements Iterator<SweepRow> {
             for (RecordPath output : outputs) {
                 numbers.add(number(output.follow(sheet), document.unit()));
             }
-            List<String> stops = Notice.stops(sheet.notices()).stream()
-                    .map(Notice::code)
-                    .distinct()
-                    .toList();
-            return new SweepRow(inputs, Collections.unmodifiableList(numbers), stops, null);
+            return new SweepRow(inputs, Collections.unmodifiableList(numbers), codes(sheet.findings()), null);
         } catch (ImpossibleDesignException e) {
-            return new SweepRow(inputs, List.of(), List.of(), e.getMessage());
+            return new SweepRow(inputs, List.of(), codes(List.of()), e.getMessage());
         }
+    }
+
+    private static Map<Severity, List<String>> codes(List<Finding> findings) {
+        Map<Severity, List<String>> codes = new EnumMap<>(Severity.class);
+        for (Severity severity : Severity.values()) {
+            codes.put(
+                    severity,
+                    findings.stream()
+                            .filter(finding -> finding.severity() == severity)
+                            .map(finding -> finding.code().name())
+                            .distinct()
+                            .toList());
+        }
+        return codes;
     }
 
     /** A number of a sheet in the unit of the answer, rounded as there; null if it is not there or is none. */

@@ -19,6 +19,11 @@ import java.net.HttpURLConnection;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** Sweeps over HTTP: rows as lines of JSON or as comma separated values, streamed. */
@@ -99,10 +104,63 @@ class SweepHttpTest {
                 .asString()
                 .lines()
                 .toList();
-        assertEquals("/sphere/diameter,/sphere/thinnestWall,stops,problem", lines.get(0));
-        assertEquals("172,9.3629,,", lines.get(1));
-        assertTrue(lines.get(2).startsWith("400,,,"), lines.get(2));
+        assertEquals("/sphere/diameter,/sphere/thinnestWall,stops,warns,notes,problem", lines.get(0));
+        assertEquals("172,9.3629,,BAND_THINNED NARROW_STRIP SMALL_SEGMENT,NO_HALVES NOTHING_TO_SPARE,", lines.get(1));
+        assertTrue(lines.get(2).startsWith("400,,,,,"), lines.get(2));
         assertTrue(lines.get(2).contains("larger than the seams allow"), lines.get(2));
+    }
+
+    @Test
+    void everyFindingOfASheetHasItsCodeInTheRowBySeverity() {
+        ObjectNode sweep = sweep();
+        ObjectNode vary = explore(sweep).putArray("vary").addObject().put("field", "/panel/thickness");
+        vary.putArray("values").add(28).add(12).add(8);
+        explore(sweep).putArray("outputs").add(WALL);
+        List<String> lines = rows(sweep, BandDesignResource.NDJSON).lines().toList();
+        List<String> table = rows(sweep, "text/csv").lines().toList();
+        Set<String> severities = new TreeSet<>();
+        for (int i = 0; i < lines.size(); i++) {
+            ObjectNode design = sweep();
+            JsonNode row = Contract.json(lines.get(i));
+            ((ObjectNode) design.path("panel"))
+                    .put("thickness", row.path("/panel/thickness").asDouble());
+            Map<String, Set<String>> codes =
+                    new TreeMap<>(Map.of("stops", new TreeSet<>(), "warns", new TreeSet<>(), "notes", new TreeSet<>()));
+            for (JsonNode finding :
+                    Contract.json(rows("/v1/sheet", design, "application/json")).path("findings")) {
+                String severity = finding.path("severity").asText();
+                severities.add(severity);
+                codes.get(severity.toLowerCase(Locale.ROOT) + "s")
+                        .add(finding.path("code").asText());
+            }
+            List<String> cells = List.of(table.get(i + 1).split(",", -1));
+            List<String> heading = List.of(table.get(0).split(",", -1));
+            codes.forEach((name, expected) -> {
+                Set<String> found = new TreeSet<>();
+                row.path(name).forEach(code -> found.add(code.asText()));
+                assertEquals(expected, found, row::toString);
+                assertEquals(!expected.isEmpty(), row.has(name));
+                String cell = cells.get(heading.indexOf(name));
+                assertEquals(expected, cell.isEmpty() ? Set.of() : new TreeSet<>(List.of(cell.split(" ", -1))));
+            });
+        }
+        assertEquals(Set.of("STOP", "WARN", "NOTE"), severities, "all are tried");
+    }
+
+    private static String rows(ObjectNode sweep, String type) {
+        return rows("/v1/bands/explore", sweep, type);
+    }
+
+    private static String rows(String address, ObjectNode document, String type) {
+        return Contract.request()
+                .contentType(ContentType.JSON)
+                .accept(type)
+                .body(document.toString())
+                .post(address)
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString();
     }
 
     @Test
