@@ -20,6 +20,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Violation;
+import org.orbwright.notice.Article;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.segment.WholeWall;
 
@@ -99,7 +100,7 @@ public final class BodyCalculator {
     public static Body sphere(Design design, BodyOptions options) {
         return new BodyCalculator(design, BodyKind.SPHERE, options)
                 .body(
-                        "Sphere from a " + design.solid().name(),
+                        "Sphere from " + Article.with(design.solid().name()),
                         SegmentPlace.ofSolid(design, design.sphere(options.set())),
                         Vector3D.ZERO);
     }

@@ -9,7 +9,7 @@ import org.orbwright.quantity.Quantity;
 /** What a body measures, part by part. */
 @Describe("What a body measures, part by part.")
 public record BodyNumbers(
-        @Describe(value = "What it is.", example = "\"Sphere from a icosahedron\"")
+        @Describe(value = "What it is.", example = "\"Sphere from an icosahedron\"")
         String title,
 
         @Describe(

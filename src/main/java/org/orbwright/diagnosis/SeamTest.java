@@ -10,6 +10,7 @@ import org.orbwright.diagnosis.Diagnosis.PanelBevel;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
+import org.orbwright.notice.Article;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.tolerance.Levers;
@@ -75,7 +76,7 @@ final class SeamTest {
             checks.refuse(
                     POINTER + "/faces",
                     "NOT_NEIGHBOURS",
-                    "No " + one + " meets a " + other + " on this solid.",
+                    "No " + one + " meets " + Article.with(other) + " on this solid.",
                     one + ", " + other,
                     "two face kinds that share an edge");
         }

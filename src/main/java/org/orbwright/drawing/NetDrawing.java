@@ -21,6 +21,7 @@ import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.notice.Article;
 
 /**
  * The panels of a sphere laid flat at true size and seen from outside, as they are taped together: with their bands,
@@ -195,8 +196,8 @@ public final class NetDrawing {
         String tree = net.hinges().stream()
                 .map(hinge -> hinge.neighbour() + " on " + hinge.panel())
                 .collect(Collectors.joining(", "));
-        return "The outer faces of the " + net.panels().size() + " panels of a "
-                + design.solid().name() + " at true size, laid flat around panel " + net.root()
+        return "The outer faces of the " + net.panels().size() + " panels of "
+                + Article.with(design.solid().name()) + " at true size, laid flat around panel " + net.root()
                 + " and seen from outside, with the bands of "
                 + Legend.setName(sphere.set()) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
     }

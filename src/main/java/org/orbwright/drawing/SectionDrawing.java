@@ -8,6 +8,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.notice.Article;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
@@ -84,7 +85,7 @@ public final class SectionDrawing {
     private double section(SectionPanel main, SectionPanel neighbour, FaceSizing sizing, double x, double y) {
         boolean edge = neighbour != null;
         String where = edge ? "edge middle" : "corner";
-        String beside = edge ? ", beside a " + neighbour.panel().face() : "";
+        String beside = edge ? ", beside " + Article.with(neighbour.panel().face()) : "";
         String heading = sizing.face() + ", through the " + where + beside;
         marks.addAll(Callout.text(x + 2 * LETTERS, y, 1.1 * LETTERS, Anchor.START, List.of(heading)));
         double top = y + 1.5 * LETTERS;

@@ -14,6 +14,7 @@ import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.notice.Article;
 import org.orbwright.solid.Face;
 
 /**
@@ -80,12 +81,12 @@ public final class SphereDrawing {
         marks.add(new Line(poles, Pen.THIN));
         marks.add(new Line(new PathData().circle(middle, middle, radius), Pen.THICK));
         marks.addAll(legend.marks(2 * middle, 2 * middle));
-        String name = design.solid().name();
+        String name = Article.with(design.solid().name());
         return new Drawing(
-                "Sphere from a " + name,
+                "Sphere from " + name,
                 "The finished sphere of " + design.say(2 * radius) + " in diameter, made from "
                         + Legend.setName(sphere.set())
-                        + " segments of a " + name + ", seen from outside."
+                        + " segments of " + name + ", seen from outside."
                         + (legend.species().isEmpty() ? "" : " Woods: " + String.join(", ", legend.species()) + "."),
                 2 * middle,
                 2 * middle + legend.height(2 * middle),

@@ -11,6 +11,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.inlay.InlayPlan.InlaidPanel;
+import org.orbwright.notice.Article;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Solid;
 
@@ -56,7 +57,8 @@ final class PanelMotifs {
                 throw InlayCalculator.refuse(
                         "/inlays/panels/" + i,
                         "UNKNOWN_PANEL",
-                        "Panel " + number + " is not a " + panel.face() + " of this solid, or is listed twice.",
+                        "Panel " + number + " is not " + Article.with(panel.face())
+                                + " of this solid, or is listed twice.",
                         String.valueOf(number),
                         "each " + panel.face() + " once, by its place among the solid's faces from 0 to "
                                 + (solid.faces().size() - 1));

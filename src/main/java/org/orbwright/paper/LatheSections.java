@@ -2,6 +2,7 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
@@ -36,7 +37,7 @@ final class LatheSections {
         section.number(
                 "Share of the sphere that the tool reaches", holding.reachedShare() * PERCENT, SHARE_DECIMALS, "%");
         for (FaceSizing face : answers.sphere().faces()) {
-            section.length("Disc that finds the centre of a " + face.face(), face.mountingDiscDiameter());
+            section.length("Disc that finds the centre of " + Article.with(face.face()), face.mountingDiscDiameter());
         }
         section.check("Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed"
                 + " and rest.");

@@ -8,6 +8,7 @@ import org.orbwright.inlay.InlayPlan.InlaidPanel;
 import org.orbwright.movement.Movement;
 import org.orbwright.movement.Movement.PanelGap;
 import org.orbwright.movement.Movement.PanelMovement;
+import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Balance;
@@ -35,7 +36,7 @@ final class OtherSections {
     private static void gap(PanelMovement panel, String season, PanelGap gap, SetUp section) {
         if (gap != null) {
             section.length(
-                    "A " + panel.face() + " panel would open in the " + season + " season, at the "
+                    Article.first(panel.face()) + " panel would open in the " + season + " season, at the "
                             + gap.opensAt().name().toLowerCase(Locale.ROOT) + ", by",
                     gap.gap());
         }

@@ -7,6 +7,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.document.Document;
 import org.orbwright.document.PaperRequest;
+import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
@@ -95,7 +96,7 @@ public final class ShopSheetCalculator {
     private static String title(Design design) {
         String name = design.request().name();
         return name == null || name.isBlank()
-                ? "Sphere from a " + design.solid().name()
+                ? "Sphere from " + Article.with(design.solid().name())
                 : name;
     }
 }

@@ -16,6 +16,7 @@ import org.orbwright.assembly.GlueWork;
 import org.orbwright.assembly.PanelGluing;
 import org.orbwright.assembly.PanelGluing.PanelStage;
 import org.orbwright.assembly.PanelGluing.PanelWork;
+import org.orbwright.notice.Article;
 import org.orbwright.quantity.Rounding;
 
 /** What the order of gluing gets wrong or nearly wrong: where it does not fit into the open time. */
@@ -80,10 +81,10 @@ final class AssemblyFindings {
 
     private static String name(PanelWork work, String face) {
         return switch (work) {
-            case WHOLE -> "a " + face + " panel";
-            case FIRST_HALF -> "the first half of a " + face + " panel";
-            case SECOND_HALF -> "the second half of a " + face + " panel";
-            case STRAIGHT_JOINT -> "the straight joint of a " + face + " panel";
+            case WHOLE -> Article.with(face) + " panel";
+            case FIRST_HALF -> "the first half of " + Article.with(face) + " panel";
+            case SECOND_HALF -> "the second half of " + Article.with(face) + " panel";
+            case STRAIGHT_JOINT -> "the straight joint of " + Article.with(face) + " panel";
         };
     }
 

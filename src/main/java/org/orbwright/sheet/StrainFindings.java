@@ -10,6 +10,7 @@ import org.orbwright.movement.Movement.OpensAt;
 import org.orbwright.movement.Movement.PanelGap;
 import org.orbwright.movement.Movement.PanelMovement;
 import org.orbwright.movement.Movement.Season;
+import org.orbwright.notice.Article;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Finding.Severity;
 
@@ -59,8 +60,9 @@ final class StrainFindings {
         findings.add(new Finding(
                 FindingCode.PANEL_STRAINED,
                 strain > YIELDS ? Severity.WARN : Severity.NOTE,
-                "In the " + (season == Season.DRIEST ? "driest" : "dampest") + " season the joints of a "
-                        + panel.face() + " panel would open by " + Rounding.plain(degrees, DEGREE_DECIMALS)
+                "In the " + (season == Season.DRIEST ? "driest" : "dampest") + " season the joints of "
+                        + Article.with(panel.face()) + " panel would open by "
+                        + Rounding.plain(degrees, DEGREE_DECIMALS)
                         + " degrees in all, which is " + design.say(gap.gap()) + " at the "
                         + (gap.opensAt() == OpensAt.RIM ? "rim" : "tips")
                         + ". Glue holds them together, and strains the wood across its grain by up to about "
