@@ -76,7 +76,8 @@ public record ErrorBudget(
             double shift,
 
             @Describe(
-                    value = "Standard uncertainty from the scatter, which evens out where several pieces count.",
+                    value = "Standard uncertainty from the scatter, which evens out where several pieces count. 0 where"
+                            + " BEVEL moves a panel outwards: that has one side only, and is no uncertainty.",
                     quantity = Quantity.LENGTH,
                     example = "0.0143")
             double uncertainty) {}

@@ -114,7 +114,9 @@ final class PanelErrors {
 
     /**
      * Adds how far the panel sits out. A larger panel sits further out between the same seams. Bevels that are too
-     * large touch at the hollow and hold the panels apart; those that are too small do not.
+     * large touch at the hollow and hold the panels apart; those that are too small do not. Scatter of bevels moves a
+     * panel outwards too, on those of its edges that came out too large, and tilts it. That is neither linear nor
+     * symmetric, so that it is no uncertainty; at most it does what the largest bevel would do on every edge.
      *
      * @param together factor of what shifts alike
      * @param independent factor of what scatters

@@ -46,8 +46,8 @@ public record PanelTolerance(
         @Describe("How far the face distance is off at one panel. Bevels act one-sidedly: where they are too large the"
                 + " panels"
                 + " touch at the hollow and are held apart, and where they are too small nothing moves."
-                + " Their scatter is"
-                + " left out here.")
+                + " So their setting shifts the panel, and their scatter has no part in the uncertainty: it holds panels"
+                + " out and never in. It may move a panel as far out as if all bevels were as large as its largest.")
         ErrorBudget faceDistance,
 
         @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide, which is"
