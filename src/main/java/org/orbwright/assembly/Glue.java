@@ -17,7 +17,10 @@ public record Glue(
                 example = "5")
         double openTime,
 
-        @Describe(value = "Seams that are spread with glue and closed in a minute.", example = "2")
+        @Describe(
+                value = "Seams that are spread with glue and closed in a minute.",
+                quantity = Quantity.PLAIN,
+                example = "2")
         double seamsPerMinute,
 
         @Describe(value = "Most seams that fit into the open time.", example = "10")

@@ -45,7 +45,7 @@ public record WidthSolution(
                     value = "What is seen less what was wished for, in the wish's own measure before rounding to the"
                             + " shop's"
                             + " step: the design's unit, or a share. Left out for the rest.",
-                    quantity = Quantity.NONE,
+                    quantity = Quantity.PLAIN,
                     example = "0",
                     optional = true,
                     min = -1e18)
@@ -55,8 +55,8 @@ public record WidthSolution(
                     value = "The most that could have been wished for beside the other wishes, in the wish's own"
                             + " measure;"
                             + " left out for the rest.",
-                    quantity = Quantity.NONE,
-                    example = "25.420533030496",
+                    quantity = Quantity.PLAIN,
+                    example = "25.420533",
                     optional = true)
             Double most,
 
@@ -93,8 +93,8 @@ public record WidthSolution(
                     value = "Change of the measure for each unit of width: without unit for a width, for a share for"
                             + " each"
                             + " unit of length.",
-                    quantity = Quantity.NONE,
-                    example = "1.029168770871",
+                    quantity = Quantity.PLAIN,
+                    example = "1.029169",
                     min = -1e18)
             double change) {}
 

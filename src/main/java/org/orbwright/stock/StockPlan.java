@@ -98,11 +98,13 @@ public record StockPlan(
             @Describe(
                     value = "What the plan is to have least of: its cost in the currency of the prices, its wood in"
                             + " cubic decimetres, or its seams.",
+                    quantity = Quantity.PLAIN,
                     example = "31")
             double value,
 
             @Describe(
                     value = "What no plan with as few missing strips has less of, whatever the lengths of its pieces.",
+                    quantity = Quantity.PLAIN,
                     example = "31")
             double bound,
 

@@ -63,7 +63,8 @@ public record ErrorBudget(
             @Describe(
                     value = "Sensitivity to a length: how far the length shifts for each unit that every piece is too"
                             + " large.",
-                    example = "0.288675134595",
+                    quantity = Quantity.PLAIN,
+                    example = "0.288675",
                     min = -1e18,
                     optional = true)
             Double perLength,

@@ -69,7 +69,8 @@ public record PanelTolerance(
                         + " taken in the order of the blank, where neighbours share a cut that makes both of them"
                         + " larger or smaller. Left out where upright and inverted segments differ, or each is cut"
                         + " from a stick of its own: no panel holds two that share a cut then.",
-                example = "1.341640786500",
+                quantity = Quantity.PLAIN,
+                example = "1.341641",
                 min = 1,
                 max = 2,
                 optional = true)

@@ -34,6 +34,7 @@ public record FinishPlan(
                 value = "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left"
                         + " out without"
                         + " coats.",
+                quantity = Quantity.PLAIN,
                 example = "96",
                 optional = true)
         Double dryingHours) {

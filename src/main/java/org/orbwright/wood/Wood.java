@@ -45,6 +45,7 @@ public record Wood(
         @Describe(
                 value = "Ovendry mass over the mass of as much water as the wood's volume at 12 % moisture content;"
                         + " left out where no source was read.",
+                quantity = Quantity.PLAIN,
                 example = "0.75",
                 optional = true)
         Double specificGravity,

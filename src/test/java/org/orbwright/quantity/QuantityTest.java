@@ -68,6 +68,7 @@ class QuantityTest {
         "MASS, 4, 4",
         "DENSITY, 1, 1",
         "NONE, 12, 12",
+        "PLAIN, 6, 6",
         "PERCENT, 4, 4",
         "CELSIUS, 4, 4",
         "MOVEMENT, 8, 8",
@@ -81,7 +82,10 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Quantity.class, mode = EnumSource.Mode.EXCLUDE, names = "NONE")
+    @EnumSource(
+            value = Quantity.class,
+            mode = EnumSource.Mode.EXCLUDE,
+            names = {"NONE", "PLAIN"})
     void everyMeasuredQuantityNamesItsUnit(Quantity quantity) {
         assertTrue(quantity.unitPhrase().matches("(in|for|as) .+"));
     }
@@ -89,5 +93,6 @@ class QuantityTest {
     @Test
     void whatIsNotMeasuredHasNoUnit() {
         assertEquals("", Quantity.NONE.unitPhrase());
+        assertEquals("", Quantity.PLAIN.unitPhrase());
     }
 }

@@ -97,6 +97,7 @@ final class AnswerNumbers {
             case VOLUME, BOARD_FEET, CUBIC_METRES, MASS -> 3;
             case IMBALANCE, FORCE -> 4;
             case NONE,
+                    PLAIN,
                     ANGLE,
                     CATALOGUE_ANGLE,
                     UNIT_EDGE,
