@@ -58,7 +58,11 @@ public final class BandCalculator {
                 segments.add(calculator.segmentBands(panel, piece, calculator.surfaces.get(next++)));
             }
             faces.add(new FaceBands(
-                    panel.face(), panel.places(), panel.lamination().bandAngle(), segments));
+                    panel.face(),
+                    panel.places(),
+                    panel.lamination().bandAngle(),
+                    panel.lamination().sets(),
+                    segments));
         }
         return new BandSurvival(faces, calculator.spheres(faces));
     }

@@ -36,6 +36,15 @@ public record BandSurvival(
                     max = 90)
             double bandAngle,
 
+            @Describe(
+                    value = "Sets that sawing gives of this lamination. 1 if the bands read the same from both edges or"
+                            + " are tilted: an inverted panel is then made from the same segments as an upright one."
+                            + " Otherwise 2.",
+                    example = "2",
+                    min = 1,
+                    max = 2)
+            int sets,
+
             @Describe("The bands of each kind of segment.") List<SegmentBands> segments) {}
 
     /** The bands of one kind of segment. */
@@ -69,8 +78,9 @@ public record BandSurvival(
 
             @Describe(
                     value = "The bands of an inverted segment, from the base to the tip; left out where the bands"
-                            + " read the"
-                            + " same from both edges.",
+                            + " read the same from both edges. Tilted bands have them for comparison: they are what"
+                            + " the lamination turned end for end would give. Inverted spheres still use the upright"
+                            + " ones, as sets is 1.",
                     optional = true)
             List<BandView> inverted) {}
 
@@ -168,7 +178,8 @@ public record BandSurvival(
 
     /** The woods on the surface of one kind of sphere. */
     @Describe(
-            "The woods on the surface of one kind of sphere: of one of each set, and of the mixed one if that is made.")
+            "The woods on the surface of one kind of sphere: of one of each set, and of the mixed one if that is made. Face"
+                    + " kinds with one set are the same on each.")
     public record SphereShares(
             @Describe(value = "The segments that the sphere is made from.", example = "\"MIXED\"")
             SphereSet set,

@@ -7,7 +7,8 @@ import org.orbwright.quantity.Describe;
         "Which sets of segments the spheres are made from, where sawing gives two. TWINS: half of the copies from each"
                 + " set, of an odd number the larger half upright. UPRIGHT or INVERTED: all of them from one set. MIXED: panels"
                 + " of both sets shared out evenly over each sphere, like panels kept apart. BY_PANEL: the panels listed in"
-                + " invertedPanels are inverted. TWINS if left out.")
+                + " invertedPanels are inverted. TWINS if left out. Tilted bands, and bands that read the same from both edges,"
+                + " give one set: their panels are the same whatever is stated here.")
 public enum Sets {
     /** Half of the copies from each set; of an odd number the larger half upright. */
     TWINS,

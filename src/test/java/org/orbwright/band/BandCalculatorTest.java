@@ -311,6 +311,49 @@ class BandCalculatorTest {
 
     @Test
     @Source(CONTRACT)
+    void anInvertedSphereHasTheUprightSegmentsOfTiltedBands() {
+        List<BandRequest> widths = Designs.widths(40.0, null);
+        BandSurvival bands = bands(Designs.of("cuboctahedron")
+                .laminations(
+                        List.of(Designs.lamination("triangle", 0, widths), Designs.lamination("square", 30, widths))));
+        assertEquals(
+                List.of(1, 2),
+                bands.faces().stream().map(FaceBands::sets).sorted().toList());
+        FaceBands tilted = bands.faces().stream()
+                .filter(face -> face.sets() == 1)
+                .findFirst()
+                .orElseThrow();
+        assertEquals("square", tilted.face());
+        FaceBands straight = bands.faces().stream()
+                .filter(face -> face.sets() == 2)
+                .findFirst()
+                .orElseThrow();
+        List<SphereShares> spheres = bands.spheres();
+        assertEquals(SphereSet.INVERTED, spheres.get(1).set());
+        String wood = tilted.segments().get(0).upright().get(0).species();
+        double area = 0;
+        for (SegmentBands segment : tilted.segments()) {
+            area += segment.perSphere() * area(segment.upright(), wood);
+        }
+        for (SegmentBands segment : straight.segments()) {
+            area += segment.perSphere() * area(segment.inverted(), wood);
+        }
+        double answered = spheres.get(1).species().stream()
+                .filter(share -> share.species().equals(wood))
+                .mapToDouble(SpeciesShare::area)
+                .sum();
+        assertEquals(area, answered, 1e-9 * area);
+    }
+
+    private static double area(List<BandView> views, String wood) {
+        return views.stream()
+                .filter(view -> view.species().equals(wood))
+                .mapToDouble(BandView::sphereArea)
+                .sum();
+    }
+
+    @Test
+    @Source(CONTRACT)
     void bandsKeepTheirNumbersInBothSets() {
         SegmentBands segment = first(SQUARES);
         assertEquals(
