@@ -131,8 +131,9 @@ public record BandSurvival(
     @Describe(
             "The width of a band that can be seen on the sphere, measured along the sphere square to the band's edges."
                     + " At a place on the base it is that part of the width that is crossed on the way there from"
-                    + " the panel's"
-                    + " centre.")
+                    + " the panel's centre. Where the sphere leaves a flat, the way runs along the great circle"
+                    + " through the face's centre, straight across the flat: at a corner too, where the flat may not"
+                    + " reach.")
     public record VisibleWidth(
             @Describe(
                     value = "On the way to the edge middle, the foot of the segment's tip.",

@@ -353,6 +353,19 @@ class BandCalculatorTest {
     }
 
     @Test
+    @Source(value = HAND, text = "a flat of half a chord of a circle, and the arc beyond it")
+    void withFlatsWidthsRunThroughTheFacesCentreAtTheCornersToo() {
+        // Faces 100 mm out and 100 mm of base distance; a sphere of 106 mm leaves flats of root(106^2 - 100^2) mm.
+        double flat = Math.sqrt(106 * 106 - 100 * 100);
+        SegmentBands segment = first(Designs.of("cube").diameter(212.0).bands(Designs.widths(60.0, null)));
+        double arc = 106 * (Math.asin(40 / 106.0) - Math.asin(flat / 106));
+        assertEquals(flat + arc, segment.upright().get(1).visibleWidth().rightCorner(), 1e-9);
+        assertEquals(flat + arc, segment.upright().get(1).visibleWidth().edgeMiddle(), 1e-9);
+        // On the diagonal of a segment the line is 40 root 2 mm from the centre: no flat reaches there.
+        assertTrue(40 * Math.sqrt(2) > flat);
+    }
+
+    @Test
     @Source(CONTRACT)
     void bandsKeepTheirNumbersInBothSets() {
         SegmentBands segment = first(SQUARES);
