@@ -2,15 +2,23 @@ package org.orbwright.band;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.WidthSolution.Seen;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.SphereKind;
+import org.orbwright.design.SphereSet;
 
 /**
- * What is seen of a strip of one panel's lamination that lies between two depths, measured from the base's side of the
- * lamination towards the tip.
+ * What is seen of one panel's lamination, as curves over the depth from the blank's first edge. No curve ever falls,
+ * and what is seen of a strip is the least difference of a curve between the strip's two edges. So each wish is a rule
+ * about two cuts, upright or inverted.
  */
 final class LaminationView {
+    private final Design design;
     private final Panel panel;
     private final List<Part> parts = new ArrayList<>();
     private final double sphereArea;
@@ -18,6 +26,7 @@ final class LaminationView {
     private record Part(Piece piece, SegmentSurface surface, double top, double cos, double sin) {}
 
     LaminationView(Design design, Panel panel) {
+        this.design = design;
         this.panel = panel;
         double total = 0;
         for (Panel other : design.panels()) {
@@ -38,45 +47,101 @@ final class LaminationView {
         return panel.lamination().width();
     }
 
-    /** Visible width at the edge middle, the least of the panel's pieces. */
-    double edgeMiddle(double from, double to) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Part part : parts) {
-            least = Math.min(least, crossed(part, 0, from, to));
+    /** The curves of a measure on the spheres of a set; a mixed sphere shows a width where it shows least of it. */
+    List<DoubleUnaryOperator> curves(Measure measure, SphereSet set) {
+        List<DoubleUnaryOperator> upright = upright(measure);
+        if (set == SphereSet.UPRIGHT) {
+            return upright;
         }
-        return least;
+        List<DoubleUnaryOperator> inverted =
+                upright.stream().map(this::turnedEndForEnd).toList();
+        if (set == SphereSet.INVERTED) {
+            return inverted;
+        }
+        double part = uprightPart();
+        if (part == 0 || part == 1) {
+            return part == 0 ? inverted : upright;
+        }
+        if (measure == Measure.SHARE_OF_SPHERE) {
+            DoubleUnaryOperator one = upright.get(0);
+            DoubleUnaryOperator other = inverted.get(0);
+            return List.of(depth -> part * one.applyAsDouble(depth) + (1 - part) * other.applyAsDouble(depth));
+        }
+        List<DoubleUnaryOperator> both = new ArrayList<>(upright);
+        both.addAll(inverted);
+        return both;
     }
 
-    /** Visible width at a corner, the least of the panel's pieces and corners. */
-    double corner(double from, double to) {
+    /** What is seen of a strip between two depths on the spheres of a set. */
+    Seen seen(SphereSet set, double from, double to) {
+        return new Seen(
+                set,
+                shown(curves(Measure.EDGE_MIDDLE, set), from, to),
+                shown(curves(Measure.CORNER, set), from, to),
+                shown(curves(Measure.SHARE_OF_SPHERE, set), from, to));
+    }
+
+    /** What curves show between two depths. */
+    static double shown(List<DoubleUnaryOperator> curves, double from, double to) {
         double least = Double.POSITIVE_INFINITY;
+        for (DoubleUnaryOperator curve : curves) {
+            least = Math.min(least, curve.applyAsDouble(to) - curve.applyAsDouble(from));
+        }
+        return Math.max(0, least);
+    }
+
+    private List<DoubleUnaryOperator> upright(Measure measure) {
+        if (measure == Measure.SHARE_OF_SPHERE) {
+            return List.of(this::shareBefore);
+        }
+        List<DoubleUnaryOperator> curves = new ArrayList<>();
         for (Part part : parts) {
             Piece piece = part.piece();
-            least = Math.min(least, crossed(part, -piece.left() / piece.base(), from, to));
-            least = Math.min(least, crossed(part, piece.right() / piece.base(), from, to));
+            if (measure == Measure.EDGE_MIDDLE) {
+                curves.add(crossed(part, 0));
+            } else {
+                curves.add(crossed(part, piece.right() / piece.base()));
+                if (!piece.symmetric() || part.sin() != 0) {
+                    curves.add(crossed(part, -piece.left() / piece.base()));
+                }
+            }
         }
-        return least;
+        return curves;
     }
 
-    /** Share of the sphere's whole surface. */
-    double share(double from, double to) {
+    private DoubleUnaryOperator turnedEndForEnd(DoubleUnaryOperator curve) {
+        return depth -> -curve.applyAsDouble(width() - depth);
+    }
+
+    /** The part of this face kind's panels that are upright on a mixed sphere. */
+    private double uprightPart() {
+        SphereKind mixed = design.spheres().stream()
+                .filter(kind -> kind.set() == SphereSet.MIXED)
+                .findFirst()
+                .orElseThrow();
+        return panel.lamination().sets() == 1
+                ? 1
+                : (double) mixed.panelsOf(design.solid(), panel.face(), BandSet.UPRIGHT)
+                        / panel.kind().count();
+    }
+
+    /** Share of the sphere's whole surface that lies between the first edge and a depth. */
+    private double shareBefore(double depth) {
         double area = 0;
         for (Part part : parts) {
-            area += part.piece().perSphere() * (below(part, from) - below(part, to));
+            BandLine line = new BandLine(part.top() - depth, part.cos(), part.sin());
+            SegmentSurface surface = part.surface();
+            area += part.piece().perSphere()
+                    * (surface.whole().visible() - surface.below(line).visible());
         }
-        return Math.max(0, area / sphereArea);
+        return area / sphereArea;
     }
 
-    private double below(Part part, double depth) {
-        return part.surface()
-                .below(new BandLine(part.top() - depth, part.cos(), part.sin()))
-                .visible();
-    }
-
-    private double crossed(Part part, double slope, double from, double to) {
+    /** Way along the sphere that is crossed between the first edge and a depth, on the way to a place on the base. */
+    private static DoubleUnaryOperator crossed(Part part, double slope) {
         double end = part.surface().along(slope, part.cos(), part.sin());
-        double low = Math.max(part.top() - to, Math.min(0, end));
-        double high = Math.min(part.top() - from, Math.max(0, end));
-        return high > low ? part.surface().arc(high) - part.surface().arc(low) : 0;
+        double low = Math.min(0, end);
+        double high = Math.max(0, end);
+        return depth -> -part.surface().arc(Math.max(low, Math.min(high, part.top() - depth)));
     }
 }

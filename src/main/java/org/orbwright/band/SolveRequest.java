@@ -14,9 +14,9 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
@@ -25,9 +25,9 @@ import org.orbwright.quantity.Quantity;
  *
  * @param face the face kind whose lamination is solved for, or null for a solid with one
  * @param places which lamination of the face kind, or null where it has one
- * @param set the set of segments in which the wishes are to come true, or null for that of the first panel
- * @param wishes what is wished for each band of that lamination, or null; a band without a wish takes of the rest
- * @param step the shop's step to which widths are rounded, or null for none
+ * @param set the spheres on which wishes without a set of their own are to come true, or null for the first sphere
+ * @param wishes what is wished for bands of that lamination, or null; a band without a wish takes of the rest
+ * @param step the shop's step of which widths are whole multiples, or null for none
  */
 @Describe("What should be seen of each band on the finished sphere.")
 public record SolveRequest(
@@ -45,22 +45,24 @@ public record SolveRequest(
         Places places,
 
         @Describe(
-                value = "The set of segments in which the wishes are to come true; that of the first sphere's"
-                        + " first panel if left out.",
+                value = "The spheres that a wish without a set of its own is about: UPRIGHT or INVERTED for one of twins,"
+                        + " MIXED for a sphere with panels of both sets. If left out, the first sphere that the"
+                        + " document's sets make.",
                 example = "\"UPRIGHT\"",
                 optional = true)
-        BandSet set,
+        SphereSet set,
 
         @Describe(
-                value = "Wishes for bands of the lamination. A band without a wish is REST, and at least one band has"
-                        + " to be.",
+                value = "Wishes for bands of the lamination. A band may have several: for each set, and of each measure."
+                        + " A band without a wish is REST.",
                 optional = true)
-        @Size(max = DesignRequest.MAX_BANDS)
+        @Size(max = 2 * DesignRequest.MAX_BANDS)
         List<@NotNull @Valid WishRequest> wishes,
 
         @Describe(
-                value = "The shop's step to which the widths are rounded, such as 0.5 or 0.03125. Bands that are REST"
-                        + " are not rounded; they share what is left. No rounding if left out.",
+                value = "The shop's step, such as 0.5 or 0.03125. Widths are whole multiples of it, chosen so that the"
+                        + " worst wish comes as near as it can. Bands that are REST share what is left, in any width;"
+                        + " where no band is, the last one takes what is left. Any width if left out.",
                 quantity = Quantity.LENGTH,
                 usual = {0.05, 10},
                 example = "0.5",
@@ -75,7 +77,7 @@ public record SolveRequest(
     }
 
     /** Wishes for the only lamination of a face kind. */
-    public SolveRequest(String face, BandSet set, List<WishRequest> wishes, Double step) {
+    public SolveRequest(String face, SphereSet set, List<WishRequest> wishes, Double step) {
         this(face, null, set, wishes, step);
     }
 
@@ -83,14 +85,14 @@ public record SolveRequest(
      * The same with everything filled in: a wish for every band, those that were left out after the others.
      *
      * @param solvedFace the face kind that was solved for
-     * @param solvedSet the set in which the wishes came true
+     * @param solvedSet the spheres that a wish without a set is about
      * @param bands number of bands of the lamination
      */
-    public SolveRequest filled(String solvedFace, BandSet solvedSet, int bands) {
+    public SolveRequest filled(String solvedFace, SphereSet solvedSet, int bands) {
         List<WishRequest> all = new ArrayList<>();
         Set<Integer> wished = new HashSet<>();
         for (WishRequest wish : requireNonNullElse(wishes, List.<WishRequest>of())) {
-            all.add(wish.filled());
+            all.add(wish.filled(solvedSet));
             wished.add(wish.band());
         }
         for (int band = 1; band <= bands; band++) {
@@ -103,8 +105,9 @@ public record SolveRequest(
 
     /** What a wish measures. */
     @Describe("What is wished for a band. EDGE_MIDDLE: its visible width there. CORNER: its visible width at the"
-            + " corner where least of it is left. SHARE_OF_SPHERE: its share of the sphere, from 0 to 1. REST: it"
-            + " takes what the others leave, and several share that.")
+            + " corner where least of it is left. SHARE_OF_SPHERE: its share of the sphere, from 0 to 1. On a MIXED sphere"
+            + " a width counts in the panels that show least of it, and a share in all panels. REST: it takes what"
+            + " the others leave, and several share that.")
     public enum Measure {
         /** Visible width on the way to the edge middle. */
         EDGE_MIDDLE,
@@ -117,7 +120,7 @@ public record SolveRequest(
     }
 
     /** A wish for one band. */
-    @Describe("A wish for one band.")
+    @Describe("A wish for one band, on one kind of sphere.")
     public record WishRequest(
             @Describe(value = "The band's number in the lamination, from 1 at the base.", example = "1")
             @NotNull
@@ -133,6 +136,14 @@ public record SolveRequest(
             Measure measure,
 
             @Describe(
+                    value = "The spheres that the wish is about; that of the section if left out. UPRIGHT and INVERTED may"
+                            + " always be named, made or not; MIXED needs a sphere with panels of both sets. A REST"
+                            + " takes none: it is one width for all spheres.",
+                    example = "\"UPRIGHT\"",
+                    optional = true)
+            SphereSet set,
+
+            @Describe(
                     value = "The wished width in the design's unit, or the share. For REST the band's part of what is"
                             + " left: with 2 and 1 one band is twice as wide as the other. 1 if left out.",
                     example = "12",
@@ -141,13 +152,21 @@ public record SolveRequest(
             @DecimalMax("100000")
             Double value) {
 
+        /** A wish for the spheres of the section. */
+        public WishRequest(Integer band, Measure measure, Double value) {
+            this(band, measure, null, value);
+        }
+
         /** A wish for nothing but an equal part of the rest. */
         static WishRequest rest(int band) {
             return new WishRequest(band, Measure.REST, 1.0);
         }
 
-        WishRequest filled() {
-            return measure == Measure.REST && value == null ? rest(band) : this;
+        WishRequest filled(SphereSet usual) {
+            if (measure == Measure.REST) {
+                return value == null ? rest(band) : this;
+            }
+            return new WishRequest(band, measure, requireNonNullElse(set, usual), value);
         }
     }
 }

@@ -1,23 +1,46 @@
 package org.orbwright.band;
 
 import java.util.List;
-import org.orbwright.design.BandSet;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The flat widths that make wishes come true. */
-@Describe("The flat widths that make the wishes come true.")
+/** The flat widths that bring wishes as near to coming true as they can all be, and what every sphere gets of them. */
+@Describe("The flat widths that bring the wishes as near to coming true as they can all be. The farthest wish is"
+        + " brought as near as can be first, then the others. How far a wish is off is its deviation: what is"
+        + " shown less what is wished, as a share of what is wished.")
 public record WidthSolution(
         @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
-        @Describe(value = "The set in which the wishes come true.", example = "\"UPRIGHT\"")
-        BandSet set,
+        @Describe(value = "The spheres that a wish without a set is about.", example = "\"UPRIGHT\"")
+        SphereSet set,
 
-        @Describe("The bands, from the base to the tip.") List<SolvedBand> bands) {
+        @Describe(
+                value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
+                        + " off.",
+                example = "0")
+        double worst,
 
-    /** One band with its wish and its width. */
-    @Describe("One band with its wish and its width.")
+        @Describe(
+                value = "No widths, in the step if there is one, bring the largest deviation below this. Where it is less"
+                        + " than the largest deviation, what lies between is not proved.",
+                example = "0")
+        double proved,
+
+        @Describe(
+                value = "The largest deviation without the step, which tells what the step costs; left out without one.",
+                example = "0",
+                optional = true)
+        Double worstWithoutStep,
+
+        @Describe("The bands, from the base to the tip of an upright segment.")
+        List<SolvedBand> bands,
+
+        @Describe("The wishes, in the order of the section, without those that are REST.") List<SolvedWish> wishes) {
+
+    /** One band with its width and what each kind of sphere shows of it. */
+    @Describe("One band with its width and what each kind of sphere shows of it.")
     public record SolvedBand(
             @Describe(
                     value = "The band's number in the lamination, from 1 at the base.",
@@ -29,48 +52,28 @@ public record WidthSolution(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "What was wished for.", example = "\"EDGE_MIDDLE\"")
-            SolveRequest.Measure measure,
-
-            @Describe(
-                    value = "Flat width that makes the wish come true.",
-                    quantity = Quantity.LENGTH,
-                    example = "14.9942")
+            @Describe(value = "Flat width.", quantity = Quantity.LENGTH, example = "14.9942")
             double width,
 
-            @Describe("What is seen of the band with this width.")
-            Seen seen,
-
             @Describe(
-                    value = "What is seen less what was wished for, in the wish's own measure before rounding to the"
-                            + " shop's"
-                            + " step: the design's unit, or a share. Left out for the rest.",
-                    quantity = Quantity.PLAIN,
-                    example = "0",
-                    optional = true,
-                    min = -1e18)
-            Double residual,
-
-            @Describe(
-                    value = "The most that could have been wished for beside the other wishes, in the wish's own"
-                            + " measure;"
-                            + " left out for the rest.",
-                    quantity = Quantity.PLAIN,
-                    example = "25.420533",
+                    value = "The width in steps; left out without a step, and for a band that takes what is left.",
+                    example = "30",
                     optional = true)
-            Double most,
+            Integer steps,
 
-            @Describe("How the wish's measure changes for each unit that a band is made wider, the rest giving way.")
-            List<Sensitivity> sensitivities,
+            @Describe(value = "Whether the band takes what the others leave.", example = "false")
+            boolean rest,
 
-            @Describe(value = "The width and what is seen of it after rounding to the shop's step.", optional = true)
-            Rounded rounded) {}
+            @Describe("What is seen of the band on each kind of sphere that is made or wished about.")
+            List<Seen> seen) {}
 
-    /** What is seen of a band. */
-    @Describe("What is seen of a band on the sphere: beside an exact width with all widths exact, beside a rounded one"
-            + " with"
-            + " all of them rounded.")
+    /** What is seen of a band on a kind of sphere. */
+    @Describe("What is seen of a band on a kind of sphere. On a MIXED sphere a width is that in the panels that show"
+            + " least of it.")
     public record Seen(
+            @Describe(value = "Which segments the sphere is made from.", example = "\"UPRIGHT\"")
+            SphereSet set,
+
             @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "13")
             double edgeMiddle,
 
@@ -83,31 +86,61 @@ public record WidthSolution(
             @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.523996", max = 1)
             double shareOfSphere) {}
 
+    /** One wish with what becomes of it. */
+    @Describe("One wish with what becomes of it.")
+    public record SolvedWish(
+            @Describe(value = "Its place among the section's wishes, from 1.", example = "1", min = 1, max = 120)
+            int wish,
+
+            @Describe(value = "The band's number in the lamination.", example = "1", min = 1, max = 60)
+            int band,
+
+            @Describe(value = "The spheres that it is about.", example = "\"UPRIGHT\"")
+            SphereSet set,
+
+            @Describe(value = "What it measures.", example = "\"EDGE_MIDDLE\"")
+            SolveRequest.Measure measure,
+
+            @Describe(value = "What is wished: the design's unit, or a share.", example = "13")
+            double wished,
+
+            @Describe(value = "What is shown, in the same measure.", example = "13")
+            double shown,
+
+            @Describe(
+                    value = "What is shown less what is wished, as a share of what is wished.",
+                    example = "0",
+                    min = -1)
+            double deviation,
+
+            @Describe(
+                    value = "The most that the wish could show while the others come as near as they do, in the same"
+                            + " measure. Left out where the search for it gave up.",
+                    example = "25.419533030496",
+                    optional = true)
+            Double most,
+
+            @Describe(
+                    value = "The largest deviation of the other wishes if this one were dropped. Left out where dropping"
+                            + " it does not help by a ten-thousandth, and where all wishes come true.",
+                    example = "0.0125",
+                    optional = true)
+            Double worstWithout,
+
+            @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way.")
+            List<Sensitivity> sensitivities) {}
+
     /** How a measure depends on a width. */
-    @Describe("How the wish's measure depends on the width of one band.")
+    @Describe("How what a wish shows depends on the width of one band.")
     public record Sensitivity(
             @Describe(value = "The band that is made wider.", example = "1", min = 1, max = 60)
             int band,
 
             @Describe(
                     value = "Change of the measure for each unit of width: without unit for a width, for a share for"
-                            + " each"
-                            + " unit of length.",
+                            + " each unit of length.",
                     quantity = Quantity.PLAIN,
                     example = "1.029169",
                     min = -1e18)
             double change) {}
-
-    /** A band after rounding. */
-    @Describe(
-            "The band's width and what is seen of it after rounding to the shop's step; left out where none was given.")
-    public record Rounded(
-            @Describe(
-                    value = "The rounded width; for the rest what is left.",
-                    quantity = Quantity.LENGTH,
-                    example = "18")
-            double width,
-
-            @Describe("What is seen of the band with the rounded widths.")
-            Seen seen) {}
 }

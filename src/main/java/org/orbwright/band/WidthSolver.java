@@ -1,18 +1,25 @@
 package org.orbwright.band;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import org.orbwright.band.WidthSolution.Rounded;
+import java.util.Set;
 import org.orbwright.band.WidthSolution.Seen;
 import org.orbwright.band.WidthSolution.Sensitivity;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.WidthSolution.SolvedWish;
+import org.orbwright.design.BandSet;
+import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Panel;
+import org.orbwright.design.SphereKind;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Quantity;
 
 /**
- * Finds the flat widths that give what is wished to be seen, exact to 1e-12 of the lamination's width. Bands of the
- * rest share what the others leave.
+ * Finds the flat widths that give what is wished to be seen, on all kinds of spheres at once. Wishes that can all come
+ * true do, to 1e-9 of themselves; else the {@link Compromise} says what it reached and what it proved.
  */
 public final class WidthSolver {
     /** Step of the central difference for sensitivities, as a share of the lamination; its error is its square. */
@@ -20,22 +27,16 @@ public final class WidthSolver {
 
     private final WishedDesign wished;
     private final LaminationView view;
-    private final EdgeSolver solver;
-    /** Depth at which each band starts, seen from the base in the chosen set, and where the last one ends. */
-    private final double[] edges;
-
-    private final int count;
-    private final int first;
-    private final int last;
+    private final Rests rests;
+    private final Compromise compromise;
+    private final double[] cuts;
 
     private WidthSolver(WishedDesign wished) {
         this.wished = wished;
         this.view = wished.view();
-        this.solver = new EdgeSolver(wished, view);
-        this.count = wished.count();
-        this.first = wished.firstRest();
-        this.last = wished.lastRest();
-        this.edges = solver.solve();
+        this.rests = wished.rests();
+        this.compromise = new Compromise(search(wished.step()), wished.wishes());
+        this.cuts = compromise.cuts();
     }
 
     /**
@@ -43,112 +44,111 @@ public final class WidthSolver {
      *
      * @param request a section that keeps its Bean Validation constraints
      * @param design the design; the widths that are looked for may be left out
-     * @throws ImpossibleDesignException if the design cannot exist or a wish cannot come true
+     * @throws ImpossibleDesignException if the design cannot exist, or a wish could not even come true alone
      */
     public static SolvedDesign solve(SolveRequest request, DesignRequest design) {
         return new WidthSolver(WishedDesign.of(request, design)).solution();
     }
 
-    private SolvedDesign solution() {
-        double[] rounded = rounded();
-        List<SolvedBand> bands = new ArrayList<>();
-        for (int number = 0; number < count; number++) {
-            bands.add(band(wished.place(number), rounded));
+    private CutSearch search(double step) {
+        CutSearch search = new CutSearch(wished.wishes(), rests, view.width(), step, wished.smallestWidth());
+        if (!search.hasRoom()) {
+            throw wished.tooCoarse();
         }
-        double[] used = rounded.length == 0 ? edges : rounded;
-        return new SolvedDesign(wished.designWith(used), new WidthSolution(wished.face(), wished.set(), bands));
+        return search;
     }
 
-    private Seen seen(double from, double to) {
-        return new Seen(view.edgeMiddle(from, to), view.corner(from, to), view.share(from, to));
+    private SolvedDesign solution() {
+        DesignRequest design = wished.designWith(cuts);
+        Set<SphereSet> sets = sets(Design.of(design));
+        List<SolvedBand> bands = new ArrayList<>();
+        for (int band = 0; band < rests.bands(); band++) {
+            bands.add(band(band, sets));
+        }
+        boolean stepped = wished.step() > 0;
+        WidthSolution widths = new WidthSolution(
+                wished.face(),
+                wished.set(),
+                compromise.worst(),
+                compromise.proved(),
+                stepped ? new Compromise(search(0), wished.wishes()).worst() : null,
+                bands,
+                wishes());
+        return new SolvedDesign(design, widths);
     }
 
-    private SolvedBand band(int i, double[] rounded) {
-        boolean isRest = wished.isRest(i);
-        return new SolvedBand(
-                wished.number(i),
-                wished.species(i),
-                wished.measure(i),
-                edges[i + 1] - edges[i],
-                seen(edges[i], edges[i + 1]),
-                isRest ? null : Double.valueOf(wished.toWishUnit(i, reached(i) - wished.value(i))),
-                isRest ? null : Double.valueOf(wished.toWishUnit(i, solver.most(i))),
-                sensitivities(i),
-                rounded.length == 0
-                        ? null
-                        : new Rounded(rounded[i + 1] - rounded[i], seen(rounded[i], rounded[i + 1])));
+    /** The kinds of spheres that are made, or that a wish is about. */
+    private Set<SphereSet> sets(Design design) {
+        Set<SphereSet> sets = EnumSet.noneOf(SphereSet.class);
+        Panel panel = wished.panelOf(design);
+        for (BandSet set : design.setsOf(panel)) {
+            sets.add(SphereSet.valueOf(set.name()));
+        }
+        if (panel.lamination().sets() == 2) {
+            design.spheres().stream().map(SphereKind::set).forEach(sets::add);
+        }
+        wished.wishes().forEach(wish -> sets.add(wish.set()));
+        return sets;
     }
 
-    private double reached(int i) {
-        return solver.measure(i, edges[i], edges[i + 1]);
+    private SolvedBand band(int band, Set<SphereSet> sets) {
+        double width = cuts[band + 1] - cuts[band];
+        List<Seen> seen = sets.stream()
+                .map(set -> view.seen(set, cuts[band], cuts[band + 1]))
+                .toList();
+        boolean rest = rests.takes(band);
+        boolean counted = wished.step() > 0 && !rest;
+        Integer steps = counted ? Integer.valueOf((int) Math.rint(width / wished.step())) : null;
+        return new SolvedBand(band + 1, wished.species(band), width, steps, rest, seen);
     }
 
-    private List<Sensitivity> sensitivities(int i) {
+    private List<SolvedWish> wishes() {
+        List<Double> without = compromise.worstWithout();
+        List<Double> most = compromise.most();
+        return wished.wishes().stream()
+                .map(wish -> wish(wish, most.get(wish.index()), without.get(wish.index())))
+                .toList();
+    }
+
+    private SolvedWish wish(Wish wish, Double most, Double without) {
+        double factor = wished.factor(wish);
+        return new SolvedWish(
+                wish.written() + 1,
+                wish.band() + 1,
+                wish.set(),
+                wish.measure(),
+                wish.value() * factor,
+                wish.shown(cuts) * factor,
+                compromise.deviation(wish),
+                most == null ? null : Double.valueOf(most * factor),
+                without,
+                sensitivities(wish));
+    }
+
+    private List<Sensitivity> sensitivities(Wish wish) {
         List<Sensitivity> sensitivities = new ArrayList<>();
-        for (int number = 0; number < count; number++) {
-            int other = wished.place(number);
-            if (!wished.isRest(other)) {
-                sensitivities.add(new Sensitivity(wished.number(other), sensitivity(i, other)));
+        for (int band = 0; band < rests.bands(); band++) {
+            if (!rests.takes(band)) {
+                sensitivities.add(new Sensitivity(band + 1, sensitivity(wish, band)));
             }
         }
         return sensitivities;
     }
 
     /** A central difference; the bands of the rest give up what another band gains, in their proportion. */
-    private double sensitivity(int i, int other) {
-        double step = DIFFERENCE * view.width();
-        double change = measured(i, other, step) - measured(i, other, -step);
-        double perMillimetre = change / (2 * step);
-        return wished.isShare(i) ? perMillimetre / Quantity.LENGTH.factor(wished.unit()) : perMillimetre;
+    private double sensitivity(Wish wish, int wider) {
+        double by = DIFFERENCE * view.width();
+        double change = wish.shown(moved(wider, by)) - wish.shown(moved(wider, -by));
+        double perMillimetre = change / (2 * by);
+        return wish.isShare() ? perMillimetre / Quantity.LENGTH.factor(wished.unit()) : perMillimetre;
     }
 
-    private double measured(int i, int wider, double by) {
-        return solver.measure(i, moved(i, wider, by), moved(i + 1, wider, by));
-    }
-
-    /** Where an edge lies once a band is wider and the rest is narrower by as much. */
-    private double moved(int edge, int wider, double by) {
-        double before = 0;
-        for (int i = first; i < Math.min(edge, last + 1); i++) {
-            before += wished.part(i);
+    /** Where cuts lie once a band is wider and the rest is narrower by as much. */
+    private double[] moved(int wider, double by) {
+        double[] moved = cuts.clone();
+        for (int cut = 0; cut < moved.length; cut++) {
+            moved[cut] += (cut > wider ? by : 0) - by * rests.before(cut);
         }
-        double gained = edge > wider ? by : 0;
-        return edges[edge] + (gained - by * (edge > last ? 1 : before));
-    }
-
-    /** The edges after rounding every width but the rest to the shop's step; empty without a step. */
-    private double[] rounded() {
-        double step = wished.step();
-        if (step == 0) {
-            return new double[0];
-        }
-        double[] rounded = edges.clone();
-        for (int i = 0; i < first; i++) {
-            rounded[i + 1] = rounded[i] + toStep(edges[i + 1] - edges[i], step);
-        }
-        for (int i = count - 1; i > last; i--) {
-            rounded[i] = rounded[i + 1] - toStep(edges[i + 1] - edges[i], step);
-        }
-        double rest = rounded[last + 1] - rounded[first];
-        for (int i = first; i <= last; i++) {
-            rest -= wished.isRest(i) ? 0 : toStep(edges[i + 1] - edges[i], step);
-        }
-        if (rest < wished.smallestRest()) {
-            throw wished.impossible(
-                    "/solve/step",
-                    "STEP_TOO_COARSE",
-                    "Rounded to " + wished.say(step) + " the widths leave nothing for the rest.",
-                    wished.shown(step),
-                    "a finer step");
-        }
-        for (int i = first; i < last; i++) {
-            double width = wished.isRest(i) ? rest * wished.part(i) : toStep(edges[i + 1] - edges[i], step);
-            rounded[i + 1] = rounded[i] + width;
-        }
-        return rounded;
-    }
-
-    private static double toStep(double width, double step) {
-        return Math.max(step, Math.rint(width / step) * step);
+        return moved;
     }
 }

@@ -1,15 +1,14 @@
 package org.orbwright.band;
 
 import static java.util.Objects.requireNonNullElse;
-import static java.util.Objects.requireNonNullElseGet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.band.SolveRequest.WishRequest;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.DesignRequest.BandRequest;
@@ -17,137 +16,186 @@ import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereSet;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 
-/**
- * A request for widths, checked: the design without the widths that are looked for, and the wishes in the order in
- * which the bands lie from the base in the chosen set.
- */
+/** A request for widths, checked: the design without the widths that are looked for, the wishes and the rests. */
 final class WishedDesign {
     private static final int SHOWN_DECIMALS = 6;
-    private static final double SMALLEST_WIDTH = 0.001;
+    /** The least width of a band that a document may state, and a little more for rounding. */
+    private static final double SMALLEST_WIDTH = 0.001 * (1 + 1e-6);
+
+    /** Half of what an answer is rounded to, and a little more: the most that was answered may be wished for. */
     private static final double SHARE_ROUNDING = 1e-6;
+
     private static final double LENGTH_ROUNDING = 1e-4;
+    private static final String MISMATCH = "WISHES_DO_NOT_MATCH";
 
     private final SolveRequest request;
     private final DesignRequest written;
     private final int lamination;
+    private final int bands;
     private final Panel panel;
     private final Design design;
-    private final BandSet set;
-    private final WishRequest[] wishes;
-    /** The part of the rest that each band takes, all of them together 1; 0 for a band with a wish of its own. */
-    private final double[] parts;
+    private final LaminationView view;
+    private final SphereSet set;
+    private final List<Wish> wishes = new ArrayList<>();
+    private final Rests rests;
 
-    private WishedDesign(
-            SolveRequest request,
-            DesignRequest written,
-            int lamination,
-            Design design,
-            Panel panel,
-            BandSet set,
-            WishRequest[] wishes) {
+    private WishedDesign(SolveRequest request, DesignRequest written) {
         this.request = request;
         this.written = written;
-        this.lamination = lamination;
-        this.design = design;
-        this.panel = panel;
-        this.set = set;
-        this.wishes = wishes;
-        this.parts = parts(wishes);
-    }
-
-    static WishedDesign of(SolveRequest request, DesignRequest written) {
-        int lamination = lamination(request, written);
-        List<BandRequest> bands = written.laminations().get(lamination).bands();
-        WishRequest[] wishes = byBand(request, bands.size());
-        Design design = Design.of(with(written, lamination, placeholder(bands)));
-        Panel panel = design.panels().stream()
-                .filter(p -> p.lamination().index() == lamination)
-                .findFirst()
-                .orElseThrow();
+        this.lamination = lamination(request, written);
+        List<BandRequest> strips = written.laminations().get(lamination).bands();
+        this.bands = strips.size();
+        this.design = Design.of(with(placeholder(strips)));
+        this.panel = panelOf(design);
         if (request.face() != null && !request.face().equals(panel.face())) {
             throw unknownFace(request, 0);
         }
-        BandSet set =
-                requireNonNullElseGet(request.set(), () -> panel.lamination().used(design.set(null)));
-        if (set == BandSet.INVERTED) {
-            Collections.reverse(Arrays.asList(wishes));
-        }
-        return new WishedDesign(request, written, lamination, design, panel, set, wishes);
+        SphereSet first = panel.lamination().sets() == 1
+                ? SphereSet.UPRIGHT
+                : design.spheres().get(0).set();
+        this.set = requireNonNullElse(request.set(), first);
+        this.view = new LaminationView(design, panel);
+        checkSet(request.set(), "/solve/set");
+        this.rests = new Rests(read());
+    }
+
+    static WishedDesign of(SolveRequest request, DesignRequest written) {
+        return new WishedDesign(request, written);
     }
 
     /**
      * The widths are what is looked for: one band over the whole lamination stands for all of them meanwhile. A second
      * one without a width keeps the lamination from reading the same from both edges.
      */
-    private static List<BandRequest> placeholder(List<BandRequest> bands) {
-        String species = bands.get(0).species();
+    private static List<BandRequest> placeholder(List<BandRequest> strips) {
+        String species = strips.get(0).species();
         BandRequest whole = new BandRequest(species, null);
-        return bands.size() == 1 ? List.of(whole) : List.of(whole, new BandRequest(species, 0.0));
+        return strips.size() == 1 ? List.of(whole) : List.of(whole, new BandRequest(species, 0.0));
     }
 
-    private static double[] parts(WishRequest[] wishes) {
-        double[] parts = new double[wishes.length];
-        double sum = 0;
-        for (int i = 0; i < wishes.length; i++) {
-            parts[i] = wishes[i].measure() == Measure.REST ? requireNonNullElse(wishes[i].value(), 1.0) : 0;
-            sum += parts[i];
+    /** Reads the wishes, and answers in what proportion each band takes of the rest. */
+    private double[] read() {
+        double[] proportions = new double[bands];
+        Set<Integer> wishedFor = new HashSet<>();
+        Set<List<Object>> taken = new HashSet<>();
+        List<WishRequest> all = requireNonNullElse(request.wishes(), List.of());
+        for (int i = 0; i < all.size(); i++) {
+            WishRequest wish = all.get(i);
+            SphereSet about = requireNonNullElse(wish.set(), set);
+            check(wish, "/solve/wishes/" + i);
+            boolean rest = wish.measure() == Measure.REST;
+            int band = wish.band() - 1;
+            boolean again = rest ? wishedFor.contains(band) : proportions[band] > 0;
+            if (again || !taken.add(List.of(band, wish.measure(), rest ? set : about))) {
+                throw refuse(
+                        "/solve/wishes/" + i,
+                        MISMATCH,
+                        again
+                                ? "Band " + wish.band() + " is REST and has a wish of its own as well."
+                                : "Band " + wish.band() + " has two wishes of this measure for this set.",
+                        String.valueOf(wish.band()),
+                        again ? "REST or other wishes for a band" : "one wish for a band, a measure and a set");
+            }
+            wishedFor.add(band);
+            if (rest) {
+                proportions[band] = requireNonNullElse(wish.value(), 1.0);
+            } else {
+                wishes.add(checked(wish, i, about));
+            }
         }
-        for (int i = 0; i < wishes.length; i++) {
-            parts[i] /= sum;
+        boolean anyRest = false;
+        for (int band = 0; band < bands; band++) {
+            proportions[band] = wishedFor.contains(band) ? proportions[band] : 1;
+            anyRest |= proportions[band] > 0;
         }
-        return parts;
+        proportions[bands - 1] = anyRest ? proportions[bands - 1] : 1;
+        return proportions;
+    }
+
+    private void check(WishRequest wish, String path) {
+        if (wish.band() > bands) {
+            throw refuse(
+                    path + "/band",
+                    MISMATCH,
+                    "The lamination has " + bands + " bands.",
+                    String.valueOf(wish.band()),
+                    "a band from 1 to " + bands);
+        }
+        if (wish.measure() != Measure.REST && wish.value() == null) {
+            throw refuse(path + "/value", "VALUE_DOES_NOT_FIT", "Every wish but REST takes a value.", null, "a value");
+        }
+        if (wish.measure() == Measure.REST && wish.set() != null) {
+            throw refuse(
+                    path + "/set",
+                    "NOT_APPLICABLE",
+                    "A REST is one width for all spheres, so it takes no set.",
+                    wish.set().name(),
+                    "nothing");
+        }
+        checkSet(wish.set(), path + "/set");
+    }
+
+    private void checkSet(SphereSet named, String path) {
+        boolean mixed = design.spheres().stream().anyMatch(kind -> kind.set() == SphereSet.MIXED);
+        if (named == SphereSet.MIXED && !mixed) {
+            throw refuse(
+                    path,
+                    "SET_NOT_MADE",
+                    "The document's sets make no sphere with panels of both sets.",
+                    named.name(),
+                    "UPRIGHT or INVERTED; or MIXED beside sets MIXED or BY_PANEL");
+        }
+    }
+
+    /** Refuses a wish that could not even come true alone. */
+    private Wish checked(WishRequest wish, int place, SphereSet about) {
+        boolean share = wish.measure() == Measure.SHARE_OF_SPHERE;
+        double value = share ? wish.value() : unit().toMillimetres(wish.value());
+        List<DoubleUnaryOperator> curves = view.curves(wish.measure(), about);
+        double most = LaminationView.shown(curves, 0, view.width());
+        if (value > most + (share ? SHARE_ROUNDING : LENGTH_ROUNDING)) {
+            throw refuse(
+                    "/solve/wishes/" + place + "/value",
+                    "WISH_TOO_LARGE",
+                    "Band " + wish.band() + " cannot show " + say(share, value) + ": over the whole segment it shows "
+                            + sayMost(share, most) + " at most.",
+                    Rounding.plain(wish.value(), SHOWN_DECIMALS),
+                    "at most " + sayMost(share, most));
+        }
+        return new Wish(wishes.size(), place, wish.band() - 1, about, wish.measure(), value, curves, most);
+    }
+
+    private String say(boolean share, double value) {
+        return share ? Rounding.plain(100 * value, 2) + " % of the sphere" : design.say(value);
+    }
+
+    /** A wish that is not to be exceeded, rounded down. */
+    private String sayMost(boolean share, double value) {
+        return share
+                ? Rounding.plain(Math.floor(value * 10_000) / 100, 2) + " % of the sphere"
+                : design.sayAtMost(value);
     }
 
     LaminationView view() {
-        return new LaminationView(design, panel);
+        return view;
     }
 
-    int count() {
-        return wishes.length;
+    List<Wish> wishes() {
+        return wishes;
     }
 
-    boolean isRest(int place) {
-        return measure(place) == Measure.REST;
+    Rests rests() {
+        return rests;
     }
 
-    /** The first place from the base that takes of the rest. */
-    int firstRest() {
-        int place = 0;
-        while (!isRest(place)) {
-            place++;
-        }
-        return place;
-    }
-
-    /** The last place from the base that takes of the rest. */
-    int lastRest() {
-        int place = count() - 1;
-        while (!isRest(place)) {
-            place--;
-        }
-        return place;
-    }
-
-    /** The part of the rest that a band takes, 0 to 1; 0 for a band with a wish of its own. */
-    double part(int place) {
-        return parts[place];
-    }
-
-    /** The least width of the whole rest, in millimetres, with which no part of it is too narrow. */
-    double smallestRest() {
-        double least = 1;
-        for (int place = 0; place < count(); place++) {
-            least = isRest(place) ? Math.min(least, parts[place]) : least;
-        }
-        return unit().toMillimetres(SMALLEST_WIDTH) / least;
-    }
-
-    BandSet set() {
+    /** The spheres that a wish without a set is about. */
+    SphereSet set() {
         return set;
     }
 
@@ -163,93 +211,62 @@ final class WishedDesign {
         return request.step() == null ? 0 : unit().toMillimetres(request.step());
     }
 
-    /** Place from the base, in the chosen set, of the band with this place in the lamination. */
-    int place(int inLamination) {
-        return set == BandSet.UPRIGHT ? inLamination : count() - 1 - inLamination;
+    /** The least width of a band, in millimetres. */
+    double smallestWidth() {
+        return unit().toMillimetres(SMALLEST_WIDTH);
     }
 
-    int number(int place) {
-        return wishes[place].band();
+    String species(int band) {
+        return written.laminations().get(lamination).bands().get(band).species();
     }
 
-    String species(int place) {
-        return written.laminations()
-                .get(lamination)
-                .bands()
-                .get(number(place) - 1)
-                .species();
+    /** The factor from millimetres, or a share, to the unit in which a wish is written. */
+    double factor(Wish wish) {
+        return wish.isShare() ? 1 : Quantity.LENGTH.factor(unit());
     }
 
-    Measure measure(int place) {
-        return wishes[place].measure();
+    /** The panel of the lamination that is solved for. */
+    Panel panelOf(Design other) {
+        return other.panels().stream()
+                .filter(p -> p.lamination().index() == lamination)
+                .findFirst()
+                .orElseThrow();
     }
 
-    boolean isShare(int place) {
-        return measure(place) == Measure.SHARE_OF_SPHERE || isRest(place);
-    }
-
-    /** The wish of a band that is not of the rest, in millimetres or as a share. */
-    double value(int place) {
-        double value = wishes[place].value();
-        return isShare(place) ? value : unit().toMillimetres(value);
-    }
-
-    double toWishUnit(int place, double value) {
-        return isShare(place) ? value : value * Quantity.LENGTH.factor(unit());
-    }
-
-    String path(int place) {
-        return "/solve/wishes/" + request.wishes().indexOf(wishes[place]);
-    }
-
-    String say(double millimetres) {
-        return design.say(millimetres);
-    }
-
-    String sayWish(int place, double value) {
-        return isShare(place) ? Rounding.plain(100 * value, 2) + " % of the sphere" : say(value);
-    }
-
-    /** A wish that is not to be exceeded, rounded down. */
-    String sayMost(int place, double value) {
-        return isShare(place)
-                ? Rounding.plain(Math.floor(value * 10_000) / 100, 2) + " % of the sphere"
-                : design.sayAtMost(value);
-    }
-
-    /** Half of what an answer is rounded to, and a little more: the most that was answered may be wished for. */
-    double answerRounding(int place) {
-        return isShare(place) ? SHARE_ROUNDING : LENGTH_ROUNDING;
-    }
-
-    String shown(double millimetres) {
-        return Rounding.plain(unit().fromMillimetres(millimetres), SHOWN_DECIMALS);
-    }
-
-    String shownWish(int place, double value) {
-        return Rounding.plain(toWishUnit(place, value), SHOWN_DECIMALS);
-    }
-
-    /**
-     * The design with the widths between the given edges; the last band of the rest keeps none and takes what is left.
-     */
-    DesignRequest designWith(double[] edges) {
-        int open = set == BandSet.UPRIGHT ? lastRest() : firstRest();
-        List<BandRequest> bands = new ArrayList<>();
-        for (int i = 0; i < count(); i++) {
-            int place = place(i);
-            double width = unit().fromMillimetres(edges[place + 1] - edges[place]);
-            bands.add(new BandRequest(species(place), place == open ? null : Double.valueOf(width)));
+    /** The design with the widths between the given cuts; the last band of the rest keeps none and takes what is left. */
+    DesignRequest designWith(double[] cuts) {
+        List<BandRequest> strips = new ArrayList<>();
+        for (int band = 0; band < bands; band++) {
+            double width = unit().fromMillimetres(cuts[band + 1] - cuts[band]);
+            if (request.step() != null && !rests.takes(band)) {
+                width = Math.rint(width / request.step()) * request.step();
+            }
+            strips.add(new BandRequest(species(band), band == rests.last() ? null : Double.valueOf(width)));
         }
-        return with(written, lamination, bands);
+        return with(strips);
     }
 
-    ImpossibleDesignException impossible(String path, String code, String message, String rejected, String allowed) {
-        return refuse(path, code, message, rejected, allowed);
+    private DesignRequest with(List<BandRequest> strips) {
+        List<LaminationRequest> laminations = new ArrayList<>(written.laminations());
+        LaminationRequest old = laminations.get(lamination);
+        laminations.set(lamination, old.withBands(strips));
+        return written.withLaminations(laminations);
     }
 
-    ImpossibleDesignException impossible(List<Violation> violations) {
-        return new ImpossibleDesignException(violations);
+    ImpossibleDesignException tooCoarse() {
+        return request.step() == null
+                ? refuse(
+                        "/laminations/" + lamination + "/bands",
+                        "TOO_MANY_BANDS",
+                        "Bands of the smallest width do not fit into the lamination beside each other.",
+                        String.valueOf(bands),
+                        "fewer bands, or rests in a more even proportion")
+                : refuse(
+                        "/solve/step",
+                        "STEP_TOO_COARSE",
+                        "Bands of one step each leave nothing for the rest.",
+                        Rounding.plain(request.step(), SHOWN_DECIMALS),
+                        "a finer step");
     }
 
     private static ImpossibleDesignException refuse(
@@ -292,48 +309,5 @@ final class WishedDesign {
                         : "The design has " + count + " laminations that this could mean.",
                 request.face(),
                 "the face, and where it has two laminations the places, of one of the design's laminations");
-    }
-
-    /** A wish for each band, in the order of the lamination; at least one of them the rest. */
-    private static WishRequest[] byBand(SolveRequest request, int bands) {
-        WishRequest[] wishes = new WishRequest[bands];
-        List<WishRequest> written = requireNonNullElse(request.wishes(), List.of());
-        for (int i = 0; i < written.size(); i++) {
-            WishRequest wish = written.get(i);
-            String path = "/solve/wishes/" + i;
-            if (wish.band() > bands || wishes[wish.band() - 1] != null) {
-                throw refuse(
-                        path + "/band",
-                        "WISHES_DO_NOT_MATCH",
-                        "The lamination has " + bands + " bands, and each takes one wish at most.",
-                        String.valueOf(wish.band()),
-                        "each band from 1 to " + bands + " once");
-            }
-            if (wish.measure() != Measure.REST && wish.value() == null) {
-                throw refuse(
-                        path + "/value", "VALUE_DOES_NOT_FIT", "Every wish but REST takes a value.", null, "a value");
-            }
-            wishes[wish.band() - 1] = wish;
-        }
-        if (Arrays.stream(wishes).allMatch(wish -> wish != null && wish.measure() != Measure.REST)) {
-            throw refuse(
-                    "/solve/wishes",
-                    "ONE_REST_NEEDED",
-                    "Every band has a wish of its own, but together the bands fill the lamination."
-                            + " At least one of them has to take the rest.",
-                    String.valueOf(written.size()),
-                    "at most " + (bands - 1) + " wishes other than REST");
-        }
-        for (int i = 0; i < bands; i++) {
-            wishes[i] = wishes[i] == null ? WishRequest.rest(i + 1) : wishes[i];
-        }
-        return wishes;
-    }
-
-    private static DesignRequest with(DesignRequest design, int lamination, List<BandRequest> bands) {
-        List<LaminationRequest> laminations = new ArrayList<>(design.laminations());
-        LaminationRequest old = laminations.get(lamination);
-        laminations.set(lamination, old.withBands(bands));
-        return design.withLaminations(laminations);
     }
 }

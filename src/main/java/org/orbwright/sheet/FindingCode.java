@@ -22,6 +22,10 @@ public enum FindingCode {
     BAND_THINNED,
     /** A band can be seen at the edge middle but runs out before the corners. */
     BAND_ENDS_BEFORE_CORNER,
+    /** Wishes for bands contradict each other, and the answer is a compromise. */
+    WISHES_NOT_MET,
+    /** Wishes for other bands leave little of one that nobody wished for on a kind of sphere. */
+    BAND_NOT_WISHED,
     /** The blank is too short for one segment. */
     BLANK_TOO_SHORT,
     /** Shorter blanks give as many segments. */

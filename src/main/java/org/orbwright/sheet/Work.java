@@ -242,6 +242,7 @@ final class Work {
     /** What is found of the bands, without their numbers. */
     Work foundBands() {
         found(bandFindings());
+        found(StripFindings.of(design));
         return carry(Part.BANDS);
     }
 
@@ -255,6 +256,7 @@ final class Work {
                                 solution.face(),
                                 solution.set(),
                                 solution.bands().size()));
+        found(SolveFindings.of(design, solution));
         return this;
     }
 

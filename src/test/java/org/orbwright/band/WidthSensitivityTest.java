@@ -19,12 +19,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.band.WidthSolution.Sensitivity;
 import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.WidthSolution.SolvedWish;
 import org.orbwright.band.Wishes.Wished;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.SizeBy;
+import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.source.Source;
 
@@ -58,20 +59,20 @@ class WidthSensitivityTest {
 
     static Stream<Wished> requests() {
         return Stream.of(
-                request(METRIC, BandSet.UPRIGHT, 7, 0.2),
-                request(METRIC, BandSet.INVERTED, 7, 0.2),
-                request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2),
-                request(IMPERIAL, BandSet.INVERTED, 0.3, 0.2),
-                request(TILTED, BandSet.UPRIGHT, 1, 0.15),
-                request(TILTED, BandSet.INVERTED, 1, 0.15),
-                request(WITH_FLATS, BandSet.UPRIGHT, 7, 0.2));
+                request(METRIC, SphereSet.UPRIGHT, 7, 0.2),
+                request(METRIC, SphereSet.INVERTED, 7, 0.2),
+                request(IMPERIAL, SphereSet.UPRIGHT, 0.3, 0.2),
+                request(IMPERIAL, SphereSet.INVERTED, 0.3, 0.2),
+                request(TILTED, SphereSet.UPRIGHT, 1, 0.15),
+                request(TILTED, SphereSet.INVERTED, 1, 0.15),
+                request(WITH_FLATS, SphereSet.UPRIGHT, 7, 0.2));
     }
 
     @ParameterizedTest
     @MethodSource("requests")
     void sensitivitiesAreThoseOfAnalysesOfChangedWidths(Wished request) {
         SolvedDesign solution = request.solved();
-        for (SolvedBand band : solution.widths().bands()) {
+        for (SolvedWish band : solution.widths().wishes()) {
             assertEquals(
                     List.of(1, 2, 4),
                     band.sensitivities().stream().map(Sensitivity::band).toList());
@@ -86,14 +87,15 @@ class WidthSensitivityTest {
     @DisplayName("a band's visible width grows by the slope of the sphere where it ends, 1 / sqrt(1 - (x / R)^2)")
     @Source(value = HAND, text = "the derivative of R asin(x / R)")
     void visibleWidthGrowsByTheSlopeOfTheSphereAtTheBandsInnerEdge() {
-        SolvedDesign solution = request(METRIC, BandSet.UPRIGHT, 7, 0.2).solved();
+        SolvedDesign solution = request(METRIC, SphereSet.UPRIGHT, 7, 0.2).solved();
         SolvedBand first = solution.widths().bands().get(0);
         double inner = 80 * 0.6881909602355868 - first.width();
         double radius = 80 * 1.1135163644116068 - 2;
         double slope = 1 / Math.sqrt(1 - inner * inner / radius / radius);
-        assertEquals(slope, first.sensitivities().get(0).change(), ACCURACY);
-        assertEquals(0, first.sensitivities().get(1).change(), ACCURACY);
-        assertEquals(0, first.sensitivities().get(2).change(), ACCURACY);
+        List<Sensitivity> sensitivities = Wishes.of(solution.widths(), 1).sensitivities();
+        assertEquals(slope, sensitivities.get(0).change(), ACCURACY);
+        assertEquals(0, sensitivities.get(1).change(), ACCURACY);
+        assertEquals(0, sensitivities.get(2).change(), ACCURACY);
     }
 
     @Test
@@ -104,10 +106,10 @@ class WidthSensitivityTest {
                 .wall(5.08)
                 .laminations(lamination(null, null, 12.7, 6.35, null, 6.35))
                 .request();
-        List<SolvedBand> mm =
-                request(metric, BandSet.UPRIGHT, 0.3 * 25.4, 0.2).solve().bands();
-        List<SolvedBand> inch =
-                request(IMPERIAL, BandSet.UPRIGHT, 0.3, 0.2).solve().bands();
+        List<SolvedWish> mm =
+                request(metric, SphereSet.UPRIGHT, 0.3 * 25.4, 0.2).solve().wishes();
+        List<SolvedWish> inch =
+                request(IMPERIAL, SphereSet.UPRIGHT, 0.3, 0.2).solve().wishes();
         for (int i = 0; i < mm.size(); i++) {
             boolean width = mm.get(i).measure() == Measure.EDGE_MIDDLE;
             for (int j = 0; j < 3; j++) {
@@ -118,14 +120,14 @@ class WidthSensitivityTest {
         }
     }
 
-    private static double difference(SolvedDesign solution, SolvedBand band, int wider) {
+    private static double difference(SolvedDesign solution, SolvedWish band, int wider) {
         double step = STEP * solution.design().size().value();
         double change = shown(solution, band, wider, step) - shown(solution, band, wider, -step);
         boolean width = band.measure() == Measure.EDGE_MIDDLE;
         return change / (2 * step) * (width ? solution.design().unit().fromMillimetres(1) : 1);
     }
 
-    private static double shown(SolvedDesign solution, SolvedBand band, int wider, double by) {
+    private static double shown(SolvedDesign solution, SolvedWish band, int wider, double by) {
         LaminationRequest old = solution.design().laminations().get(0);
         List<BandRequest> bands = new ArrayList<>(old.bands());
         BandRequest changed = bands.get(wider - 1);
@@ -135,7 +137,7 @@ class WidthSensitivityTest {
         return analysed(design, solution.widths().face(), solution.widths().set(), band.band(), band.measure());
     }
 
-    private static Wished request(DesignRequest design, BandSet set, double width, double share) {
+    private static Wished request(DesignRequest design, SphereSet set, double width, double share) {
         return new Wished(
                 design,
                 new SolveRequest(
@@ -144,14 +146,14 @@ class WidthSensitivityTest {
                         List.of(
                                 wish(
                                         1,
-                                        set == BandSet.UPRIGHT ? Measure.EDGE_MIDDLE : Measure.SHARE_OF_SPHERE,
-                                        set == BandSet.UPRIGHT ? width : share),
+                                        set == SphereSet.UPRIGHT ? Measure.EDGE_MIDDLE : Measure.SHARE_OF_SPHERE,
+                                        set == SphereSet.UPRIGHT ? width : share),
                                 wish(2, Measure.SHARE_OF_SPHERE, share),
                                 rest(3),
                                 wish(
                                         4,
-                                        set == BandSet.UPRIGHT ? Measure.SHARE_OF_SPHERE : Measure.EDGE_MIDDLE,
-                                        set == BandSet.UPRIGHT ? share / 4 : width)),
+                                        set == SphereSet.UPRIGHT ? Measure.SHARE_OF_SPHERE : Measure.EDGE_MIDDLE,
+                                        set == SphereSet.UPRIGHT ? share / 4 : width)),
                         null));
     }
 }

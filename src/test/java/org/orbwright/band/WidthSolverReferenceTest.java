@@ -34,7 +34,7 @@ class WidthSolverReferenceTest {
                 Designs.of(row.getString(0)).acrossFlats(row.getDouble(1)).diameter(row.getDouble(2));
         SolvedBand rim = rim(designs, Measure.SHARE_OF_SPHERE, row.getDouble(3));
         assertEquals(row.getDouble(4), rim.width(), 1e-8);
-        assertEquals(row.getDouble(3), rim.seen().shareOfSphere(), 1e-10);
+        assertEquals(row.getDouble(3), rim.seen().get(0).shareOfSphere(), 1e-10);
     }
 
     @Test

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.orbwright.band.SolveRequest;
 import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.band.SolveRequest.WishRequest;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereSet;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
@@ -46,9 +46,9 @@ class SolvedDocumentTest {
                 new SolveRequest(
                         "pentagon",
                         Places.ALL,
-                        BandSet.UPRIGHT,
+                        SphereSet.UPRIGHT,
                         List.of(
-                                new WishRequest(3, Measure.EDGE_MIDDLE, 8.0),
+                                new WishRequest(3, Measure.EDGE_MIDDLE, SphereSet.UPRIGHT, 8.0),
                                 new WishRequest(1, Measure.REST, 2.0),
                                 new WishRequest(2, Measure.REST, 1.0),
                                 new WishRequest(4, Measure.REST, 1.0)),
@@ -64,7 +64,7 @@ class SolvedDocumentTest {
         assertNull(bands.get(3).width());
         assertEquals(0, bands.get(2).width() % 0.5, 1e-9);
         assertEquals(
-                2 * answer.solve().bands().get(1).rounded().width(),
+                2 * answer.solve().bands().get(1).width(),
                 bands.get(0).width(),
                 1e-9);
         assertEquals(answer.document(), SheetCalculator.solve(answer.document()).document());

@@ -1,9 +1,8 @@
 package org.orbwright.band;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.orbwright.band.Wishes.analysed;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.orbwright.band.Wishes.inSteps;
 import static org.orbwright.band.Wishes.rest;
 import static org.orbwright.band.Wishes.upright;
@@ -13,6 +12,7 @@ import static org.orbwright.design.RequestSketch.sketch;
 import static org.orbwright.source.Kind.CONTRACT;
 import static org.orbwright.source.Kind.INVARIANT;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,16 +21,16 @@ import org.orbwright.band.SolveRequest.Measure;
 import org.orbwright.band.SolveRequest.WishRequest;
 import org.orbwright.band.WidthSolution.SolvedBand;
 import org.orbwright.band.Wishes.Wished;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.source.Source;
 
-/** Widths rounded to the steps in which a shop sets its saw, with the rest taking up the difference. */
+/** Widths in the steps in which a shop sets its saw, with the rest taking up the difference. */
 @Source(INVARIANT)
-class WidthRoundingTest {
+class WidthStepTest {
     private static final double ACCURACY = 1e-9;
 
     private static final DesignRequest METRIC = sketch().size(SizeBy.EDGE, 80)
@@ -60,76 +60,52 @@ class WidthRoundingTest {
     @ParameterizedTest
     @MethodSource("requests")
     @Source(CONTRACT)
-    void everyWidthButTheRestIsAMultipleOfTheStepNearest(Wished request) {
-        for (SolvedBand band : request.solve().bands()) {
-            if (band.measure() != Measure.REST) {
-                double step =
-                        request.design().unit().toMillimetres(request.request().step());
-                double steps = band.rounded().width() / step;
-                assertEquals(Math.rint(steps), steps, ACCURACY);
-                assertEquals(band.width(), band.rounded().width(), step / 2 + ACCURACY, "no farther than half a step");
-            }
-        }
-    }
-
-    @ParameterizedTest
-    @MethodSource("requests")
-    void answeredDesignHasTheRoundedWidthsAndLeavesTheRestOpen(Wished request) {
+    void everyWidthButTheRestIsAMultipleOfTheStep(Wished request) {
+        double step = request.request().step();
         SolvedDesign solution = request.solved();
-        double sum = 0;
+        List<BandRequest> answered = solution.design().laminations().get(0).bands();
         for (SolvedBand band : solution.widths().bands()) {
-            Double width = solution.design()
-                    .laminations()
-                    .get(0)
-                    .bands()
-                    .get(band.band() - 1)
-                    .width();
-            sum += band.rounded().width();
-            if (band.measure() == Measure.REST) {
+            Double width = answered.get(band.band() - 1).width();
+            if (band.rest()) {
                 assertNull(width);
+                assertNull(band.steps());
             } else {
-                assertEquals(band.rounded().width(), request.design().unit().toMillimetres(width), ACCURACY);
+                assertEquals(band.steps() * step, width, 1e-12);
+                assertEquals(band.width(), request.design().unit().toMillimetres(width), ACCURACY);
             }
         }
-        double whole = Design.of(solution.design()).panels().get(0).lamination().width();
-        assertEquals(whole, sum, ACCURACY);
     }
 
     @ParameterizedTest
     @MethodSource("requests")
-    void effectOfRoundingIsWhatAnAnalysisOfTheRoundedDesignShows(Wished request) {
+    void widthsFillTheLamination(Wished request) {
         SolvedDesign solution = request.solved();
-        for (SolvedBand band : solution.widths().bands()) {
-            WidthSolution.Seen seen = band.rounded().seen();
-            assertEquals(shown(solution, band, Measure.EDGE_MIDDLE), seen.edgeMiddle(), ACCURACY);
-            assertEquals(shown(solution, band, Measure.CORNER), seen.corner(), ACCURACY);
-            assertEquals(shown(solution, band, Measure.SHARE_OF_SPHERE), seen.shareOfSphere(), ACCURACY);
-        }
+        double sum = solution.widths().bands().stream()
+                .mapToDouble(SolvedBand::width)
+                .sum();
+        assertEquals(Design.of(solution.design()).panels().get(0).lamination().width(), sum, ACCURACY);
     }
 
     @ParameterizedTest
     @MethodSource("requests")
-    void widthsResidualsAndMostsAreThoseBeforeRounding(Wished request) {
-        Wished exact = new Wished(
-                request.design(), new SolveRequest(null, null, request.request().wishes(), null));
-        WidthSolution rounded = request.solve();
-        WidthSolution plain = exact.solve();
-        for (int i = 0; i < plain.bands().size(); i++) {
-            SolvedBand expected = plain.bands().get(i);
-            assertEquals(expected.width(), rounded.bands().get(i).width());
-            assertEquals(expected.residual(), rounded.bands().get(i).residual());
-            assertEquals(expected.most(), rounded.bands().get(i).most());
-            assertNull(expected.rounded());
-            assertNotNull(rounded.bands().get(i).rounded());
-        }
+    void whatAStepCostsIsToldBesideIt(Wished request) {
+        WidthSolution stepped = request.solve();
+        assertEquals(0, stepped.worstWithoutStep());
+        assertTrue(stepped.worst() > 0);
+        WidthSolution exact = new Wished(
+                        request.design(),
+                        new SolveRequest(null, null, request.request().wishes(), null))
+                .solve();
+        assertNull(exact.worstWithoutStep());
+        assertEquals(0, exact.worst());
     }
 
     @Test
     @Source(CONTRACT)
-    void widthBelowHalfAStepIsRoundedUpToOneStep() {
+    void widthBelowHalfAStepIsOneStep() {
         SolvedDesign solution = inSteps(5, METRIC, wishes(7, 1, 1)).solved();
-        assertEquals(5, solution.widths().bands().get(1).rounded().width(), ACCURACY);
-        assertEquals(5, solution.widths().bands().get(3).rounded().width(), ACCURACY);
+        assertEquals(5, solution.widths().bands().get(1).width(), ACCURACY);
+        assertEquals(5, solution.widths().bands().get(3).width(), ACCURACY);
     }
 
     @Test
@@ -143,7 +119,7 @@ class WidthRoundingTest {
                     .bands()
                     .get(band.band() - 1)
                     .width();
-            assertEquals(band.measure() == Measure.REST ? null : Double.valueOf(band.width()), width);
+            assertEquals(band.rest() ? null : Double.valueOf(band.width()), width);
         }
     }
 
@@ -154,9 +130,5 @@ class WidthRoundingTest {
             rest(3),
             wish(4, Measure.EDGE_MIDDLE, fourth)
         };
-    }
-
-    private static double shown(SolvedDesign solution, SolvedBand band, Measure measure) {
-        return analysed(solution.design(), solution.widths().face(), BandSet.UPRIGHT, band.band(), measure);
     }
 }

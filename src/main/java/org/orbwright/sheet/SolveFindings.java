@@ -1,0 +1,127 @@
+package org.orbwright.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.WidthSolution;
+import org.orbwright.band.WidthSolution.Seen;
+import org.orbwright.band.WidthSolution.SolvedBand;
+import org.orbwright.band.WidthSolution.SolvedWish;
+import org.orbwright.design.Design;
+import org.orbwright.design.SphereSet;
+import org.orbwright.quantity.Quantity;
+import org.orbwright.quantity.Rounding;
+
+/** What wishes for bands cost: each other, and the bands that nobody wished for. */
+final class SolveFindings {
+    /** Deviations below this are none; answers show no smaller ones. */
+    private static final double NONE = 1e-6;
+    /** A part of the lamination that is pressed to the least width that a document may state, in the design's unit. */
+    private static final double LEAST = 0.0011;
+
+    private static final double HALF = 0.5;
+
+    private final Design design;
+    private final WidthSolution solution;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private SolveFindings(Design design, WidthSolution solution) {
+        this.design = design;
+        this.solution = solution;
+    }
+
+    static List<Finding> of(Design design, WidthSolution solution) {
+        SolveFindings finder = new SolveFindings(design, solution);
+        finder.compromise();
+        for (SolvedBand band : solution.bands()) {
+            for (Seen seen : band.seen()) {
+                finder.forgotten(band, seen);
+            }
+        }
+        return finder.findings;
+    }
+
+    /** A step alone is no contradiction: its cost stands beside the widths. */
+    private void compromise() {
+        Double exact = solution.worstWithoutStep();
+        if ((exact == null ? solution.worst() : exact) < NONE) {
+            return;
+        }
+        SolvedWish worst = solution.wishes().stream()
+                .max(Comparator.comparingDouble(wish -> Math.abs(wish.deviation())))
+                .orElseThrow();
+        StringBuilder text = new StringBuilder("The wishes cannot all come true. These widths are a compromise. Wish ")
+                .append(worst.wish())
+                .append(" is farthest off: band ")
+                .append(worst.band())
+                .append(" shows ")
+                .append(say(worst, worst.shown()))
+                .append(" in place of ")
+                .append(say(worst, worst.wished()))
+                .append(" on the ")
+                .append(worst.set().name().toLowerCase(Locale.ROOT))
+                .append(" sphere, ")
+                .append(percent(Math.abs(worst.deviation())))
+                .append(" off.");
+        if (solution.proved() > NONE) {
+            text.append(" No widths bring all wishes nearer than ")
+                    .append(Rounding.plain(Math.floor(1e4 * solution.proved()) / 100, 2))
+                    .append(" %.");
+        }
+        for (SolvedWish wish : solution.wishes()) {
+            if (wish.worstWithout() != null) {
+                text.append(" Without wish ")
+                        .append(wish.wish())
+                        .append(" the others come as near as ")
+                        .append(percent(wish.worstWithout()))
+                        .append('.');
+            }
+        }
+        findings.add(new Finding(
+                FindingCode.WISHES_NOT_MET,
+                Finding.Severity.WARN,
+                text.toString(),
+                "/solve/wishes/" + (worst.wish() - 1)));
+    }
+
+    private static String percent(double share) {
+        return Rounding.plain(Math.ceil(1e4 * share - HALF / 1e2) / 100, 2) + " %";
+    }
+
+    private String say(SolvedWish wish, double value) {
+        return wish.measure() == Measure.SHARE_OF_SPHERE
+                ? Rounding.plain(100 * value, 2) + " %"
+                : design.say(value / Quantity.LENGTH.factor(design.unit()));
+    }
+
+    private void forgotten(SolvedBand band, Seen seen) {
+        boolean wished = solution.wishes().stream()
+                .anyMatch(wish -> wish.band() == band.band() && covers(wish.set(), seen.set()));
+        boolean pressed = band.rest() && design.unit().fromMillimetres(band.width()) < LEAST;
+        boolean lost = straight() ? seen.edgeMiddle() < HALF * band.width() : seen.shareOfSphere() < NONE;
+        if (wished || !(pressed || lost)) {
+            return;
+        }
+        findings.add(new Finding(
+                FindingCode.BAND_NOT_WISHED,
+                Finding.Severity.WARN,
+                "No wish is about band " + band.band() + " (" + band.species() + ") on the "
+                        + seen.set().name().toLowerCase(Locale.ROOT) + " sphere. The wishes leave it "
+                        + design.say(seen.edgeMiddle()) + " at the edge middle, of a strip " + design.say(band.width())
+                        + " wide. Wish for it too if it is to be seen there.",
+                "/solve/wishes"));
+    }
+
+    /** Tilted bands need not cross the way to the edge middle. */
+    private boolean straight() {
+        return design.panels().stream()
+                .filter(panel -> panel.face().equals(solution.face()))
+                .allMatch(panel -> panel.lamination().straight());
+    }
+
+    private static boolean covers(SphereSet wished, SphereSet seen) {
+        return wished == seen || wished == SphereSet.MIXED;
+    }
+}
