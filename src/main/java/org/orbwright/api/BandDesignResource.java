@@ -30,10 +30,12 @@ public class BandDesignResource {
             operationId = "solveWidths",
             summary = "Flat widths from what should be seen",
             description = "A band's wish is a visible width at the edge middle or at the corner, or a share of the"
-                    + " sphere. Bands without a wish share what is left, in a stated proportion. The answer has the"
-                    + " flat strip widths that make the wishes come true. Beside them stand residuals,"
-                    + " sensitivities, the most that could be wished for, and what rounding to the shop's step"
-                    + " changes.")
+                    + " sphere, on the upright sphere, the inverted one or a mixed one. Bands without a wish share what"
+                    + " is left, in a stated proportion. The answer has the flat strip widths that make all wishes come"
+                    + " true. Where they contradict each other, the wish that is farthest off comes as near as it can,"
+                    + " and the answer says how near, what is proved, and which wish to drop. With a step, strips are"
+                    + " whole multiples of it, chosen for the wishes and not rounded afterwards. All kinds of spheres"
+                    + " that are made are reported, with what is found of their bands.")
     public Answer solve(Document document) {
         return SheetCalculator.solve(document);
     }

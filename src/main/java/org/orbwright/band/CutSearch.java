@@ -165,9 +165,7 @@ final class CutSearch {
     }
 
     private double smallestOnSteps() {
-        return step > 0
-                ? most() - step * Math.floor((most() - smallestRest()) / step + AT_STEP)
-                : smallestRest();
+        return step > 0 ? most() - step * Math.floor((most() - smallestRest()) / step + AT_STEP) : smallestRest();
     }
 
     /** The widest that the rest can be. */
@@ -248,7 +246,8 @@ final class CutSearch {
         for (Wish wish : byBand.get(band)) {
             double low = limits.low[wish.index()] - ROUNDING * wish.all();
             for (DoubleUnaryOperator curve : low > 0 ? wish.curves() : List.<DoubleUnaryOperator>of()) {
-                end = Math.max(end, reaching(curve, curve.applyAsDouble(cuts[band]) + low, Math.max(end, cuts[band + 1])));
+                end = Math.max(
+                        end, reaching(curve, curve.applyAsDouble(cuts[band]) + low, Math.max(end, cuts[band + 1])));
             }
         }
         return end;
@@ -269,7 +268,9 @@ final class CutSearch {
         return start;
     }
 
-    /** The least depth, not before another, at which a curve reaches a level; beyond the lamination if it never does. */
+    /**
+     * The least depth, not before another, at which a curve reaches a level; beyond the lamination if it never does.
+     */
     private double reaching(DoubleUnaryOperator curve, double level, double from) {
         if (curve.applyAsDouble(from) >= level) {
             return from;

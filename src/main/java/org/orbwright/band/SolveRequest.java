@@ -45,16 +45,18 @@ public record SolveRequest(
         Places places,
 
         @Describe(
-                value = "The spheres that a wish without a set of its own is about: UPRIGHT or INVERTED for one of twins,"
-                        + " MIXED for a sphere with panels of both sets. If left out, the first sphere that the"
-                        + " document's sets make.",
+                value =
+                        "The spheres that a wish without a set of its own is about: UPRIGHT or INVERTED for one of twins,"
+                                + " MIXED for a sphere with panels of both sets. If left out, the first sphere that the"
+                                + " document's sets make.",
                 example = "\"UPRIGHT\"",
                 optional = true)
         SphereSet set,
 
         @Describe(
-                value = "Wishes for bands of the lamination. A band may have several: for each set, and of each measure."
-                        + " A band without a wish is REST.",
+                value =
+                        "Wishes for bands of the lamination. A band may have several: for each set, and of each measure."
+                                + " A band without a wish is REST.",
                 optional = true)
         @Size(max = 2 * DesignRequest.MAX_BANDS)
         List<@NotNull @Valid WishRequest> wishes,
@@ -136,9 +138,10 @@ public record SolveRequest(
             Measure measure,
 
             @Describe(
-                    value = "The spheres that the wish is about; that of the section if left out. UPRIGHT and INVERTED may"
-                            + " always be named, made or not; MIXED needs a sphere with panels of both sets. A REST"
-                            + " takes none: it is one width for all spheres.",
+                    value =
+                            "The spheres that the wish is about; that of the section if left out. UPRIGHT and INVERTED may"
+                                    + " always be named, made or not; MIXED needs a sphere with panels of both sets. A REST"
+                                    + " takes none: it is one width for all spheres.",
                     example = "\"UPRIGHT\"",
                     optional = true)
             SphereSet set,

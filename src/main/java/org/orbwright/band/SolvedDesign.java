@@ -9,7 +9,7 @@ import org.orbwright.design.DesignRequest.LaminationRequest;
 /**
  * A design whose widths were looked for.
  *
- * @param design the design with the widths found, rounded if a step was given; the last band of the rest has none
+ * @param design the design with the widths found, in steps if a step was given; the last band of the rest has none
  * @param widths how they were found
  */
 public record SolvedDesign(DesignRequest design, WidthSolution widths) {

@@ -13,31 +13,28 @@ public record WidthSolution(
         @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
-        @Describe(value = "The spheres that a wish without a set is about.", example = "\"UPRIGHT\"")
+        @Describe(value = "The spheres that a wish without a set is about.", example = "\"MIXED\"")
         SphereSet set,
 
-        @Describe(
-                value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
+        @Describe(value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
                         + " off.",
-                example = "0")
-        double worst,
+                example = "0", quantity = Quantity.PLAIN) double worst,
 
-        @Describe(
-                value = "No widths, in the step if there is one, bring the largest deviation below this. Where it is less"
-                        + " than the largest deviation, what lies between is not proved.",
-                example = "0")
-        double proved,
+        @Describe(value =
+                        "No widths, in the step if there is one, bring the largest deviation below this. Where it is less"
+                                + " than the largest deviation, what lies between is not proved.",
+                example = "0", quantity = Quantity.PLAIN) double proved,
 
-        @Describe(
-                value = "The largest deviation without the step, which tells what the step costs; left out without one.",
+        @Describe(value =
+                        "The largest deviation without the step, which tells what the step costs; left out without one.",
                 example = "0",
-                optional = true)
-        Double worstWithoutStep,
+                optional = true, quantity = Quantity.PLAIN) Double worstWithoutStep,
 
         @Describe("The bands, from the base to the tip of an upright segment.")
         List<SolvedBand> bands,
 
-        @Describe("The wishes, in the order of the section, without those that are REST.") List<SolvedWish> wishes) {
+        @Describe("The wishes, in the order of the section, without those that are REST.")
+        List<SolvedWish> wishes) {
 
     /** One band with its width and what each kind of sphere shows of it. */
     @Describe("One band with its width and what each kind of sphere shows of it.")
@@ -52,7 +49,7 @@ public record WidthSolution(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Flat width.", quantity = Quantity.LENGTH, example = "14.9942")
+            @Describe(value = "Flat width.", quantity = Quantity.LENGTH, example = "13.0556")
             double width,
 
             @Describe(
@@ -74,16 +71,16 @@ public record WidthSolution(
             @Describe(value = "Which segments the sphere is made from.", example = "\"UPRIGHT\"")
             SphereSet set,
 
-            @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "13")
+            @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "11")
             double edgeMiddle,
 
             @Describe(
                     value = "Visible width at the corner where least of it is left.",
                     quantity = Quantity.LENGTH,
-                    example = "7.1838")
+                    example = "5.1838")
             double corner,
 
-            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.523996", max = 1)
+            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.442257", max = 1)
             double shareOfSphere) {}
 
     /** One wish with what becomes of it. */
@@ -95,37 +92,30 @@ public record WidthSolution(
             @Describe(value = "The band's number in the lamination.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "The spheres that it is about.", example = "\"UPRIGHT\"")
+            @Describe(value = "The spheres that it is about.", example = "\"MIXED\"")
             SphereSet set,
 
             @Describe(value = "What it measures.", example = "\"EDGE_MIDDLE\"")
             SolveRequest.Measure measure,
 
-            @Describe(value = "What is wished: the design's unit, or a share.", example = "13")
-            double wished,
+            @Describe(value = "What is wished: the design's unit, or a share.", example = "11", quantity = Quantity.PLAIN) double wished,
 
-            @Describe(value = "What is shown, in the same measure.", example = "13")
-            double shown,
+            @Describe(value = "What is shown, in the same measure.", example = "11", quantity = Quantity.PLAIN) double shown,
 
-            @Describe(
-                    value = "What is shown less what is wished, as a share of what is wished.",
+            @Describe(value = "What is shown less what is wished, as a share of what is wished.",
                     example = "0",
-                    min = -1)
-            double deviation,
+                    min = -1, quantity = Quantity.PLAIN) double deviation,
 
-            @Describe(
-                    value = "The most that the wish could show while the others come as near as they do, in the same"
+            @Describe(value = "The most that the wish could show while the others come as near as they do, in the same"
                             + " measure. Left out where the search for it gave up.",
-                    example = "25.419533030496",
-                    optional = true)
-            Double most,
+                    example = "23.358816",
+                    optional = true, quantity = Quantity.PLAIN) Double most,
 
-            @Describe(
-                    value = "The largest deviation of the other wishes if this one were dropped. Left out where dropping"
-                            + " it does not help by a ten-thousandth, and where all wishes come true.",
+            @Describe(value =
+                            "The largest deviation of the other wishes if this one were dropped. Left out where dropping"
+                                    + " it does not help by a ten-thousandth, and where all wishes come true.",
                     example = "0.0125",
-                    optional = true)
-            Double worstWithout,
+                    optional = true, quantity = Quantity.PLAIN) Double worstWithout,
 
             @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way.")
             List<Sensitivity> sensitivities) {}
@@ -136,11 +126,8 @@ public record WidthSolution(
             @Describe(value = "The band that is made wider.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(
-                    value = "Change of the measure for each unit of width: without unit for a width, for a share for"
+            @Describe(value = "Change of the measure for each unit of width: without unit for a width, for a share for"
                             + " each unit of length.",
-                    quantity = Quantity.PLAIN,
-                    example = "1.029169",
-                    min = -1e18)
-            double change) {}
+                    example = "1.034249238556",
+                    min = -1e18, quantity = Quantity.PLAIN) double change) {}
 }

@@ -16,6 +16,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.SphereKind;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.quantity.Rounding;
 
 /**
  * Finds the flat widths that give what is wished to be seen, on all kinds of spheres at once. Wishes that can all come
@@ -24,6 +25,10 @@ import org.orbwright.quantity.Quantity;
 public final class WidthSolver {
     /** Step of the central difference for sensitivities, as a share of the lamination; its error is its square. */
     private static final double DIFFERENCE = 1e-5;
+    /** Further decimals of what is shown, and of the most, are beyond what they are found to. */
+    private static final int SHOWN_DECIMALS = 9;
+
+    private static final int MOST_DECIMALS = 6;
 
     private final WishedDesign wished;
     private final LaminationView view;
@@ -118,9 +123,9 @@ public final class WidthSolver {
                 wish.set(),
                 wish.measure(),
                 wish.value() * factor,
-                wish.shown(cuts) * factor,
+                Rounding.round(wish.shown(cuts) * factor, SHOWN_DECIMALS),
                 compromise.deviation(wish),
-                most == null ? null : Double.valueOf(most * factor),
+                most == null ? null : Double.valueOf(Rounding.down(most * factor, MOST_DECIMALS)),
                 without,
                 sensitivities(wish));
     }

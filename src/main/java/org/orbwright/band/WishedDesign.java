@@ -15,7 +15,6 @@ import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
-import org.orbwright.design.Places;
 import org.orbwright.design.SphereSet;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
@@ -48,13 +47,13 @@ final class WishedDesign {
     private WishedDesign(SolveRequest request, DesignRequest written) {
         this.request = request;
         this.written = written;
-        this.lamination = lamination(request, written);
+        this.lamination = WishedLamination.find(request, written);
         List<BandRequest> strips = written.laminations().get(lamination).bands();
         this.bands = strips.size();
         this.design = Design.of(with(placeholder(strips)));
         this.panel = panelOf(design);
         if (request.face() != null && !request.face().equals(panel.face())) {
-            throw unknownFace(request, 0);
+            throw WishedLamination.unknown(request, 0);
         }
         SphereSet first = panel.lamination().sets() == 1
                 ? SphereSet.UPRIGHT
@@ -233,7 +232,9 @@ final class WishedDesign {
                 .orElseThrow();
     }
 
-    /** The design with the widths between the given cuts; the last band of the rest keeps none and takes what is left. */
+    /**
+     * The design with the widths between the given cuts; the last band of the rest keeps none and takes what is left.
+     */
     DesignRequest designWith(double[] cuts) {
         List<BandRequest> strips = new ArrayList<>();
         for (int band = 0; band < bands; band++) {
@@ -272,42 +273,5 @@ final class WishedDesign {
     private static ImpossibleDesignException refuse(
             String path, String code, String message, String rejected, String allowed) {
         return new ImpossibleDesignException(List.of(new Violation(path, code, message, rejected, allowed)));
-    }
-
-    private static int lamination(SolveRequest request, DesignRequest written) {
-        if (written.laminations() == null) {
-            throw new ImpossibleDesignException(List.of(Violation.missing(
-                    "/laminations", "laminations", "the search for widths depends", "the woods of the bands")));
-        }
-        List<LaminationRequest> laminations = written.laminations();
-        int found = -1;
-        int count = 0;
-        for (int i = 0; i < laminations.size(); i++) {
-            LaminationRequest lamination = laminations.get(i);
-            boolean sameFace = request.face() == null
-                    || lamination.face() == null
-                    || request.face().equals(lamination.face());
-            boolean samePlaces =
-                    request.places() == null || request.places() == requireNonNullElse(lamination.places(), Places.ALL);
-            if (sameFace && samePlaces) {
-                found = i;
-                count++;
-            }
-        }
-        if (count == 1) {
-            return found;
-        }
-        throw unknownFace(request, count);
-    }
-
-    private static ImpossibleDesignException unknownFace(SolveRequest request, int count) {
-        return refuse(
-                "/solve/face",
-                "UNKNOWN_FACE",
-                count == 0
-                        ? "The design has no lamination for this face kind and these places."
-                        : "The design has " + count + " laminations that this could mean.",
-                request.face(),
-                "the face, and where it has two laminations the places, of one of the design's laminations");
     }
 }

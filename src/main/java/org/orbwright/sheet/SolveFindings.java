@@ -60,9 +60,8 @@ final class SolveFindings {
                 .append(say(worst, worst.shown()))
                 .append(" in place of ")
                 .append(say(worst, worst.wished()))
-                .append(" on the ")
-                .append(worst.set().name().toLowerCase(Locale.ROOT))
-                .append(" sphere, ")
+                .append(where(worst.set()))
+                .append(", ")
                 .append(percent(Math.abs(worst.deviation())))
                 .append(" off.");
         if (solution.proved() > NONE) {
@@ -96,19 +95,26 @@ final class SolveFindings {
                 : design.say(value / Quantity.LENGTH.factor(design.unit()));
     }
 
+    private static String where(SphereSet set) {
+        return set == SphereSet.MIXED
+                ? " on the mixed sphere"
+                : " in the " + set.name().toLowerCase(Locale.ROOT) + " segments";
+    }
+
+    /** What a mixed sphere shows least of is shown least in one of its two sets, and told there. */
     private void forgotten(SolvedBand band, Seen seen) {
         boolean wished = solution.wishes().stream()
                 .anyMatch(wish -> wish.band() == band.band() && covers(wish.set(), seen.set()));
         boolean pressed = band.rest() && design.unit().fromMillimetres(band.width()) < LEAST;
         boolean lost = straight() ? seen.edgeMiddle() < HALF * band.width() : seen.shareOfSphere() < NONE;
-        if (wished || !(pressed || lost)) {
+        if (wished || seen.set() == SphereSet.MIXED || !(pressed || lost)) {
             return;
         }
         findings.add(new Finding(
                 FindingCode.BAND_NOT_WISHED,
                 Finding.Severity.WARN,
-                "No wish is about band " + band.band() + " (" + band.species() + ") on the "
-                        + seen.set().name().toLowerCase(Locale.ROOT) + " sphere. The wishes leave it "
+                "No wish is about band " + band.band() + " (" + band.species() + ")" + where(seen.set())
+                        + ". The wishes leave it "
                         + design.say(seen.edgeMiddle()) + " at the edge middle, of a strip " + design.say(band.width())
                         + " wide. Wish for it too if it is to be seen there.",
                 "/solve/wishes"));

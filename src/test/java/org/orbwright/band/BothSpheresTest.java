@@ -50,7 +50,8 @@ class BothSpheresTest {
                 double shown = analysed(built, survival, face, set, band, measure);
                 boolean share = measure == Measure.SHARE_OF_SPHERE;
                 if (shown > (share ? 1e-3 : 0.05)) {
-                    wishes.add(wish(band, measure, set, share ? shown : built.unit().fromMillimetres(shown)));
+                    wishes.add(wish(
+                            band, measure, set, share ? shown : built.unit().fromMillimetres(shown)));
                 }
             }
         }
@@ -72,7 +73,8 @@ class BothSpheresTest {
         for (Sets sets : List.of(Sets.MIXED, Sets.TWINS, Sets.INVERTED)) {
             for (String solid : List.of("icosahedron", "cuboctahedron", "rhombic-dodecahedron")) {
                 Designs designs = Designs.of(solid).sets(sets).copies(2);
-                DesignRequest design = designs.bands(Designs.widths(9.0, 6.0, null)).request();
+                DesignRequest design =
+                        designs.bands(Designs.widths(9.0, 6.0, null)).request();
                 String face = design.laminations().get(0).face();
                 SolvedDesign solved = new Wished(
                                 design,

@@ -42,11 +42,10 @@ class CompromiseTest {
     /** Gains below this are not told. */
     private static final double WORTH = 1e-4;
 
-    private static final DesignRequest DODECAHEDRON = sketch().size(SizeBy.EDGE, 80).copies(2).request();
-    private static final DesignRequest CORNERS_FLAT = sketch().size(SizeBy.EDGE, 80)
-            .copies(2)
-            .diameter(195.0)
-            .request();
+    private static final DesignRequest DODECAHEDRON =
+            sketch().size(SizeBy.EDGE, 80).copies(2).request();
+    private static final DesignRequest CORNERS_FLAT =
+            sketch().size(SizeBy.EDGE, 80).copies(2).diameter(195.0).request();
 
     /** Wishes on a face kind, with the step in which the search goes through all widths. */
     record Case(String name, Wished wished, String face, double step) {

@@ -101,8 +101,9 @@ final class GridSearch {
         for (WishRequest wish : wishes) {
             SphereSet set = wish.set();
             double shown = Wishes.analysed(design, survival, face, set, wish.band(), wish.measure());
-            double inUnit =
-                    wish.measure() == Measure.SHARE_OF_SPHERE ? shown : design.unit().fromMillimetres(shown);
+            double inUnit = wish.measure() == Measure.SHARE_OF_SPHERE
+                    ? shown
+                    : design.unit().fromMillimetres(shown);
             worst = Math.max(worst, Math.abs(inUnit - wish.value()) / wish.value());
         }
         return worst;

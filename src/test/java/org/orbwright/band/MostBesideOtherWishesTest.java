@@ -62,8 +62,8 @@ class MostBesideOtherWishesTest {
         int other = rest == 3 ? 2 : 3;
         double wished = first == Measure.SHARE_OF_SPHERE ? 0.2 : 8;
         WishRequest kept = wish(other, second, second == Measure.SHARE_OF_SPHERE ? 0.2 : 8);
-        WidthSolution solution =
-                upright(DODECAHEDRON, rest(rest), wish(one, first, wished), kept).solve();
+        WidthSolution solution = upright(DODECAHEDRON, rest(rest), wish(one, first, wished), kept)
+                .solve();
         double most = Wishes.of(solution, one).most();
         assertEquals(0, worst(rest, wish(one, first, most * (1 - JUST)), kept));
         assertTrue(worst(rest, wish(one, first, most * (1 + JUST)), kept) > JUST / 4);
@@ -84,7 +84,9 @@ class MostBesideOtherWishesTest {
                 .laminations(lamination(null, 60.0, 20.0, null))
                 .request();
         double most = Wishes.of(
-                        upright(tilted, wish(1, Measure.EDGE_MIDDLE, 1), rest(2)).solve(), 1)
+                        upright(tilted, wish(1, Measure.EDGE_MIDDLE, 1), rest(2))
+                                .solve(),
+                        1)
                 .most();
         List<SolvedBand> bands = upright(tilted, wish(1, Measure.EDGE_MIDDLE, most), rest(2))
                 .solve()

@@ -91,9 +91,9 @@ class WidthSolverRefusalsTest {
 
         @Test
         void bandThatIsRestHasNoWishOfItsOwn() {
-            for (WishRequest[] wishes : new WishRequest[][] {
-                {rest(1), wish(1, Measure.CORNER, 5)}, {wish(1, Measure.CORNER, 5), rest(1)}
-            }) {
+            for (WishRequest[] wishes :
+                    new WishRequest[][] {{rest(1), wish(1, Measure.CORNER, 5)}, {wish(1, Measure.CORNER, 5), rest(1)}
+                    }) {
                 Violation violation = refusal(upright(DESIGN, wishes));
                 assertViolation("/solve/wishes/1", "WISHES_DO_NOT_MATCH", "1", violation);
                 assertSays(violation, "REST");

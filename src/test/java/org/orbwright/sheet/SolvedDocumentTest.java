@@ -63,10 +63,7 @@ class SolvedDocumentTest {
         List<BandRequest> bands = answer.document().laminations().get(0).bands();
         assertNull(bands.get(3).width());
         assertEquals(0, bands.get(2).width() % 0.5, 1e-9);
-        assertEquals(
-                2 * answer.solve().bands().get(1).width(),
-                bands.get(0).width(),
-                1e-9);
+        assertEquals(2 * answer.solve().bands().get(1).width(), bands.get(0).width(), 1e-9);
         assertEquals(answer.document(), SheetCalculator.solve(answer.document()).document());
         assertEquals(answer.solve(), SheetCalculator.solve(answer.document()).solve());
     }
