@@ -70,11 +70,14 @@ public class BandDesignResource {
     @Produces(MediaType.APPLICATION_JSON)
     @Operation(
             operationId = "planInlays",
-            summary = "Inlays, their pockets and what they cover",
+            summary = "Tips that chip, inlays and their pockets",
             description =
                     "A disc or a regular polygon let into the panels: depth of the pocket so that the inlay survives"
                             + " the turning and does not reach the hollow, the largest that fits, what it covers of"
-                            + " each band, the hole that chipped tips leave, and motifs shared out over the panels.")
+                            + " each band, and motifs shared out over the panels. It also says which tips break most easily at the"
+                            + " saw and what helps there. For chips of a given size it says what hole they leave on the"
+                            + " sphere, which plug hides it, and how much larger a segment is sawn to be cut again. A"
+                            + " section with chips and no shape gets that plug.")
     public Answer inlays(Document document) {
         return SheetCalculator.inlays(document);
     }

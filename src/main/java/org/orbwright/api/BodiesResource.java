@@ -149,7 +149,7 @@ public class BodiesResource {
             description = "The pocket as a body, where the bevelled panel's body has its panel.")
     public Response pocket(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
         Design checked = Design.of(document.design());
-        Answer told = SheetCalculator.inlays(document);
+        Answer told = SheetCalculator.pocket(document);
         ShapeRequest shape = told.document().inlays().shape();
         if (shape.sides() != null) {
             deviation.leftOut("pocket with " + shape.sides() + " sides");

@@ -117,7 +117,7 @@ public class OutlinesResource {
                     + " the panel's centre at the origin.")
     public Response pocket(Document document, @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());
-        Answer told = SheetCalculator.inlays(document);
+        Answer told = SheetCalculator.pocket(document);
         return query.answer(
                 checked,
                 told.notices(),

@@ -12,15 +12,25 @@ public record InlayPlan(
         @Describe(value = "The face kind.", example = "\"triangle\"")
         String face,
 
-        @Describe("The pocket and the inlay.") Pocket pocket,
+        @Describe(
+                value = "The pocket and the inlay; left out where no shape is stated and no plug is needed or fits.",
+                optional = true)
+        Pocket pocket,
 
-        @Describe("The largest inlay of this shape with the wanted rim and floor.")
+        @Describe(
+                value = "The largest inlay of this shape with the wanted rim and floor, of a disc where there is no"
+                        + " shape; left out where rim and floor leave no room.",
+                optional = true)
         Largest largest,
 
-        @Describe("The hole that chipped tips leave at the panel's centre.")
-        TipHole tips,
+        @Describe("How the tips of the segments hold at the saw.")
+        TipComparison tips,
 
-        @Describe("How much of each band the inlay covers, in one panel of each set that is used.")
+        @Describe(value = "What chipped tips do; left out where the section states no chips.", optional = true)
+        ChipPlan chips,
+
+        @Describe("How much of each band the inlay covers, in one panel of each set that is used; empty without an"
+                + " inlay.")
         List<CoveredBand> covered,
 
         @Describe("The panels that get an inlay.") List<InlaidPanel> panels) {
@@ -86,30 +96,6 @@ public record InlayPlan(
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
             InlayLimit limitedBy) {}
-
-    /** The hole of chipped tips. */
-    @Describe("The hole that chipped tips leave at the panel's centre.")
-    public record TipHole(
-            @Describe(
-                    value = "Diameter of the hole on the flat panel, over its corners.",
-                    quantity = Quantity.LENGTH,
-                    example = "4")
-            double diameter,
-
-            @Describe(
-                    value = "Diameter of the hole along the finished sphere.",
-                    quantity = Quantity.LENGTH,
-                    example = "4.0003")
-            double diameterOnSphere,
-
-            @Describe(
-                    value = "Smallest diameter of a round plug that covers it.",
-                    quantity = Quantity.LENGTH,
-                    example = "4")
-            double plugDiameter,
-
-            @Describe(value = "Whether the inlay covers it.", example = "true")
-            boolean coveredByInlay) {}
 
     /** How much of a band is covered. */
     @Describe("How much of a band an inlay covers.")

@@ -13,18 +13,22 @@ import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.quantity.Rounding;
 
 /**
  * An inlay for the panels of one face kind.
  *
  * @param face the face kind that gets the inlays, or null for a solid with one
- * @param shape what is set in
+ * @param shape what is set in, or null for the plug that hides the chips
  * @param rimThickness thickness of the inlay that has to remain at its rim, or null for what is usual
  * @param floor wood that has to remain between the pocket and the hollow, or null for the minimum wall
- * @param chipOut length that saws chip off the segments' tips, or null for none
+ * @param chips what breaks off the segments' tips, or null for nothing
+ * @param tipDistance distance from the tip at which tips are compared, or null for what is usual
  * @param panels numbers of the panels that get an inlay, or null for all of the face kind
  * @param motifs names of the motifs that are shared out, or null for none
  */
@@ -37,7 +41,12 @@ public record InlayRequest(
         @Size(max = 40)
         String face,
 
-        @NotNull @Valid ShapeRequest shape,
+        @Describe(
+                value = "What is set in. If it is left out and chips are stated, it is the smallest round plug of whole"
+                        + " steps that hides them; without chips nothing is set in.",
+                optional = true)
+        @Valid
+        ShapeRequest shape,
 
         @Describe(
                 value = "Thickness of the inlay that has to remain at its rim after turning; 1.5 mm or 0.06 in if left"
@@ -61,15 +70,19 @@ public record InlayRequest(
         @DecimalMax("1000")
         Double floor,
 
+        @Describe(value = "What breaks off the segments' tips at the saw; nothing if left out.", optional = true) @Valid
+        ChipRequest chips,
+
         @Describe(
-                value = "Length that the saw chips off each segment's tip, measured along the joint; none if left out.",
+                value = "Distance from the tip, along the tip axis, at which the tips of all segments are compared; 5"
+                        + " mm or 0.2 in if left out, and no more than half of the smallest base distance.",
                 quantity = Quantity.LENGTH,
-                usual = {0.1, 25},
-                example = "2",
+                usual = {0.5, 60},
+                example = "5",
                 optional = true)
-        @DecimalMin("0")
+        @DecimalMin("0.001")
         @DecimalMax("1000")
-        Double chipOut,
+        Double tipDistance,
 
         @Describe(
                 value = "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces from 0;"
@@ -89,6 +102,9 @@ public record InlayRequest(
         @Size(min = 1, max = 200)
         List<@NotBlank @Size(max = 40) String> motifs) {
 
+    /** A plug of whole steps keeps its size: fractions of an inch have no more decimals. */
+    private static final int PLUG_DECIMALS = 9;
+
     /** Copies the lists. */
     public InlayRequest {
         panels = panels == null ? null : Collections.unmodifiableList(new ArrayList<>(panels));
@@ -98,17 +114,122 @@ public record InlayRequest(
     /**
      * The same with everything filled in.
      *
-     * @param minimumWall the minimum wall of the design, in its unit
+     * @param design the design that it is a section of
      */
-    public InlayRequest filled(LengthUnit unit, double minimumWall) {
+    public InlayRequest filled(Design design) {
+        LengthUnit unit = design.unit();
+        double smallest = design.facePanels().stream()
+                .mapToDouble(Panel::baseDistance)
+                .min()
+                .orElseThrow();
         return new InlayRequest(
                 face,
                 shape,
                 requireNonNullElse(rimThickness, unit.usual(1.5, 0.06)),
-                requireNonNullElse(floor, minimumWall),
-                requireNonNullElse(chipOut, 0.0),
+                requireNonNullElse(floor, design.request().sphere().minimumWall()),
+                chips == null ? null : chips.filled(unit),
+                requireNonNullElse(tipDistance, Math.min(unit.usual(5, 0.2), unit.fromMillimetres(smallest / 2))),
                 panels,
                 motifs);
+    }
+
+    /**
+     * The same with the plug of a plan as its shape, where it states none and the plan has one.
+     *
+     * @param unit the design's unit
+     */
+    public InlayRequest plugged(ChipPlan plan, LengthUnit unit) {
+        InlayShape plug = shape == null && plan != null ? plan.shape() : null;
+        if (plug == null) {
+            return this;
+        }
+        double diameter = Rounding.round(unit.fromMillimetres(2 * plug.radius()), PLUG_DECIMALS);
+        return new InlayRequest(
+                face,
+                new ShapeRequest(ShapeKind.DISC, null, diameter),
+                rimThickness,
+                floor,
+                chips,
+                tipDistance,
+                panels,
+                motifs);
+    }
+
+    /** Along what the length of a chip is measured. */
+    public enum ChipMeasure {
+        /** Along each leg: the wood breaks off between points equally far from the tip. */
+        ALONG_LEG,
+        /** Along the tip axis: the wood breaks off along a line square to it. */
+        ALONG_AXIS
+    }
+
+    /**
+     * What breaks off the segments' tips.
+     *
+     * @param length length of the chip, from the tip
+     * @param measured along what, or null for each leg
+     * @param depth from the panel's outer face, or null for the whole thickness
+     * @param tips how many tips of a panel are chipped, or null for all
+     * @param plugStep what plugs are made in whole multiples of, or null for what is usual
+     */
+    @Describe("What breaks off the segments' tips at the saw.")
+    public record ChipRequest(
+            @Describe(
+                    value = "Length of the chip, from the tip.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.1, 25},
+                    example = "2")
+            @NotNull
+            @DecimalMin("0.001")
+            @DecimalMax("1000")
+            Double length,
+
+            @Describe(
+                    value = "Along what the length is measured. ALONG_LEG: the wood breaks off between two points of"
+                            + " the legs, equally far from the tip. ALONG_AXIS: it breaks off along a line square to"
+                            + " the tip axis, which runs from the tip square to the base. ALONG_LEG if left out.",
+                    example = "\"ALONG_LEG\"",
+                    optional = true)
+            ChipMeasure measured,
+
+            @Describe(
+                    value = "Depth of the chip from the panel's outer face, before turning; the whole thickness if left"
+                            + " out. A chip that is torn out of the inner face alone is not counted.",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.1, 100},
+                    example = "8",
+                    optional = true)
+            @DecimalMin("0.001")
+            @DecimalMax("1000")
+            Double depth,
+
+            @Describe(
+                    value = "How many tips of one panel are chipped; all if left out.",
+                    example = "2",
+                    optional = true)
+            @Min(1)
+            @Max(100)
+            Integer tips,
+
+            @Describe(
+                    value = "Plugs are made in whole multiples of this, as drills are; 1 mm or 1/16 in if left out"
+                            + " (common practice, no source).",
+                    quantity = Quantity.LENGTH,
+                    usual = {0.1, 10},
+                    example = "1",
+                    optional = true)
+            @DecimalMin("0.001")
+            @DecimalMax("100")
+            Double plugStep) {
+
+        ChipRequest filled(LengthUnit unit) {
+            return new ChipRequest(
+                    length,
+                    requireNonNullElse(measured, ChipMeasure.ALONG_LEG),
+                    depth,
+                    tips,
+                    requireNonNullElse(plugStep, unit.usual(1, 0.0625)));
+        }
     }
 
     /** Kinds of shape. */

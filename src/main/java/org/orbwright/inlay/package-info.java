@@ -1,5 +1,9 @@
 /**
- * Tips and inlays: the hole that chipped tips leave at a panel's centre and what covers it, and discs or polygons set
- * into the panels so that they survive the turning. Start with {@link org.orbwright.inlay.InlayCalculator}.
+ * Tips and inlays. Which tips of segments break most easily at the saw; the hole that chipped tips leave at a panel's
+ * centre, the plug that hides it, and how a chipped segment is cut again; discs or polygons set into the panels so that
+ * they survive the turning. Start with {@link org.orbwright.inlay.InlayCalculator}; where the tip lies in each cut is
+ * told by {@link org.orbwright.jig.TipCut}.
+ *
+ * <p>Tips are ordered by the length of their grain, and by nothing else: the table of woods has no strength.
  */
 package org.orbwright.inlay;

@@ -76,7 +76,8 @@ public final class JigCalculator {
                 base,
                 TipAngle.of(angles.tipAngle(), sineBar, run),
                 new LegCut(mitre(angles.mitreGaugeLeft()), WoodFace.OUTER, (base + right) / 3, centroidHeight),
-                new LegCut(mitre(angles.mitreGaugeRight()), WoodFace.INNER, (base + left) / 3, centroidHeight));
+                new LegCut(mitre(angles.mitreGaugeRight()), WoodFace.INNER, (base + left) / 3, centroidHeight),
+                TipCut.of(angles.mitreGaugeLeft(), angles.mitreGaugeRight()));
     }
 
     private static ClosingTest closing(Panel panel, int sides) {

@@ -95,7 +95,17 @@ public record JigPlan(
             TipAngle tip,
 
             LegCut left,
-            LegCut right) {}
+            LegCut right,
+
+            @Describe("Where the tip lies in each cut, for the right leg first and the left leg second, and for either"
+                    + " edge at the gauge.")
+            List<TipCut> tipCuts) {
+
+        /** Copies the list. */
+        public JigSegment {
+            tipCuts = List.copyOf(tipCuts);
+        }
+    }
 
     /** The crosscut along one leg. */
     @Describe("The crosscut along one leg of a segment. Where a hold-down presses is advice on the wood alone: a clamp"

@@ -3,13 +3,18 @@ package org.orbwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.orbwright.inlay.ChipPlan;
+import org.orbwright.inlay.ChipPlan.Recut;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayPlan.InlaidPanel;
+import org.orbwright.inlay.TipComparison;
+import org.orbwright.inlay.TipComparison.TipRisk;
 import org.orbwright.movement.Movement;
 import org.orbwright.movement.Movement.PanelGap;
 import org.orbwright.movement.Movement.PanelMovement;
 import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Balance;
 
@@ -44,16 +49,61 @@ final class OtherSections {
 
     static Section inlays(Answers answers) {
         InlayPlan plan = answers.build().inlays();
-        SetUp section = answers.section("Inlays").cautions(Step.INLAYING);
-        section.heading("Pocket in the " + plan.face() + " panels")
-                .measure("Depth, from the outer face", plan.pocket().depth())
-                .length("Deepest that leaves the wanted floor", plan.pocket().deepest())
-                .length("Inlay left at its rim after turning", plan.pocket().rimThickness());
+        SetUp section = answers.section("Inlays").cautions(Step.CROSSCUTTING, Step.INLAYING);
+        tips(answers, plan.tips(), section);
+        if (plan.chips() != null) {
+            chips(plan, section);
+        }
+        if (plan.pocket() != null) {
+            section.heading("Pocket in the " + plan.face() + " panels")
+                    .measure("Depth, from the outer face", plan.pocket().depth())
+                    .length(
+                            "Deepest that leaves the wanted floor",
+                            plan.pocket().deepest())
+                    .length("Inlay left at its rim after turning", plan.pocket().rimThickness());
+        }
         List<List<String>> rows = new ArrayList<>();
         for (InlaidPanel panel : plan.panels()) {
             rows.add(List.of(Integer.toString(panel.panel()), panel.motif() == null ? "" : panel.motif()));
         }
         return section.table(List.of("Panel", "Motif"), rows).build();
+    }
+
+    /** The tips that break most easily first. */
+    private static void tips(Answers answers, TipComparison tips, SetUp section) {
+        section.heading("Tips, the one with the shortest grain first");
+        tips.help().forEach(section::text);
+        LengthUnit unit = answers.design().unit();
+        List<List<String>> rows = new ArrayList<>();
+        for (TipRisk tip : tips.tips()) {
+            rows.add(List.of(
+                    tip.face() + " " + tip.segment() + (tip.mirrored() ? ", mirrored" : ""),
+                    tip.set().name().toLowerCase(Locale.ROOT),
+                    String.join(", ", tip.woods()),
+                    tip.grain().name().toLowerCase(Locale.ROOT),
+                    unit.sayNumber(tip.grainLength())));
+        }
+        section.length("Distance from the tip", tips.distance())
+                .table(List.of("Segment", "Set", "Wood", "Grain", "Grain length, " + unit.symbol()), rows);
+    }
+
+    private static void chips(InlayPlan plan, SetUp section) {
+        ChipPlan chips = plan.chips();
+        section.heading("Chipped tips of the " + plan.face() + " panels");
+        if (chips.hole().vanishes()) {
+            section.text("Turning takes the chips away: no hole stays.");
+        } else {
+            section.length("Hole after turning, straight across", chips.hole().diameter())
+                    .length("Plug that hides it, diameter", chips.plug().diameter())
+                    .length("Its pocket, from the outer face", chips.plug().depth());
+            if (!chips.plug().fits()) {
+                section.text("This plug does not fit; see the findings.");
+            }
+        }
+        for (Recut recut : chips.recuts()) {
+            section.length("To cut segment " + recut.segment() + " again: blank wider by", recut.wider())
+                    .length("and the stop at first further away by", recut.stopFurther());
+        }
     }
 
     static Section balance(Answers answers) {

@@ -62,6 +62,10 @@ public enum FindingCode {
     INLAY_RIM_THIN,
     /** The hole that chipped tips leave is larger than the inlay. */
     TIPS_NOT_COVERED,
+    /** No plug that hides the hole of chipped tips fits into the panel. */
+    PLUG_DOES_NOT_FIT,
+    /** The grain across a tip is so short that the tip breaks off easily at the saw. */
+    TIP_SHORT_GRAIN,
     /** Strips are missing that the boards at hand do not give. */
     STOCK_SHORT,
     /** The search ended before its plan was proved best. */

@@ -1,49 +1,120 @@
 package org.orbwright.sheet;
 
+import static java.lang.Boolean.FALSE;
+import static org.orbwright.sheet.Finding.Severity.NOTE;
+import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.inlay.ChipPlan;
 import org.orbwright.inlay.InlayPlan;
+import org.orbwright.inlay.InlayPlan.Pocket;
+import org.orbwright.inlay.TipComparison.TipRisk;
 
-/** What the inlays of a design get wrong or nearly wrong. */
+/** What the inlays and the tips of a design get wrong or nearly wrong. */
 final class InlayFindings {
     /** Thinnest rim in millimetres that can be expected to survive sanding. Common practice, no source. */
     private static final double THINNEST_RIM = 1;
     /** What is within this of a limit keeps it, in millimetres: more than answers are rounded to. */
     private static final double EXACT = 1e-3;
 
-    private InlayFindings() {}
+    /** Grain that is shorter than so many times its distance from the tip. Common practice, no source. */
+    private static final double AT_RISK = 2;
+
+    /** The same where it holds the tip least. Common practice, no source. */
+    private static final double STRONGLY = 1;
+
+    private final Design design;
+    private final InlayPlan plan;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private InlayFindings(Design design, InlayPlan plan) {
+        this.design = design;
+        this.plan = plan;
+    }
 
     static List<Finding> of(Design design, InlayPlan plan) {
-        List<Finding> findings = new ArrayList<>();
-        if (plan.pocket().floor() < design.minimumWall() - EXACT) {
-            findings.add(new Finding(
+        InlayFindings finder = new InlayFindings(design, plan);
+        if (plan.pocket() != null) {
+            finder.pocket(plan.pocket());
+        }
+        if (plan.chips() != null) {
+            finder.chips(plan.chips());
+        }
+        plan.tips().tips().forEach(finder::tip);
+        return finder.findings;
+    }
+
+    private void pocket(Pocket pocket) {
+        if (pocket.floor() < design.minimumWall() - EXACT) {
+            add(
                     FindingCode.INLAY_FLOOR_THIN,
                     WARN,
-                    "Only " + design.sayAtMost(plan.pocket().floor())
-                            + " of wood stays between the pocket and the hollow," + " less than the wanted wall of "
-                            + design.say(design.minimumWall()) + ".",
-                    "/inlays/floor"));
+                    "Only " + design.sayAtMost(pocket.floor()) + " of wood stays between the pocket and the hollow,"
+                            + " less than the wanted wall of " + design.say(design.minimumWall()) + ".",
+                    "/inlays/floor");
         }
-        if (plan.pocket().rimThickness() < THINNEST_RIM - EXACT) {
-            findings.add(new Finding(
+        if (pocket.rimThickness() < THINNEST_RIM - EXACT) {
+            add(
                     FindingCode.INLAY_RIM_THIN,
                     WARN,
-                    "The inlay is finished to a rim of only "
-                            + design.say(plan.pocket().rimThickness())
+                    "The inlay is finished to a rim of only " + design.say(pocket.rimThickness())
                             + ", which chips easily and may be sanded through.",
-                    "/inlays/rimThickness"));
+                    "/inlays/rimThickness");
         }
-        if (!plan.tips().coveredByInlay()) {
-            findings.add(new Finding(
+    }
+
+    private void chips(ChipPlan chips) {
+        if (FALSE.equals(chips.hole().coveredByInlay())) {
+            add(
                     FindingCode.TIPS_NOT_COVERED,
                     WARN,
-                    "The chipped tips leave a hole of " + design.say(plan.tips().diameter())
+                    "The chipped tips leave a hole of "
+                            + design.sayAtLeast(chips.hole().diameter())
                             + " across, which the inlay does not cover.",
-                    "/inlays/shape/diameter"));
+                    "/inlays/shape/diameter");
         }
-        return findings;
+        if (chips.plug() != null && !chips.plug().fits()) {
+            add(
+                    FindingCode.PLUG_DOES_NOT_FIT,
+                    chips.hole().coveredByInlay() == null ? STOP : WARN,
+                    "The chipped tips leave a hole of "
+                            + design.sayAtLeast(chips.plug().smallestDiameter()) + " across. A plug of "
+                            + design.say(chips.plug().diameter()) + " hides it, but does not fit: "
+                            + (plan.largest() == null
+                                    ? "rim and floor leave no room in the wall."
+                                    : "no disc above "
+                                            + design.sayAtMost(plan.largest().diameter()) + " does."),
+                    "/inlays/chips/length");
+        }
+    }
+
+    private void tip(TipRisk tip) {
+        if (tip.grainRatio() < AT_RISK - EXACT) {
+            add(
+                    FindingCode.TIP_SHORT_GRAIN,
+                    tip.grainRatio() < STRONGLY - EXACT ? WARN : NOTE,
+                    design.say(plan.tips().distance()) + " from the tip of segment " + tip.segment() + " of the "
+                            + tip.face() + " panels the grain is only "
+                            + design.sayAtMost(tip.grainLength())
+                            + " long. Such a tip can break off at the saw; tips in the answer says what helps.",
+                    bandAngle(tip));
+        }
+    }
+
+    private String bandAngle(TipRisk tip) {
+        return design.panels().stream()
+                        .filter(panel -> panel.face().equals(tip.face()) && panel.places() == tip.places())
+                        .findFirst()
+                        .orElseThrow()
+                        .lamination()
+                        .pointer()
+                + "/bandAngle";
+    }
+
+    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
+        findings.add(new Finding(code, severity, message, field));
     }
 }

@@ -35,8 +35,8 @@ enum Part {
     SPHERE(MOUNTING, TURNING),
     /** The bands, whose widths are ripped; those that were solved for too. */
     BANDS(RIPPING),
-    /** The inlays. */
-    INLAYS(INLAYING, TURNING),
+    /** The inlays, and the tips that the saw chips. */
+    INLAYS(CROSSCUTTING, INLAYING, TURNING),
     /** The set-ups of the saw. */
     JIG(SETTING_UP, CROSSCUTTING, BEVELLING),
     /** Errors of cutting. */

@@ -10,6 +10,7 @@ import org.orbwright.band.WidthSolver;
 import org.orbwright.body.Body;
 import org.orbwright.body.BodyNumbers;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.notice.Notice;
@@ -72,6 +73,19 @@ public final class SheetCalculator {
     /** The inlays of a design. */
     public static Answer inlays(Document document) {
         return new Work(document).inlays().answer();
+    }
+
+    /** The same for those who cannot do without a pocket. */
+    public static Answer pocket(Document document) {
+        Answer answer = inlays(document);
+        if (answer.inlays().pocket() == null) {
+            throw new ImpossibleDesignException(List.of(Violation.missing(
+                    "/inlays/shape",
+                    "the inlay's shape",
+                    "the pocket depends",
+                    "a shape, or chips that a plug hides")));
+        }
+        return answer;
     }
 
     /** The set-ups of the saw. */

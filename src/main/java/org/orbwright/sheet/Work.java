@@ -261,18 +261,14 @@ final class Work {
     }
 
     Work inlays() {
-        inlays = InlayCalculator.plan(inlaySection(), design);
+        InlayRequest section = Section.INLAYS
+                .required(document.inlays(), "the inlay depends", design, DesignPart.THICKNESS, DesignPart.LAMINATIONS)
+                .filled(design);
+        inlays = InlayCalculator.plan(section, design);
+        use(Section.INLAYS, section.plugged(inlays.chips(), design.unit()));
         found(sphereFindings());
         found(InlayFindings.of(design, inlays));
         return carry(Part.INLAYS);
-    }
-
-    private InlayRequest inlaySection() {
-        InlayRequest section = Section.INLAYS
-                .required(document.inlays(), "the inlay depends", design, DesignPart.THICKNESS, DesignPart.LAMINATIONS)
-                .filled(design.unit(), design.request().sphere().minimumWall());
-        use(Section.INLAYS, section);
-        return section;
     }
 
     Work jig() {

@@ -35,7 +35,7 @@ class CautionsHttpTest {
             Map.entry("/v1/bands/solve", EnumSet.of(Step.RIPPING)),
             Map.entry("/v1/sheet", EnumSet.allOf(Step.class)),
             Map.entry("/v1/build", EnumSet.allOf(Step.class)),
-            Map.entry("/v1/inlays", EnumSet.of(Step.INLAYING, Step.TURNING)),
+            Map.entry("/v1/inlays", EnumSet.of(Step.CROSSCUTTING, Step.INLAYING, Step.TURNING)),
             Map.entry("/v1/jig", EnumSet.of(Step.SETTING_UP, Step.CROSSCUTTING, Step.BEVELLING)),
             Map.entry("/v1/tolerance", EnumSet.of(Step.CROSSCUTTING, Step.BEVELLING, Step.GLUING)),
             Map.entry("/v1/diagnosis", EnumSet.of(Step.SETTING_UP, Step.CROSSCUTTING, Step.BEVELLING, Step.MOUNTING)),

@@ -8,6 +8,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.inlay.InlayRequest.ChipRequest;
 import org.orbwright.inlay.InlayRequest.ShapeKind;
 import org.orbwright.inlay.InlayRequest.ShapeRequest;
 
@@ -18,7 +19,8 @@ final class Inlays {
     private ShapeRequest shape;
     private double rim;
     private double floor;
-    private Double chipOut;
+    private ChipRequest chips;
+    private Double tipDistance;
     private List<Integer> panels;
     private List<String> motifs;
 
@@ -29,6 +31,11 @@ final class Inlays {
 
     static Inlays disc(DesignRequest design, double diameter) {
         return new Inlays(design, new ShapeRequest(ShapeKind.DISC, null, diameter));
+    }
+
+    /** Without a shape. */
+    static Inlays nothing(DesignRequest design) {
+        return new Inlays(design, null);
     }
 
     static Inlays polygon(DesignRequest design, int sides, double diameter) {
@@ -55,8 +62,18 @@ final class Inlays {
         return this;
     }
 
-    Inlays chipOut(double length) {
-        chipOut = length;
+    /** Chips of this length along each leg, through the whole panel. */
+    Inlays chips(double length) {
+        return chips(new ChipRequest(length, null, null, null, null));
+    }
+
+    Inlays chips(ChipRequest request) {
+        chips = request;
+        return this;
+    }
+
+    Inlays tipDistance(double distance) {
+        tipDistance = distance;
         return this;
     }
 
@@ -71,7 +88,7 @@ final class Inlays {
     }
 
     InlayPlan plan() {
-        InlayRequest request = new InlayRequest(face, shape, rim, floor, chipOut, panels, motifs);
+        InlayRequest request = new InlayRequest(face, shape, rim, floor, chips, tipDistance, panels, motifs);
         return InlayCalculator.plan(request, Design.of(design));
     }
 

@@ -51,7 +51,7 @@ class ShopSheetCalculatorTest {
             Map.entry("Closing test", List.of()),
             Map.entry("Gluing the panels", List.of(Caution.Step.GLUING)),
             Map.entry("Bevelling the panels", List.of(Caution.Step.SETTING_UP, Caution.Step.BEVELLING)),
-            Map.entry("Inlays", List.of(Caution.Step.INLAYING)),
+            Map.entry("Inlays", List.of(Caution.Step.CROSSCUTTING, Caution.Step.INLAYING)),
             Map.entry("Gluing the solid", List.of(Caution.Step.GLUING)),
             Map.entry("Balance on the lathe", List.of(Caution.Step.MOUNTING, Caution.Step.BALANCING)),
             Map.entry("Mounting between discs", List.of(Caution.Step.MOUNTING)),
@@ -299,7 +299,10 @@ class ShopSheetCalculatorTest {
                 List.of("Movement of the wood", "Cutting the boards", "Strips", "Inlays", "Balance on the lathe")) {
             assertTrue(titles.contains(title), titles::toString);
         }
-        assertTrue(texts(section(sheet, "Inlays")).contains("gannet"));
+        String inlays = texts(section(sheet, "Inlays"));
+        for (String told : List.of("gannet", "the blade then enters at the thin tip", "Plug that hides it, diameter")) {
+            assertTrue(inlays.contains(told), inlays);
+        }
     }
 
     private static Document tide() throws IOException {
