@@ -73,7 +73,7 @@ public record ChipPlan(
             @Describe(
                     value = "Angle at the sphere's centre from the middle of the face to the rim of that disc.",
                     quantity = Quantity.ANGLE,
-                    example = "1.1125",
+                    example = "1.1126",
                     max = 90)
             double capAngle,
 
@@ -88,7 +88,7 @@ public record ChipPlan(
                     value = "Area of the hole that all chipped tips of a panel leave; those that leave the largest hole"
                             + " are taken to be chipped.",
                     quantity = Quantity.AREA,
-                    example = "5.197")
+                    example = "5.196")
             double area,
 
             @Describe(
@@ -155,6 +155,9 @@ public record ChipPlan(
                     example = "1.7321")
             double takenOff,
 
-            @Describe(value = "Distance of the stop for the first sawing.", quantity = Quantity.LENGTH, example = "139")
+            @Describe(
+                    value = "Distance of the stop for the first sawing.",
+                    quantity = Quantity.LENGTH,
+                    example = "139.7505")
             double firstStop) {}
 }

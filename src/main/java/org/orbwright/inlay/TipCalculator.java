@@ -85,7 +85,6 @@ final class TipCalculator {
         double tanLeft = piece.left() / piece.base();
         double tanRight = piece.right() / piece.base();
         List<Layer> layers = near(panel, piece, set, distance);
-        double grainLength = grainLength(piece, angle, distance);
         double grainAngle = Math.PI / 2 - Math.abs(angle);
         return new TipRisk(
                 0,
@@ -101,8 +100,7 @@ final class TipCalculator {
                 grainAngle < EXACT ? GrainRun.ALONG : angle == 0 ? GrainRun.ACROSS : GrainRun.SLANTED,
                 grainAngle,
                 distance * (tanLeft + tanRight),
-                grainLength,
-                grainLength / distance);
+                grainLength(piece, angle, distance));
     }
 
     /** The bands that reach into the wood between the tip and the distance, the nearest to the tip first. */

@@ -122,16 +122,11 @@ public record TipComparison(
             @Describe(
                     value = "Length of the grain that crosses the tip axis at the stated distance, from one side of the"
                             + " segment to the other. Wood breaks along the grain: the shorter it is, the less holds"
-                            + " the tip.",
+                            + " the tip. Below twice the stated distance a tip is taken to be at risk, below the"
+                            + " distance itself strongly so (common practice, no source).",
                     quantity = Quantity.LENGTH,
                     example = "17.3205")
-            double grainLength,
-
-            @Describe(
-                    value = "That length over the stated distance. Below 2 a tip is taken to be at risk, below 1"
-                            + " strongly so (common practice, no source).",
-                    example = "3.4641")
-            double grainRatio) {
+            double grainLength) {
 
         /** Copies the lists. */
         public TipRisk {
@@ -154,8 +149,7 @@ public record TipComparison(
                     grain,
                     grainAngle,
                     width,
-                    grainLength,
-                    grainRatio);
+                    grainLength);
         }
     }
 }

@@ -92,10 +92,11 @@ final class InlayFindings {
     }
 
     private void tip(TipRisk tip) {
-        if (tip.grainRatio() < AT_RISK - EXACT) {
+        double times = tip.grainLength() / plan.tips().distance();
+        if (times < AT_RISK - EXACT) {
             add(
                     FindingCode.TIP_SHORT_GRAIN,
-                    tip.grainRatio() < STRONGLY - EXACT ? WARN : NOTE,
+                    times < STRONGLY - EXACT ? WARN : NOTE,
                     design.say(plan.tips().distance()) + " from the tip of segment " + tip.segment() + " of the "
                             + tip.face() + " panels the grain is only "
                             + design.sayAtMost(tip.grainLength())

@@ -68,6 +68,25 @@ class InlayFindingsTest {
     }
 
     @Test
+    @DisplayName("a decagon's tip of 36 degrees: 2 tan 18 = 0.65, less than 1")
+    @Source(value = HAND, text = "2 tan 18 = 0.650")
+    void tipsWhoseGrainIsShorterThanItsDistanceAreWarnedOf() {
+        Designs decagons = of("truncated-dodecahedron")
+                .laminations(List.of(
+                        Designs.lamination("triangle", 0, Designs.widths((Double) null)),
+                        Designs.lamination("decagon", 90, Designs.widths((Double) null))));
+        InlayRequest triangles = new InlayRequest("triangle", null, null, null, null, null, null, null);
+        assertEquals(List.of(), found(FindingCode.TIP_SHORT_GRAIN, decagons.document(Section.INLAYS, triangles)));
+        Designs across = decagons.laminations(List.of(
+                Designs.lamination("triangle", 0, Designs.widths((Double) null)),
+                Designs.lamination("decagon", 0, Designs.widths((Double) null))));
+        List<Finding> found = found(FindingCode.TIP_SHORT_GRAIN, across.document(Section.INLAYS, triangles));
+        assertEquals(1, found.size());
+        assertEquals(Severity.WARN, found.get(0).severity());
+        assertEquals("/laminations/1/bandAngle", found.get(0).field());
+    }
+
+    @Test
     void plugThatDoesNotFitStops() {
         List<Finding> found = found(FindingCode.PLUG_DOES_NOT_FIT, document(of("dodecahedron"), null, 80.0));
         assertEquals(1, found.size());
