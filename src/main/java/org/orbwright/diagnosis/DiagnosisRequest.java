@@ -65,8 +65,8 @@ public record DiagnosisRequest(
     public boolean needsThickness() {
         return seam != null
                 || tilt != null
-                || dialIn != null
-                        && dialIn.stream().anyMatch(dial -> dial.setting().needsThickness());
+                || (dialIn != null
+                        && dialIn.stream().anyMatch(dial -> dial.setting().needsThickness()));
     }
 
     /** The same with everything filled in. */

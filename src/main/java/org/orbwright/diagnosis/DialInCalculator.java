@@ -129,7 +129,7 @@ final class DialInCalculator {
 
     private Advice advice(TrialError last, ErrorRange off) {
         boolean bridged = dial.hasGap() && dial.gap(off.farthest()) <= glueBridges;
-        if (bridged || !dial.hasGap() && off.holdsNone()) {
+        if (bridged || (!dial.hasGap() && off.holdsNone())) {
             return Advice.LEAVE;
         }
         // What the next trial could show is no more than the last one has shown.
