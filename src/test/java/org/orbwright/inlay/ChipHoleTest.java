@@ -174,7 +174,7 @@ class ChipHoleTest {
     @Property(tries = 300)
     void recutTakesTheChipAwayAndLeavesTheSegment(
             @ForAll("designs") DesignRequest request,
-            @ForAll @DoubleRange(min = 0.01, max = 0.5) double lengthPart,
+            @ForAll @DoubleRange(min = 0.01, max = 0.4) double lengthPart,
             @ForAll boolean onAxis) {
         Design design = Design.of(request);
         Panel panel = design.panels().get(0);
