@@ -132,7 +132,8 @@ record FieldRules(
 
     /** The describing annotation's widest bounds stand for none. */
     private static BigDecimal lowest(Describe describe) {
-        return describe.min() <= -1e18 ? null : plain(describe.min());
+        double least = describe.min() == 0 ? describe.quantity().first() : describe.min();
+        return least <= -1e18 ? null : plain(least);
     }
 
     private static BigDecimal highest(Describe describe) {

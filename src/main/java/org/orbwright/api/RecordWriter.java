@@ -89,7 +89,7 @@ final class RecordWriter {
             return numberPart(name, Accessors.ofDouble(component), Scale.of(component, asWritten));
         }
         if (type == int.class || type == long.class) {
-            return wholePart(name, Accessors.ofWhole(component));
+            return wholePart(name, Accessors.ofWhole(component), Scale.first(component, asWritten));
         }
         return objectPart(name, component, value(component, asWritten));
     }
@@ -105,10 +105,10 @@ final class RecordWriter {
         };
     }
 
-    private static Part wholePart(byte[] name, ToLongFunction<Object> read) {
+    private static Part wholePart(byte[] name, ToLongFunction<Object> read, int first) {
         return (answer, out, unit) -> {
             out.raw(name);
-            out.whole(read.applyAsLong(answer));
+            out.whole(read.applyAsLong(answer) + first);
             out.raw(',');
         };
     }
@@ -153,7 +153,8 @@ final class RecordWriter {
                     scales.get(unit).decimals());
         }
         if (type == Integer.class || type == Long.class) {
-            return (number, out, unit) -> out.whole(((Number) number).longValue());
+            int first = Scale.first(component, asWritten);
+            return (number, out, unit) -> out.whole(((Number) number).longValue() + first);
         }
         if (type == boolean.class || type == Boolean.class) {
             return (flag, out, unit) -> out.raw(flag.toString().getBytes(StandardCharsets.US_ASCII));

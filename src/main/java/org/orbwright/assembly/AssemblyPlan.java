@@ -7,8 +7,8 @@ import org.orbwright.quantity.Quantity;
 
 /** The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the solid. */
 @Describe("The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the"
-        + " solid, and the flat layout of the panels. Panels are numbered as the catalogue lists the solid's faces from"
-        + " 0, seams as it lists its edges from 0, in pictures and inlays too.")
+        + " solid, and the flat layout of the panels. Panels and seams have the"
+        + " numbers of the solid's faces and edges in the catalogue, in pictures and inlays too.")
 public record AssemblyPlan(
         Glue glue,
 
@@ -54,7 +54,8 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Numbers of the panels that are made from inverted segments.",
-                    example = "[1,2,3,5,7,8,11,12,15,17]",
+                    quantity = Quantity.NUMBER,
+                    example = "[2,3,4,6,8,9,12,13,16,18]",
                     max = 200)
             List<Integer> invertedPanels) {
 
@@ -75,7 +76,7 @@ public record AssemblyPlan(
     /** One panel of the solid. */
     @Describe("One panel of the solid.")
     public record AssembledPanel(
-            @Describe(value = "Number of the panel.", example = "0", max = 200)
+            @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
             int panel,
 
             @Describe(value = "Its face kind.", example = "\"triangle\"")
@@ -100,10 +101,14 @@ public record AssemblyPlan(
     /** One neighbour of a panel. */
     @Describe("One neighbour of a panel.")
     public record PanelNeighbour(
-            @Describe(value = "Number of the neighbour.", example = "1", max = 200)
+            @Describe(value = "Number of the neighbour.", quantity = Quantity.NUMBER, example = "2", max = 200)
             int panel,
 
-            @Describe(value = "Number of the seam between the two.", example = "0", max = 400)
+            @Describe(
+                    value = "Number of the seam between the two.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
+                    max = 400)
             int seam) {}
 
     /** What the axis of the caps runs through. */
@@ -123,7 +128,11 @@ public record AssemblyPlan(
             @Describe(value = "What the axis runs through at the middle of the first cap.", example = "\"FACE\"")
             AxisThrough axisThrough,
 
-            @Describe(value = "Number of that face, corner or edge in the catalogue.", example = "0", max = 400)
+            @Describe(
+                    value = "Number of that face, corner or edge in the catalogue.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
+                    max = 400)
             int axisNumber,
 
             @Describe(
@@ -135,7 +144,8 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The seams between the caps, in order around the loop with the first cap on the left.",
-                    example = "[4,7,26,9,29,18]")
+                    quantity = Quantity.NUMBER,
+                    example = "[5,8,27,10,30,19]")
             List<Integer> loop) {
 
         /** Copies the list. */
@@ -172,7 +182,8 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The panels that are added, in their order; none in the closing stage.",
-                    example = "[0,1,3,7,2,4,5,6,16]")
+                    quantity = Quantity.NUMBER,
+                    example = "[1,2,4,8,3,5,6,7,17]")
             List<Integer> panels,
 
             @Describe("The seams that are glued, in their order.")
@@ -190,13 +201,21 @@ public record AssemblyPlan(
     /** One seam. */
     @Describe("One seam between two panels.")
     public record GluedSeam(
-            @Describe(value = "Number of the seam.", example = "0", max = 400)
+            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "1", max = 400)
             int seam,
 
-            @Describe(value = "Number of the panel that is added.", example = "1", max = 200)
+            @Describe(
+                    value = "Number of the panel that is added.",
+                    quantity = Quantity.NUMBER,
+                    example = "2",
+                    max = 200)
             int panel,
 
-            @Describe(value = "Number of the panel that is there already.", example = "0", max = 200)
+            @Describe(
+                    value = "Number of the panel that is there already.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
+                    max = 200)
             int neighbour,
 
             @Describe(

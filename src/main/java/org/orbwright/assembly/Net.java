@@ -16,7 +16,11 @@ public record Net(
         @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "723.1515")
         double height,
 
-        @Describe(value = "Number of the panel that the others hang on.", example = "0", max = 200)
+        @Describe(
+                value = "Number of the panel that the others hang on.",
+                quantity = Quantity.NUMBER,
+                example = "1",
+                max = 200)
         int root,
 
         @Describe("The panels, in the order of their numbers.")
@@ -33,7 +37,7 @@ public record Net(
     /** One panel of the layout. */
     @Describe("One panel of the flat layout.")
     public record NetPanel(
-            @Describe(value = "Number of the panel.", example = "0", max = 200)
+            @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
             int panel,
 
             @Describe("The corners of its outer face, counter-clockwise, in the order of the catalogue.")
@@ -63,11 +67,16 @@ public record Net(
     public record NetEdge(
             @Describe(
                     value = "Number of the seam that the edge becomes; a free edge's partner has the same.",
-                    example = "0",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
                     max = 400)
             int seam,
 
-            @Describe(value = "Number of the panel on the other side of that seam.", example = "1", max = 200)
+            @Describe(
+                    value = "Number of the panel on the other side of that seam.",
+                    quantity = Quantity.NUMBER,
+                    example = "2",
+                    max = 200)
             int partner,
 
             @Describe(
@@ -79,13 +88,21 @@ public record Net(
     /** One hinge of the layout. */
     @Describe("One hinge of the flat layout.")
     public record Hinge(
-            @Describe(value = "Number of the seam.", example = "0", max = 400)
+            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "1", max = 400)
             int seam,
 
-            @Describe(value = "Number of the panel nearer to the root.", example = "0", max = 200)
+            @Describe(
+                    value = "Number of the panel nearer to the root.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
+                    max = 200)
             int panel,
 
-            @Describe(value = "Number of the panel that hangs on it.", example = "1", max = 200)
+            @Describe(
+                    value = "Number of the panel that hangs on it.",
+                    quantity = Quantity.NUMBER,
+                    example = "2",
+                    max = 200)
             int neighbour,
 
             @Describe(

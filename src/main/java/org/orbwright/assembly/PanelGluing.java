@@ -49,15 +49,17 @@ public record PanelGluing(
     @Describe("One joint between two segments of a panel.")
     public record PanelJoint(
             @Describe(
-                    value = "Number of the joint, from 0: that of the segment after it, counter-clockwise seen from"
+                    value = "Number of the joint: that of the segment after it, counter-clockwise seen from"
                             + " outside.",
-                    example = "0",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
                     max = 12)
             int joint,
 
             @Describe(
                     value = "Number of the segment before it, by its place in the catalogue's list of the face.",
-                    example = "2",
+                    quantity = Quantity.NUMBER,
+                    example = "3",
                     max = 12)
             int segment,
 
@@ -86,7 +88,7 @@ public record PanelGluing(
                     example = "\"WHOLE\"")
             PanelWork work,
 
-            @Describe(value = "The joints in their order.", example = "[1,2,0]")
+            @Describe(value = "The joints in their order.", quantity = Quantity.NUMBER, example = "[2,3,1]")
             List<Integer> joints,
 
             @Describe("Glue and time for one panel.") GlueWork glue) {

@@ -45,14 +45,14 @@ public record SphereKind(SphereSet set, int count, List<BandSet> panels) {
         return count;
     }
 
-    /** Numbers of the panels that are made from inverted segments. */
+    /** Places of the panels that are made from inverted segments. */
     public List<Integer> inverted() {
-        List<Integer> numbers = new ArrayList<>();
+        List<Integer> inverted = new ArrayList<>();
         for (int i = 0; i < panels.size(); i++) {
             if (panels.get(i) == BandSet.INVERTED) {
-                numbers.add(i);
+                inverted.add(i);
             }
         }
-        return numbers;
+        return inverted;
     }
 }

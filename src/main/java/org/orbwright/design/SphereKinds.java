@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.PanelMix;
 import org.orbwright.solid.Solid;
 
@@ -51,22 +52,22 @@ final class SphereKinds {
                             ? "Sets are chosen by panel, but the inverted panels are not listed."
                             : "Inverted panels are listed, but sets is " + sets + ", which chooses them.",
                     null,
-                    numbers == null ? "numbers of panels from 0" : "nothing, or sets BY_PANEL");
+                    numbers == null ? "numbers of panels from 1" : "nothing, or sets BY_PANEL");
         }
         Set<Integer> listed = new HashSet<>();
         for (int i = 0; numbers != null && i < numbers.size(); i++) {
             int number = numbers.get(i);
-            boolean known = number < solid.faces().size();
-            if (!known || !listed.add(number)) {
+            boolean known = number <= solid.faces().size();
+            if (!known || !listed.add(Numbering.place(number))) {
                 violations.add(
                         PANELS + "/" + i,
                         known ? "PANEL_TWICE" : "NO_SUCH_PANEL",
                         known
                                 ? "Panel " + number + " is listed twice."
                                 : "The " + solid.name() + " has "
-                                        + solid.faces().size() + " panels, numbered from 0.",
+                                        + solid.faces().size() + " panels, numbered from 1.",
                         String.valueOf(number),
-                        "each number from 0 to " + (solid.faces().size() - 1) + " once at most");
+                        "each number from 1 to " + solid.faces().size() + " once at most");
             }
         }
         return listed;

@@ -69,7 +69,11 @@ public record CentreDiagnosis(
     /** How the mounting discs are shifted. */
     @Describe("How both mounting discs are shifted to hold the shell by its best centre. The axis keeps its direction.")
     public record DiscShift(
-            @Describe(value = "The face that carries the first disc.", example = "0", max = 200)
+            @Describe(
+                    value = "The face that carries the first disc.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
+                    max = 200)
             int face,
 
             @Describe("How far the discs are shifted along the face.")
@@ -111,7 +115,7 @@ public record CentreDiagnosis(
     /** How far one face is off. */
     @Describe("How far one face is off.")
     public record FaceDeviation(
-            @Describe(value = "Number of the face.", example = "0", max = 200)
+            @Describe(value = "Number of the face.", quantity = Quantity.NUMBER, example = "1", max = 200)
             int face,
 
             @Describe(

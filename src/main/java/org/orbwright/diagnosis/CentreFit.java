@@ -14,6 +14,7 @@ import org.orbwright.diagnosis.CentreDiagnosis.FaceDeviation;
 import org.orbwright.diagnosis.CentreDiagnosis.Roomiest;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceDistancesRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.tolerance.Levers;
@@ -58,19 +59,20 @@ final class CentreFit {
     }
 
     private int discFace() {
-        return request.discFace() == null ? 0 : request.discFace();
+        return request.discFace() == null ? 0 : Numbering.place(request.discFace());
     }
 
     private void read() {
-        checkNumber(discFace(), POINTER + "/discFace");
+        checkPlace(discFace(), POINTER + "/discFace");
         Set<Integer> known = new HashSet<>();
         for (int i = 0; i < request.faces().size(); i++) {
             FaceReadingRequest asked = request.faces().get(i);
             String pointer = POINTER + "/faces/" + i;
-            if (!checkNumber(asked.face(), pointer + "/face")) {
+            int place = Numbering.place(asked.face());
+            if (!checkPlace(place, pointer + "/face")) {
                 continue;
             }
-            if (!known.add(asked.face())) {
+            if (!known.add(place)) {
                 checks.refuse(
                         pointer + "/face",
                         "FACE_TWICE",
@@ -78,7 +80,7 @@ final class CentreFit {
                         asked.face().toString(),
                         "each face once");
             }
-            Face face = solid.faces().get(asked.face());
+            Face face = solid.faces().get(place);
             double distance = Levers.panel(design, face.kind()).faceDistance();
             Reading reading = checks.length(asked.value(), asked.resolution());
             checks.near(reading, distance, pointer + "/value");
@@ -89,7 +91,7 @@ final class CentreFit {
         }
     }
 
-    private boolean checkNumber(int face, String pointer) {
+    private boolean checkPlace(int face, String pointer) {
         int faces = solid.faces().size();
         if (face < faces) {
             return true;
@@ -97,9 +99,9 @@ final class CentreFit {
         checks.refuse(
                 pointer,
                 "UNKNOWN_FACE",
-                "The solid has no face " + face + ".",
-                Integer.toString(face),
-                "0 to " + (faces - 1) + ", as /v1/solids/" + solid.name() + " lists them");
+                "The solid has no face " + Numbering.of(face) + ".",
+                Integer.toString(Numbering.of(face)),
+                "1 to " + faces + ", as /v1/solids/" + solid.name() + " numbers them");
         return false;
     }
 
@@ -152,7 +154,7 @@ final class CentreFit {
         int nearestNow = 0;
         for (int i = 0; i < rows; i++) {
             deviations[i] = value(deviation(i));
-            listed.add(new FaceDeviation(request.faces().get(i).face(), deviations[i]));
+            listed.add(new FaceDeviation(Numbering.place(request.faces().get(i).face()), deviations[i]));
             highest = deviations[i] > deviations[highest] ? i : highest;
             lowest = deviations[i] < deviations[lowest] ? i : lowest;
             nearest = room(i) < room(nearest) ? i : nearest;

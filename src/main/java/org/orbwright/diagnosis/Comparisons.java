@@ -11,6 +11,7 @@ import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.Diagnosis.SeamDiagnosis;
 import org.orbwright.diagnosis.Diagnosis.TiltDiagnosis;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
 
@@ -85,8 +86,9 @@ final class Comparisons {
         Solid solid = design.solid();
         Map<Integer, Reading> distances = new HashMap<>();
         for (FaceReadingRequest asked : request.faceDistances().faces()) {
-            if (solid.faces().get(asked.face()).kind().equals(kind.face())) {
-                distances.put(asked.face(), checks.length(asked.value(), asked.resolution()));
+            int place = Numbering.place(asked.face());
+            if (solid.faces().get(place).kind().equals(kind.face())) {
+                distances.put(place, checks.length(asked.value(), asked.resolution()));
             }
         }
         List<Reading> sums = new ArrayList<>();

@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.SeamSide;
@@ -264,11 +265,12 @@ public record DiagnosisRequest(
             + " discs hold the shell now.")
     public record FaceDistancesRequest(
             @Describe(
-                    value = "Number of the face that carries the first mounting disc, from 0 as the solid's catalogue"
-                            + " page lists the faces; 0 if left out.",
-                    example = "0",
+                    value = "Number of the face that carries the first mounting disc, as the solid's catalogue page"
+                            + " numbers the faces; 1 if left out.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
                     optional = true)
-            @Min(0)
+            @Min(1)
             @Max(200)
             Integer discFace,
 
@@ -282,7 +284,7 @@ public record DiagnosisRequest(
 
         FaceDistancesRequest filled(double usual) {
             return new FaceDistancesRequest(
-                    requireNonNullElse(discFace, 0),
+                    requireNonNullElse(discFace, Numbering.FIRST),
                     faces.stream().map(each -> each.filled(usual)).toList());
         }
     }
@@ -291,10 +293,11 @@ public record DiagnosisRequest(
     @Describe("The distance of one face as it was read.")
     public record FaceReadingRequest(
             @Describe(
-                    value = "Number of the face, from 0 as the solid's catalogue page lists the faces.",
-                    example = "0")
+                    value = "Number of the face, as the solid's catalogue page numbers the faces.",
+                    quantity = Quantity.NUMBER,
+                    example = "1")
             @NotNull
-            @Min(0)
+            @Min(1)
             @Max(200)
             Integer face,
 

@@ -28,6 +28,7 @@ import org.orbwright.jig.JigRequest;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.StockRequest;
 import org.orbwright.tolerance.ToleranceRequest;
 import org.orbwright.turning.BalanceRequest;
@@ -66,11 +67,12 @@ public record Document(
 
         @Describe(
                 value = "Numbers of the panels that are made from inverted segments, as the catalogue numbers the"
-                        + " solid's faces from 0; with sets BY_PANEL alone.",
-                example = "[0, 3, 7]",
+                        + " solid's faces; with sets BY_PANEL alone.",
+                quantity = Quantity.NUMBER,
+                example = "[1, 4, 8]",
                 optional = true)
         @Size(min = 1, max = 200)
-        List<@NotNull @Min(0) @Max(199) Integer> invertedPanels,
+        List<@NotNull @Min(1) @Max(200) Integer> invertedPanels,
 
         @Describe(value = "What is made beyond the count; nothing if left out.", optional = true) @Valid
         SparesRequest spares,

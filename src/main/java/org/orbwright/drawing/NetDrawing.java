@@ -22,6 +22,7 @@ import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.notice.Article;
+import org.orbwright.quantity.Numbering;
 
 /**
  * The panels of a sphere laid flat at true size and seen from outside, as they are taped together: with their bands,
@@ -122,7 +123,10 @@ public final class NetDrawing {
         double room = NUMBER_PER_BASE * places.get(0).frame().piece().base();
         Point centre = places.get(0).centre();
         numbers.addAll(Callout.disc(
-                centre.x(), centre.y(), Math.min(room, LARGEST_NUMBER * letters), String.valueOf(panel.panel())));
+                centre.x(),
+                centre.y(),
+                Math.min(room, LARGEST_NUMBER * letters),
+                String.valueOf(Numbering.of(panel.panel()))));
     }
 
     /** Each hinge is drawn once, midway between the rims of its two panels. */
@@ -161,7 +165,7 @@ public final class NetDrawing {
 
     /** The number of the panel that a free edge is glued to, beside the middle of the edge. */
     private void partner(SegmentPlace place, int number) {
-        String text = String.valueOf(number);
+        String text = String.valueOf(Numbering.of(number));
         double base = place.frame().piece().base();
         double room = Math.min(0.28 * base, 0.2 * place.frame().piece().baseLength());
         double radius = Math.min(room, 0.65 * letters);
@@ -194,10 +198,11 @@ public final class NetDrawing {
 
     private String description() {
         String tree = net.hinges().stream()
-                .map(hinge -> hinge.neighbour() + " on " + hinge.panel())
+                .map(hinge -> Numbering.of(hinge.neighbour()) + " on " + Numbering.of(hinge.panel()))
                 .collect(Collectors.joining(", "));
         return "The outer faces of the " + net.panels().size() + " panels of "
-                + Article.with(design.solid().name()) + " at true size, laid flat around panel " + net.root()
+                + Article.with(design.solid().name()) + " at true size, laid flat around panel "
+                + Numbering.of(net.root())
                 + " and seen from outside, with the bands of "
                 + Legend.setName(sphere.set()) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
     }

@@ -187,8 +187,11 @@ public final class Sweep implements Iterator<SweepRow> {
         }
         Describe describe =
                 target.component() == null ? null : target.component().getAnnotation(Describe.class);
-        if (describe == null || number instanceof Integer) {
+        if (describe == null) {
             return number.doubleValue();
+        }
+        if (number instanceof Integer whole) {
+            return (double) (whole + describe.quantity().first());
         }
         double value = number.doubleValue() * describe.quantity().factor(unit);
         return Rounding.round(value, describe.quantity().decimals(unit));

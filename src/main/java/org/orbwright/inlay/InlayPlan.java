@@ -135,8 +135,9 @@ public record InlayPlan(
     @Describe("One panel with its inlay.")
     public record InlaidPanel(
             @Describe(
-                    value = "Number of the panel: of the face in the catalogue's solid, from 0.",
-                    example = "0",
+                    value = "Number of the panel: of the face in the catalogue's solid.",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
                     max = 200)
             int panel,
 
@@ -145,11 +146,15 @@ public record InlayPlan(
 
             @Describe(
                     value = "Number of the panel opposite; left out where there is none.",
-                    example = "8",
+                    quantity = Quantity.NUMBER,
+                    example = "9",
                     optional = true,
                     max = 200)
             Integer opposite,
 
-            @Describe(value = "Numbers of the panels that share an edge with it.", example = "[1,3,7]")
+            @Describe(
+                    value = "Numbers of the panels that share an edge with it.",
+                    quantity = Quantity.NUMBER,
+                    example = "[2,4,8]")
             List<Integer> neighbours) {}
 }

@@ -85,13 +85,14 @@ public record InlayRequest(
         Double tipDistance,
 
         @Describe(
-                value = "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces from 0;"
+                value = "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces;"
                         + " all of"
                         + " the face kind if left out.",
-                example = "[0, 3, 7]",
+                quantity = Quantity.NUMBER,
+                example = "[1, 4, 8]",
                 optional = true)
         @Size(min = 1, max = 200)
-        List<@NotNull @Min(0) @Max(200) Integer> panels,
+        List<@NotNull @Min(1) @Max(200) Integer> panels,
 
         @Describe(
                 value = "Names of the motifs that are shared out over these panels, as far apart as they can be;"

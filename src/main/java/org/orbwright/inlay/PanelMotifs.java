@@ -12,6 +12,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.inlay.InlayPlan.InlaidPanel;
 import org.orbwright.notice.Article;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Solid;
 
@@ -53,15 +54,16 @@ final class PanelMotifs {
         TreeSet<Integer> numbers = new TreeSet<>();
         for (int i = 0; i < request.panels().size(); i++) {
             int number = request.panels().get(i);
-            if (number >= solid.faces().size() || !isOfKind(number) || !numbers.add(number)) {
+            int face = Numbering.place(number);
+            if (face >= solid.faces().size() || !isOfKind(face) || !numbers.add(face)) {
                 throw InlayCalculator.refuse(
                         "/inlays/panels/" + i,
                         "UNKNOWN_PANEL",
                         "Panel " + number + " is not " + Article.with(panel.face())
                                 + " of this solid, or is listed twice.",
                         String.valueOf(number),
-                        "each " + panel.face() + " once, by its place among the solid's faces from 0 to "
-                                + (solid.faces().size() - 1));
+                        "each " + panel.face() + " once, by its number among the solid's faces from 1 to "
+                                + solid.faces().size());
             }
         }
         return List.copyOf(numbers);

@@ -16,6 +16,7 @@ import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.sheet.Caution.Step;
 
 /** Gluing segments to panels and panels to the solid. */
@@ -119,12 +120,12 @@ final class GluingSections {
 
     private static String seams(List<GluedSeam> seams) {
         return seams.stream()
-                .map(seam -> seam.panel() + " to " + seam.neighbour())
+                .map(seam -> Numbering.of(seam.panel()) + " to " + Numbering.of(seam.neighbour()))
                 .collect(Collectors.joining(", "));
     }
 
     private static String numbers(List<Integer> panels) {
-        return panels.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return Numbering.of(panels).stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
     private static String counted(int count, String what) {

@@ -15,6 +15,7 @@ import org.orbwright.movement.Movement.PanelMovement;
 import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Balance;
 
@@ -121,7 +122,7 @@ final class OtherSections {
                 .number("Mass that turns", body.turningMass(), KILOGRAM_DECIMALS, "kg")
                 .length("Centre of mass off the axis", body.offAxis());
         if (body.heavyPanel() != null) {
-            section.count("Heavy panel", body.heavyPanel());
+            section.count("Heavy panel", Numbering.of(body.heavyPanel()));
         }
     }
 }

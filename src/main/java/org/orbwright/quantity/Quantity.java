@@ -9,6 +9,8 @@ public enum Quantity {
     NONE(0, ""),
     /** A number of an answer without a unit, or in a unit that its description names. */
     PLAIN(0, ""),
+    /** The number of a panel, a corner or a seam: its place in a list inside, which begins at 0, from 1 outside. */
+    NUMBER(0, "as a number from 1"),
     /** A length, millimetres inside, the design's unit outside. */
     LENGTH(1, "in the design's unit"),
     /** An area, square millimetres inside, the design's unit squared outside. */
@@ -88,6 +90,7 @@ public enum Quantity {
             case GRAMS, IMBALANCE -> 1000;
             case NONE,
                     PLAIN,
+                    NUMBER,
                     UNIT_EDGE,
                     RATIO,
                     SHARE,
@@ -107,6 +110,11 @@ public enum Quantity {
         };
     }
 
+    /** What is added to a whole number on its way out, so that the first of a list is not called 0. */
+    public int first() {
+        return this == NUMBER ? Numbering.FIRST : 0;
+    }
+
     /** The number of decimals of an answer in the given unit. */
     public int decimals(LengthUnit unit) {
         boolean metric = unit == LengthUnit.MM;
@@ -118,6 +126,7 @@ public enum Quantity {
             case PLAIN, RATIO, STRESS -> 6;
             case CUBIC_METRES, MOVEMENT -> 8;
             case CATALOGUE_ANGLE -> 10;
+            case NUMBER -> 0;
             case NONE, UNIT_EDGE -> 12;
             case GRAMS, SPREAD, MINUTES, IMBALANCE, VELOCITY, SURFACE_SPEED, MILLILITRES -> 3;
             case DENSITY, TURNS -> 1;

@@ -151,8 +151,9 @@ public record Yield(
 
             @Describe(
                     value = "Numbers of the panels that are made from inverted segments, as the catalogue numbers the"
-                            + " solid's faces from 0.",
-                    example = "[1,2,3,5,7,8,11,12,15,17]",
+                            + " solid's faces.",
+                    quantity = Quantity.NUMBER,
+                    example = "[2,3,4,6,8,9,12,13,16,18]",
                     max = 200)
             List<Integer> invertedPanels,
 

@@ -3,6 +3,7 @@ package org.orbwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.turning.Balance;
@@ -34,7 +35,7 @@ final class BalanceFindings {
                 FindingCode.OFF_BALANCE,
                 Finding.Severity.NOTE,
                 "The centre of mass of the " + name + " lies " + design.say(body.offAxis())
-                        + " off the axis, towards panel " + body.heavyPanel() + ": "
+                        + " off the axis, towards panel " + Numbering.of(body.heavyPanel()) + ": "
                         + opposite(body.imbalance() * Quantity.IMBALANCE.factor(design.unit())) + " opposite would"
                         + " balance it.",
                 PANELS));

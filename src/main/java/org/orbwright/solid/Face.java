@@ -2,17 +2,28 @@ package org.orbwright.solid;
 
 import java.util.List;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Quantity;
 
 /** One face of a solid. */
 @Describe("One face of a solid.")
 public record Face(
+        @Describe(
+                value = "Its number, which panels have everywhere: in the net, in inlays, in pictures.",
+                quantity = Quantity.NUMBER,
+                example = "1",
+                max = 200)
+        int number,
+
         @Describe(value = "The face kind.", example = "\"pentagon\"")
         String kind,
 
         @Describe(value = "Whether the face is the mirror image of its kind's first face.", example = "false")
         boolean mirrored,
 
-        @Describe(value = "Numbers of its corners, counter-clockwise seen from outside.", example = "[0,12,14,4,8]")
+        @Describe(
+                value = "Numbers of its corners, counter-clockwise seen from outside.",
+                quantity = Quantity.NUMBER,
+                example = "[1,13,15,5,9]")
         List<Integer> vertices,
 
         @Describe("Its segments; the base of each lies between the corner of the same place in the list and the next.")

@@ -32,7 +32,7 @@ final class FaceKindDraft {
     }
 
     /** Counts one more face of this kind. */
-    Face add(FaceOutline outline, List<Integer> corners, boolean hasOpposite) {
+    Face add(int number, FaceOutline outline, List<Integer> corners, boolean hasOpposite) {
         boolean mirrored = !first.sameAs(outline);
         List<Face.Part> parts = new ArrayList<>();
         for (int i = 0; i < outline.sides(); i++) {
@@ -48,7 +48,7 @@ final class FaceKindDraft {
         count++;
         mirroredCount += mirrored ? 1 : 0;
         opposite &= hasOpposite;
-        return new Face(first.name(), mirrored, corners, parts);
+        return new Face(number, first.name(), mirrored, corners, parts);
     }
 
     FaceKind finish() {

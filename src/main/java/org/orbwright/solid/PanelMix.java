@@ -14,8 +14,8 @@ import java.util.concurrent.ConcurrentHashMap;
  *   <li>As few seams as possible join two panels of the same set.
  *   <li>The normals of the inverted panels, each as long as its face is large, add up to the shortest vector. The work
  *       is then nearest to balance.
- *   <li>Panel 0 is upright. A walk leads from it to the panels nearest to those it has passed, the lower number first
- *       among equals. The choice that inverts a panel earlier on that walk is taken.
+ *   <li>The first panel is upright. A walk leads from it to the panels nearest to those it has passed, the lower number
+ *       first among equals. The choice that inverts a panel earlier on that walk is taken.
  * </ol>
  *
  * <p>The number of like seams is the fewest for all 31 solids. The corners prove it for 26 of them: at a corner where

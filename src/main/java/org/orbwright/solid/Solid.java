@@ -52,13 +52,14 @@ public record Solid(
         @Describe("The face kinds, the fewest sides first.") List<FaceKind> faceKinds,
         @Describe("The edge kinds.") List<EdgeKind> edgeKinds,
 
-        @Describe("The corners; others refer to them by their place in this list, from 0.")
+        @Describe("The corners, in the order of their numbers.")
         List<Vertex> vertices,
 
-        @Describe("The faces; others refer to them by their place in this list, from 0.")
+        @Describe("The faces, in the order of their numbers.")
         List<Face> faces,
 
-        @Describe("The edges.") List<Edge> edges) {
+        @Describe("The edges, in the order of their numbers.")
+        List<Edge> edges) {
 
     /** Copies the lists. */
     public Solid {

@@ -51,9 +51,15 @@ final class SolidBuilder {
                 volume,
                 kinds,
                 edgeKinds(edges, kinds),
-                polyhedron.vertices().stream().map(Vertex::of).toList(),
+                corners(),
                 faces,
                 edges);
+    }
+
+    private List<Vertex> corners() {
+        List<Vertex> corners = new ArrayList<>();
+        polyhedron.vertices().forEach(point -> corners.add(Vertex.of(corners.size(), point)));
+        return corners;
     }
 
     /** Lists the faces of each kind from the same segment on, so that places in their lists mean the same. */
@@ -67,7 +73,7 @@ final class SolidBuilder {
             int start = draft.first.startOf(outline);
             List<Integer> corners = new ArrayList<>(polyhedron.faces().get(f));
             Collections.rotate(corners, -start);
-            faces.add(draft.add(outline.startingAt(start), corners, hasOpposite(f)));
+            faces.add(draft.add(f, outline.startingAt(start), corners, hasOpposite(f)));
         }
     }
 
@@ -103,7 +109,7 @@ final class SolidBuilder {
                 int from = corners.get(i);
                 int to = corners.get((i + 1) % corners.size());
                 if (from < to) {
-                    edges.add(new Edge(from, to, f, faceOnLeft.get(key(to, from))));
+                    edges.add(new Edge(edges.size(), from, to, f, faceOnLeft.get(key(to, from))));
                 }
             }
         }

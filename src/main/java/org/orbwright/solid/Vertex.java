@@ -7,6 +7,9 @@ import org.orbwright.quantity.Quantity;
 /** A corner of a solid, from the solid's centre. */
 @Describe("A corner of a solid, from the solid's centre.")
 public record Vertex(
+        @Describe(value = "Its number.", quantity = Quantity.NUMBER, example = "1", max = 200)
+        int number,
+
         @Describe(
                 value = "First coordinate.",
                 quantity = Quantity.UNIT_EDGE,
@@ -31,8 +34,8 @@ public record Vertex(
                 max = 10)
         double z) {
 
-    static Vertex of(Vector3D point) {
-        return new Vertex(point.getX(), point.getY(), point.getZ());
+    static Vertex of(int number, Vector3D point) {
+        return new Vertex(number, point.getX(), point.getY(), point.getZ());
     }
 
     /** This corner as a vector. */

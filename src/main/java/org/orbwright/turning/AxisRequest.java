@@ -4,12 +4,14 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.orbwright.quantity.Describe;
+import org.orbwright.quantity.Numbering;
+import org.orbwright.quantity.Quantity;
 
 /**
  * An axis through the solid's centre.
  *
  * @param through what it goes through
- * @param number its place in the list of the solid, or null for 0
+ * @param number its number in the list of the solid, or null for the first
  */
 @Describe("An axis through the solid's centre.")
 public record AxisRequest(
@@ -20,18 +22,19 @@ public record AxisRequest(
         Through through,
 
         @Describe(
-                value = "Number of the face, the corner or the edge in the list of the solid, from 0; 0 if left out.",
-                example = "0",
+                value = "Number of the face, the corner or the edge in the list of the solid; 1 if left out.",
+                quantity = Quantity.NUMBER,
+                example = "1",
                 optional = true)
-        @Min(0)
-        @Max(199)
+        @Min(1)
+        @Max(200)
         Integer number) {
 
     /** The axis that is meant: the one through the first face where none is stated. */
     static AxisRequest filled(AxisRequest asked) {
         return new AxisRequest(
                 asked == null ? Through.FACE : asked.through(),
-                asked == null || asked.number() == null ? 0 : asked.number());
+                asked == null || asked.number() == null ? Numbering.FIRST : asked.number());
     }
 
     /** What an axis goes through. */

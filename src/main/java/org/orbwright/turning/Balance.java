@@ -44,7 +44,7 @@ public record Balance(
     /** The mass of a panel. */
     @Describe("The mass of a panel.")
     public record PanelMass(
-            @Describe(value = "Number of the panel, from 0.", example = "0", max = 199)
+            @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
             int panel,
 
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -90,9 +90,10 @@ public record Balance(
             @Describe(
                     value = "The panel whose middle is nearest to the heavy side, seen along the axis; left out where"
                             + " the work is in balance.",
-                    example = "12",
+                    quantity = Quantity.NUMBER,
+                    example = "13",
                     optional = true,
-                    max = 199)
+                    max = 200)
             Integer heavyPanel,
 
             @Describe(

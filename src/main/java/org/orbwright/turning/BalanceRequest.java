@@ -67,10 +67,13 @@ public record BalanceRequest(
     /** A panel that differs from the design's. */
     @Describe("A panel that differs from what the design says.")
     public record OddPanelRequest(
-            @Describe(value = "Number of the panel: of the face in the list of the solid, from 0.", example = "3")
+            @Describe(
+                    value = "Number of the panel: of the face in the list of the solid.",
+                    quantity = Quantity.NUMBER,
+                    example = "4")
             @NotNull
-            @Min(0)
-            @Max(199)
+            @Min(1)
+            @Max(200)
             Integer panel,
 
             @Describe(

@@ -13,7 +13,7 @@ public record Holding(
         @Describe(value = "What the axis goes through at its first end.", example = "\"FACE\"")
         Through through,
 
-        @Describe(value = "Its number in the list of the solid.", example = "0", max = 199)
+        @Describe(value = "Its number in the list of the solid.", quantity = Quantity.NUMBER, example = "1", max = 200)
         int number,
 
         @Describe(
@@ -50,9 +50,10 @@ public record Holding(
 
             @Describe(
                     value = "Its number in the list of the solid; left out likewise.",
-                    example = "0",
+                    quantity = Quantity.NUMBER,
+                    example = "1",
                     optional = true,
-                    max = 199)
+                    max = 200)
             Integer number,
 
             @Describe(

@@ -7,6 +7,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.turning.AxisRequest.Through;
@@ -76,7 +77,8 @@ final class HoldingCalculator {
         check(Math.min(head.disc(), tail.disc()));
         double whole = 4 * Math.PI * radius * radius;
         double reached = whole - head.capArea() - tail.capArea();
-        return new Holding(asked.through(), asked.number(), swing, head, tail, reached, reached / whole);
+        return new Holding(
+                asked.through(), Numbering.place(asked.number()), swing, head, tail, reached, reached / whole);
     }
 
     private Seat seat(Vector3D end) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
@@ -24,15 +25,15 @@ final class LatheAxis {
         Through through = axis.through();
         int number = axis.number();
         List<Vector3D> directions = directions(through, solid);
-        if (number >= directions.size()) {
+        if (number > directions.size()) {
             throw new ImpossibleDesignException(List.of(new Violation(
                     "/turning/axis/number",
                     "NO_SUCH_AXIS",
-                    "The " + solid.name() + " has " + directions.size() + " " + through.many() + ", numbered from 0.",
+                    "The " + solid.name() + " has " + directions.size() + " " + through.many() + ", numbered from 1.",
                     String.valueOf(number),
-                    "a whole number, 0 to " + (directions.size() - 1))));
+                    "a whole number, 1 to " + directions.size())));
         }
-        return directions.get(number);
+        return directions.get(Numbering.place(number));
     }
 
     /** Unit vectors from the centre through all faces, corners or edges of a solid. */

@@ -10,6 +10,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.turning.BalanceRequest.OddPanelRequest;
 import org.orbwright.turning.BalanceRequest.OtherWoodRequest;
@@ -25,7 +26,7 @@ final class OddPanels {
     }
 
     /**
-     * The panels that differ, by their number.
+     * The panels that differ, by their place among the faces.
      *
      * @throws ImpossibleDesignException if there is no such panel or wood, or one of them is there twice
      */
@@ -42,16 +43,16 @@ final class OddPanels {
 
     private void add(OddPanelRequest panel, String pointer) {
         List<Face> faces = design.solid().faces();
-        if (panel.panel() >= faces.size()) {
+        if (panel.panel() > faces.size()) {
             broken.add(new Violation(
                     pointer + "/panel",
                     "NO_SUCH_PANEL",
-                    "The " + design.solid().name() + " has " + faces.size() + " panels, numbered from 0.",
+                    "The " + design.solid().name() + " has " + faces.size() + " panels, numbered from 1.",
                     String.valueOf(panel.panel()),
-                    "a whole number, 0 to " + (faces.size() - 1)));
+                    "a whole number, 1 to " + faces.size()));
             return;
         }
-        if (panels.put(panel.panel(), panel) != null) {
+        if (panels.put(Numbering.place(panel.panel()), panel) != null) {
             broken.add(new Violation(
                     pointer + "/panel",
                     "PANEL_TWICE",
@@ -60,7 +61,8 @@ final class OddPanels {
                     "each panel once"));
         }
         List<Panel> halves = design.panels().stream()
-                .filter(half -> half.face().equals(faces.get(panel.panel()).kind()))
+                .filter(half -> half.face()
+                        .equals(faces.get(Numbering.place(panel.panel())).kind()))
                 .toList();
         Set<String> seen = new HashSet<>();
         for (int i = 0; panel.woods() != null && i < panel.woods().size(); i++) {

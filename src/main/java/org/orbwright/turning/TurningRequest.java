@@ -29,7 +29,7 @@ import org.orbwright.quantity.Quantity;
  */
 @Describe("How the work is held, turned and finished.")
 public record TurningRequest(
-        @Describe(value = "The first axis; the one through face 0 if left out.", optional = true) @Valid
+        @Describe(value = "The first axis; the one through face 1 if left out.", optional = true) @Valid
         AxisRequest axis,
 
         @Describe(value = "The mounting discs; the largest that fit if left out.", optional = true) @Valid

@@ -288,8 +288,8 @@ class ToleranceHttpTest {
             ((ObjectNode) far.at("/diagnosis/acrossFlats/0")).put("value", 0);
             refused("/v1/diagnosis", far, 422, "/diagnosis/acrossFlats/0/value", "MEASURE_FAR_OFF", "0");
             ObjectNode unknown = only("faceDistances");
-            ((ObjectNode) unknown.at("/diagnosis/faceDistances/faces/0")).put("face", 12);
-            refused("/v1/diagnosis", unknown, 422, "/diagnosis/faceDistances/faces/0/face", "UNKNOWN_FACE", "12");
+            ((ObjectNode) unknown.at("/diagnosis/faceDistances/faces/0")).put("face", 13);
+            refused("/v1/diagnosis", unknown, 422, "/diagnosis/faceDistances/faces/0/face", "UNKNOWN_FACE", "13");
         }
     }
 }

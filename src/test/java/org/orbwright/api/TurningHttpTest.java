@@ -41,10 +41,10 @@ class TurningHttpTest {
         body.set("woods", Contract.json("[{\"name\":\"sugar maple\",\"density\":690}]"));
         balance(body)
                 .statusCode(200)
-                .body("balance.solid.heavyPanel", equalTo(3))
+                .body("balance.solid.heavyPanel", equalTo(4))
                 .body("balance.densities.find { it.species == 'sugar maple' }.stated", equalTo(true))
                 .body("findings.code", hasItem("OFF_BALANCE"))
-                .body("findings[0].message", containsString("towards panel 3"))
+                .body("findings[0].message", containsString("towards panel 4"))
                 .body("findings[0].message", containsString(" g at 100 mm, opposite would balance it."))
                 .body("cautions.step", hasItem("TURNING"));
     }
@@ -113,7 +113,7 @@ class TurningHttpTest {
         turned(turning())
                 .statusCode(200)
                 .body("turning.roughing.profiles.sides", equalTo(List.of(4, 8, 16, 32)))
-                .body("turning.holding.tail.number", equalTo(9))
+                .body("turning.holding.tail.number", equalTo(10))
                 .body("findings.code", equalTo(List.of("SCREW_IN_SPHERE")))
                 .body("findings[0].message", containsString("5.2 mm deep"))
                 .body("turning.roughing.depths[-1].afterReversing", equalTo(true))
@@ -177,7 +177,7 @@ class TurningHttpTest {
                 "laminations",
                 Contract.json("[{\"face\":\"triangle\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]},"
                         + "{\"face\":\"hexagon\",\"bands\":[{\"species\":\"black walnut\",\"width\":null}]}]"));
-        turning(body).set("axis", Contract.json("{\"through\":\"FACE\",\"number\":0}"));
+        turning(body).set("axis", Contract.json("{\"through\":\"FACE\",\"number\":1}"));
         turning(body).set("discs", Contract.json("{\"diameter\":90}"));
         List<String> messages = turned(body)
                 .statusCode(200)

@@ -16,6 +16,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.diagnosis.CentreDiagnosis.FaceDeviation;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
@@ -229,22 +230,22 @@ class CentreFitTest {
     void aFaceThatTheSolidDoesNotHaveIsNamed() {
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int face : new int[] {0, 1, 2, 3, 12}) {
-            faces.add(new FaceReadingRequest(face, 88.9, 0.05));
+            faces.add(new FaceReadingRequest(Numbering.of(face), 88.9, 0.05));
         }
         Diagnoses unknown = Diagnoses.of(LANTERN).distances(null, faces);
-        unknown.assertRefused("/diagnosis/faceDistances/faces/4/face", "UNKNOWN_FACE", "12");
+        unknown.assertRefused("/diagnosis/faceDistances/faces/4/face", "UNKNOWN_FACE", "13");
         String allowed = assertThrows(ImpossibleDesignException.class, unknown::diagnose)
                 .violations()
                 .get(0)
                 .allowed();
-        assertTrue(allowed.startsWith("0 to 11,"), allowed);
+        assertTrue(allowed.startsWith("1 to 12,"), allowed);
     }
 
     @Test
     void aScaleThatIsTooCoarseForADistanceIsRefused() {
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int face = 0; face < 12; face++) {
-            faces.add(new FaceReadingRequest(face, 88.9, face == 7 ? 23 : 0.05));
+            faces.add(new FaceReadingRequest(Numbering.of(face), 88.9, face == 7 ? 23 : 0.05));
         }
         Diagnoses.of(LANTERN)
                 .distances(null, faces)
@@ -256,7 +257,7 @@ class CentreFitTest {
         double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int i = 0; i < distances.length; i++) {
-            faces.add(new FaceReadingRequest(i, distances[i] + (i == 4 ? 0.6 : 0), i == 4 ? 20.0 : 0.05));
+            faces.add(new FaceReadingRequest(Numbering.of(i), distances[i] + (i == 4 ? 0.6 : 0), i == 4 ? 20.0 : 0.05));
         }
         CentreDiagnosis fit =
                 Diagnoses.of(LANTERN).distances(null, faces).diagnose().faceDistances();
@@ -269,7 +270,7 @@ class CentreFitTest {
         double[] distances = distances(LANTERN, Vector3D.ZERO, 0);
         Diagnoses.of(LANTERN)
                 .distances(12, 0.05, distances)
-                .assertRefused("/diagnosis/faceDistances/discFace", "UNKNOWN_FACE", "12");
+                .assertRefused("/diagnosis/faceDistances/discFace", "UNKNOWN_FACE", "13");
         double[] far = distances.clone();
         far[3] = 177.8;
         Diagnoses.of(LANTERN)
@@ -277,16 +278,16 @@ class CentreFitTest {
                 .assertRefused("/diagnosis/faceDistances/faces/3/value", "MEASURE_FAR_OFF", "177.8");
         List<FaceReadingRequest> twice = new ArrayList<>();
         for (int face : new int[] {0, 1, 2, 3, 1}) {
-            twice.add(new FaceReadingRequest(face, 88.9, 0.05));
+            twice.add(new FaceReadingRequest(Numbering.of(face), 88.9, 0.05));
         }
         Diagnoses.of(LANTERN)
                 .distances(null, twice)
-                .assertRefused("/diagnosis/faceDistances/faces/4/face", "FACE_TWICE", "1");
+                .assertRefused("/diagnosis/faceDistances/faces/4/face", "FACE_TWICE", "2");
         List<FaceReadingRequest> ring = new ArrayList<>();
         Design cube = Designs.of("cube").build();
         for (int face = 0; face < 6; face++) {
             if (Math.abs(cube.solid().normal(cube.solid().faces().get(face)).getX()) < 0.5) {
-                ring.add(new FaceReadingRequest(face, 100.0, 0.05));
+                ring.add(new FaceReadingRequest(Numbering.of(face), 100.0, 0.05));
             }
         }
         Diagnoses.of(Designs.of("cube"))

@@ -20,6 +20,7 @@ import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Solid;
 import org.orbwright.tolerance.Levers;
 
@@ -223,8 +224,8 @@ class ComparisonsTest {
             int pair = 0;
             for (int face = 0; face < 6; face++) {
                 if (face < opposite(face)) {
-                    readings.add(new FaceReadingRequest(face, 100.7 + more[pair], 0.05));
-                    readings.add(new FaceReadingRequest(opposite(face), 99.3, 0.05));
+                    readings.add(new FaceReadingRequest(Numbering.of(face), 100.7 + more[pair], 0.05));
+                    readings.add(new FaceReadingRequest(Numbering.of(opposite(face)), 99.3, 0.05));
                     pair++;
                 }
             }

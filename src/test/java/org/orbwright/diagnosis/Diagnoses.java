@@ -18,6 +18,7 @@ import org.orbwright.diagnosis.DiagnosisRequest.TiltReadingRequest;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.SeamSide;
 
@@ -74,18 +75,18 @@ public final class Diagnoses {
         return this;
     }
 
-    /** Distances of the faces, the first one's first. */
+    /** Distances of the faces, the first one's first; the disc's face by its place. */
     public Diagnoses distances(Integer discFace, double resolution, double... values) {
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
-            faces.add(new FaceReadingRequest(i, values[i], resolution));
+            faces.add(new FaceReadingRequest(Numbering.of(i), values[i], resolution));
         }
         return distances(discFace, faces);
     }
 
-    /** Distances of faces. */
+    /** Distances of faces; the disc's face by its place. */
     public Diagnoses distances(Integer discFace, List<FaceReadingRequest> faces) {
-        distances = new FaceDistancesRequest(discFace, faces);
+        distances = new FaceDistancesRequest(discFace == null ? null : Numbering.of(discFace), faces);
         return this;
     }
 

@@ -29,6 +29,7 @@ import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.quantity.Numbering;
 
 /** The panels laid flat, read back from the drawing. */
 class NetDrawingTest {
@@ -76,11 +77,11 @@ class NetDrawingTest {
         List<Label> open = new ArrayList<>(numbers(drawing));
         for (NetPanel panel : net.panels()) {
             Polygon outline = onSheet(panel, net, drawing);
-            List<String> expected = new ArrayList<>(List.of(String.valueOf(panel.panel())));
+            List<String> expected = new ArrayList<>(List.of(String.valueOf(Numbering.of(panel.panel()))));
             panel.edges().stream()
                     .filter(edge -> !edge.hinge())
                     .map(NetEdge::partner)
-                    .forEach(partner -> expected.add(String.valueOf(partner)));
+                    .forEach(partner -> expected.add(String.valueOf(Numbering.of(partner))));
             List<Label> inside =
                     open.stream().filter(label -> holds(outline, box(label))).toList();
             assertEquals(
@@ -169,7 +170,7 @@ class NetDrawingTest {
                 .sorted()
                 .toList();
         int faces = design.solid().faces().size();
-        assertEquals(IntStream.range(0, faces).boxed().toList(), onDiscs);
+        assertEquals(IntStream.rangeClosed(1, faces).boxed().toList(), onDiscs);
         assertEquals(
                 faces, drawing.marks().stream().filter(Ink.class::isInstance).count());
         assertTrue(numbers(drawing).stream().allMatch(label -> label.letters() != Letters.PLAIN));
@@ -213,6 +214,6 @@ class NetDrawingTest {
         String description = NetDrawing.draw(design("cube"), design("cube").sphere(BandSet.UPRIGHT))
                 .description();
         assertTrue(description.contains("6 panels of a cube"), description);
-        assertTrue(description.contains("1 on 0"), description);
+        assertTrue(description.contains("2 on 1"), description);
     }
 }

@@ -14,6 +14,7 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.inlay.InlayRequest.ShapeKind;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.quantity.Numbering;
 
 /** Every rule that an inlay can break: its code, the field it names, and the numbers in its sentence. */
 class InlayRefusalsTest {
@@ -133,31 +134,31 @@ class InlayRefusalsTest {
             assertViolation(
                     "/inlays/panels/1",
                     "UNKNOWN_PANEL",
-                    "6",
-                    disc(CUBE, 10).panels(0, 6).refusal());
+                    "7",
+                    disc(CUBE, 10).panels(1, 7).refusal());
             assertViolation(
                     "/inlays/panels/2",
                     "UNKNOWN_PANEL",
                     "3",
                     disc(CUBE, 10).panels(3, 1, 3).refusal());
-            int triangle = Inlays.disc(TWO_FACES, 10)
+            int triangle = Numbering.of(Inlays.disc(TWO_FACES, 10)
                     .face("triangle")
                     .plan()
                     .panels()
                     .get(0)
-                    .panel();
+                    .panel());
             Violation violation =
                     disc(TWO_FACES, 10).face("square").panels(triangle).refusal();
             assertViolation("/inlays/panels/0", "UNKNOWN_PANEL", String.valueOf(triangle), violation);
             assertSays(violation, "not a square");
             // 8 triangles and 6 squares.
-            assertTrue(violation.allowed().endsWith("from 0 to 13"), violation.allowed());
+            assertTrue(violation.allowed().endsWith("from 1 to 14"), violation.allowed());
         }
 
         @Test
         void moreMotifsThanPanelsAreTooMany() {
             Violation violation =
-                    disc(CUBE, 10).panels(0, 1).motifs("a", "b", "c").refusal();
+                    disc(CUBE, 10).panels(1, 2).motifs("a", "b", "c").refusal();
             assertViolation("/inlays/motifs", "MORE_MOTIFS_THAN_PANELS", "3", violation);
             assertEquals("at most 2 motifs", violation.allowed());
         }

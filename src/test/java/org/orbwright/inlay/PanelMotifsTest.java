@@ -71,7 +71,7 @@ class PanelMotifsTest {
         @Test
         void chosenPanelsAreInAscendingOrderAndShareTheMotifsAmongThem() {
             List<InlaidPanel> panels = disc(DODECAHEDRON, 20)
-                    .panels(7, 0, 3, 11)
+                    .panels(8, 1, 4, 12)
                     .motifs(names(2))
                     .plan()
                     .panels();

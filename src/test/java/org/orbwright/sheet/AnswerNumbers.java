@@ -98,6 +98,7 @@ final class AnswerNumbers {
             case IMBALANCE, FORCE -> 4;
             case NONE,
                     PLAIN,
+                    NUMBER,
                     ANGLE,
                     CATALOGUE_ANGLE,
                     UNIT_EDGE,

@@ -20,6 +20,7 @@ import org.orbwright.diagnosis.Diagnoses;
 import org.orbwright.diagnosis.Diagnosis.FaceBevel;
 import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.source.Source;
 import org.orbwright.tolerance.PanelSide;
@@ -172,7 +173,7 @@ class DiagnosisFindingsTest {
         assertFound(flats, FindingCode.FACES_NOT_MEASURED, NOTE, "2 pairs of faces");
         assertNull(answer(flats).diagnosis().acrossFlats().outOfRound());
         List<FaceReadingRequest> four = List.of(0, 1, 2, 3).stream()
-                .map(face -> new FaceReadingRequest(face, 88.9, 0.05))
+                .map(face -> new FaceReadingRequest(Numbering.of(face), 88.9, 0.05))
                 .toList();
         Diagnoses few = Diagnoses.of(Designs.example("dodecahedron-with-land")).distances(null, four);
         assertFound(few, FindingCode.FACES_NOT_MEASURED, NOTE, "8 faces");

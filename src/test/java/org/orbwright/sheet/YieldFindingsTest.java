@@ -74,12 +74,12 @@ class YieldFindingsTest {
         @Test
         @DisplayName("eleven panels of one set and one of the other: 6 blanks of 10 and 9 leave 5 and 49")
         void byPanelItDependsOnTheirNumber() {
-            List<Finding> one = leftOver(List.of(0));
+            List<Finding> one = leftOver(List.of(1));
             assertEquals(1, one.size());
             assertEquals("/sets", one.get(0).field());
             assertTrue(one.get(0).message().contains("49 inverted"), one::toString);
-            assertEquals(List.of(), leftOver(List.of(0, 1, 2, 3, 4, 5)));
-            assertEquals(List.of(), leftOver(List.of(0, 1, 2, 3, 4)));
+            assertEquals(List.of(), leftOver(List.of(1, 2, 3, 4, 5, 6)));
+            assertEquals(List.of(), leftOver(List.of(1, 2, 3, 4, 5)));
         }
 
         private List<Finding> leftOver(List<Integer> inverted) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
@@ -24,6 +23,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Sets;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.solid.PanelMix;
 import org.orbwright.turning.AxisRequest.Through;
@@ -50,7 +50,7 @@ class BalanceCalculatorTest {
     }
 
     private static OddPanelRequest heavier(int panel, double factor) {
-        return new OddPanelRequest(panel, factor, null);
+        return new OddPanelRequest(Numbering.of(panel), factor, null);
     }
 
     /** A cube 100 mm across, 26 mm thick, of one wood, turned to a sphere of 96 mm. */
@@ -197,7 +197,8 @@ class BalanceCalculatorTest {
                         new WoodRequest("Black Walnut", null, null, 500.0),
                         new WoodRequest("own ash", null, null, 750.0));
         int side = across(cube, false).get(0);
-        OddPanelRequest ash = new OddPanelRequest(side, null, List.of(new OtherWoodRequest("black walnut", "Own Ash")));
+        OddPanelRequest ash =
+                new OddPanelRequest(Numbering.of(side), null, List.of(new OtherWoodRequest("black walnut", "Own Ash")));
         Balance other =
                 BalanceCalculator.calculate(new BalanceRequest(List.of(ash), null), TurningRequest.USUAL, cube.build());
         Balance heavy = balance(cube, List.of(heavier(side, 1.5)), null, null, null);
@@ -211,10 +212,10 @@ class BalanceCalculatorTest {
     @Test
     void invertedPanelsAmongUprightOnesAreOffBalance() {
         Designs lantern = Designs.example("dodecahedron-with-land");
-        Balance one = balance(lantern, Sets.BY_PANEL, List.of(3));
+        Balance one = balance(lantern, Sets.BY_PANEL, List.of(4));
         assertTrue(one.solid().offAxis() > 0.001);
         assertNotEquals(one.panels().get(3).inSolid(), one.panels().get(2).inSolid());
-        List<Integer> all = IntStream.range(0, 12).boxed().toList();
+        List<Integer> all = IntStream.rangeClosed(1, 12).boxed().toList();
         assertEquals(0, balance(lantern, Sets.BY_PANEL, all).solid().offAxis());
         assertEquals(0, balance(lantern, Sets.INVERTED, null).solid().offAxis());
     }
@@ -229,7 +230,7 @@ class BalanceCalculatorTest {
         assertEquals(
                 6,
                 mixed.panels().stream().filter(p -> p.set() == BandSet.INVERTED).count());
-        List<Integer> inverted = new ArrayList<>(PanelMix.inverted(Designs.solid("dodecahedron")));
+        List<Integer> inverted = Numbering.of(PanelMix.inverted(Designs.solid("dodecahedron")));
         Balance listed = balance(lantern, Sets.BY_PANEL, inverted);
         assertEquals(listed.solid(), mixed.solid());
     }
@@ -244,7 +245,7 @@ class BalanceCalculatorTest {
     void everyAxisGoesThroughWhatItIsNamedAfter(Through through) {
         Designs cube = cube();
         // Seen along the axis all panels that the axis' end is nearest to pull it there; a heavy one shows how far.
-        HeldBody body = balance(cube, List.of(heavier(0, 2)), new AxisRequest(through, 0), null, null)
+        HeldBody body = balance(cube, List.of(heavier(0, 2)), new AxisRequest(through, 1), null, null)
                 .solid();
         double along =
                 balance(cube, List.of(heavier(0, 2)), null, null, null).solid().alongAxis();
@@ -280,7 +281,7 @@ class BalanceCalculatorTest {
             default -> null;
         };
         BalanceRequest request = new BalanceRequest(panels, null);
-        TurningRequest turning = turning(what.equals("AXIS") ? new AxisRequest(Through.CORNER, 8) : null, null);
+        TurningRequest turning = turning(what.equals("AXIS") ? new AxisRequest(Through.CORNER, 9) : null, null);
         var refused = assertThrows(
                 ImpossibleDesignException.class, () -> BalanceCalculator.calculate(request, turning, design));
         assertEquals(path, refused.violations().get(0).path());

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.fixture.Designs;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.PathRequest.CutterRequest;
 import org.orbwright.turning.PathRequest.CutterShape;
@@ -69,7 +70,7 @@ class HolderByHandTest {
                         ball(10, 9000, holder),
                         0.5,
                         5)
-                .with("axis", new AxisRequest(Through.FACE, face))
+                .with("axis", new AxisRequest(Through.FACE, Numbering.of(face)))
                 .with("leave", 47.0);
     }
 

@@ -69,7 +69,7 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
     }
 
     private static TurningRequest held(Through through, DiscsRequest discs) {
-        return held(new AxisRequest(through, 0), discs);
+        return held(new AxisRequest(through, 1), discs);
     }
 
     private static TurningRequest held(AxisRequest axis, DiscsRequest discs) {

@@ -33,7 +33,7 @@ class PathRefusalWordsTest {
 
     private static PathJob tetrahedron(Through through, DiscsRequest discs) {
         return PathJob.bare(TETRAHEDRON, Machine.ROTARY, discs, PathJob.cutter(CutterShape.BALL, 10, null), 0.5, 10)
-                .with("axis", new AxisRequest(through, 0));
+                .with("axis", new AxisRequest(through, 1));
     }
 
     private static CutterRequest held(Double stickOut, Double holder) {

@@ -98,7 +98,7 @@ class TurningByHandTest {
         Designs designs = Designs.of(name).land(0);
         Design design = designs.build();
         Solid solid = design.solid();
-        Vector3D tail = LatheAxis.direction(new AxisRequest(through, 0), solid).negate();
+        Vector3D tail = LatheAxis.direction(new AxisRequest(through, 1), solid).negate();
         double swing = holding(designs, through, null).swing();
         double ring = share * swing / 2;
         Vector3D across = tail.orthogonal();
@@ -125,7 +125,7 @@ class TurningByHandTest {
     }
 
     private static Holding holding(Designs designs, Through through, DiscsRequest discs) {
-        return plan(designs, new AxisRequest(through, 0), discs, null, null, null, null, null)
+        return plan(designs, new AxisRequest(through, 1), discs, null, null, null, null, null)
                 .holding();
     }
 

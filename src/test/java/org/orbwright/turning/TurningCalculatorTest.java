@@ -70,7 +70,7 @@ class TurningCalculatorTest {
         }
 
         static Wish axis(Through through, DiscsRequest discs) {
-            return new Wish(new AxisRequest(through, 0), discs, null, null, null, null, null);
+            return new Wish(new AxisRequest(through, 1), discs, null, null, null, null, null);
         }
 
         static Wish cup(double rim, double clearance) {
@@ -197,7 +197,7 @@ class TurningCalculatorTest {
                     .plan(designs)
                     .holding()
                     .head();
-            Vector3D end = LatheAxis.direction(new AxisRequest(through, 0), design.solid());
+            Vector3D end = LatheAxis.direction(new AxisRequest(through, 1), design.solid());
             Vector3D across = end.orthogonal();
             double highest = 0;
             for (int i = 0; i < 3600; i++) {

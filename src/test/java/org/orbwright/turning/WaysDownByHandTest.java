@@ -43,7 +43,7 @@ class WaysDownByHandTest {
                                 : PathJob.cutter(CutterShape.BULL_NOSE, 10 + 2 * flat, 5.0),
                         1.5,
                         2)
-                .with("axis", new AxisRequest(Through.CORNER, 0))
+                .with("axis", new AxisRequest(Through.CORNER, 1))
                 .with("leave", 20.0);
     }
 
