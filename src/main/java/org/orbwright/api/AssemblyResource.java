@@ -24,8 +24,9 @@ public class AssemblyResource {
             description = "Stages from strips to blanks, from segments to panels, from panels to two caps of equal"
                     + " number and from the caps to the solid: in each the seams with their lengths and areas, the"
                     + " glue, and the time against the glue's open time, shared out over more stages where it does not"
-                    + " fit. Every panel with its number and its neighbours, and a flat layout in which panels are"
-                    + " taped together without overlap, as far apart as a land holds their rims in the solid.")
+                    + " fit. Every panel with its number and its neighbours, and a net for each cap: its panels laid flat"
+                    + " without overlap, as they are taped together, as far apart as a land holds their rims in the"
+                    + " solid, with the seams that close when it is folded up.")
     public Answer plan(Document document) {
         return SheetCalculator.assembly(document);
     }

@@ -14,6 +14,7 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.assembly.NetCalculator;
 import org.orbwright.design.Design;
 import org.orbwright.design.Places;
 import org.orbwright.document.Document;
@@ -46,8 +47,9 @@ public class DrawingsResource {
     @Operation(
             operationId = "drawSphere",
             summary = "The finished sphere",
-            description = "The sphere with the bands of every panel, the seams and the panels' poles, in orthographic"
-                    + " projection from any direction.")
+            description = "The sphere with the bands of every panel, the seams and the panels' numbers on discs, in"
+                    + " orthographic projection from any direction. Where a number has no room a ring marks the panel's"
+                    + " middle.")
     public Response sphere(
             Document document,
             @BeanParam SetQuery set,
@@ -157,14 +159,16 @@ public class DrawingsResource {
     @Operation(
             operationId = "drawNet",
             summary = "The panels laid flat",
-            description = "The outer faces of all panels of one sphere at true size, laid flat as they are taped"
-                    + " together on the outer faces: numbers on discs, bands, hinges with the gap that a land asks"
+            description = "The outer faces of the panels of one sphere at true size, laid flat as they are taped"
+                    + " together on the outer faces: a net for each cap, or one for the whole solid where the section"
+                    + " assembly asks for it. It shows numbers on discs, bands, hinges with the gap that a land asks"
                     + " for, and at every free edge the number of the panel that it is glued to. The panels fold away"
                     + " from the tape: turn the taped sheet over, then fold up.")
     public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
         Design design = Design.of(document.design());
         return query.answer(
-                NetDrawing.draw(design, design.sphere(set.asked())),
+                NetDrawing.draw(
+                        design, design.sphere(set.asked()), NetCalculator.calculate(document.assembly(), design)),
                 SheetCalculator.turned(document).notices());
     }
 }

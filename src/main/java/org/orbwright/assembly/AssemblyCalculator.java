@@ -21,6 +21,7 @@ import org.orbwright.solid.Solid;
 public final class AssemblyCalculator {
     private final Design design;
     private final Solid solid;
+    private final AssemblyRequest request;
     private final Glue glue;
     private final Neighbourhood neighbourhood;
     private final Caps caps;
@@ -28,7 +29,8 @@ public final class AssemblyCalculator {
     private AssemblyCalculator(AssemblyRequest request, Design design) {
         this.design = design;
         this.solid = design.solid();
-        this.glue = Glue.of(request.filled().glue());
+        this.request = request.filled();
+        this.glue = Glue.of(this.request.glue());
         this.neighbourhood = new Neighbourhood(solid);
         this.caps = CapFinder.find(solid);
     }
@@ -49,7 +51,8 @@ public final class AssemblyCalculator {
                 .map(panel -> PanelStages.of(design, panel, glue))
                 .toList();
         List<BlankGluing> blanks = blanks();
-        List<SolidStage> stages = SolidStages.of(design, glue, caps, neighbourhood);
+        GluingOrder order = GluingOrder.of(caps, neighbourhood);
+        List<SolidStage> stages = SolidStages.of(design, glue, caps, order);
         return new AssemblyPlan(
                 glue,
                 spheres(),
@@ -59,7 +62,7 @@ public final class AssemblyCalculator {
                 new CapSeam(caps.through(), caps.number(), caps.flat(), caps.loop()),
                 stages,
                 totals(blanks, gluings, stages),
-                NetCalculator.calculate(design));
+                NetCalculator.nets(request, design, neighbourhood, caps, order));
     }
 
     private List<AssembledSpheres> spheres() {

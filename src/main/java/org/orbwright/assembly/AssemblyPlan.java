@@ -32,7 +32,11 @@ public record AssemblyPlan(
         List<SolidStage> stages,
 
         GlueTotals totals,
-        Net net) {
+
+        @Describe(
+                "The panels laid flat as they are taped together: a net for each cap, or one for the whole solid where"
+                        + " the section asks for it.")
+        List<Net> nets) {
 
     /** Copies the lists. */
     public AssemblyPlan {
@@ -41,6 +45,7 @@ public record AssemblyPlan(
         panelGluings = List.copyOf(panelGluings);
         panels = List.copyOf(panels);
         stages = List.copyOf(stages);
+        nets = List.copyOf(nets);
     }
 
     /** Spheres that are alike. */

@@ -9,17 +9,28 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /**
- * The glue that a build is put together with.
+ * How a build is put together.
  *
  * @param glue the glue and how fast it is used, or null for what is common
+ * @param net which panels are laid flat together, or null for those of each cap
  */
-@Describe("The glue that the build is put together with.")
+@Describe("How the build is put together.")
 public record AssemblyRequest(
         @Describe(
                 value = "The glue and how fast it is used; what is common in shops is taken for what is left out.",
                 optional = true)
         @Valid
-        GlueRequest glue) {
+        GlueRequest glue,
+
+        @Describe(
+                value = "Which panels are laid flat together. CAPS: those of each cap, to be taped and glued as one."
+                        + " WHOLE: all of them. CAPS if left out.",
+                example = "\"CAPS\"",
+                optional = true)
+        NetForm net) {
+
+    /** The section of a document that states none. */
+    public static final AssemblyRequest USUAL = new AssemblyRequest(null, null);
 
     /**
      * In minutes: the shortest that was read. White glue stays open for 3 to 5 minutes and yellow glue for 5 to 6, at
@@ -30,10 +41,12 @@ public record AssemblyRequest(
     /** The same with everything filled in. */
     public AssemblyRequest filled() {
         GlueRequest asked = glue == null ? new GlueRequest(null, null, null) : glue;
-        return new AssemblyRequest(new GlueRequest(
-                requireNonNullElse(asked.spread(), 200.0),
-                requireNonNullElse(asked.openTime(), CAUTIOUS_OPEN_TIME),
-                requireNonNullElse(asked.seamsPerMinute(), 3.0)));
+        return new AssemblyRequest(
+                new GlueRequest(
+                        requireNonNullElse(asked.spread(), 200.0),
+                        requireNonNullElse(asked.openTime(), CAUTIOUS_OPEN_TIME),
+                        requireNonNullElse(asked.seamsPerMinute(), 3.0)),
+                requireNonNullElse(net, NetForm.CAPS));
     }
 
     /** The glue and how fast it is used. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.assembly.AssemblyPlan.AxisThrough;
+import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Solid;
 
@@ -74,6 +75,12 @@ record Caps(Solid solid, AxisThrough through, int number, Heights heights, List<
             corner = next[corner];
         } while (corner != start);
         return loop;
+    }
+
+    /** The panel of a cap at a seam between the caps. */
+    int panel(int seam, Cap cap) {
+        Edge edge = solid.edges().get(seam);
+        return first.get(edge.face()) == (cap == Cap.FIRST) ? edge.face() : edge.neighbour();
     }
 
     /** Whether the seam between the caps lies in one plane, which then runs through the centre as all seams do. */

@@ -1,37 +1,61 @@
 package org.orbwright.assembly;
 
 import java.util.List;
+import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The outer faces of all panels laid flat beside each other, joined along hinges, so that none overlaps another. */
-@Describe("The outer faces of all panels laid flat at true size, seen from outside, joined along hinges of tape so that"
-        + " none overlaps another. The tape is on the outer faces and the panels fold away from it: turn the taped"
-        + " sheet over, then fold up. With a land, hinged panels lie a gap apart that the tape bridges. Coordinates"
-        + " run to the right and upwards from the layout's lower left.")
+/** The outer faces of panels laid flat beside each other, joined along hinges, so that none overlaps another. */
+@Describe(
+        "The outer faces of the panels of a cap, or of the whole solid, laid flat at true size, seen from outside, and"
+                + " joined along hinges of tape so that none overlaps another. The tape is on the outer faces and the panels"
+                + " fold away from it: turn the taped sheet over, then fold up. With a land, hinged panels lie a gap apart that"
+                + " the tape bridges. Coordinates run to the right and upwards from the layout's lower left.")
 public record Net(
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "556.2703")
-        double width,
-
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "723.1515")
-        double height,
+        @Describe(
+                value = "The cap whose panels they are; left out for the whole solid.",
+                example = "\"FIRST\"",
+                optional = true)
+        Cap cap,
 
         @Describe(
-                value = "Number of the panel that the others hang on.",
-                quantity = Quantity.NUMBER,
-                example = "1",
-                max = 200)
-        int root,
+                value = "Whether the stages glue these panels in the order of this net. Otherwise it shows where the"
+                        + " panels belong, and serves for a trial without glue.",
+                example = "true")
+        boolean followsStages,
 
-        @Describe("The panels, in the order of their numbers.")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "411.1111")
+        double width,
+
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "411.1111")
+        double height,
+
+        @Describe("The panels, in the order in which they are glued. The others hang on the first.")
         List<NetPanel> panels,
 
-        @Describe("The hinges, from the root outwards.") List<Hinge> hinges) {
+        @Describe("The hinges: seams to tape. In the order of the gluing, each as its panel is added.")
+        List<Hinge> hinges,
+
+        @Describe("The seams that close when the net is folded up, in the order of the gluing.")
+        List<NetSeam> folding,
+
+        @Describe("The seams to the other cap, which close last, in order around the loop. Empty for the whole solid.")
+        List<NetSeam> last) {
 
     /** Copies the lists. */
     public Net {
         panels = List.copyOf(panels);
         hinges = List.copyOf(hinges);
+        folding = List.copyOf(folding);
+        last = List.copyOf(last);
+    }
+
+    /** A panel of this layout by its place among the solid's faces. */
+    public NetPanel panel(int place) {
+        return panels.stream()
+                .filter(panel -> panel.panel() == place)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** One panel of the layout. */
@@ -62,11 +86,21 @@ public record Net(
             @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "362.6462")
             double y) {}
 
+    /** How an edge of a panel in the layout is closed. */
+    public enum Closing {
+        /** A hinge: it is taped. */
+        TAPED,
+        /** It closes when the net is folded up. */
+        FOLDED,
+        /** It closes last, with the other cap. */
+        LAST
+    }
+
     /** One edge of a panel in the layout. */
     @Describe("One edge of a panel in the flat layout.")
     public record NetEdge(
             @Describe(
-                    value = "Number of the seam that the edge becomes; a free edge's partner has the same.",
+                    value = "Number of the seam that the edge becomes; its partner's edge has the same.",
                     quantity = Quantity.NUMBER,
                     example = "1",
                     max = 400)
@@ -80,10 +114,10 @@ public record Net(
             int partner,
 
             @Describe(
-                    value = "Whether the partner hangs on this edge in the layout; a free edge is glued to its partner"
-                            + " when the layout has been turned over and is folded up.",
-                    example = "true")
-            boolean hinge) {}
+                    value = "How it is closed. TAPED: a hinge. FOLDED: when the net has been turned over and is folded"
+                            + " up. LAST: with the other cap.",
+                    example = "\"TAPED\"")
+            Closing closing) {}
 
     /** One hinge of the layout. */
     @Describe("One hinge of the flat layout.")
@@ -92,22 +126,22 @@ public record Net(
             int seam,
 
             @Describe(
-                    value = "Number of the panel nearer to the root.",
+                    value = "Number of the panel that is added.",
                     quantity = Quantity.NUMBER,
-                    example = "1",
+                    example = "2",
                     max = 200)
             int panel,
 
             @Describe(
-                    value = "Number of the panel that hangs on it.",
+                    value = "Number of the panel that it hangs on.",
                     quantity = Quantity.NUMBER,
-                    example = "2",
+                    example = "1",
                     max = 200)
             int neighbour,
 
             @Describe(
-                    value = "How far the neighbour is folded away from the tape on the outer faces: 180 degrees less"
-                            + " the dihedral angle.",
+                    value = "How far the panel is folded away from the tape on the outer faces: 180 degrees less the"
+                            + " dihedral angle.",
                     quantity = Quantity.ANGLE,
                     example = "41.8103",
                     max = 180)
@@ -120,4 +154,24 @@ public record Net(
                     quantity = Quantity.LENGTH,
                     example = "2.1409")
             double gap) {}
+
+    /** One seam that is not a hinge. */
+    @Describe("One seam that closes without tape.")
+    public record NetSeam(
+            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "3", max = 400)
+            int seam,
+
+            @Describe(
+                    value = "Number of the panel that is added; of two caps, the one in this cap.",
+                    quantity = Quantity.NUMBER,
+                    example = "4",
+                    max = 200)
+            int panel,
+
+            @Describe(
+                    value = "Number of the panel on the other side.",
+                    quantity = Quantity.NUMBER,
+                    example = "3",
+                    max = 200)
+            int neighbour) {}
 }

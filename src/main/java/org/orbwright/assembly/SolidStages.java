@@ -2,6 +2,7 @@ package org.orbwright.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
@@ -14,50 +15,34 @@ import org.orbwright.design.Design;
  * is taken instead.
  */
 final class SolidStages {
-    private final Neighbourhood neighbourhood;
+    private final GluingOrder order;
     private final Glue glue;
     private final Caps caps;
     private final SeamSizes sizes;
     private final List<SolidStage> stages = new ArrayList<>();
 
-    private SolidStages(Design design, Glue glue, Caps caps, Neighbourhood neighbourhood) {
-        this.neighbourhood = neighbourhood;
+    private SolidStages(Design design, Glue glue, Caps caps, GluingOrder order) {
+        this.order = order;
         this.glue = glue;
         this.caps = caps;
         this.sizes = new SeamSizes(design);
     }
 
-    static List<SolidStage> of(Design design, Glue glue, Caps caps, Neighbourhood neighbourhood) {
-        SolidStages builder = new SolidStages(design, glue, caps, neighbourhood);
+    static List<SolidStage> of(Design design, Glue glue, Caps caps, GluingOrder order) {
+        SolidStages builder = new SolidStages(design, glue, caps, order);
         builder.build();
         return builder.stages;
     }
 
     private void build() {
-        int count = caps.first().size();
-        boolean[] there = new boolean[count];
         List<Integer> loop = caps.loop();
-        stages(SolidWork.FIRST_CAP, new CapGrowth(neighbourhood, there).add(caps.first()::get, caps.heights()::of));
-        for (int panel = 0; panel < count; panel++) {
-            there[panel] = caps.first().get(panel);
-        }
-        List<Step> onto = new CapGrowth(neighbourhood, there).add(this::inSecond, caps.heights()::of);
-        List<Step> second = new CapGrowth(neighbourhood, new boolean[count])
-                .add(this::inSecond, panel -> -caps.heights().of(panel));
-        if (loop.size() > glue.mostSeams() && largest(onto) < Math.max(loop.size(), largest(second))) {
-            stages(SolidWork.ONTO_FIRST_CAP, onto);
+        stages(SolidWork.FIRST_CAP, order.first());
+        if (order.oneByOne(loop.size(), glue.mostSeams())) {
+            stages(SolidWork.ONTO_FIRST_CAP, order.onto());
             return;
         }
-        stages(SolidWork.SECOND_CAP, second);
+        stages(SolidWork.SECOND_CAP, order.second());
         stage(SolidWork.CLOSING, List.of(), loop.stream().map(this::closing).toList());
-    }
-
-    private static int largest(List<Step> steps) {
-        return steps.stream().mapToInt(step -> step.seams().size()).max().orElse(0);
-    }
-
-    private boolean inSecond(int panel) {
-        return !caps.first().get(panel);
     }
 
     private void stages(SolidWork work, List<Step> steps) {
@@ -71,8 +56,7 @@ final class SolidStages {
 
     /** The second cap is set onto the first. */
     private GluedSeam closing(int seam) {
-        var edge = caps.solid().edges().get(seam);
-        return sizes.of(seam, inSecond(edge.face()) ? edge.face() : edge.neighbour());
+        return sizes.of(seam, caps.panel(seam, Cap.SECOND));
     }
 
     private void stage(SolidWork work, List<Integer> panels, List<GluedSeam> seams) {

@@ -1,14 +1,17 @@
 package org.orbwright.assembly;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.orbwright.assembly.CapGrowth.Step;
 import org.orbwright.solid.Solid;
 
 /**
- * A solid at unit edge unfolded ring by ring around a face: each face hangs on the first one from which it was reached
- * without overlap. Faces may touch but not overlap.
+ * Panels of a solid at unit edge laid flat in the order in which they are glued. Each hangs on a panel that lies there
+ * already, on the one that is the fewest hinges away from the first, so that the layout becomes a rosette; where it
+ * would overlap there it hangs on the next. Faces may touch but not overlap.
  */
 final class Unfolding {
 
@@ -16,94 +19,88 @@ final class Unfolding {
      * A hinge.
      *
      * @param seam its number
-     * @param panel the face nearer to the root
-     * @param neighbour the face that hangs on it
+     * @param panel the face that hangs on it
+     * @param neighbour the face that lies there already
      * @param fold angle between the normals of the two faces
      * @param gap distance of their edges in the flat layout, at unit edge
      */
     record HingedFace(int seam, int panel, int neighbour, double fold, double gap) {}
 
+    /**
+     * A face where it lies.
+     *
+     * @param hinges how many hinges it is away from the first face
+     */
+    private record LaidFace(FlatFace face, int hinges) {}
+
     private final Solid solid;
     private final Neighbourhood neighbourhood;
-    private final int root;
     private final double land;
-    private final FlatFace[] laid;
+    private final Map<Integer, LaidFace> laid = new HashMap<>();
     private final List<HingedFace> hinges = new ArrayList<>();
 
-    private Unfolding(Solid solid, Neighbourhood neighbourhood, int root, double land) {
+    private Unfolding(Solid solid, Neighbourhood neighbourhood, double land) {
         this.solid = solid;
         this.neighbourhood = neighbourhood;
-        this.root = root;
         this.land = land;
-        this.laid = new FlatFace[solid.faces().size()];
     }
 
     /**
-     * Unfolds a solid around a face.
+     * Lays panels flat. Every cap of the catalogue and every whole solid finds a layout, which is tested.
      *
+     * @param steps the panels in their order, each with the seams to those before it
      * @param land how far the faces are moved outwards, at unit edge
-     * @return null if a face finds no place without overlap
      */
-    static Unfolding around(Solid solid, Neighbourhood neighbourhood, int root, double land) {
-        Unfolding unfolding = new Unfolding(solid, neighbourhood, root, land);
-        unfolding.grow();
-        return unfolding.isWhole() ? unfolding : null;
+    static Unfolding of(Solid solid, Neighbourhood neighbourhood, List<Step> steps, double land) {
+        Unfolding unfolding = new Unfolding(solid, neighbourhood, land);
+        unfolding.laid.put(
+                steps.get(0).panel(), new LaidFace(unfolding.face(steps.get(0).panel()), 0));
+        for (Step step : steps.subList(1, steps.size())) {
+            if (!unfolding.hang(step)) {
+                throw new IllegalStateException("No layout without overlap was found for the " + solid.name());
+            }
+        }
+        return unfolding;
     }
 
-    /** The faces where they lie. */
-    List<FlatFace> faces() {
-        return List.of(laid);
+    /** A face where it lies. */
+    FlatFace laid(int panel) {
+        return laid.get(panel).face();
     }
 
-    /** The hinges, from the root outwards. */
+    /** The hinges in the order of the panels. */
     List<HingedFace> hinges() {
         return hinges;
     }
 
-    int root() {
-        return root;
+    private FlatFace face(int panel) {
+        return FlatFace.of(solid, solid.faces().get(panel));
     }
 
-    private boolean isWhole() {
-        return hinges.size() == laid.length - 1;
+    private boolean hang(Step step) {
+        List<Integer> nearest = step.seams().stream()
+                .sorted(Comparator.comparing(
+                        seam -> laid.get(other(step.panel(), seam)).hinges()))
+                .toList();
+        return nearest.stream().anyMatch(seam -> hang(step.panel(), other(step.panel(), seam), seam));
     }
 
-    private void grow() {
-        Deque<Integer> reached = new ArrayDeque<>(List.of(root));
-        laid[root] = FlatFace.of(solid, solid.faces().get(root));
-        while (!reached.isEmpty()) {
-            int panel = reached.remove();
-            for (int place = 0; place < neighbourhood.sides(panel); place++) {
-                int neighbour = neighbourhood.panel(panel, place);
-                if (laid[neighbour] == null && hang(neighbour, panel, place)) {
-                    reached.add(neighbour);
-                }
-            }
-        }
+    private int other(int panel, int seam) {
+        return neighbourhood.panel(panel, neighbourhood.place(panel, seam));
     }
 
     /** Hangs a face on another one, unless it would overlap a third. */
-    private boolean hang(int neighbour, int panel, int place) {
-        int seam = neighbourhood.seam(panel, place);
+    private boolean hang(int panel, int neighbour, int seam) {
         double fold = solid.normal(solid.faces().get(panel))
                 .angle(solid.normal(solid.faces().get(neighbour)));
         double gap = 2 * land * Math.sin(fold / 2);
-        FlatFace face = FlatFace.of(solid, solid.faces().get(neighbour))
-                .hungOn(laid[panel], place, neighbourhood.place(neighbour, seam), gap);
-        if (overlapsAny(face)) {
+        FlatFace face = face(panel)
+                .hungOn(laid(neighbour), neighbourhood.place(neighbour, seam), neighbourhood.place(panel, seam), gap);
+        if (laid.values().stream().anyMatch(other -> face.overlaps(other.face()))) {
             return false;
         }
-        laid[neighbour] = face;
+        laid.put(panel, new LaidFace(face, laid.get(neighbour).hinges() + 1));
         hinges.add(new HingedFace(seam, panel, neighbour, fold, gap));
         return true;
-    }
-
-    private boolean overlapsAny(FlatFace face) {
-        for (FlatFace other : laid) {
-            if (other != null && face.overlaps(other)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -1,99 +1,73 @@
 package org.orbwright.drawing;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.assembly.Net;
 import org.orbwright.assembly.Net.Hinge;
-import org.orbwright.assembly.Net.NetCorner;
-import org.orbwright.assembly.Net.NetEdge;
-import org.orbwright.assembly.Net.NetPanel;
-import org.orbwright.assembly.NetCalculator;
-import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
 import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
-import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.notice.Article;
 import org.orbwright.quantity.Numbering;
 
 /**
  * The panels of a sphere laid flat at true size and seen from outside, as they are taped together: with their bands,
- * their numbers, the hinges between them, and at every free edge the number of the panel that it is glued to. A panel's
- * own number is white on a disc, those of partners are plain.
+ * their numbers, the hinges between them, and at every free edge the number of the panel that it is glued to.
  */
 public final class NetDrawing {
     /** Margin at each side, as a share of the sheet's width. */
     private static final double MARGIN = 0.04;
     /** The sheet is at least this wide for a layout of height 1. */
     private static final double SHEET_PER_HEIGHT = 0.8;
-    /** Radius of a panel's number, as a share of the base distance, and in letters. */
-    private static final double NUMBER_PER_BASE = 0.3;
-
-    private static final double LARGEST_NUMBER = 0.9;
 
     private final Design design;
     private final SphereKind sphere;
-    private final Net net;
+    private final List<Net> nets;
     private final Legend legend;
     private final double width;
     private final double letters;
-    private final double left;
-    private final double bottom;
-    private final PathData[] woods;
-    private final PathData joints = new PathData();
-    private final PathData hinges = new PathData();
-    private final PathData free = new PathData();
-    private final List<Mark> numbers = new ArrayList<>();
 
-    private NetDrawing(Design design, SphereKind sphere) {
+    private NetDrawing(Design design, SphereKind sphere, List<Net> nets) {
         this.design = design;
         this.sphere = sphere;
-        this.net = NetCalculator.calculate(design);
+        this.nets = nets;
         this.legend = new Legend(design);
-        this.width = Math.max(net.width() / (1 - 2 * MARGIN), SHEET_PER_HEIGHT * net.height());
+        this.width = nets.stream()
+                .mapToDouble(net -> Math.max(net.width() / (1 - 2 * MARGIN), SHEET_PER_HEIGHT * net.height()))
+                .max()
+                .orElseThrow();
         this.letters = Legend.letters(width);
-        this.left = (width - net.width()) / 2;
-        this.bottom = 4.5 * letters + net.height();
-        this.woods = new PathData[legend.species().size()];
-        for (int i = 0; i < woods.length; i++) {
-            woods[i] = new PathData();
-        }
     }
 
     /**
-     * Draws the panels of a sphere.
+     * Draws nets below each other.
      *
      * @param design the design
      * @param sphere which set each of its panels is made from
+     * @param nets nets of the design
      */
-    public static Drawing draw(Design design, SphereKind sphere) {
-        return new NetDrawing(design, sphere).drawing();
+    public static Drawing draw(Design design, SphereKind sphere, List<Net> nets) {
+        return new NetDrawing(design, sphere, nets).drawing();
     }
 
     private Drawing drawing() {
-        net.panels().forEach(this::panel);
-        net.hinges().forEach(this::hinge);
         String name = "Panels of the " + design.solid().name() + ", laid flat";
         List<Mark> marks = new ArrayList<>();
         marks.add(Callout.heading(name, width, letters));
-        for (int i = 0; i < woods.length; i++) {
-            if (!woods[i].isEmpty()) {
-                marks.add(new Area(woods[i], legend.tone(legend.species().get(i)), Pen.THIN));
-            }
+        double bottom = 3 * letters;
+        for (Net net : nets) {
+            marks.add(new Label(width * 0.03, bottom + 1.5 * letters, letters, Anchor.START, heading(net)));
+            bottom += 2.5 * letters + net.height();
+            double left = (width - net.width()) / 2;
+            marks.addAll(new NetMarks(design, sphere, net, legend, letters, left, bottom).marks());
+            bottom += letters;
         }
-        marks.add(new Line(joints, Pen.THIN));
-        marks.add(new Line(free, Pen.THICK));
-        marks.add(new Line(hinges, Pen.DASHED));
-        marks.addAll(numbers);
-        double scale = bottom + 2 * letters;
+        double scale = bottom + letters;
         marks.addAll(ScaleBar.marks(design.unit(), width, scale));
         double top = scale + ScaleBar.HEIGHT * letters;
         List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
@@ -103,83 +77,33 @@ public final class NetDrawing {
         return new Drawing(name, description(), width, key + legend.height(width), legend.species(), marks);
     }
 
-    private void panel(NetPanel panel) {
-        List<SegmentPlace> places = places(panel);
-        for (int i = 0; i < places.size(); i++) {
-            SegmentPlace place = places.get(i);
-            for (Patch patch : place.patches(sphere.panels().get(panel.panel()))) {
-                int wood = legend.species().indexOf(patch.layer().band().species());
-                woods[wood]
-                        .lines(patch.polygon().points().stream().map(place::at).toList())
-                        .close();
-            }
-            joints.lines(List.of(place.centre(), place.left()));
-            NetEdge edge = panel.edges().get(i);
-            if (!edge.hinge()) {
-                free.lines(List.of(place.left(), place.right()));
-                partner(place, edge.partner());
-            }
+    private String heading(Net net) {
+        String size = ", " + design.say(net.width()) + " by " + design.say(net.height());
+        if (net.cap() == null) {
+            return "Whole solid" + size;
         }
-        double room = NUMBER_PER_BASE * places.get(0).frame().piece().base();
-        Point centre = places.get(0).centre();
-        numbers.addAll(Callout.disc(
-                centre.x(),
-                centre.y(),
-                Math.min(room, LARGEST_NUMBER * letters),
-                String.valueOf(Numbering.of(panel.panel()))));
-    }
-
-    /** Each hinge is drawn once, midway between the rims of its two panels. */
-    private void hinge(Hinge hinge) {
-        List<Point> one = rim(hinge.panel(), hinge.seam());
-        List<Point> other = rim(hinge.neighbour(), hinge.seam());
-        hinges.lines(List.of(midway(one.get(0), other.get(1)), midway(one.get(1), other.get(0))));
-    }
-
-    private List<Point> rim(int number, int seam) {
-        NetPanel panel = net.panels().get(number);
-        int place = panel.edges().stream().map(NetEdge::seam).toList().indexOf(seam);
-        return List.of(
-                onSheet(panel.corners().get(place)),
-                onSheet(panel.corners().get((place + 1) % panel.corners().size())));
-    }
-
-    private static Point midway(Point one, Point other) {
-        return new Point((one.x() + other.x()) / 2, (one.y() + other.y()) / 2);
-    }
-
-    private Point onSheet(NetCorner corner) {
-        return new Point(left + corner.x(), bottom - corner.y());
-    }
-
-    private List<SegmentPlace> places(NetPanel panel) {
-        List<SegmentFrame> frames =
-                SegmentFrame.of(design, design.solid().faces().get(panel.panel()));
-        List<Point> corners = panel.corners().stream().map(this::onSheet).toList();
-        List<SegmentPlace> places = new ArrayList<>();
-        for (int i = 0; i < frames.size(); i++) {
-            places.add(new SegmentPlace(frames.get(i), corners.get(i), corners.get((i + 1) % corners.size())));
-        }
-        return places;
-    }
-
-    /** The number of the panel that a free edge is glued to, beside the middle of the edge. */
-    private void partner(SegmentPlace place, int number) {
-        String text = String.valueOf(Numbering.of(number));
-        double base = place.frame().piece().base();
-        double room = Math.min(0.28 * base, 0.2 * place.frame().piece().baseLength());
-        double radius = Math.min(room, 0.65 * letters);
-        Point at = place.at(new Point(base - 1.25 * radius, 0));
-        double size = radius * (text.length() > 2 ? 0.95 : 1.25);
-        numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text, Letters.CASED));
+        return (net.cap() == Cap.FIRST ? "First cap" : "Second cap") + size;
     }
 
     private String caption() {
-        return "Outer faces up, " + design.say(net.width()) + " by " + design.say(net.height())
-                + ". Dashed: hinges of tape on the outer faces, from which the panels fold away: turn the taped sheet"
-                + " over, then fold up. " + gaps()
+        boolean caps = nets.get(0).cap() != null;
+        return "Outer faces up. Dashed: hinges of tape on the outer faces, from which the panels fold away: turn the"
+                + " taped sheet over, then fold up. " + gaps()
                 + "White on a disc: the panels' numbers. Without a disc, at a free edge: the number of the panel that"
-                + " it is glued to.";
+                + " it is glued to. "
+                + (caps ? "Edges in thick lines close last, with the other cap." : "")
+                + trial();
+    }
+
+    /** What is not glued as it lies here. */
+    private String trial() {
+        if (nets.stream().allMatch(Net::followsStages)) {
+            return "";
+        }
+        return nets.get(0).cap() == null
+                ? "Glue the caps as the stages say; this net is for a trial without glue."
+                : " The second cap's panels are glued onto the first cap one by one, as the stages say: their net is"
+                        + " for a trial without glue.";
     }
 
     /** The gaps that a land asks for; nothing without a land. */
@@ -187,54 +111,29 @@ public final class NetDrawing {
         if (design.land() == 0) {
             return "";
         }
-        double least = net.hinges().stream().mapToDouble(Hinge::gap).min().orElseThrow();
-        double most = net.hinges().stream().mapToDouble(Hinge::gap).max().orElseThrow();
-        String apart = design.say(least).equals(design.say(most))
-                ? design.say(least)
-                : design.say(least) + " to " + design.say(most);
+        DoubleSummaryStatistics gaps = nets.stream()
+                .flatMap(net -> net.hinges().stream())
+                .mapToDouble(Hinge::gap)
+                .summaryStatistics();
+        String least = design.say(gaps.getMin());
+        String most = design.say(gaps.getMax());
+        String apart = least.equals(most) ? least : least + " to " + most;
         return "Hinged panels lie " + apart + " apart, as far as the land of " + design.say(design.land())
                 + " holds their outer rims apart in the solid; the tape bridges the gap. ";
     }
 
     private String description() {
-        String tree = net.hinges().stream()
-                .map(hinge -> Numbering.of(hinge.neighbour()) + " on " + Numbering.of(hinge.panel()))
-                .collect(Collectors.joining(", "));
-        return "The outer faces of the " + net.panels().size() + " panels of "
-                + Article.with(design.solid().name()) + " at true size, laid flat around panel "
-                + Numbering.of(net.root())
-                + " and seen from outside, with the bands of "
-                + Legend.setName(sphere.set()) + " segments. Panels that hang on a hinge: " + tree + ". " + caption();
+        String trees = nets.stream().map(NetDrawing::tree).collect(Collectors.joining(" "));
+        int panels = nets.stream().mapToInt(net -> net.panels().size()).sum();
+        return "The outer faces of " + panels + " panels of "
+                + Article.with(design.solid().name()) + " at true size, laid flat and seen from outside, with the bands of "
+                + Legend.setName(sphere.set()) + " segments. " + trees + " " + caption();
     }
 
-    /**
-     * A segment where it lies on the sheet.
-     *
-     * @param frame the segment
-     * @param left the corner at the left end of its base, seen with the base down
-     * @param right the corner at the right end
-     */
-    private record SegmentPlace(SegmentFrame frame, Point left, Point right) {
-        List<Patch> patches(BandSet set) {
-            return new SegmentPatches(
-                            frame.panel(),
-                            frame.piece(),
-                            frame.panel().lamination().used(set))
-                    .flat();
-        }
-
-        Point centre() {
-            return at(new Point(0, 0));
-        }
-
-        /** Where a point of the segment lies: along the base from its left end, and inwards from there. */
-        Point at(Point point) {
-            double length = Math.hypot(right.x() - left.x(), right.y() - left.y());
-            double cos = (right.x() - left.x()) / length;
-            double sin = (right.y() - left.y()) / length;
-            double along = frame.piece().left() + point.y();
-            double inwards = frame.piece().base() - point.x();
-            return new Point(left.x() + along * cos + inwards * sin, left.y() + along * sin - inwards * cos);
-        }
+    private static String tree(Net net) {
+        String hinges = net.hinges().stream()
+                .map(hinge -> Numbering.of(hinge.panel()) + " on " + Numbering.of(hinge.neighbour()))
+                .collect(Collectors.joining(", "));
+        return "Around panel " + Numbering.of(net.panels().get(0).panel()) + ", on a hinge: " + hinges + ".";
     }
 }

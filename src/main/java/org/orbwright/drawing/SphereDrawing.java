@@ -15,15 +15,22 @@ import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.notice.Article;
+import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 
 /**
- * The finished sphere in orthographic projection, with the bands of every panel, the seams and the panels' poles.
+ * The finished sphere in orthographic projection, with the bands of every panel, the seams and the panels' numbers at
+ * their poles. A number that would be too small to read, or that would hide much of its panel, gives way to a ring.
  * Curves are flattened to within 0.05 mm; what lies behind is left out.
  */
 public final class SphereDrawing {
     /** Radius of the ring that marks a pole, as a share of the sphere's. */
     private static final double POLE_SIZE = 0.012;
+    /** Radius of a panel's number as a share of its base distance as it is seen, and its bounds in letters. */
+    private static final double NUMBER_PER_BASE = 0.3;
+
+    private static final double SMALLEST_NUMBER = 0.55;
+    private static final double LARGEST_NUMBER = 0.8;
 
     private final Design design;
     private final SphereKind sphere;
@@ -36,6 +43,7 @@ public final class SphereDrawing {
     private final PathData joints = new PathData();
     private final PathData seams = new PathData();
     private final PathData poles = new PathData();
+    private final List<Mark> numbers = new ArrayList<>();
 
     private SphereDrawing(Design design, SphereKind sphere, double azimuth, double elevation) {
         this.design = design;
@@ -68,7 +76,7 @@ public final class SphereDrawing {
             BandSet set = sphere.panels().get(number);
             List<SegmentFrame> frames = SegmentFrame.of(design, faces.get(number));
             frames.forEach(frame -> segment(frame, set));
-            pole(frames.get(0));
+            pole(frames.get(0), number);
         }
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < areas.length; i++) {
@@ -79,6 +87,7 @@ public final class SphereDrawing {
         marks.add(new Line(joints, Pen.THIN));
         marks.add(new Line(seams, Pen.MEDIUM));
         marks.add(new Line(poles, Pen.THIN));
+        marks.addAll(numbers);
         marks.add(new Line(new PathData().circle(middle, middle, radius), Pen.THICK));
         marks.addAll(legend.marks(2 * middle, 2 * middle));
         String name = Article.with(design.solid().name());
@@ -113,10 +122,18 @@ public final class SphereDrawing {
         view.visibleLines(points).forEach(part -> add(path, part, false));
     }
 
-    private void pole(SegmentFrame frame) {
+    private void pole(SegmentFrame frame, int panel) {
         Vector3D pole = view.project(frame.lift(new Point(0, 0), radius));
+        double letters = Legend.letters(2 * middle);
+        double room = NUMBER_PER_BASE * frame.piece().base() * pole.getZ() / radius;
         double ring = POLE_SIZE * radius;
-        if (pole.getZ() > 0 && Math.hypot(pole.getX(), pole.getY()) + ring < radius) {
+        if (room >= SMALLEST_NUMBER * letters) {
+            numbers.addAll(Callout.disc(
+                    middle + pole.getX(),
+                    middle - pole.getY(),
+                    Math.min(room, LARGEST_NUMBER * letters),
+                    String.valueOf(Numbering.of(panel))));
+        } else if (pole.getZ() > 0 && Math.hypot(pole.getX(), pole.getY()) + ring < radius) {
             poles.circle(middle + pole.getX(), middle - pole.getY(), ring);
         }
     }

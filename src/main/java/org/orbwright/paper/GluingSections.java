@@ -7,6 +7,7 @@ import org.orbwright.assembly.AssemblyPlan.AssembledSpheres;
 import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
+import org.orbwright.assembly.Net;
 import org.orbwright.assembly.PanelGluing;
 import org.orbwright.assembly.PanelGluing.PanelStage;
 import org.orbwright.assembly.PanelGluing.PanelWork;
@@ -97,7 +98,9 @@ final class GluingSections {
                         plan.totals().glueLength() / (metric ? METRE : FOOT),
                         LENGTH_DECIMALS,
                         metric ? "m" : "ft");
-        section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null)));
+        for (Net net : plan.nets()) {
+            section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null), List.of(net)));
+        }
         return section.build();
     }
 

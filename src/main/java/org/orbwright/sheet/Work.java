@@ -381,8 +381,7 @@ final class Work {
     }
 
     Work assembly() {
-        AssemblyRequest section =
-                (document.assembly() == null ? new AssemblyRequest(null) : document.assembly()).filled();
+        AssemblyRequest section = (document.assembly() == null ? AssemblyRequest.USUAL : document.assembly()).filled();
         assembly = AssemblyCalculator.plan(section, design);
         use(Section.ASSEMBLY, section);
         found(AssemblyFindings.of(assembly));

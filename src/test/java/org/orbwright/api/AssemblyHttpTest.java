@@ -59,7 +59,10 @@ class AssemblyHttpTest {
                 .body("assembly.stages[0].seams[0].length", equalTo(76.245f))
                 .body("assembly.panelGluings[0].stages.work", equalTo(List.of("WHOLE")))
                 .body("assembly.spheres.set", equalTo(List.of("UPRIGHT", "INVERTED")))
-                .body("assembly.net.hinges", hasSize(11))
+                .body("assembly.nets.cap", equalTo(List.of("FIRST", "SECOND")))
+                .body("assembly.nets[0].hinges", hasSize(5))
+                .body("assembly.nets[0].folding", hasSize(5))
+                .body("assembly.nets[0].last", hasSize(10))
                 .body("cautions.step", hasItem("GLUING"));
     }
 

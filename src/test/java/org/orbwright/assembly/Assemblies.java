@@ -30,7 +30,7 @@ public final class Assemblies {
     }
 
     private static AssemblyRequest request(double mostSeams) {
-        return new AssemblyRequest(new GlueRequest(200.0, mostSeams, 1.0));
+        return new AssemblyRequest(new GlueRequest(200.0, mostSeams, 1.0), null);
     }
 
     static AssemblyPlan plan(Designs design, double mostSeams) {

@@ -229,9 +229,9 @@ class GlueAmountsTest {
     @Test
     void whatIsLeftOutIsCommon() {
         Glue common = new Glue(200, 3, 3, 9);
-        assertEquals(common, Glue.of(new AssemblyRequest(null).filled().glue()));
+        assertEquals(common, Glue.of(AssemblyRequest.USUAL.filled().glue()));
         GlueRequest nothing = new GlueRequest(null, null, null);
-        assertEquals(common, Glue.of(new AssemblyRequest(nothing).filled().glue()));
+        assertEquals(common, Glue.of(new AssemblyRequest(nothing, null).filled().glue()));
     }
 
     @Test

@@ -25,7 +25,7 @@ class OpenTimeTest {
     }
 
     private static Glue glue(double openTime, double pace) {
-        return Glue.of(new AssemblyRequest(new GlueRequest(null, openTime, pace))
+        return Glue.of(new AssemblyRequest(new GlueRequest(null, openTime, pace), null)
                 .filled()
                 .glue());
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.orbwright.assembly.NetCalculator;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
@@ -89,7 +90,8 @@ final class DrawnDesigns {
             }
             drawings.put("sphere " + set, SphereDrawing.draw(design, design.sphere(set), 0.5, 0.4));
         }
-        drawings.put("net", NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT)));
+        drawings.put(
+                "net", NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT), NetCalculator.calculate(null, design)));
         drawings.put("section", SectionDrawing.draw(design));
         return drawings;
     }

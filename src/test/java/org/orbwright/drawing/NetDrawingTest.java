@@ -15,10 +15,13 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.assembly.Net;
+import org.orbwright.assembly.Net.Closing;
 import org.orbwright.assembly.Net.NetEdge;
 import org.orbwright.assembly.Net.NetPanel;
 import org.orbwright.assembly.NetCalculator;
+import org.orbwright.assembly.NetForm;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing.Anchor;
@@ -61,42 +64,59 @@ class NetDrawingTest {
     /** A panel on the sheet, whose place follows from the layout's size and the sheet's. */
     private static Polygon onSheet(NetPanel panel, Net net, Drawing drawing) {
         double left = (drawing.width() - net.width()) / 2;
-        double bottom = 4.5 * Legend.letters(drawing.width()) + net.height();
+        double bottom = 5.5 * Legend.letters(drawing.width()) + net.height();
         List<Coordinate> ring = new ArrayList<>();
         panel.corners().forEach(corner -> ring.add(new Coordinate(left + corner.x(), bottom - corner.y())));
         ring.add(ring.get(0));
         return JTS.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
+    /** Nets of the caps and of the whole solid, each on a sheet of its own. */
+    private static List<Net> nets(Design design) {
+        List<Net> nets = new ArrayList<>(NetCalculator.calculate(null, design));
+        nets.addAll(NetCalculator.calculate(new AssemblyRequest(null, NetForm.WHOLE), design));
+        return nets;
+    }
+
+    private static Drawing draw(Design design, BandSet set, Net... nets) {
+        return NetDrawing.draw(design, design.sphere(set), List.of(nets));
+    }
+
+    private static Drawing draw(Design design, BandSet set) {
+        return draw(design, set, NetCalculator.calculate(null, design).toArray(new Net[0]));
+    }
+
     @ParameterizedTest
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void everyPanelHoldsItsNumberAndThoseOfItsFreeEdges(String solid) {
         Design design = design(solid);
-        Net net = NetCalculator.calculate(design);
-        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
-        List<Label> open = new ArrayList<>(numbers(drawing));
-        for (NetPanel panel : net.panels()) {
-            Polygon outline = onSheet(panel, net, drawing);
-            List<String> expected = new ArrayList<>(List.of(String.valueOf(Numbering.of(panel.panel()))));
-            panel.edges().stream()
-                    .filter(edge -> !edge.hinge())
-                    .map(NetEdge::partner)
-                    .forEach(partner -> expected.add(String.valueOf(Numbering.of(partner))));
-            List<Label> inside =
-                    open.stream().filter(label -> holds(outline, box(label))).toList();
-            assertEquals(
-                    expected.stream().sorted().toList(),
-                    inside.stream().map(Label::text).sorted().toList(),
-                    solid + " panel " + panel.panel());
-            open.removeAll(inside);
+        for (Net net : nets(design)) {
+            Drawing drawing = draw(design, BandSet.UPRIGHT, net);
+            List<Label> open = new ArrayList<>(numbers(drawing));
+            for (NetPanel panel : net.panels()) {
+                Polygon outline = onSheet(panel, net, drawing);
+                List<String> expected = new ArrayList<>(List.of(String.valueOf(Numbering.of(panel.panel()))));
+                panel.edges().stream()
+                        .filter(edge -> edge.closing() != Closing.TAPED)
+                        .map(NetEdge::partner)
+                        .forEach(partner -> expected.add(String.valueOf(Numbering.of(partner))));
+                List<Label> inside = open.stream()
+                        .filter(label -> holds(outline, box(label)))
+                        .toList();
+                assertEquals(
+                        expected.stream().sorted().toList(),
+                        inside.stream().map(Label::text).sorted().toList(),
+                        solid + " panel " + panel.panel());
+                open.removeAll(inside);
+            }
+            assertEquals(List.of(), open);
         }
-        assertEquals(List.of(), open);
     }
 
     @ParameterizedTest
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void noLabelOverlapsAnother(String solid) {
-        List<Envelope> boxes = NetDrawing.draw(design(solid), design(solid).sphere(BandSet.UPRIGHT)).marks().stream()
+        List<Envelope> boxes = draw(design(solid), BandSet.UPRIGHT).marks().stream()
                 .filter(Label.class::isInstance)
                 .map(mark -> box((Label) mark))
                 .toList();
@@ -120,22 +140,21 @@ class NetDrawingTest {
 
     @ParameterizedTest
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
-    void hingesAreDashedOnceAndFreeEdgesThickTwice(String solid) {
+    void hingesAreDashedOnceAndFreeEdgesDrawnOnEachPanel(String solid) {
         Design design = design(solid);
-        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
-        int faces = design.solid().faces().size();
-        assertEquals(faces - 1, lines(drawing, Pen.DASHED).size());
-        assertEquals(
-                2 * (design.solid().edges().size() - faces + 1),
-                lines(drawing, Pen.THICK).size());
+        for (Net net : nets(design)) {
+            Drawing drawing = draw(design, BandSet.UPRIGHT, net);
+            assertEquals(net.hinges().size(), lines(drawing, Pen.DASHED).size());
+            assertEquals(net.last().size(), lines(drawing, Pen.THICK).size());
+            assertEquals(2 * net.folding().size(), lines(drawing, Pen.MEDIUM).size());
+        }
     }
 
     @Test
     void bandsCoverThePanels() {
         Design design = DrawnDesigns.example("truncated-icosidodecahedron");
         double drawn = 0;
-        for (Mark mark :
-                NetDrawing.draw(design, design.sphere(BandSet.INVERTED)).marks()) {
+        for (Mark mark : draw(design, BandSet.INVERTED).marks()) {
             if (mark instanceof Area area && area.path().toString().length() > 200) {
                 for (List<Coordinate> part : DrawnPaths.parts(area.path())) {
                     drawn += JTS.createPolygon(part.toArray(new Coordinate[0])).getArea();
@@ -150,12 +169,11 @@ class NetDrawingTest {
     void tellsUprightFromInverted() {
         Design twoSets = DrawnDesigns.example("dodecahedron-two-spheres");
         assertNotEquals(
-                SvgWriter.write(NetDrawing.draw(twoSets, twoSets.sphere(BandSet.UPRIGHT))),
-                SvgWriter.write(NetDrawing.draw(twoSets, twoSets.sphere(BandSet.INVERTED))));
+                SvgWriter.write(draw(twoSets, BandSet.UPRIGHT)), SvgWriter.write(draw(twoSets, BandSet.INVERTED)));
         Design oneSet = DrawnDesigns.example("cube-with-chevrons");
         assertEquals(
-                NetDrawing.draw(oneSet, oneSet.sphere(BandSet.UPRIGHT)).marks().size(),
-                NetDrawing.draw(oneSet, oneSet.sphere(BandSet.INVERTED)).marks().size());
+                draw(oneSet, BandSet.UPRIGHT).marks().size(),
+                draw(oneSet, BandSet.INVERTED).marks().size());
     }
 
     /** A panel's own number is white on ink, a partner's is ink without a disc. */
@@ -163,7 +181,7 @@ class NetDrawingTest {
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void panelsNumbersDoNotLookLikePartners(String solid) {
         Design design = design(solid);
-        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
+        Drawing drawing = draw(design, BandSet.UPRIGHT);
         List<Integer> onDiscs = numbers(drawing).stream()
                 .filter(label -> label.letters() == Letters.REVERSED)
                 .map(label -> Integer.valueOf(label.text()))
@@ -180,21 +198,22 @@ class NetDrawingTest {
     @Test
     void hingesLieMidwayBetweenTheRims() {
         Design design = DrawnDesigns.example("dodecahedron-with-land");
-        Net net = NetCalculator.calculate(design);
-        Drawing drawing = NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
-        List<List<Coordinate>> drawn = lines(drawing, Pen.DASHED);
-        for (int i = 0; i < drawn.size(); i++) {
-            var hinge = net.hinges().get(i);
-            var line = JTS.createLineString(drawn.get(i).toArray(new Coordinate[0]));
-            for (int panel : new int[] {hinge.panel(), hinge.neighbour()}) {
-                double distance = onSheet(net.panels().get(panel), net, drawing).distance(line);
-                assertEquals(hinge.gap() / 2, distance, 2e-3);
+        for (Net net : nets(design)) {
+            Drawing drawing = draw(design, BandSet.UPRIGHT, net);
+            List<List<Coordinate>> drawn = lines(drawing, Pen.DASHED);
+            for (int i = 0; i < drawn.size(); i++) {
+                var hinge = net.hinges().get(i);
+                var line = JTS.createLineString(drawn.get(i).toArray(new Coordinate[0]));
+                for (int panel : new int[] {hinge.panel(), hinge.neighbour()}) {
+                    double distance = onSheet(net.panel(panel), net, drawing).distance(line);
+                    assertEquals(hinge.gap() / 2, distance, 2e-3);
+                }
             }
         }
     }
 
     private static Drawing net(Design design) {
-        return NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT));
+        return draw(design, BandSet.UPRIGHT);
     }
 
     @Test
@@ -211,8 +230,7 @@ class NetDrawingTest {
 
     @Test
     void saysWhichPanelHangsOnWhich() {
-        String description = NetDrawing.draw(design("cube"), design("cube").sphere(BandSet.UPRIGHT))
-                .description();
+        String description = draw(design("cube"), BandSet.UPRIGHT).description();
         assertTrue(description.contains("6 panels of a cube"), description);
         assertTrue(description.contains("2 on 1"), description);
     }

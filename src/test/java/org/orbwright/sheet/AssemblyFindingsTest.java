@@ -73,7 +73,7 @@ class AssemblyFindingsTest {
     @Test
     void longerIsLongerInWordsToo() {
         List<Finding> added = SheetCalculator.assembly(Designs.of("dodecahedron")
-                        .document(Section.ASSEMBLY, new AssemblyRequest(new GlueRequest(null, 9.999, 1.0001))))
+                        .document(Section.ASSEMBLY, new AssemblyRequest(new GlueRequest(null, 9.999, 1.0001), null)))
                 .findings();
         assertSays(added, Severity.NOTE, "would take 10 min for 10 seams, longer than the open time of 9.99 min");
     }
