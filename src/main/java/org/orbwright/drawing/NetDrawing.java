@@ -78,11 +78,15 @@ public final class NetDrawing {
     }
 
     private String heading(Net net) {
-        String size = ", " + design.say(net.width()) + " by " + design.say(net.height());
+        return name(net) + ", " + design.say(net.width()) + " by " + design.say(net.height());
+    }
+
+    /** What a net is of, for a heading. */
+    public static String name(Net net) {
         if (net.cap() == null) {
-            return "Whole solid" + size;
+            return "Whole solid";
         }
-        return (net.cap() == Cap.FIRST ? "First cap" : "Second cap") + size;
+        return net.cap() == Cap.FIRST ? "First cap" : "Second cap";
     }
 
     private String caption() {

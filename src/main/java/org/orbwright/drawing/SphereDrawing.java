@@ -95,7 +95,7 @@ public final class SphereDrawing {
                 "Sphere from " + name,
                 "The finished sphere of " + design.say(2 * radius) + " in diameter, made from "
                         + Legend.setName(sphere.set())
-                        + " segments of " + name + ", seen from outside."
+                        + " segments of " + name + ", seen from outside. On discs: the panels' numbers."
                         + (legend.species().isEmpty() ? "" : " Woods: " + String.join(", ", legend.species()) + "."),
                 2 * middle,
                 2 * middle + legend.height(2 * middle),

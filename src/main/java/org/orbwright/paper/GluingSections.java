@@ -1,6 +1,7 @@
 package org.orbwright.paper;
 
 import java.util.List;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import org.orbwright.assembly.AssemblyPlan;
 import org.orbwright.assembly.AssemblyPlan.AssembledSpheres;
@@ -8,6 +9,8 @@ import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
 import org.orbwright.assembly.Net;
+import org.orbwright.assembly.Net.Hinge;
+import org.orbwright.assembly.Net.NetSeam;
 import org.orbwright.assembly.PanelGluing;
 import org.orbwright.assembly.PanelGluing.PanelStage;
 import org.orbwright.assembly.PanelGluing.PanelWork;
@@ -74,20 +77,22 @@ final class GluingSections {
         SetUp section = answers.section("Gluing the solid");
         section.cautions(Step.GLUING);
         section.text(
-                "Panels are numbered as in the picture of the panels laid flat. Let the glue of each stage get hard"
-                        + " before the next.");
+                "Panels have the same numbers here and in all pictures. Let the glue of each stage get hard before the"
+                        + " next.");
         for (AssembledSpheres spheres : plan.spheres()) {
             section.count(from(spheres.set()), spheres.spheres());
             if (spheres.set() == SphereSet.MIXED) {
                 section.text("Panels from inverted segments: " + numbers(spheres.invertedPanels()) + ".");
             }
         }
+        plan.nets().forEach(net -> net(section, answers, net));
         for (SolidStage stage : plan.stages()) {
             section.heading("Stage " + stage.stage() + ": " + work(stage.work()));
             section.text((stage.panels().isEmpty() ? "" : "Panels in their order: " + numbers(stage.panels()) + ". ")
                     + counted(stage.seams().size(), "seam") + ", " + DesignSections.glue(stage.glue()) + ", "
                     + DesignSections.minutes(stage.glue()) + ".");
-            section.check("Seams, each the added panel to the one that is there: " + seams(stage.seams()) + ".");
+            section.check("Seams, new panel to a panel already glued: "
+                    + pairs(stage.seams(), GluedSeam::panel, GluedSeam::neighbour) + ".");
         }
         boolean metric = answers.design().unit() == LengthUnit.MM;
         section.heading("Glue lines of one sphere")
@@ -98,10 +103,28 @@ final class GluingSections {
                         plan.totals().glueLength() / (metric ? METRE : FOOT),
                         LENGTH_DECIMALS,
                         metric ? "m" : "ft");
-        for (Net net : plan.nets()) {
-            section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null), List.of(net)));
-        }
         return section.build();
+    }
+
+    private static void net(SetUp section, Answers answers, Net net) {
+        section.heading(NetDrawing.name(net) + ", laid flat");
+        if (net.followsStages()) {
+            section.check("Tape on the outer faces, new panel to a panel already taped: "
+                    + pairs(net.hinges(), Hinge::panel, Hinge::neighbour) + ".");
+            section.text("Turn it over, spread the glue and fold it up. These seams close then, in this order: "
+                    + pairs(net.folding(), NetSeam::panel, NetSeam::neighbour) + ".");
+            if (!net.last().isEmpty()) {
+                section.text("These seams close last, with the other cap: "
+                        + pairs(net.last(), NetSeam::panel, NetSeam::neighbour) + ".");
+            }
+        }
+        section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null), List.of(net)));
+    }
+
+    private static <S> String pairs(List<S> seams, ToIntFunction<S> panel, ToIntFunction<S> neighbour) {
+        return seams.stream()
+                .map(seam -> Numbering.of(panel.applyAsInt(seam)) + " to " + Numbering.of(neighbour.applyAsInt(seam)))
+                .collect(Collectors.joining(", "));
     }
 
     private static String from(SphereSet set) {
@@ -119,12 +142,6 @@ final class GluingSections {
             case CLOSING -> "the seam between the two caps";
             case ONTO_FIRST_CAP -> "panels onto the first cap";
         };
-    }
-
-    private static String seams(List<GluedSeam> seams) {
-        return seams.stream()
-                .map(seam -> Numbering.of(seam.panel()) + " to " + Numbering.of(seam.neighbour()))
-                .collect(Collectors.joining(", "));
     }
 
     private static String numbers(List<Integer> panels) {

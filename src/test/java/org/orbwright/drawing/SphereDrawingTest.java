@@ -131,4 +131,54 @@ class SphereDrawingTest {
         }
         return points;
     }
+
+    /** The poles by the definition of azimuth and elevation, and numbers as the catalogue lists the faces. */
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void numbersStandAtThePolesOfTheirPanels(String solid) {
+        Design design = DrawnDesigns.on(solid, 0, 30, 0, null);
+        Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION);
+        double letters = Legend.letters(drawing.width());
+        List<Integer> numbered = new ArrayList<>();
+        for (Drawing.Mark mark : drawing.marks()) {
+            if (!(mark instanceof Drawing.Label label) || label.letters() != Drawing.Letters.REVERSED) {
+                continue;
+            }
+            Face face = design.solid().faces().get(Integer.parseInt(label.text()) - 1);
+            Vector3D pole = seen(design.solid().normal(face)).multiply(design.sphereRadius());
+            assertEquals(middle(design) + pole.getX(), label.x(), WRITTEN);
+            assertEquals(middle(design) - pole.getY(), label.y() - 0.36 * label.size(), WRITTEN);
+            double radius = label.size() / (label.text().length() > 2 ? 0.8 : 1.15);
+            assertTrue(radius <= 0.3 * seenBase(design, face) + WRITTEN, "covers little of its panel");
+            assertTrue(radius >= 0.55 * letters - WRITTEN, "can be read");
+            numbered.add(Integer.valueOf(label.text()));
+        }
+        List<Integer> expected = new ArrayList<>();
+        for (int i = 0; i < design.solid().faces().size(); i++) {
+            if (0.3 * seenBase(design, design.solid().faces().get(i)) >= 0.55 * letters) {
+                expected.add(i + 1);
+            }
+        }
+        assertEquals(expected, numbered);
+        assertTrue(numbered.size() >= 2, solid);
+    }
+
+    /** Right, up and towards the eye, which stands around the third axis and above the plane of the others. */
+    private static Vector3D seen(Vector3D point) {
+        double ahead = Math.cos(AZIMUTH) * point.getX() + Math.sin(AZIMUTH) * point.getY();
+        return Vector3D.of(
+                Math.cos(AZIMUTH) * point.getY() - Math.sin(AZIMUTH) * point.getX(),
+                Math.cos(ELEVATION) * point.getZ() - Math.sin(ELEVATION) * ahead,
+                Math.cos(ELEVATION) * ahead + Math.sin(ELEVATION) * point.getZ());
+    }
+
+    /** A face's base distance, shortened as it is seen. */
+    private static double seenBase(Design design, Face face) {
+        double base = design.facePanels().stream()
+                .filter(panel -> panel.face().equals(face.kind()))
+                .mapToDouble(Panel::baseDistance)
+                .findFirst()
+                .orElseThrow();
+        return base * seen(design.solid().normal(face)).getZ();
+    }
 }
