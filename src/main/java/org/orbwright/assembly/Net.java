@@ -24,10 +24,10 @@ public record Net(
                 example = "true")
         boolean followsStages,
 
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "411.1111")
+        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "416.2757")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "411.1111")
+        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "360.5053")
         double height,
 
         @Describe("The panels, in the order in which they are glued. The others hang on the first.")
@@ -80,10 +80,10 @@ public record Net(
     /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "209.9919")
+            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "139.9946")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "362.6462")
+            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "121.2389")
             double y) {}
 
     /** How an edge of a panel in the layout is closed. */
@@ -158,13 +158,13 @@ public record Net(
     /** One seam that is not a hinge. */
     @Describe("One seam that closes without tape.")
     public record NetSeam(
-            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "3", max = 400)
+            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "7", max = 400)
             int seam,
 
             @Describe(
                     value = "Number of the panel that is added; of two caps, the one in this cap.",
                     quantity = Quantity.NUMBER,
-                    example = "4",
+                    example = "5",
                     max = 200)
             int panel,
 

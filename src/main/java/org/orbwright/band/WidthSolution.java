@@ -16,19 +16,28 @@ public record WidthSolution(
         @Describe(value = "The spheres that a wish without a set is about.", example = "\"MIXED\"")
         SphereSet set,
 
-        @Describe(value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
+        @Describe(
+                value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
                         + " off.",
-                example = "0", quantity = Quantity.PLAIN) double worst,
+                example = "0",
+                quantity = Quantity.PLAIN)
+        double worst,
 
-        @Describe(value =
+        @Describe(
+                value =
                         "No widths, in the step if there is one, bring the largest deviation below this. Where it is less"
                                 + " than the largest deviation, what lies between is not proved.",
-                example = "0", quantity = Quantity.PLAIN) double proved,
+                example = "0",
+                quantity = Quantity.PLAIN)
+        double proved,
 
-        @Describe(value =
+        @Describe(
+                value =
                         "The largest deviation without the step, which tells what the step costs; left out without one.",
                 example = "0",
-                optional = true, quantity = Quantity.PLAIN) Double worstWithoutStep,
+                optional = true,
+                quantity = Quantity.PLAIN)
+        Double worstWithoutStep,
 
         @Describe("The bands, from the base to the tip of an upright segment.")
         List<SolvedBand> bands,
@@ -98,24 +107,38 @@ public record WidthSolution(
             @Describe(value = "What it measures.", example = "\"EDGE_MIDDLE\"")
             SolveRequest.Measure measure,
 
-            @Describe(value = "What is wished: the design's unit, or a share.", example = "11", quantity = Quantity.PLAIN) double wished,
+            @Describe(
+                    value = "What is wished: the design's unit, or a share.",
+                    example = "11",
+                    quantity = Quantity.PLAIN)
+            double wished,
 
-            @Describe(value = "What is shown, in the same measure.", example = "11", quantity = Quantity.PLAIN) double shown,
+            @Describe(value = "What is shown, in the same measure.", example = "11", quantity = Quantity.PLAIN)
+            double shown,
 
-            @Describe(value = "What is shown less what is wished, as a share of what is wished.",
+            @Describe(
+                    value = "What is shown less what is wished, as a share of what is wished.",
                     example = "0",
-                    min = -1, quantity = Quantity.PLAIN) double deviation,
+                    min = -1,
+                    quantity = Quantity.PLAIN)
+            double deviation,
 
-            @Describe(value = "The most that the wish could show while the others come as near as they do, in the same"
+            @Describe(
+                    value = "The most that the wish could show while the others come as near as they do, in the same"
                             + " measure. Left out where the search for it gave up.",
                     example = "23.358816",
-                    optional = true, quantity = Quantity.PLAIN) Double most,
+                    optional = true,
+                    quantity = Quantity.PLAIN)
+            Double most,
 
-            @Describe(value =
+            @Describe(
+                    value =
                             "The largest deviation of the other wishes if this one were dropped. Left out where dropping"
                                     + " it does not help by a ten-thousandth, and where all wishes come true.",
                     example = "0.0125",
-                    optional = true, quantity = Quantity.PLAIN) Double worstWithout,
+                    optional = true,
+                    quantity = Quantity.PLAIN)
+            Double worstWithout,
 
             @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way.")
             List<Sensitivity> sensitivities) {}
@@ -126,8 +149,11 @@ public record WidthSolution(
             @Describe(value = "The band that is made wider.", example = "1", min = 1, max = 60)
             int band,
 
-            @Describe(value = "Change of the measure for each unit of width: without unit for a width, for a share for"
+            @Describe(
+                    value = "Change of the measure for each unit of width: without unit for a width, for a share for"
                             + " each unit of length.",
-                    example = "1.034249238556",
-                    min = -1e18, quantity = Quantity.PLAIN) double change) {}
+                    example = "1.034249",
+                    min = -1e18,
+                    quantity = Quantity.PLAIN)
+            double change) {}
 }

@@ -22,31 +22,31 @@ public record DialIn(
         @Describe(
                 value = "What the scale should stand at now: the best setting, or the last one where it is to stay.",
                 quantity = Quantity.PLAIN,
-                example = "30.144",
+                example = "60.002599",
                 min = -1e18)
         double next,
 
-        @Describe(value = "Standard uncertainty of the best setting.", quantity = Quantity.PLAIN, example = "0.00604")
+        @Describe(value = "Standard uncertainty of the best setting.", quantity = Quantity.PLAIN, example = "0.00718")
         double uncertainty,
 
         @Describe(
                 value = "The least that the best setting can be.",
                 quantity = Quantity.PLAIN,
-                example = "30.13282",
+                example = "59.990176",
                 min = -1e18)
         double least,
 
-        @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "30.15642", min = -1e18)
+        @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "60.018237", min = -1e18)
         double most,
 
         @Describe(
                 value = "How far the setting moves for one step of the scale, as the trials and what was stated tell.",
                 quantity = Quantity.PLAIN,
-                example = "1",
+                example = "0.964963",
                 min = -1e18)
         double perUnit,
 
-        @Describe(value = "Standard uncertainty of that.", quantity = Quantity.PLAIN, example = "0.09996")
+        @Describe(value = "Standard uncertainty of that.", quantity = Quantity.PLAIN, example = "0.078078")
         double perUnitUncertainty,
 
         @Describe("How far the last trial was off.") ErrorRange last,
@@ -55,14 +55,14 @@ public record DialIn(
                 value =
                         "The widest gap that the last trial's setting leaves. Left out for a setting that makes no gap.",
                 quantity = Quantity.LENGTH,
-                example = "0.425",
+                example = "0.375",
                 optional = true)
         Double gapNow,
 
         @Describe(
                 value = "The gap that the next setting keeps within, in 95 of 100 saws like this.",
                 quantity = Quantity.LENGTH,
-                example = "0.1284",
+                example = "0.1363",
                 optional = true)
         Double gapNext,
 
@@ -70,7 +70,7 @@ public record DialIn(
                 value =
                         "Trials that are still to come, in 95 of 100 saws like this; 0 where the setting is to stay. Left"
                                 + " out where readings so coarse, or a saw that repeats so badly, never get there.",
-                example = "1",
+                example = "3",
                 max = 20,
                 optional = true)
         Integer trialsLeft,
@@ -114,10 +114,10 @@ public record DialIn(
     /** How far a setting is off. */
     @Describe("How far a setting is off, as an interval.")
     public record ErrorRange(
-            @Describe(value = "The least.", quantity = Quantity.PLAIN, example = "-0.05202", min = -1e18)
+            @Describe(value = "The least.", quantity = Quantity.PLAIN, example = "-0.04551", min = -1e18)
             double least,
 
-            @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "-0.0459", min = -1e18)
+            @Describe(value = "The most.", quantity = Quantity.PLAIN, example = "-0.039442", min = -1e18)
             double most) {
 
         double farthest() {
@@ -138,11 +138,11 @@ public record DialIn(
             @Describe(
                     value = "How far the setting was off by its reading.",
                     quantity = Quantity.PLAIN,
-                    example = "-0.04896",
+                    example = "-0.097089",
                     min = -1e18)
             double error,
 
-            @Describe(value = "Standard uncertainty of the reading.", quantity = Quantity.PLAIN, example = "0.00177")
+            @Describe(value = "Standard uncertainty of the reading.", quantity = Quantity.PLAIN, example = "0.001752")
             double uncertainty,
 
             @Describe(value = "What the other trials foretell for it. Left out for a single trial.", optional = true)
@@ -169,7 +169,7 @@ public record DialIn(
             @Describe(
                     value = "Standard uncertainty of the setting by one such reading.",
                     quantity = Quantity.PLAIN,
-                    example = "0.00177")
+                    example = "0.001752")
             double uncertainty,
 
             @Describe(

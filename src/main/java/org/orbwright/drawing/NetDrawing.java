@@ -130,7 +130,8 @@ public final class NetDrawing {
         String trees = nets.stream().map(NetDrawing::tree).collect(Collectors.joining(" "));
         int panels = nets.stream().mapToInt(net -> net.panels().size()).sum();
         return "The outer faces of " + panels + " panels of "
-                + Article.with(design.solid().name()) + " at true size, laid flat and seen from outside, with the bands of "
+                + Article.with(design.solid().name())
+                + " at true size, laid flat and seen from outside, with the bands of "
                 + Legend.setName(sphere.set()) + " segments. " + trees + " " + caption();
     }
 

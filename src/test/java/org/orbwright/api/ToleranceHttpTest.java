@@ -260,7 +260,7 @@ class ToleranceHttpTest {
             refused("/v1/diagnosis", only("nothing"), 422, "/diagnosis", "NOTHING_MEASURED", null)
                     .body(
                             "violations[0].allowed",
-                            equalTo("at least one of panel, seam, acrossFlats, faceDistances, tilt"));
+                            equalTo("at least one of panel, seam, acrossFlats, faceDistances, tilt, dialIn"));
         }
 
         @Test

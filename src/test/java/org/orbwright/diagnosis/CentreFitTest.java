@@ -62,7 +62,7 @@ class CentreFitTest {
     void aSimilarTruncatedTetrahedron() {
         List<FaceReadingRequest> faces = new ArrayList<>();
         for (int face : new int[] {0, 1, 4, 5, 6}) {
-            faces.add(new FaceReadingRequest(face, face < 5 ? 100.5 : 167.5, 0.01));
+            faces.add(new FaceReadingRequest(face + 1, face < 5 ? 100.5 : 167.5, 0.01));
         }
         CentreDiagnosis fit = Diagnoses.of(Designs.of("truncated-tetrahedron"))
                 .distances(null, faces)
