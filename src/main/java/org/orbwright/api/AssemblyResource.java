@@ -21,12 +21,11 @@ public class AssemblyResource {
     @Operation(
             operationId = "planAssembly",
             summary = "The order of gluing, with glue and open time, and the panels laid flat",
-            description = "Stages from strips to blanks, from segments to panels, from panels to two caps of equal"
-                    + " number and from the caps to the solid: in each the seams with their lengths and areas, the"
-                    + " glue, and the time against the glue's open time, shared out over more stages where it does not"
-                    + " fit. Every panel with its number and its neighbours, and a net for each cap: its panels laid flat"
-                    + " without overlap, as they are taped together, as far apart as a land holds their rims in the"
-                    + " solid, with the seams that close when it is folded up.")
+            description = "The stages lead from strips to blanks, from segments to panels, from panels to two caps of"
+                    + " equal number, and from the caps to the solid. Each has its seams with their lengths and areas,"
+                    + " its glue, and its time. Work that does not fit into the open time is shared out over more"
+                    + " stages. Every panel has its number and its neighbours. Each cap has a net: its panels laid"
+                    + " flat as they are taped together, without overlap. A land holds their rims apart.")
     public Answer plan(Document document) {
         return SheetCalculator.assembly(document);
     }

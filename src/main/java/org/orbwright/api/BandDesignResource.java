@@ -30,10 +30,10 @@ public class BandDesignResource {
             operationId = "solveWidths",
             summary = "Flat widths from what should be seen",
             description = "A band's wish is a visible width at the edge middle or at the corner, or a share of the"
-                    + " sphere, on the upright sphere, the inverted one or a mixed one. Bands without a wish share what"
+                    + " sphere. It is for the upright sphere, the inverted one or a mixed one. Bands without a wish share what"
                     + " is left, in a stated proportion. The answer has the flat strip widths that make all wishes come"
-                    + " true. Where they contradict each other, the wish that is farthest off comes as near as it can,"
-                    + " and the answer says how near, what is proved, and which wish to drop. With a step, strips are"
+                    + " true. Where they contradict each other, the wish that is farthest off comes as near as it can."
+                    + " The answer says how near, what is proved, and which wish to drop. With a step, strips are"
                     + " whole multiples of it, chosen for the wishes and not rounded afterwards. All kinds of spheres"
                     + " that are made are reported, with what is found of their bands.")
     public Answer solve(Document document) {
@@ -47,11 +47,10 @@ public class BandDesignResource {
             operationId = "exploreDesigns",
             summary = "A sweep over designs, a row each",
             description =
-                    "One or two number fields of the design are varied over lists or ranges, at most 10,000 designs,"
-                            + " and the wanted numbers of each sheet are answered as a stream of rows: JSON objects,"
-                            + " one a line, whose names are the JSON pointers asked for, or comma separated values"
-                            + " with these pointers as heading. The codes of a design's findings stand under stops, warns"
-                            + " and notes by their severity, as lists that are left out where empty, or each in one"
+                    "One or two number fields of the design are varied over lists or ranges, at most 10,000 designs."
+                            + " The wanted numbers of each sheet are answered as a stream of rows: JSON objects, one a"
+                            + " line, or comma separated values. Their names are the JSON pointers asked for. The codes of a design's findings stand under stops, warns"
+                            + " and notes by their severity. They are lists that are left out where empty, or one"
                             + " cell with blanks between. A design that cannot exist has a"
                             + " problem instead of numbers; a number that the sheet lacks is left out.")
     @APIResponse(
@@ -72,9 +71,9 @@ public class BandDesignResource {
             operationId = "planInlays",
             summary = "Tips that chip, inlays and their pockets",
             description =
-                    "A disc or a regular polygon let into the panels: depth of the pocket so that the inlay survives"
-                            + " the turning and does not reach the hollow, the largest that fits, what it covers of"
-                            + " each band, and motifs shared out over the panels. It also says which tips break most easily at the"
+                    "A disc or a regular polygon let into the panels. The answer has the depth of the pocket, so that"
+                            + " the inlay survives the turning and does not reach the hollow. It has the largest that"
+                            + " fits, what it covers of each band, and motifs shared out over the panels. It also says which tips break most easily at the"
                             + " saw and what helps there. For chips of a given size it says what hole they leave on the"
                             + " sphere, which plug hides it, and how much larger a segment is sawn to be cut again. A"
                             + " section with chips and no shape gets that plug.")

@@ -69,12 +69,21 @@ public class DrawingsResource {
                             schema = @Schema(type = SchemaType.NUMBER, minimum = "-90", maximum = "90"))
                     @QueryParam("elevation")
                     String elevation,
+            @Parameter(
+                            description =
+                                    "Whether the panels' numbers stand on discs, true or false; true if left out. A"
+                                            + " disc hides the wood below it.",
+                            example = "true",
+                            schema = @Schema(type = SchemaType.BOOLEAN))
+                    @QueryParam("numbers")
+                    String numbers,
             @BeanParam PictureQuery query) {
+        boolean numbered = Boolean.parseBoolean(Query.name("numbers", numbers, List.of("true", "false")));
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
         Design design = Design.of(document.design());
         return query.answer(
-                SphereDrawing.draw(design, design.sphere(set.asked()), around, above),
+                SphereDrawing.draw(design, design.sphere(set.asked()), around, above, numbered),
                 SheetCalculator.turned(document).notices());
     }
 
@@ -160,10 +169,10 @@ public class DrawingsResource {
             operationId = "drawNet",
             summary = "The panels laid flat",
             description = "The outer faces of the panels of one sphere at true size, laid flat as they are taped"
-                    + " together on the outer faces: a net for each cap, or one for the whole solid where the section"
-                    + " assembly asks for it. It shows numbers on discs, bands, hinges with the gap that a land asks"
-                    + " for, and at every free edge the number of the panel that it is glued to. The panels fold away"
-                    + " from the tape: turn the taped sheet over, then fold up.")
+                    + " together. There is a net for each cap, or one for the whole solid where the section assembly"
+                    + " asks for it. It shows bands, and numbers on discs. It shows hinges with the gap that a land"
+                    + " asks for, and at every free edge the number of the panel that it is glued to. The panels fold"
+                    + " away from the tape: turn the taped sheet over, then fold up.")
     public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
         Design design = Design.of(document.design());
         return query.answer(

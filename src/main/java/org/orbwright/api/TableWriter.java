@@ -110,12 +110,14 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
     }
 
     /** A component of the rows. */
-    private record Column(String name, boolean isLength, Function<Object, Object> read, Map<LengthUnit, Scale> scales) {
+    private record Column(
+            String name, boolean isLength, int first, Function<Object, Object> read, Map<LengthUnit, Scale> scales) {
         static Column of(RecordComponent component) {
             Describe describe = component.getAnnotation(Describe.class);
             return new Column(
                     component.getName(),
                     describe != null && describe.quantity() == Quantity.LENGTH,
+                    Scale.first(component, false),
                     Accessors.ofObject(component),
                     Scale.of(component, false));
         }
@@ -143,7 +145,7 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
                 Scale scale = scales.get(unit);
                 return Rounding.plain(number * scale.factor(), scale.decimals());
             }
-            return value instanceof Integer ? value.toString() : Csv.text(text(value));
+            return value instanceof Integer whole ? Integer.toString(whole + first) : Csv.text(text(value));
         }
 
         private static String text(Object value) {

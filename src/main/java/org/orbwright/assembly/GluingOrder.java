@@ -15,10 +15,10 @@ import org.orbwright.assembly.CapGrowth.Step;
 record GluingOrder(List<Step> first, List<Step> second, List<Step> onto) {
     static GluingOrder of(Caps caps, Neighbourhood neighbourhood) {
         int count = caps.first().size();
-        boolean[] there = new boolean[count];
-        List<Step> first = new CapGrowth(neighbourhood, there).add(caps.first()::get, caps.heights()::of);
-        List<Step> second = new CapGrowth(neighbourhood, there)
+        List<Step> first = new CapGrowth(neighbourhood, new boolean[count]).add(caps.first()::get, caps.heights()::of);
+        List<Step> second = new CapGrowth(neighbourhood, new boolean[count])
                 .add(panel -> !caps.first().get(panel), panel -> -caps.heights().of(panel));
+        boolean[] there = new boolean[count];
         for (int panel = 0; panel < count; panel++) {
             there[panel] = caps.first().get(panel);
         }

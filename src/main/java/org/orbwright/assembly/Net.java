@@ -6,11 +6,10 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /** The outer faces of panels laid flat beside each other, joined along hinges, so that none overlaps another. */
-@Describe(
-        "The outer faces of the panels of a cap, or of the whole solid, laid flat at true size, seen from outside, and"
-                + " joined along hinges of tape so that none overlaps another. The tape is on the outer faces and the panels"
-                + " fold away from it: turn the taped sheet over, then fold up. With a land, hinged panels lie a gap apart that"
-                + " the tape bridges. Coordinates run to the right and upwards from the layout's lower left.")
+@Describe("The outer faces of the panels of a cap, or of the whole solid, laid flat at true size, seen from outside."
+        + " They hang on hinges of tape, and none overlaps another. The tape is on the outer faces and the panels"
+        + " fold away from it: turn the taped sheet over, then fold up. With a land, hinged panels lie a gap apart that"
+        + " the tape bridges. Coordinates run to the right and upwards from the layout's lower left.")
 public record Net(
         @Describe(
                 value = "The cap whose panels they are; left out for the whole solid.",
@@ -19,8 +18,8 @@ public record Net(
         Cap cap,
 
         @Describe(
-                value = "Whether the stages glue these panels in the order of this net. Otherwise it shows where the"
-                        + " panels belong, and serves for a trial without glue.",
+                value = "Whether the stages glue these panels in the order of this net, perhaps a part of them at a"
+                        + " time. Otherwise it shows where the panels belong, and serves for a trial without glue.",
                 example = "true")
         boolean followsStages,
 

@@ -31,6 +31,11 @@ public record Panel(
         pieces = List.copyOf(pieces);
     }
 
+    /** Width of the glued-up blank: exactly the base distance, or what tilted bands add up to. */
+    public double blankWidth() {
+        return lamination.straight() ? baseDistance : lamination.width();
+    }
+
     /** Which of the panel's segments these are. */
     public Places places() {
         return lamination.places();

@@ -13,9 +13,9 @@ import org.orbwright.tolerance.Levers;
 /** Reads measured values to millimetres and notes those that cannot be. */
 final class Checks {
     /** A gap of more than this share of its distance is no error of a setting, but of the kind of segment. */
-    private static final double WIDEST_GAP = 0.25;
+    static final double WIDEST_GAP = 0.25;
     /** A face that is off by more than this share is none of the design's. */
-    private static final double FARTHEST = 0.25;
+    static final double FARTHEST = 0.25;
 
     /** A scale is no coarser than this share of its reading. */
     private static final double COARSEST = 0.25;

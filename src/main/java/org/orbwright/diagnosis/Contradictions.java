@@ -6,10 +6,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.orbwright.diagnosis.DialIn.ErrorRange;
 
-/** Trials that contradict the others: what the others foretell, by least squares, against what was read. */
+/**
+ * Trials that contradict the others: what the others foretell, by least squares, against what was read. Where three or
+ * more settings lie on one line that has another slope than was stated, it is the scale that is another.
+ */
 final class Contradictions {
     /** Standard deviations within which a reading may differ from what is foretold, beside half of its step. */
     private static final double AGREE = 3;
+    /** A slope is told well where it is so many times its uncertainty. */
+    private static final double WELL_TOLD = 5;
     /** The expanded uncertainty in standard ones. */
     private static final double COVERAGE = 2;
 
@@ -31,6 +36,9 @@ final class Contradictions {
      */
     Set<Integer> found() {
         Set<Integer> out = new TreeSet<>();
+        if (isOtherScale()) {
+            return out;
+        }
         while (trials.size() - out.size() > 1) {
             int worst = -1;
             double farthest = 1;
@@ -78,21 +86,33 @@ final class Contradictions {
                 others.add(trials.get(i));
             }
         }
-        if (others.isEmpty()) {
-            // The only trial that counts: those that do not are all that there is.
-            for (int i = 0; i < trials.size(); i++) {
-                if (i != trial) {
-                    others.add(trials.get(i));
-                }
-            }
-        }
-        return new LineFit(others, scatter, slope, uncertainty);
+        return others.isEmpty()
+                // The only trial that counts: those that do not are all that there is.
+                ? others(trial, Set.of())
+                : new LineFit(others, scatter, slope, uncertainty);
     }
 
-    /** The slope of a line through all trials, whatever was known of it, or null where all were set alike. */
-    Double slopeOfTrials() {
-        double least = trials.stream().mapToDouble(TrialError::set).min().orElseThrow();
-        double most = trials.stream().mapToDouble(TrialError::set).max().orElseThrow();
-        return most > least ? new LineFit(trials, scatter, 0, Double.POSITIVE_INFINITY).slope() : null;
+    /** The line through all trials, whatever was known of its slope; null where they do not tell its slope well. */
+    LineFit ofTrials() {
+        long settings = trials.stream().mapToDouble(TrialError::set).distinct().count();
+        if (settings < 2) {
+            return null;
+        }
+        LineFit line = new LineFit(trials, scatter, 0, Double.POSITIVE_INFINITY);
+        return WELL_TOLD * line.slopeUncertainty() < Math.abs(line.slope()) ? line : null;
+    }
+
+    /** Whether the trials agree with each other, and not with the slope that was stated. */
+    boolean isOtherScale() {
+        LineFit line = ofTrials();
+        return trials.size() > 2
+                && line != null
+                && trials.stream().allMatch(trial -> lies(trial, line))
+                && Math.abs(line.slope() - slope) > AGREE * Math.hypot(line.slopeUncertainty(), uncertainty);
+    }
+
+    private boolean lies(TrialError trial, LineFit line) {
+        double off = Math.abs(trial.middle() - line.at(trial.set()).value());
+        return off <= trial.half() + AGREE * scatter;
     }
 }

@@ -46,7 +46,7 @@ record Dial(DialSetting setting, String face, double lever, double times, double
                 double base = segment(asked, panel, design, checks, pointer).baseLength();
                 yield length(asked, panel, design, base);
             }
-            case BLANK_WIDTH -> length(asked, panel, design, panel.baseDistance());
+            case BLANK_WIDTH -> length(asked, panel, design, panel.blankWidth());
         };
         return checks.broken().size() == before ? dial : null;
     }

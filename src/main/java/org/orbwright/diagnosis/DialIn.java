@@ -68,8 +68,8 @@ public record DialIn(
 
         @Describe(
                 value =
-                        "Trials that are still to come, in 95 of 100 saws like this; 0 where the setting is to stay. Left"
-                                + " out where readings so coarse, or a saw that repeats so badly, never get there.",
+                        "Trials that are still to come, in 95 of 100 saws like this. It is 0 where the setting is to stay."
+                                + " Left out where the reading is too coarse, or the saw repeats too badly, to get there.",
                 example = "3",
                 max = 20,
                 optional = true)
@@ -80,8 +80,7 @@ public record DialIn(
 
         @Describe(
                 value =
-                        "What a line through the trials alone gives for perUnit. Left out where no trials contradict each"
-                                + " other.",
+                        "What a line through the trials alone gives for perUnit, where that contradicts what was stated.",
                 quantity = Quantity.PLAIN,
                 example = "-1",
                 min = -1e18,
@@ -99,16 +98,20 @@ public record DialIn(
 
     /** What to do with the setting. */
     @Describe(
-            "What to do. SET_NEXT: set it as answered, and make another trial. LEAVE: stop here; the glue bridges what is"
-                    + " left, or the reading cannot tell it from none. MEASURE_FINER: the reading cannot tell the error from none,"
-                    + " and the glue may not bridge it: leave the setting, and read it more finely.")
+            "What to do. SET_NEXT: set it as answered, and make another trial. LEAVE: stop here. The glue bridges what is"
+                    + " left, or the reading cannot tell a length that is off from one that is right. MEASURE_FINER:"
+                    + " leave the setting, and read it more finely. The reading cannot tell the error from none, and"
+                    + " the glue may not bridge it. MEASURE_AGAIN: leave the setting. The last trial contradicts those"
+                    + " before.")
     public enum Advice {
         /** Change the setting. */
         SET_NEXT,
         /** Stop. */
         LEAVE,
         /** Read more finely. */
-        MEASURE_FINER
+        MEASURE_FINER,
+        /** Measure again. */
+        MEASURE_AGAIN
     }
 
     /** How far a setting is off. */
@@ -149,7 +152,7 @@ public record DialIn(
             ErrorRange foretold,
 
             @Describe(
-                    value = "Whether it contradicts the others. Then it does not count; of two that contradict each"
+                    value = "Whether it contradicts the others. Then it does not count. Of two that contradict each"
                             + " other the later one counts.",
                     example = "false")
             boolean contradicts) {}

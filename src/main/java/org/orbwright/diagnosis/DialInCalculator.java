@@ -13,6 +13,7 @@ import org.orbwright.diagnosis.DialIn.ReadBy;
 import org.orbwright.diagnosis.DialInRequest.ScaleRequest;
 import org.orbwright.diagnosis.DialInRequest.TrialRequest;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.tolerance.Tolerance;
 
 /**
  * From the trials of one setting to the next setting on the user's own scale. The model: a setting is off by a line in
@@ -23,6 +24,12 @@ final class DialInCalculator {
     private static final double SURE = 0.95;
 
     private static final int MOST_TRIALS = 20;
+    /** A whole number of steps but for the last bits of a double is one. */
+    private static final double WHOLE = 1e-6;
+    /** Where trials tell a scale alone, what they tell is taken as known so many times less well before. */
+    private static final double WIDE = 4;
+    /** The least step of a scale, in degrees or in the design's unit. */
+    private static final double LEAST_STEP = 1e-4;
 
     private final DialInRequest asked;
     private final Design design;
@@ -51,7 +58,10 @@ final class DialInCalculator {
                 counted.add(trials.get(i));
             }
         }
-        this.estimate = new SettingEstimate(counted, scatter, scale.perUnit(), scale.uncertainty());
+        LineFit line = contradictions.isOtherScale() ? contradictions.ofTrials() : null;
+        this.estimate = line == null
+                ? new SettingEstimate(counted, scatter, scale.perUnit(), scale.uncertainty())
+                : new SettingEstimate(counted, scatter, line.slope(), WIDE * line.slopeUncertainty());
     }
 
     /**
@@ -75,18 +85,18 @@ final class DialInCalculator {
 
     private static void checkScale(ScaleRequest scale, Checks checks, String pointer) {
         double most = Math.abs(scale.perUnit()) / 4;
-        if (scale.perUnit() == 0) {
+        if (Math.abs(scale.perUnit()) < LEAST_STEP) {
             checks.refuse(
                     pointer + "/scale/perUnit",
                     "SCALE_WITHOUT_STEPS",
-                    "A scale of which no step moves the setting dials nothing in.",
-                    "0",
-                    "any other number, below 0 where the setting moves back");
+                    "A step of this scale does not move the setting.",
+                    Checks.shown(scale.perUnit()),
+                    "at least 0.0001, or at most -0.0001 where the setting moves back");
         } else if (scale.uncertainty() > most) {
             checks.refuse(
                     pointer + "/scale/uncertainty",
                     "SCALE_UNKNOWN",
-                    "So uncertain a step does not say which way the setting moves.",
+                    "The step of the scale is too uncertain to say how far to move the setting.",
                     Checks.shown(scale.uncertainty()),
                     "at most a quarter of perUnit, " + Checks.shown(most));
         }
@@ -113,10 +123,17 @@ final class DialInCalculator {
                 off,
                 dial.hasGap() ? Double.valueOf(dial.gap(off.farthest())) : null,
                 dial.hasGap() ? Double.valueOf(gapNext(advice, off, next)) : null,
-                trialsLeft(advice, last, next),
+                trialsLeft(advice, next),
                 listed(),
-                out.isEmpty() ? null : contradictions.slopeOfTrials(),
+                perUnitOfTrials(),
                 readings());
+    }
+
+    /** Left out where trials agree, and where one of several is out of line. */
+    private Double perUnitOfTrials() {
+        boolean told = contradictions.isOtherScale() || (!out.isEmpty() && trials.size() == 2);
+        LineFit line = told ? contradictions.ofTrials() : null;
+        return line == null ? null : Double.valueOf(line.slope());
     }
 
     /** How far the last trial was off: what was read, and what all trials say, where they agree. */
@@ -128,8 +145,13 @@ final class DialInCalculator {
     }
 
     private Advice advice(TrialError last, ErrorRange off) {
-        boolean bridged = dial.hasGap() && dial.gap(off.farthest()) <= glueBridges;
-        if (bridged || (!dial.hasGap() && off.holdsNone())) {
+        if (out.contains(trials.size() - 1)) {
+            return Advice.MEASURE_AGAIN;
+        }
+        boolean bridged = dial.hasGap()
+                ? dial.gap(off.farthest()) <= glueBridges + Tolerance.STILL_BRIDGED
+                : Math.abs(last.middle()) <= last.half() + 2 * scatter;
+        if (bridged) {
             return Advice.LEAVE;
         }
         // What the next trial could show is no more than the last one has shown.
@@ -142,21 +164,19 @@ final class DialInCalculator {
     }
 
     /** Trials until one shows that the setting can stay. */
-    private Integer trialsLeft(Advice advice, TrialError last, double next) {
+    private Integer trialsLeft(Advice advice, double next) {
         if (advice == Advice.LEAVE) {
             return 0;
         }
-        double shows = farthestToStay(last.half());
-        if (advice == Advice.MEASURE_FINER || shows < 0) {
+        double half = half();
+        double shows = farthestToStay(half);
+        if (advice != Advice.SET_NEXT || shows < 0) {
             return null;
         }
         double missed = 1 - estimate.chance(next, shows);
         // Later trials start from a reading that is as fine as the last, close to where the setting is right.
         SettingEstimate later = new SettingEstimate(
-                List.of(new TrialError(0, -last.half(), last.half())),
-                scatter,
-                asked.scale().perUnit(),
-                0);
+                List.of(new TrialError(0, -half, half)), scatter, asked.scale().perUnit(), 0);
         double missedLater = 1 - later.chance(0, shows);
         for (int count = 1; count <= MOST_TRIALS; count++) {
             if (missed <= 1 - SURE) {
@@ -167,13 +187,32 @@ final class DialInCalculator {
         return null;
     }
 
+    /** Half of the last reading's step, as an error of the setting that is small. */
+    private double half() {
+        TrialRequest last = asked.trials().get(asked.trials().size() - 1);
+        return last.gap() == null
+                ? dial.perReading() * last.resolution() / 2
+                : dial.error(design.unit().toMillimetres(last.resolution()) / 2, distance());
+    }
+
+    /** Where the last gap was measured. */
+    private double distance() {
+        double distance = dial.lever();
+        for (TrialRequest trial : asked.trials()) {
+            distance = trial.gap() == null || trial.distance() == null
+                    ? distance
+                    : design.unit().toMillimetres(trial.distance());
+        }
+        return distance;
+    }
+
     /** The error within which a trial shows that the setting can stay; below 0 where none can. */
     private double farthestToStay(double half) {
         if (!dial.hasGap()) {
-            return half;
+            return half + 2 * scatter;
         }
-        double bridged = dial.error(glueBridges, dial.lever());
-        return half > bridged ? -1 : half + 2 * half * Math.floor((bridged - half) / (2 * half));
+        double bridged = dial.error(glueBridges + Tolerance.STILL_BRIDGED, dial.lever());
+        return half > bridged ? -1 : half + 2 * half * Math.floor((bridged - half) / (2 * half) + WHOLE);
     }
 
     private List<DialTrial> listed() {
@@ -197,17 +236,23 @@ final class DialInCalculator {
         double usual = unit.usual(0.1, 0.004);
         if (dial.hasGap()) {
             double gap = resolution(true, usual);
-            double half = dial.error(unit.toMillimetres(gap) / 2, dial.lever());
-            readings.add(new DialReading(ReadBy.GAP, gap, half / Math.sqrt(3), unit.fromMillimetres(2 * glueBridges)));
+            double half = dial.error(unit.toMillimetres(gap) / 2, distance());
+            double coarsest = unit.fromMillimetres(2 * glueBridges * distance() / dial.lever());
+            readings.add(new DialReading(ReadBy.GAP, gap, half / Math.sqrt(3), above0(coarsest)));
         }
         double reading = resolution(false, dial.setting().isAngle() ? 0.5 : usual);
         readings.add(new DialReading(
                 ReadBy.READING,
                 reading,
                 dial.perReading() * reading / 2 / Math.sqrt(3),
-                dial.hasGap() ? Double.valueOf(2 * bridged / dial.perReading()) : null));
+                dial.hasGap() ? above0(2 * bridged / dial.perReading()) : null));
         readings.sort(Comparator.comparingDouble(DialReading::uncertainty));
         return readings;
+    }
+
+    /** No step tells whether glue that bridges nothing bridges what is left. */
+    private static Double above0(double coarsest) {
+        return coarsest > 0 ? coarsest : null;
     }
 
     /** The step of the last trial that was read so, or the usual one. */

@@ -128,13 +128,13 @@ public record DialInRequest(
     public record TrialRequest(
             @Describe(value = "What the scale stood at.", example = "30.1")
             @NotNull
-            @DecimalMin("-100000")
-            @DecimalMax("100000")
+            @DecimalMin("-1000000000")
+            @DecimalMax("1000000000")
             Double set,
 
             @Describe(
                     value = "The gap. TIP_ANGLE: the one open joint of a dry test panel. BEVEL: the seam of two"
-                            + " panels held at the dihedral angle. BLADE_SQUARE: a joint of a panel that is pressed"
+                            + " panels held at the dihedral angle; both are taken to be off alike. BLADE_SQUARE: a joint of a panel that is pressed"
                             + " flat.",
                     example = "0.4",
                     optional = true)
@@ -159,7 +159,8 @@ public record DialInRequest(
 
             @Describe(
                     value = "What was read instead of a gap. TIP_ANGLE: the tip angle of a segment. BEVEL: the blade"
-                            + " tilt. STOP: the base of a segment. BLADE_SQUARE: the blade's lean from upright."
+                            + " tilt. STOP: the base of a segment. BLADE_SQUARE: the blade's lean from upright,"
+                            + " above 0 the way that opens joints inside."
                             + " BLANK_WIDTH: the width of the blank.",
                     example = "120.5",
                     optional = true)

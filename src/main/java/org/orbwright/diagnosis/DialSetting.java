@@ -7,7 +7,7 @@ import org.orbwright.quantity.Describe;
         "A setting that is dialled in. TIP_ANGLE: the mitre gauge of the crosscuts; it counts as too far where the tip"
                 + " angle is too large. BEVEL: the blade tilt; too far where the bevel is too small. STOP: the stop of the"
                 + " crosscuts, which sets the base of a segment. BLADE_SQUARE: the upright blade of the crosscuts; too far where"
-                + " joints open inside. BLANK_WIDTH: the rip fence that sets the width of the blank.")
+                + " joints open inside. A gap tells it only where the blank is turned over between cuts. BLANK_WIDTH: the rip fence that sets the width of the blank.")
 public enum DialSetting {
     /** The mitre gauge. */
     TIP_ANGLE,

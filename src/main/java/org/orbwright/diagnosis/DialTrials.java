@@ -8,8 +8,6 @@ import org.orbwright.diagnosis.DialInRequest.TrialRequest;
 
 /** Reads the trials of a setting to how far it was off, and notes those that cannot be. */
 final class DialTrials {
-    private static final double WIDEST_GAP = 0.25;
-    private static final double FARTHEST = 0.25;
     /** Degrees that a blade for a square cut can lean at most, without being another cut. */
     private static final double FARTHEST_LEAN = 10;
 
@@ -57,20 +55,32 @@ final class DialTrials {
 
     private void reading(TrialRequest trial, String pointer) {
         double off = trial.reading() - dial.designed();
-        double farthest = dial.setting() == DialSetting.BLADE_SQUARE ? FARTHEST_LEAN : FARTHEST * dial.designed();
-        if (Math.abs(off) > farthest) {
-            String unit =
-                    dial.setting().isAngle() ? " degrees" : " " + design.unit().symbol();
-            checks.refuse(
-                    pointer + "/reading",
-                    "MEASURE_FAR_OFF",
-                    "The design has " + Checks.shown(dial.designed()) + unit + " where " + Checks.shown(trial.reading())
-                            + " was read.",
-                    Checks.shown(trial.reading()),
-                    Checks.shown(dial.designed() - farthest) + " to " + Checks.shown(dial.designed() + farthest));
+        String at = pointer + "/reading";
+        switch (dial.setting()) {
+            case TIP_ANGLE -> near(trial, Checks.FARTHEST * dial.designed(), at);
+            case BEVEL -> checks.nearTilt(trial.reading(), Math.toRadians(dial.designed()), at);
+            case BLADE_SQUARE -> near(trial, FARTHEST_LEAN, at);
+            case STOP, BLANK_WIDTH ->
+                checks.near(
+                        Reading.exact(design.unit().toMillimetres(trial.reading())),
+                        design.unit().toMillimetres(dial.designed()),
+                        at);
         }
         double half = trial.resolution() / 2;
         add(trial, off - half, off + half, dial.perReading());
+    }
+
+    /** Notes an angle that is none of this setting's. */
+    private void near(TrialRequest trial, double farthest, String pointer) {
+        if (Math.abs(trial.reading() - dial.designed()) > farthest) {
+            checks.refuse(
+                    pointer,
+                    "MEASURE_FAR_OFF",
+                    "The design has " + Checks.shown(dial.designed()) + " degrees where "
+                            + Checks.shown(trial.reading()) + " were read.",
+                    Checks.shown(trial.reading()),
+                    Checks.shown(dial.designed() - farthest) + " to " + Checks.shown(dial.designed() + farthest));
+        }
     }
 
     private void gap(TrialRequest trial, String pointer) {
@@ -87,7 +97,16 @@ final class DialTrials {
                     Checks.shown(trial.distance()),
                     "more than 0 and at most " + design.sayAtMost(dial.lever()));
         } else if (checks.fits(Reading.exact(gap), Reading.exact(distance), pointer + "/gap")) {
-            double half = Math.min(design.unit().toMillimetres(trial.resolution()) / 2, WIDEST_GAP * distance);
+            double half = design.unit().toMillimetres(trial.resolution()) / 2;
+            if (half > Checks.WIDEST_GAP * distance) {
+                checks.refuse(
+                        pointer + "/resolution",
+                        "RESOLUTION_TOO_COARSE",
+                        "So coarse a step says nothing of a gap at this distance.",
+                        Checks.shown(trial.resolution()),
+                        "at most half of the distance, " + design.sayAtMost(2 * Checks.WIDEST_GAP * distance));
+                return;
+            }
             add(trial, dial.error(sign * gap - half, distance), dial.error(sign * gap + half, distance), 1);
         }
     }

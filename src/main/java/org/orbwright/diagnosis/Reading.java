@@ -1,7 +1,7 @@
 package org.orbwright.diagnosis;
 
 /**
- * A measured value in millimetres or radians.
+ * A measured value with its uncertainty; in millimetres and radians where it comes from a request.
  *
  * @param value the reading
  * @param uncertainty its standard uncertainty

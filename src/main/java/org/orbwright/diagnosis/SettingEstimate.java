@@ -31,6 +31,9 @@ final class SettingEstimate {
     private static final int STEPS = 40;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    /** Standard deviations beyond which the tail is taken for the leading term of its expansion. */
+    private static final double TAIL = 6;
+
     private static final double LOG_ROOT_2PI = 0.5 * Math.log(2 * Math.PI);
 
     private final List<TrialError> trials;
@@ -194,9 +197,10 @@ final class SettingEstimate {
     /** The logarithm of the probability that a standard normal number lies between two others. */
     private static double logWithin(double least, double most) {
         double nearest = Math.max(least, -most);
-        if (nearest > 6) {
-            // The leading term of the tail.
-            return -nearest * nearest / 2 - Math.log(nearest) - LOG_ROOT_2PI;
+        if (nearest > TAIL) {
+            // The leading term of the tail, less that of the interval's far end.
+            double width = -Math.expm1(-nearest * (most - least));
+            return -nearest * nearest / 2 - Math.log(nearest) - LOG_ROOT_2PI + Math.log(width);
         }
         return Math.log(within(least, most));
     }

@@ -94,8 +94,8 @@ public final class NetDrawing {
         return "Outer faces up. Dashed: hinges of tape on the outer faces, from which the panels fold away: turn the"
                 + " taped sheet over, then fold up. " + gaps()
                 + "White on a disc: the panels' numbers. Without a disc, at a free edge: the number of the panel that"
-                + " it is glued to. "
-                + (caps ? "Edges in thick lines close last, with the other cap." : "")
+                + " it is glued to. Edges in medium lines close when it is folded up."
+                + (caps ? " Edges in thick lines close last, with the other cap." : "")
                 + trial();
     }
 
@@ -105,7 +105,7 @@ public final class NetDrawing {
             return "";
         }
         return nets.get(0).cap() == null
-                ? "Glue the caps as the stages say; this net is for a trial without glue."
+                ? " Glue the caps as the stages say; this net is for a trial without glue."
                 : " The second cap's panels are glued onto the first cap one by one, as the stages say: their net is"
                         + " for a trial without glue.";
     }

@@ -34,6 +34,7 @@ public final class SphereDrawing {
 
     private final Design design;
     private final SphereKind sphere;
+    private final boolean numbered;
     private final SphereView view;
     private final double radius;
     private final double middle;
@@ -45,9 +46,10 @@ public final class SphereDrawing {
     private final PathData poles = new PathData();
     private final List<Mark> numbers = new ArrayList<>();
 
-    private SphereDrawing(Design design, SphereKind sphere, double azimuth, double elevation) {
+    private SphereDrawing(Design design, SphereKind sphere, double azimuth, double elevation, boolean numbered) {
         this.design = design;
         this.sphere = sphere;
+        this.numbered = numbered;
         this.radius = design.sphereRadius();
         this.view = new SphereView(azimuth, elevation, radius);
         this.legend = new Legend(design);
@@ -65,9 +67,10 @@ public final class SphereDrawing {
      * @param sphere which set each of its panels is made from
      * @param azimuth where the eye stands around the solid's third axis, in radians
      * @param elevation how far above the plane of the first two axes, in radians
+     * @param numbered whether the panels' numbers stand on discs, which hide what is below
      */
-    public static Drawing draw(Design design, SphereKind sphere, double azimuth, double elevation) {
-        return new SphereDrawing(design, sphere, azimuth, elevation).drawing();
+    public static Drawing draw(Design design, SphereKind sphere, double azimuth, double elevation, boolean numbered) {
+        return new SphereDrawing(design, sphere, azimuth, elevation, numbered).drawing();
     }
 
     private Drawing drawing() {
@@ -95,7 +98,8 @@ public final class SphereDrawing {
                 "Sphere from " + name,
                 "The finished sphere of " + design.say(2 * radius) + " in diameter, made from "
                         + Legend.setName(sphere.set())
-                        + " segments of " + name + ", seen from outside. On discs: the panels' numbers."
+                        + " segments of " + name + ", seen from outside."
+                        + (numbered ? " On discs: the panels' numbers." : "")
                         + (legend.species().isEmpty() ? "" : " Woods: " + String.join(", ", legend.species()) + "."),
                 2 * middle,
                 2 * middle + legend.height(2 * middle),
@@ -127,7 +131,7 @@ public final class SphereDrawing {
         double letters = Legend.letters(2 * middle);
         double room = NUMBER_PER_BASE * frame.piece().base() * pole.getZ() / radius;
         double ring = POLE_SIZE * radius;
-        if (room >= SMALLEST_NUMBER * letters) {
+        if (numbered && room >= SMALLEST_NUMBER * letters) {
             numbers.addAll(Callout.disc(
                     middle + pole.getX(),
                     middle - pole.getY(),

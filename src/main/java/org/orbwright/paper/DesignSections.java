@@ -68,7 +68,7 @@ final class DesignSections {
                     section.cell(face.baseDistance())));
         }
         section.table(List.of("Panel", "In one sphere", "In all", section.column("Base distance")), rows);
-        section.picture(SphereDrawing.draw(answers.design(), answers.design().sphere(null), AZIMUTH, ELEVATION));
+        section.picture(SphereDrawing.draw(answers.design(), answers.design().sphere(null), AZIMUTH, ELEVATION, true));
         return section.build();
     }
 

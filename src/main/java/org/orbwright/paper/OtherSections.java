@@ -65,7 +65,8 @@ final class OtherSections {
         }
         List<List<String>> rows = new ArrayList<>();
         for (InlaidPanel panel : plan.panels()) {
-            rows.add(List.of(Integer.toString(panel.panel()), panel.motif() == null ? "" : panel.motif()));
+            rows.add(
+                    List.of(Integer.toString(Numbering.of(panel.panel())), panel.motif() == null ? "" : panel.motif()));
         }
         return section.table(List.of("Panel", "Motif"), rows).build();
     }

@@ -9,7 +9,9 @@ public enum Quantity {
     NONE(0, ""),
     /** A number of an answer without a unit, or in a unit that its description names. */
     PLAIN(0, ""),
-    /** The number of a panel, a corner or a seam: its place in a list inside, which begins at 0, from 1 outside. */
+    /**
+     * The number of a panel, a corner, a seam or a pass: its place in a list inside, which begins at 0, from 1 outside.
+     */
     NUMBER(0, "as a number from 1"),
     /** A length, millimetres inside, the design's unit outside. */
     LENGTH(1, "in the design's unit"),

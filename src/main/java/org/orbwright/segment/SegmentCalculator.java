@@ -45,16 +45,9 @@ public final class SegmentCalculator {
                 panel.kind().count(),
                 panel.kind().count() * design.copies(),
                 panel.baseDistance(),
-                blankWidth(panel),
+                panel.blankWidth(),
                 straight ? SegmentPlan.Layout.ALONG_BLANK : SegmentPlan.Layout.STICKS,
                 cuts);
-    }
-
-    /** Width of the glued-up blank: exactly the base distance, or what the tilted bands add up to. */
-    static double blankWidth(Panel panel) {
-        return panel.lamination().straight()
-                ? panel.baseDistance()
-                : panel.lamination().width();
     }
 
     private static SegmentCut cut(Design design, Panel panel, Piece piece) {

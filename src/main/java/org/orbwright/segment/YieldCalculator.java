@@ -62,7 +62,7 @@ public final class YieldCalculator {
                 panel.places(),
                 panel.lamination().sets(),
                 blanks,
-                SegmentCalculator.blankWidth(panel),
+                panel.blankWidth(),
                 design.blankLength(),
                 design.thickness(),
                 segments,

@@ -16,8 +16,6 @@ import org.orbwright.quantity.Rounding;
 /** What trials of a setting find wrong: trials that contradict each other, and readings that are too coarse. */
 final class DialInFindings {
     private static final int SHOWN_DECIMALS = 3;
-    /** A line through the trials whose slope is off by more than this share tells of another scale. */
-    private static final double OTHER_SCALE = 0.3;
 
     private final Design design;
     private final DialIn dial;
@@ -36,6 +34,7 @@ final class DialInFindings {
             DialInFindings finder = new DialInFindings(design, dials.get(i), "/diagnosis/dialIn/" + i);
             finder.contradictions();
             finder.coarse();
+            finder.outOfReach();
             all.addAll(finder.findings);
         }
         return all;
@@ -63,49 +62,70 @@ final class DialInFindings {
         List<DialTrial> out =
                 dial.trials().stream().filter(DialTrial::contradicts).toList();
         if (out.isEmpty()) {
-            return;
-        }
-        if (dial.trials().size() == 2) {
+            if (dial.perUnitOfTrials() != null) {
+                add(
+                        FindingCode.OTHER_SCALE,
+                        "The trials of the " + name()
+                                + " agree with each other, but not with the stated scale. A step is "
+                                + plain(dial.perUnitOfTrials()) + unit()
+                                + " by them, and that was taken. State it in scale.perUnit, or measure again.");
+            }
+        } else if (dial.trials().size() == 2) {
+            String scale = dial.perUnitOfTrials() == null
+                    ? ""
+                    : " If both are right, a step of the scale is " + plain(dial.perUnitOfTrials()) + unit()
+                            + ". A third trial will tell.";
             add(
                     FindingCode.TRIALS_CONTRADICT,
-                    "Trials 1 and 2 of the " + name() + " contradict each other. The later one counts." + scale());
-            return;
+                    "Trials 1 and 2 of the " + name() + " contradict each other. The later one counts." + scale);
+        } else if (out.size() == 1) {
+            DialTrial trial = out.get(0);
+            add(
+                    FindingCode.TRIALS_CONTRADICT,
+                    "Trial " + trial.trial() + " of the " + name() + " reads " + plain(trial.error()) + unit()
+                            + " off, where the others foretell "
+                            + plain(trial.foretold().least()) + " to "
+                            + plain(trial.foretold().most()) + ". It does not count: measure again.");
+        } else {
+            String numbers =
+                    out.stream().map(trial -> String.valueOf(trial.trial())).collect(Collectors.joining(", "));
+            add(
+                    FindingCode.TRIALS_CONTRADICT,
+                    "Trials " + numbers + " of the " + name()
+                            + " contradict the others. They do not count: measure again.");
         }
-        String said = out.stream()
-                .map(trial -> "Trial " + trial.trial() + " of the " + name() + " reads " + plain(trial.error()) + unit()
-                        + " off, where the others foretell "
-                        + plain(trial.foretold().least()) + " to "
-                        + plain(trial.foretold().most()) + ".")
-                .collect(Collectors.joining(" "));
-        add(FindingCode.TRIALS_CONTRADICT, said + " It does not count: measure again." + scale());
     }
 
-    /** What a line through all trials says of the scale. */
-    private String scale() {
-        Double line = dial.perUnitOfTrials();
-        if (line == null || Math.abs(line - dial.perUnit()) <= OTHER_SCALE * Math.abs(dial.perUnit())) {
-            return "";
+    /** No trial will ever show that the setting can stay. */
+    private void outOfReach() {
+        if (dial.advice() == Advice.SET_NEXT && dial.trialsLeft() == null) {
+            add(
+                    FindingCode.READING_TOO_COARSE,
+                    "More trials alone will not bring the " + name()
+                            + " close enough. The reading is too coarse, or the"
+                            + " saw comes back to a setting too badly"
+                            + (dial.gapNext() == null ? "." : " for what the glue bridges."));
         }
-        String back =
-                line * dial.perUnit() < 0 ? " Perhaps the scale runs the other way." : " Perhaps it has other steps.";
-        return back + " A line through the trials gives " + plain(line) + unit()
-                + " for a step: if that is so, state it in scale.perUnit.";
     }
 
     private void coarse() {
         if (dial.advice() != Advice.MEASURE_FINER) {
             return;
         }
-        DialReading best = dial.readings().get(0);
         add(
                 FindingCode.READING_TOO_COARSE,
                 "The reading cannot tell the error of the " + name() + " from none, and a gap of "
                         + design.say(dial.gapNow()) + " may be left. Leave the setting, and read "
-                        + (best.by() == ReadBy.GAP ? "a gap to " : "it to ")
-                        + (best.by() == ReadBy.GAP
-                                ? plain(best.coarsest()) + " " + design.unit().symbol()
-                                : plain(best.coarsest()) + unit())
-                        + " or finer.");
+                        + finer(dial.readings().get(0)));
+    }
+
+    private String finer(DialReading best) {
+        if (best.coarsest() == null) {
+            return "it more finely. The glue bridges no gap at all.";
+        }
+        return best.by() == ReadBy.GAP
+                ? "a gap to " + plain(best.coarsest()) + " " + design.unit().symbol() + " or finer."
+                : "it to " + plain(best.coarsest()) + unit() + " or finer.";
     }
 
     private void add(FindingCode code, String message) {

@@ -152,6 +152,8 @@ public enum FindingCode {
     MEASURES_DISAGREE,
     /** A trial of a setting contradicts the others. */
     TRIALS_CONTRADICT,
+    /** The trials of a setting agree with each other, and not with the scale that was stated. */
+    OTHER_SCALE,
     /** The reading of a setting cannot tell its error from none, and the glue may not bridge it. */
     READING_TOO_COARSE,
     /** Faces that were not measured may limit the largest sphere. */

@@ -97,11 +97,22 @@ final class ToleranceFindings {
             return;
         }
         boolean open = !tolerance.bridges(Math.abs(gap));
+        if (Math.abs(rim + tips) < Math.abs(rim - tips)) {
+            add(
+                    FindingCode.LEGS_NOT_SQUARE,
+                    open ? STOP : NOTE,
+                    "The lean of the legs drifts: pressed flat, every joint of the " + panel.face() + " panels opens "
+                            + side(rim) + " at the rim and " + side(tips) + " at the tips, by up to "
+                            + design.unit().sayApart(Math.abs(gap), tolerance.glueBridges()) + ". The glue bridges "
+                            + (open ? design.unit().sayApart(tolerance.glueBridges(), Math.abs(gap)) : "that") + ".",
+                    "/tolerance/errors/squareDrift");
+            return;
+        }
         add(
                 FindingCode.LEGS_NOT_SQUARE,
                 open ? STOP : NOTE,
                 "The legs are not square: pressed flat, every joint of the " + panel.face() + " panels opens "
-                        + (gap > 0 ? "inside" : "outside") + " by "
+                        + side(gap) + " by "
                         + design.unit().sayApart(Math.abs(gap), tolerance.glueBridges())
                         + ". Pulled tight, the panel becomes a shallow cone, and its middle stands "
                         + design.say(Math.abs(lean.rise().shift()))
@@ -112,6 +123,10 @@ final class ToleranceFindings {
                                         + ": set the blade square to within " + degrees(lean.largestError()) + "."
                                 : "The glue bridges that."),
                 "/tolerance/errors/square/setting");
+    }
+
+    private static String side(double gap) {
+        return gap > 0 ? "inside" : "outside";
     }
 
     private void seam(SeamTolerance seam) {

@@ -133,7 +133,9 @@ final class PanelMixSearch {
         return sums;
     }
 
-    /** From panel 0 always on to the panel whose corners have been passed most, the lower number among equals. */
+    /**
+     * From the first panel always on to the panel whose corners have been passed most, the lower number among equals.
+     */
     private int[] walk() {
         int[] order = new int[kinds.length];
         boolean[] passed = new boolean[kinds.length];

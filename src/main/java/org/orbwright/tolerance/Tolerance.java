@@ -26,7 +26,7 @@ public record Tolerance(
         GapSimulation simulation) {
 
     /** A gap this much larger still counts as bridged, in millimetres: limits that were answered can be asked with. */
-    static final double STILL_BRIDGED = 1e-6;
+    public static final double STILL_BRIDGED = 1e-6;
 
     /** Copies the lists. */
     public Tolerance {

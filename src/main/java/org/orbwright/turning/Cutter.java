@@ -18,6 +18,8 @@ import org.orbwright.turning.PathRequest.CutterShape;
  * @param undersize how much smaller its diameter may be
  */
 record Cutter(double radius, double corner, double undersize) {
+    /** A limit that is met up to the last bits of a double is met. */
+    private static final double EXACT = 1e-9;
 
     /**
      * The cutter of a request.
@@ -40,13 +42,15 @@ record Cutter(double radius, double corner, double undersize) {
                     bull ? "a length below " + design.sayAtMost(radius) : "nothing here")));
         }
         double undersize = requireNonNullElse(request.undersize(), 0.0);
-        if (undersize > request.mostUndersize()) {
+        if (undersize > request.mostUndersize() + EXACT) {
             double most = design.unit().toMillimetres(request.mostUndersize());
             throw new ImpossibleDesignException(List.of(new Violation(
                     "/path/cutter/undersize",
                     "UNDERSIZE_TOO_LARGE",
                     most > 0
-                            ? "The flat of this cutter is " + design.say(4 * most) + " wide. That is too narrow for an"
+                            ? "The flat of this cutter is "
+                                    + design.say(design.unit().toMillimetres(request.flat()))
+                                    + " wide. That is too narrow for an"
                                     + " undersize of "
                                     + design.say(design.unit().toMillimetres(undersize)) + "."
                             : "A ball has no flat whose rings could leave a fin.",

@@ -6,7 +6,7 @@ import org.orbwright.quantity.Quantity;
 /** One move of the cutter's tip. */
 @Describe("One move of the middle of the cutter's tip, to the stated place. The origin is the sphere's centre.")
 public record PathMove(
-        @Describe(value = "The pass, from 0.", example = "0", max = 1e6)
+        @Describe(value = "The pass.", quantity = Quantity.NUMBER, example = "1", max = 1e6)
         int pass,
 
         @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "142.0126")

@@ -215,12 +215,12 @@ public record PathRequest(
 
             @Describe(
                     value = "How much smaller than stated the diameter of a flat or bull-nose cutter may be, at most a"
-                            + " quarter of the width of its flat; left out for a ball. The flat overlaps by twice this in"
-                            + " the middle plane, or at the pole: a cutter that is so much smaller leaves no fin there."
-                            + " Elsewhere it leaves up to half of this more wood. If left out 0.1 mm or 0.004 in, or a"
-                            + " quarter of the flat where that is less (common practice, no source). That covers cutters"
-                            + " up to 30 mm of tolerance field e8 of ISO 286-2, which may be 0.073 mm smaller. Measure"
-                            + " a cutter that was sharpened again.",
+                            + " quarter of the width of its flat. Left out for a ball. The flat overlaps by twice this"
+                            + " in the middle plane, or at the pole. A cutter that is so much smaller leaves no fin"
+                            + " there, and elsewhere up to half of this more wood. If left out 0.1 mm or 0.004 in, or"
+                            + " a quarter of the flat where that is less (common practice, no source). 0.1 mm covers"
+                            + " cutters up to 30 mm of tolerance field e8 of ISO 286-2, which may be 0.073 mm smaller."
+                            + " Measure a cutter that was sharpened again.",
                     quantity = Quantity.LENGTH,
                     usual = {0.01, 1},
                     example = "0.1",
@@ -270,12 +270,17 @@ public record PathRequest(
 
         /** The most that the diameter may be smaller than stated. */
         double mostUndersize() {
+            return MOST_UNDERSIZE * flat();
+        }
+
+        /** Width of the flat at its end. */
+        double flat() {
             double rims = switch (shape) {
                 case BALL -> diameter;
                 case BULL_NOSE -> 2 * requireNonNullElse(rimRadius, 0.0);
                 case FLAT -> 0;
             };
-            return Math.max(0, MOST_UNDERSIZE * (diameter - rims));
+            return Math.max(0, diameter - rims);
         }
 
         /** The highest ridges that the shape of its end allows. */

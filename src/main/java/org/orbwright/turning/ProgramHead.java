@@ -100,11 +100,7 @@ final class ProgramHead {
                 + (cutter.rimRadius() == null ? "" : ", rim radius " + say(millimetres(cutter.rimRadius())))
                 + ". It goes straight down into wood and has to cut at its centre.");
         if (path.overlap() != null) {
-            comment("Its flat overlaps by " + say(path.overlap())
-                    + (request.machine() == Machine.ROTARY ? " in the middle plane" : " at the pole")
-                    + ". A cutter that is up to "
-                    + say(millimetres(milling.request().cutter().undersize()))
-                    + " smaller in diameter leaves no fin there.");
+            overlap(request.machine() == Machine.ROTARY ? "in the middle plane" : "at the pole");
         }
         comment(
                 path.stickOutNeeded() == null
@@ -115,6 +111,17 @@ final class ProgramHead {
         comment("Spindle: " + Rounding.plain(request.spindle(), 0) + " turns a minute. Feed: "
                 + say(millimetres(request.feed())) + " a minute, straight down " + say(path.plungeFeed())
                 + " a minute. Time with feed: " + Rounding.plain(path.minutes(), 1) + " minutes.");
+    }
+
+    private void overlap(String where) {
+        double undersize = millimetres(milling.request().cutter().undersize());
+        comment(
+                undersize == 0
+                        ? "Its flat only touches itself " + where
+                                + ": a cutter that is smaller than stated leaves a fin."
+                        : "Its flat overlaps by " + design.sayAtMost(path.overlap()) + " " + where
+                                + ". A cutter that is up to " + design.sayAtMost(undersize)
+                                + " smaller in diameter leaves no fin there.");
     }
 
     private void start() {
@@ -138,7 +145,7 @@ final class ProgramHead {
      * another way, and a letter that is none of these as a question mark, so that nobody takes the rest for the whole.
      */
     private static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFKD)
+        return Normalizer.normalize(text, Normalizer.Form.NFD)
                 .replaceAll("\\p{M}", "")
                 .replace(';', ',')
                 .replace('(', '[')

@@ -35,8 +35,8 @@ public record ToolPath(
 
         @Describe(
                 value =
-                        "By how much the flat of the cutter overlaps in the middle plane between the two rings there, or"
-                                + " at the pole with itself: twice the undersize; left out for a ball.",
+                        "By how much the flat of the cutter overlaps: in the middle plane between the two rings there, or"
+                                + " at the pole with itself. It is twice the undersize. Left out for a ball.",
                 quantity = Quantity.LENGTH,
                 example = "0.2",
                 optional = true)
@@ -120,7 +120,7 @@ public record ToolPath(
     /** One pass. */
     @Describe("One pass.")
     public record PassTime(
-            @Describe(value = "Its number, from 0.", example = "0", max = 1e6)
+            @Describe(value = "Its number.", quantity = Quantity.NUMBER, example = "1", max = 1e6)
             int pass,
 
             @Describe(value = "Radius of the sphere that it cuts.", quantity = Quantity.LENGTH, example = "142.0126")

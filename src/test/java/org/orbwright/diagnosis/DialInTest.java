@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.diagnosis.DialIn.Advice;
 import org.orbwright.diagnosis.DialIn.DialTrial;
 import org.orbwright.diagnosis.DialIn.ReadBy;
@@ -177,6 +178,20 @@ class DialInTest {
             assertNull(stop.gapNow());
             DialIn width = dial(CUBE, DialSetting.BLANK_WIDTH, null, reading(100, 100.0, 0.1));
             assertEquals(Advice.LEAVE, width.advice());
+            // A caliper that reads more finely than the saw repeats is not followed for ever.
+            assertEquals(
+                    Advice.LEAVE,
+                    dial(CUBE, DialSetting.STOP, null, reading(200, 200.03, 0.001))
+                            .advice());
+        }
+
+        @Test
+        @DisplayName("bands of 70 and 80 mm across at 30 degrees make a blank of 150 mm, whatever the base distance is")
+        void theBlankOfTiltedBands() {
+            Designs tilted =
+                    CUBE.bands(30, List.of(new BandRequest("white ash", 70.0), new BandRequest("black walnut", 80.0)));
+            DialIn dial = dial(tilted, DialSetting.BLANK_WIDTH, null, reading(151, 150.5, 0.1));
+            assertEquals(0.5, dial.trials().get(0).error(), 1e-9);
         }
     }
 
@@ -214,6 +229,35 @@ class DialInTest {
             assertEquals(36.9, dial.next(), 0.02);
             // The gap has grown by as much as the scale went up.
             assertEquals(-1, dial.perUnitOfTrials(), 0.05);
+        }
+
+        @Test
+        @DisplayName("a scale of half degrees, taken for one of degrees: three trials tell")
+        void threeTrialsTellAnotherScale() {
+            double[] sets = {36, 36.5, 36.75};
+            TrialRequest[] trials = Arrays.stream(sets)
+                    .mapToObj(set -> gap(set, Math.rint(opens(0.5 * (37 - set)) / 0.05) * 0.05, OpenSide.RIM, 0.05))
+                    .toArray(TrialRequest[]::new);
+            DialIn dial = dial(LANTERN, DialSetting.TIP_ANGLE, null, trials);
+            assertEquals(List.of(), named(dial));
+            assertEquals(0.5, dial.perUnitOfTrials(), 0.02);
+            assertEquals(0.5, dial.perUnit(), 0.02);
+            assertTrue(dial.least() < 37 && 37 < dial.most(), () -> dial.least() + " to " + dial.most());
+        }
+
+        @Test
+        void aLastTrialThatContradictsIsMadeAgain() {
+            DialIn dial = dial(
+                    LANTERN,
+                    DialSetting.TIP_ANGLE,
+                    null,
+                    gap(36, opens(0.3), OpenSide.RIM, 0.05),
+                    gap(36.2, opens(0.1), OpenSide.RIM, 0.05),
+                    gap(36.2, 0, null, 0.05));
+            assertEquals(List.of(3), named(dial));
+            assertEquals(Advice.MEASURE_AGAIN, dial.advice());
+            assertEquals(36.2, dial.next());
+            assertNull(dial.trialsLeft());
         }
 
         @Test

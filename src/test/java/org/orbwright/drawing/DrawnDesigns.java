@@ -88,7 +88,7 @@ final class DrawnDesigns {
                         "survival " + panel.face() + set,
                         SurvivalDrawing.draw(design, panel.face(), panel.places(), set, 21));
             }
-            drawings.put("sphere " + set, SphereDrawing.draw(design, design.sphere(set), 0.5, 0.4));
+            drawings.put("sphere " + set, SphereDrawing.draw(design, design.sphere(set), 0.5, 0.4, true));
         }
         drawings.put(
                 "net", NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT), NetCalculator.calculate(null, design)));

@@ -232,6 +232,6 @@ class NetDrawingTest {
     void saysWhichPanelHangsOnWhich() {
         String description = draw(design("cube"), BandSet.UPRIGHT).description();
         assertTrue(description.contains("6 panels of a cube"), description);
-        assertTrue(description.contains("2 on 1"), description);
+        assertTrue(description.contains(": 2 on 1,"), description);
     }
 }

@@ -61,7 +61,7 @@ class PictureTest {
     void spheresShowEveryBandInItsPlace(String example) {
         Design design = DrawnDesigns.example(example);
         double radius = design.sphereRadius();
-        Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), 0.5, 0.4);
+        Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), 0.5, 0.4, false);
         BufferedImage image = EveryDrawingTest.image(drawing, DOTS);
         SphereView view = new SphereView(0.5, 0.4, radius);
         for (Face face : design.solid().faces()) {

@@ -40,7 +40,7 @@ class SphereDrawingTest {
     /** The bands on the sheet, without the boxes of the key. */
     private static List<List<Coordinate>> bands(Design design) {
         List<List<Coordinate>> parts = new ArrayList<>();
-        for (Drawing.Mark mark : SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION)
+        for (Drawing.Mark mark : SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION, true)
                 .marks()) {
             if (mark instanceof Drawing.Area area) {
                 DrawnPaths.parts(area.path()).stream()
@@ -137,7 +137,7 @@ class SphereDrawingTest {
     @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
     void numbersStandAtThePolesOfTheirPanels(String solid) {
         Design design = DrawnDesigns.on(solid, 0, 30, 0, null);
-        Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION);
+        Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION, true);
         double letters = Legend.letters(drawing.width());
         List<Integer> numbered = new ArrayList<>();
         for (Drawing.Mark mark : drawing.marks()) {

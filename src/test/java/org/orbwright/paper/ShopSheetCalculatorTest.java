@@ -300,6 +300,8 @@ class ShopSheetCalculatorTest {
             assertTrue(titles.contains(title), titles::toString);
         }
         String inlays = texts(section(sheet, "Inlays"));
+        // As /v1/inlays has it, by the same numbers.
+        assertTrue(inlays.contains("[1, knot]"), inlays);
         for (String told : List.of("gannet", "the blade then enters at the thin tip", "Plug that hides it, diameter")) {
             assertTrue(inlays.contains(told), inlays);
         }

@@ -37,8 +37,7 @@ class DialInFindingsTest {
         assertEquals(
                 List.of(
                         "TRIALS_CONTRADICT: Trials 1 and 2 of the blade tilt contradict each other. The later one counts."
-                                + " Perhaps the scale runs the other way. A line through the trials gives -1 degrees for a"
-                                + " step: if that is so, state it in scale.perUnit."),
+                                + " If both are right, a step of the scale is -1 degrees. A third trial will tell."),
                 messages(DialSetting.BEVEL, gap(45, 0.2468, OpenSide.OUTSIDE), gap(45.1, 0.3702, OpenSide.OUTSIDE)));
     }
 
@@ -57,6 +56,41 @@ class DialInFindingsTest {
                                         + " foretell -0.1"),
                 messages.get(0));
         assertTrue(messages.get(0).endsWith(" It does not count: measure again."), messages.get(0));
+    }
+
+    @Test
+    void threeTrialsThatAgreeOnAnotherScale() {
+        assertEquals(
+                List.of(
+                        "OTHER_SCALE: The trials of the blade tilt agree with each other, but not with the stated scale. A"
+                                + " step is -1 degrees by them, and that was taken. State it in scale.perUnit, or measure"
+                                + " again."),
+                messages(
+                        DialSetting.BEVEL,
+                        gap(45, 0.2468, OpenSide.OUTSIDE),
+                        gap(45.4, 0.7404, OpenSide.OUTSIDE),
+                        gap(44.8, 0, null)));
+    }
+
+    @Test
+    void aSawThatComesBackBadly() {
+        assertEquals(
+                List.of(
+                        "READING_TOO_COARSE: More trials alone will not bring the blade tilt close enough. The reading is"
+                                + " too coarse, or the saw comes back to a setting too badly for what the glue bridges."),
+                SheetCalculator.diagnosis(Diagnoses.of(Designs.of("cube"))
+                                .dial(new DialInRequest(
+                                        DialSetting.BEVEL,
+                                        null,
+                                        null,
+                                        null,
+                                        new DialInRequest.ScaleRequest(1.0, 0.1, 2.0),
+                                        List.of(gap(45, 0.5, OpenSide.OUTSIDE))))
+                                .document())
+                        .findings()
+                        .stream()
+                        .map(finding -> finding.code() + ": " + finding.message())
+                        .toList());
     }
 
     @Test

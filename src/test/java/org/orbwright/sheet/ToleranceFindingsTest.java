@@ -188,4 +188,30 @@ class ToleranceFindingsTest {
         assertAbsent(Tolerances.of(seams), FindingCode.SEAMS_OPEN);
         assertFound(Tolerances.of(seams).stop(-0.1, 0), FindingCode.SEAMS_OPEN, STOP, "seams may be open");
     }
+
+    @Test
+    @DisplayName("hand calculation: 25 mm times twice 0.2 degrees are 0.1745 mm, times 0.1 degrees 0.0436 mm")
+    @Source(value = HAND, text = "the thickness times the lean of both legs")
+    void legsThatAreNotSquareOpenJointsOnOneFace() {
+        Tolerances cube = Tolerances.of(Designs.of("cube"));
+        assertAbsent(cube, FindingCode.LEGS_NOT_SQUARE);
+        assertFound(
+                cube.square(0.2, 0, 0),
+                FindingCode.LEGS_NOT_SQUARE,
+                STOP,
+                "pressed flat, every joint of the square panels opens inside by 0.17 mm. Pulled tight, the panel becomes"
+                        + " a shallow cone, and its middle stands 0.49 mm out. The glue bridges 0.1 mm: set the blade"
+                        + " square to within 0.1145 degrees.");
+        assertFound(
+                cube.square(-0.05, 0, 0),
+                FindingCode.LEGS_NOT_SQUARE,
+                NOTE,
+                "opens outside by 0.04 mm. Pulled tight, the panel becomes a shallow cone, and its middle stands 0.12 mm"
+                        + " in. The glue bridges that.");
+        assertFound(
+                cube.square(0, 0, 0.1),
+                FindingCode.LEGS_NOT_SQUARE,
+                NOTE,
+                "opens inside at the rim and outside at the tips, by up to 0.04 mm. The glue bridges that.");
+    }
 }

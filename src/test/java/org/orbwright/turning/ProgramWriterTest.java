@@ -271,7 +271,8 @@ class ProgramWriterTest {
                 "Lantern; oak (red) | Lantern, oak [red]",
                 "50% oak;50 % ash | 50 percent oak,50 percent ash",
                 "\u00c4hre \u00e9t\u00e9 | Ahre ete",
-                "\uff08a\uff1bb\uff09 | [a,b]",
+                "\uff08a\uff1bb\uff09 | ?a?b?",
+                "3\u00bd in of 10\u00b2 | 3? in of 10?",
                 "10 \u00d7 2 \u6728 | 10 ? 2 ?",
                 "() | []"
             })
