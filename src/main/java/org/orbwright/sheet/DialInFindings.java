@@ -99,12 +99,12 @@ final class DialInFindings {
     /** No trial will ever show that the setting can stay. */
     private void outOfReach() {
         if (dial.advice() == Advice.SET_NEXT && dial.trialsLeft() == null) {
+            DialReading best = dial.readings().get(0);
             add(
                     FindingCode.READING_TOO_COARSE,
-                    "More trials alone will not bring the " + name()
-                            + " close enough. The reading is too coarse, or the"
-                            + " saw comes back to a setting too badly"
-                            + (dial.gapNext() == null ? "." : " for what the glue bridges."));
+                    "Trials like the last one will not bring the " + name() + " close enough."
+                            + (best.coarsest() == null ? "" : " Read " + finer(best))
+                            + " If that is done, the saw has to come back to a setting more closely.");
         }
     }
 

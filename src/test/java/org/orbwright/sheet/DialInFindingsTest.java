@@ -76,8 +76,8 @@ class DialInFindingsTest {
     void aSawThatComesBackBadly() {
         assertEquals(
                 List.of(
-                        "READING_TOO_COARSE: More trials alone will not bring the blade tilt close enough. The reading is"
-                                + " too coarse, or the saw comes back to a setting too badly for what the glue bridges."),
+                        "READING_TOO_COARSE: Trials like the last one will not bring the blade tilt close enough. Read a gap to"
+                                + " 0.2 mm or finer. If that is done, the saw has to come back to a setting more closely."),
                 SheetCalculator.diagnosis(Diagnoses.of(Designs.of("cube"))
                                 .dial(new DialInRequest(
                                         DialSetting.BEVEL,

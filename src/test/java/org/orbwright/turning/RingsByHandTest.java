@@ -181,8 +181,7 @@ class RingsByHandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"10, 2, 0.2", "10, 4.85, 0.15", "10, 4.83331, 0.1666", "10, 4.99999, 0", "10.2, 4.9, 0.2"
-    })
+    @CsvSource({"10, 2, 0.2", "10, 4.85, 0.15", "10, 4.83331, 0.1666", "10, 4.99999, 0", "10.2, 4.9, 0.2"})
     @DisplayName(
             "where the flat is narrow a quarter of it is allowed for, in whole ten-thousandths: of 0.3 mm 0.075 mm")
     void aNarrowFlatStandsLessUndersize(double diameter, double rim, double overlap) {
