@@ -7,11 +7,11 @@ import org.orbwright.band.CutSearch.Found;
 import org.orbwright.band.CutSearch.Limits;
 
 /**
- * Brings the wish that is farthest from coming true as near as can be, and then the others, as far as those before
+ * Brings the wish that is farthest from coming true as near as can be. Then come the others, as far as those before
  * leave them free. How far a wish is from coming true is its deviation, as a share of what is wished.
  *
- * <p>The least largest deviation is bracketed: from above by cuts that reach it, from below by a deviation that
- * {@link CutSearch} proves no cuts can keep to.
+ * <p>The least largest deviation is bracketed. Above are cuts that reach it. Below is a deviation of which
+ * {@link CutSearch} proves that no cuts keep to it.
  */
 final class Compromise {
     /** Deviations up to this are none: it is a thousandth of what answers are rounded to. */
@@ -19,7 +19,7 @@ final class Compromise {
 
     /** Between what is reached and what is proved no more than this is looked for. */
     private static final double GAP = 1e-8;
-    /** A change of a deviation that is worth looking for, once the largest one is as small as can be. */
+    /** A change of a deviation, or a part of all that a wish could show, that is worth looking for. */
     private static final double WORTH = 1e-4;
     /** What a most is found to, as a share of all that the wish could show. */
     private static final double FINEST_MOST = 1e-7;
@@ -29,21 +29,15 @@ final class Compromise {
     private final CutSearch search;
     private final List<Wish> wishes;
     private final Level worst;
-    private final double[] cuts;
+    private double[] cuts;
 
     /** Looks for the best compromise between wishes. */
     Compromise(CutSearch search, List<Wish> wishes) {
         this.search = search;
         this.wishes = wishes;
         search.begin(1);
-        boolean[] free = new boolean[wishes.size()];
-        Arrays.fill(free, true);
-        double[] most = new double[wishes.size()];
-        Arrays.fill(most, Double.POSITIVE_INFINITY);
         double[] any = search.find(new Limits(wishes.size())).cuts();
-        this.worst = lowered(most, free, any);
-        search.begin(1);
-        this.cuts = settled(most, free);
+        this.worst = lowered(unlimited(), all(), any);
     }
 
     /** How far the largest deviation of some wishes can be lowered: cuts that reach it, and what none comes below. */
@@ -59,13 +53,18 @@ final class Compromise {
         }
     }
 
+    /** Cuts that reach the largest deviation, with the other wishes as near as they come. */
     double[] cuts() {
+        if (cuts == null) {
+            search.begin(1);
+            cuts = settled(unlimited(), all());
+        }
         return cuts;
     }
 
     /** The largest deviation that was reached. */
     double worst() {
-        return told(largest(all(), cuts));
+        return told(worst.reached);
     }
 
     private static double told(double deviation) {
@@ -74,7 +73,7 @@ final class Compromise {
 
     /** How far a wish is off, above 0 where it shows more than is wished. */
     double deviation(Wish wish) {
-        return told(wish.signedDeviation(cuts));
+        return told(wish.signedDeviation(cuts()));
     }
 
     /** A deviation below which no cuts bring all wishes. */
@@ -82,7 +81,10 @@ final class Compromise {
         return Math.min(worst.proved, worst());
     }
 
-    /** For each wish the largest deviation of the others if it were dropped; null where that does not help. */
+    /**
+     * For each wish the largest deviation of the others if it were dropped, or a little more. Null where that does not
+     * help, or where the search for it gives up.
+     */
     List<Double> worstWithout() {
         return wishes.stream().map(wish -> worstWithout(wish.index())).toList();
     }
@@ -92,7 +94,7 @@ final class Compromise {
             return null;
         }
         search.begin(wishes.size());
-        double[] most = new double[wishes.size()];
+        double[] most = unlimited();
         Arrays.fill(most, worst() - WORTH);
         most[wish] = Double.POSITIVE_INFINITY;
         double[] start = search.find(limits(most)).cuts();
@@ -101,11 +103,13 @@ final class Compromise {
         }
         boolean[] others = all();
         others[wish] = false;
-        Arrays.fill(most, Double.POSITIVE_INFINITY);
-        return told(lowered(most, others, start).reached);
+        return told(lowered(unlimited(), others, start).reached);
     }
 
-    /** For each wish the most it can show while the others come as near as they do; null where the search gives up. */
+    /**
+     * For each wish the most it can show while the others come as near as they do, or a little less. Null where the
+     * search gives up.
+     */
     List<Double> most() {
         return wishes.stream().map(wish -> most(wish.index())).toList();
     }
@@ -114,23 +118,27 @@ final class Compromise {
         search.begin(wishes.size());
         double[] most = new double[wishes.size()];
         for (int i = 0; i < most.length; i++) {
-            most[i] = wishes.get(i).deviation(cuts);
+            most[i] = wishes.get(i).deviation(cuts());
         }
         Limits limits = limits(most);
         limits.high(wish, Double.POSITIVE_INFINITY);
         Wish moved = wishes.get(wish);
-        double shown = moved.shown(cuts);
+        double shown = moved.shown(cuts());
         double beyond = moved.all();
+        limits.low(wish, shown);
+        Found others = search.find(limits);
+        double[] floor = others.none() ? search.floor() : others.floor();
         for (int i = 0; i < MOST_HALVINGS && beyond - shown > FINEST_MOST * moved.all(); i++) {
             double middle = (shown + beyond) / 2;
             limits.low(wish, middle);
-            Found found = search.find(limits);
+            Found found = search.find(limits, floor);
             if (found.cuts() != null) {
                 shown = Math.max(middle, moved.shown(found.cuts()));
+                floor = found.floor();
             } else if (found.none()) {
                 beyond = middle;
             } else {
-                return null;
+                return beyond - shown <= WORTH * moved.all() ? shown : null;
             }
         }
         return shown;
@@ -144,12 +152,14 @@ final class Compromise {
         double next = 0;
         for (int i = 0; i < MOST_HALVINGS && level.reached - level.proved > gap(level) && search.mayGoOn(); i++) {
             Found found = search.find(limits(lowered(most, free, next)));
-            double reached = found.cuts() == null ? Double.POSITIVE_INFINITY : largest(free, found.cuts());
-            if (reached < level.reached) {
-                level = new Level(found.cuts(), reached, Math.min(level.proved, reached));
-            } else if (found.none()) {
+            double reached = reached(most, free, found);
+            boolean better = reached < level.reached;
+            if (better) {
+                level = new Level(found.nearest(), reached, Math.min(level.proved, reached));
+            }
+            if (found.none()) {
                 level = new Level(level.cuts, level.reached, next);
-            } else {
+            } else if (!better || found.cuts() == null) {
                 open = Math.min(open, next);
                 openTo = Math.max(openTo, next);
             }
@@ -159,6 +169,16 @@ final class Compromise {
             next = (from + to) / 2;
         }
         return level;
+    }
+
+    /** What the free wishes reach with what was found. Where the search gave up the others may miss their limits. */
+    private double reached(double[] most, boolean[] free, Found found) {
+        double[] at = found.nearest();
+        boolean keeps = at != null;
+        for (int i = 0; keeps && found.cuts() == null && i < free.length; i++) {
+            keeps = free[i] || wishes.get(i).deviation(at) <= most[i];
+        }
+        return keeps ? largest(free, at) : Double.POSITIVE_INFINITY;
     }
 
     /** Whether all wishes come true is looked at closely; a compromise need not be. */
@@ -209,6 +229,12 @@ final class Compromise {
             farthest = farthest < 0 || deviation > wishes.get(farthest).deviation(level.cuts) ? i : farthest;
         }
         return stuck.isEmpty() && farthest >= 0 ? List.of(farthest) : stuck;
+    }
+
+    private double[] unlimited() {
+        double[] most = new double[wishes.size()];
+        Arrays.fill(most, Double.POSITIVE_INFINITY);
+        return most;
     }
 
     private boolean[] all() {

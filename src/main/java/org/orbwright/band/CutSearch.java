@@ -13,16 +13,16 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * Finds the depths of the cuts between bands with which every wish shows something between its limits, or proves that
  * there are none.
  *
- * <p>Each limit ties the two cuts of one band: the band has to end no nearer than somewhere, or to start no nearer than
- * somewhere, and both move outwards together. Such rules have a least solution, and raising cuts one after the other as
- * far as the rules demand never passes it. So either that stops at cuts that keep all rules, or a cut is pushed over
- * the end and there are none. With a step, cuts are raised to the next one that the saw can be set to, which the same
- * reasoning allows: that search ends, and is exact.
+ * <p>Each limit ties the two cuts of one band. The band has to end no nearer than somewhere, or to start no nearer than
+ * somewhere. Both move outwards together. Such rules have a least solution: raising cuts as far as the rules demand
+ * never passes it. So either that stops at cuts that keep all rules, or a cut is pushed over the end. Then there are
+ * none. With a step, cuts are raised to the next place that the saw can be set to, and the same holds.
  *
  * <p>Several bands that share the rest tie more than two cuts. For a range of the rest's whole width each of them has a
  * range of its own, which gives rules as above. Ranges without a solution are left out, others are halved.
  *
- * <p>Without a step the cuts may creep towards a solution without end. Then the search gives up, and says so.
+ * <p>Cuts may creep towards a solution without end, or in more steps than are worth waiting for. Then the search gives
+ * up, says so, and hands over the widths it came to: they may miss the limits by little.
  */
 final class CutSearch {
     /** Raises less than this, as a share of the lamination, are none. */
@@ -34,8 +34,12 @@ final class CutSearch {
 
     private static final double ROOT = 1e-14;
     private static final int MOST_ROOT_STEPS = 200;
-    private static final int MOST_RAISES = 8_000;
-    private static final int ALL_RAISES = 40_000;
+    private static final int MOST_RAISES = 160_000;
+    private static final int ALL_RAISES = 800_000;
+    /** What each of many rows may raise at least. */
+    private static final int FEWEST_RAISES = 16_000;
+    /** More than it takes to give each band its least width. */
+    private static final int RAISES_TO_WIDTHS = 4_000;
 
     private final List<Wish> wishes;
     private final List<List<Wish>> byBand;
@@ -96,15 +100,27 @@ final class CutSearch {
     static final class Found {
         private final double[] cuts;
         private final boolean proved;
+        private final double[] floor;
 
-        private Found(double[] cuts, boolean proved) {
+        private Found(double[] cuts, boolean proved, double[] floor) {
             this.cuts = cuts;
             this.proved = proved;
+            this.floor = floor;
         }
 
-        /** Depths of the cuts, or null. */
+        /** Depths of cuts that keep all limits, or null. */
         double[] cuts() {
+            return proved ? cuts : null;
+        }
+
+        /** Those, or the widths at which the search gave up, which miss limits; or null. */
+        double[] nearest() {
             return cuts;
+        }
+
+        /** Depths before which no cut lies that keeps these limits or narrower ones. */
+        double[] floor() {
+            return floor;
         }
 
         /** Whether it is proved that there are no cuts. */
@@ -119,7 +135,7 @@ final class CutSearch {
      * @param rows how many rows share all raises
      */
     void begin(int rows) {
-        raisesLeft = ALL_RAISES / rows;
+        raisesLeft = Math.max(FEWEST_RAISES, ALL_RAISES / rows);
     }
 
     /** Whether the row has raises left. */
@@ -132,28 +148,45 @@ final class CutSearch {
         return most() >= smallestRest();
     }
 
+    /** Depths before which no cut needs to lie. */
+    double[] floor() {
+        double[] floor = new double[rests.bands() + 1];
+        floor[rests.bands()] = width;
+        return floor;
+    }
+
     /** The depths of cuts that keep all limits. */
     Found find(Limits limits) {
+        return find(limits, floor());
+    }
+
+    /**
+     * The same.
+     *
+     * @param floor depths before which no cuts that keep the limits lie
+     */
+    Found find(Limits limits, double[] floor) {
+        double[] reached = floor;
         Deque<double[]> ranges = new ArrayDeque<>();
         ranges.push(new double[] {smallestOnSteps(), most()});
-        boolean proved = true;
+        Found gaveUp = null;
         while (!ranges.isEmpty()) {
             double[] range = ranges.pop();
-            Found found = least(limits, range[0], range[1]);
-            proved &= found.proved;
-            if (found.cuts == null) {
-                continue;
-            }
+            Found found = least(limits, reached, range[0], range[1]);
+            reached = reached == floor ? found.floor : reached;
             boolean one = rests.count() == 1 || range[1] - range[0] <= (step > 0 ? step / 2 : nothing);
-            double[] shared = one && step > 0 ? found.cuts : shared(found.cuts);
-            if (one || (step == 0 && keeps(limits, shared))) {
-                return new Found(shared, true);
+            double[] shared = found.cuts == null || (one && step > 0) ? found.cuts : shared(found.cuts);
+            if (!found.proved) {
+                gaveUp = new Found(one || step == 0 ? shared : null, false, reached);
+            } else if (shared != null && (one || (step == 0 && keeps(limits, shared)))) {
+                return new Found(shared, true, reached);
+            } else if (shared != null) {
+                double middle = range[0] + halfOnSteps(range[1] - range[0]);
+                ranges.push(new double[] {range[0], middle});
+                ranges.push(new double[] {middle + step, range[1]});
             }
-            double middle = range[0] + halfOnSteps(range[1] - range[0]);
-            ranges.push(new double[] {range[0], middle});
-            ranges.push(new double[] {middle + step, range[1]});
         }
-        return new Found(null, proved);
+        return gaveUp == null ? new Found(null, true, null) : gaveUp;
     }
 
     private double halfOnSteps(double length) {
@@ -203,20 +236,30 @@ final class CutSearch {
     }
 
     /** The least cuts that keep all limits with the whole rest in a range. */
-    private Found least(Limits limits, double restFrom, double restTo) {
-        double[] cuts = new double[rests.bands() + 1];
-        cuts[rests.bands()] = width;
+    private Found least(Limits limits, double[] floor, double restFrom, double restTo) {
+        Found found = raised(floor, limits, restFrom, restTo, Math.max(0, raisesLeft - MOST_RAISES));
+        if (found.proved) {
+            return found;
+        }
+        // Bands may be too narrow yet, or none at all.
+        Limits none = new Limits(wishes.size());
+        Found nearest = raised(found.floor, none, restFrom, restTo, raisesLeft - RAISES_TO_WIDTHS);
+        return new Found(nearest.cuts(), false, found.floor);
+    }
+
+    /** Raises cuts until they keep all limits, or until so many raises are left. */
+    private Found raised(double[] floor, Limits limits, double restFrom, double restTo, int stopAt) {
+        double[] cuts = floor.clone();
         BitSet open = new BitSet();
         open.set(0, rests.bands());
         double rest = restTo - restFrom < step / 2 ? restFrom : Double.NaN;
-        int stopAt = Math.max(0, raisesLeft - MOST_RAISES);
         int band = 0;
         while (band >= 0) {
             open.clear(band);
             double end = onStep(band + 1, end(limits, band, cuts, restFrom), rest);
             if (end > cuts[band + 1] + nothing) {
                 if (band + 1 == rests.bands() || end > width + nothing) {
-                    return new Found(null, true);
+                    return new Found(null, true, null);
                 }
                 cuts[band + 1] = end;
                 raisesLeft--;
@@ -225,18 +268,20 @@ final class CutSearch {
             double start = onStep(band, start(limits, band, cuts, restTo), rest);
             if (start > cuts[band] + nothing) {
                 if (band == 0 || start > width + nothing) {
-                    return new Found(null, true);
+                    return new Found(null, true, null);
                 }
                 cuts[band] = start;
                 raisesLeft--;
                 open.set(band - 1, band + 1);
             }
             if (raisesLeft <= stopAt) {
-                return new Found(null, false);
+                return new Found(null, false, cuts);
             }
-            band = open.nextSetBit(0);
+            // In turn: two cuts that creep do not keep the others from being raised.
+            int next = open.nextSetBit(band);
+            band = next < 0 ? open.nextSetBit(0) : next;
         }
-        return new Found(cuts, true);
+        return new Found(cuts, true, cuts);
     }
 
     /** Where a band has to end at least. */

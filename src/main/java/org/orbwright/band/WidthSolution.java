@@ -24,20 +24,30 @@ public record WidthSolution(
         double worst,
 
         @Describe(
-                value =
-                        "No widths, in the step if there is one, bring the largest deviation below this. Where it is less"
-                                + " than the largest deviation, what lies between is not proved.",
+                value = "No widths, in the step if there is one, bring the largest deviation below this. It is rounded"
+                        + " down. Where it is less than the largest deviation by more than rounding, the search"
+                        + " gave up: what lies between is not known.",
                 example = "0",
                 quantity = Quantity.PLAIN)
         double proved,
 
         @Describe(
                 value =
-                        "The largest deviation without the step, which tells what the step costs; left out without one.",
+                        "The largest deviation without the step, which tells what the step costs: at most this. Left out"
+                                + " without a step.",
                 example = "0",
                 optional = true,
                 quantity = Quantity.PLAIN)
         Double worstWithoutStep,
+
+        @Describe(
+                value =
+                        "No widths at all bring the largest deviation below this. It is rounded down. Left out without a"
+                                + " step.",
+                example = "0",
+                optional = true,
+                quantity = Quantity.PLAIN)
+        Double provedWithoutStep,
 
         @Describe("The bands, from the base to the tip of an upright segment.")
         List<SolvedBand> bands,
@@ -125,22 +135,25 @@ public record WidthSolution(
 
             @Describe(
                     value = "The most that the wish could show while the others come as near as they do, in the same"
-                            + " measure. Left out where the search for it gave up.",
+                            + " measure: at least this, and at most a ten-thousandth of what a band over the whole"
+                            + " lamination shows more. Left out where the search for it gave up.",
                     example = "23.358816",
                     optional = true,
                     quantity = Quantity.PLAIN)
             Double most,
 
             @Describe(
-                    value =
-                            "The largest deviation of the other wishes if this one were dropped. Left out where dropping"
-                                    + " it does not help by a ten-thousandth, and where all wishes come true.",
+                    value = "The largest deviation of the other wishes if this one were dropped: at most this. Left out"
+                            + " where dropping it does not help by a ten-thousandth, where all wishes come true, and"
+                            + " where the search for it gave up.",
                     example = "0.0125",
                     optional = true,
                     quantity = Quantity.PLAIN)
             Double worstWithout,
 
-            @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way.")
+            @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way. Where a"
+                    + " MIXED sphere's two kinds of panels show equally much, it is midway between wider and"
+                    + " narrower.")
             List<Sensitivity> sensitivities) {}
 
     /** How a measure depends on a width. */

@@ -20,7 +20,8 @@ import org.orbwright.quantity.Rounding;
 
 /**
  * Finds the flat widths that give what is wished to be seen, on all kinds of spheres at once. Wishes that can all come
- * true do, to 1e-9 of themselves; else the {@link Compromise} says what it reached and what it proved.
+ * true do, to 1e-9 of themselves or 1e-11 of what the band could show at most. Else the {@link Compromise} says what it
+ * reached and what it proved.
  */
 public final class WidthSolver {
     /** Step of the central difference for sensitivities, as a share of the lamination; its error is its square. */
@@ -29,6 +30,7 @@ public final class WidthSolver {
     private static final int SHOWN_DECIMALS = 9;
 
     private static final int MOST_DECIMALS = 6;
+    private static final int PROVED_DECIMALS = 6;
 
     private final WishedDesign wished;
     private final LaminationView view;
@@ -40,7 +42,11 @@ public final class WidthSolver {
         this.wished = wished;
         this.view = wished.view();
         this.rests = wished.rests();
-        this.compromise = new Compromise(search(wished.step()), wished.wishes());
+        CutSearch search = search(wished.step());
+        if (!search.hasRoom()) {
+            throw wished.tooNarrow(search(0).hasRoom());
+        }
+        this.compromise = new Compromise(search, wished.wishes());
         this.cuts = compromise.cuts();
     }
 
@@ -56,11 +62,7 @@ public final class WidthSolver {
     }
 
     private CutSearch search(double step) {
-        CutSearch search = new CutSearch(wished.wishes(), rests, view.width(), step, wished.smallestWidth());
-        if (!search.hasRoom()) {
-            throw wished.tooCoarse();
-        }
-        return search;
+        return new CutSearch(wished.wishes(), rests, view.width(), step, wished.smallestWidth());
     }
 
     private SolvedDesign solution() {
@@ -70,13 +72,17 @@ public final class WidthSolver {
         for (int band = 0; band < rests.bands(); band++) {
             bands.add(band(band, sets));
         }
-        boolean stepped = wished.step() > 0;
+        double worst = compromise.worst();
+        Compromise stepless = wished.step() > 0 ? new Compromise(search(0), wished.wishes()) : null;
+        // What no widths keep to, no widths in the step keep to either.
+        double proved = stepless == null ? compromise.proved() : Math.max(compromise.proved(), stepless.proved());
         WidthSolution widths = new WidthSolution(
                 wished.face(),
                 wished.set(),
-                compromise.worst(),
-                compromise.proved(),
-                stepped ? new Compromise(search(0), wished.wishes()).worst() : null,
+                worst,
+                Rounding.down(Math.min(worst, proved), PROVED_DECIMALS),
+                stepless == null ? null : Double.valueOf(Math.min(worst, stepless.worst())),
+                stepless == null ? null : Double.valueOf(Rounding.down(stepless.proved(), PROVED_DECIMALS)),
                 bands,
                 wishes());
         return new SolvedDesign(design, widths);
@@ -143,6 +149,9 @@ public final class WidthSolver {
     /** A central difference; the bands of the rest give up what another band gains, in their proportion. */
     private double sensitivity(Wish wish, int wider) {
         double by = DIFFERENCE * view.width();
+        for (int band = 0; band < rests.bands(); band++) {
+            by = Math.min(by, (cuts[band + 1] - cuts[band]) / 2);
+        }
         double change = wish.shown(moved(wider, by)) - wish.shown(moved(wider, -by));
         double perMillimetre = change / (2 * by);
         return wish.isShare() ? perMillimetre / Quantity.LENGTH.factor(wished.unit()) : perMillimetre;

@@ -90,16 +90,17 @@ final class WishedDesign {
             check(wish, "/solve/wishes/" + i);
             boolean rest = wish.measure() == Measure.REST;
             int band = wish.band() - 1;
-            boolean again = rest ? wishedFor.contains(band) : proportions[band] > 0;
-            if (again || !taken.add(List.of(band, wish.measure(), rest ? set : about))) {
+            boolean twice = !taken.add(List.of(band, wish.measure(), rest ? set : about));
+            if (twice || (rest ? wishedFor.contains(band) : proportions[band] > 0)) {
                 throw refuse(
                         "/solve/wishes/" + i,
                         MISMATCH,
-                        again
-                                ? "Band " + wish.band() + " is REST and has a wish of its own as well."
-                                : "Band " + wish.band() + " has two wishes of this measure for this set.",
+                        twice
+                                ? "Band " + wish.band() + " has two wishes of this measure"
+                                        + (rest ? "." : " for this set.")
+                                : "Band " + wish.band() + " is REST and has a wish of its own as well.",
                         String.valueOf(wish.band()),
-                        again ? "REST or other wishes for a band" : "one wish for a band, a measure and a set");
+                        twice ? "one wish for a band, a measure and a set" : "REST or other wishes for a band");
             }
             wishedFor.add(band);
             if (rest) {
@@ -254,8 +255,13 @@ final class WishedDesign {
         return written.withLaminations(laminations);
     }
 
-    ImpossibleDesignException tooCoarse() {
-        return request.step() == null
+    /**
+     * Refuses bands that do not fit.
+     *
+     * @param stepAlone whether they fit without the step
+     */
+    ImpossibleDesignException tooNarrow(boolean stepAlone) {
+        return !stepAlone
                 ? refuse(
                         "/laminations/" + lamination + "/bands",
                         "TOO_MANY_BANDS",

@@ -22,7 +22,7 @@ public enum FindingCode {
     BAND_THINNED,
     /** A band can be seen at the edge middle but runs out before the corners. */
     BAND_ENDS_BEFORE_CORNER,
-    /** Wishes for bands contradict each other, and the answer is a compromise. */
+    /** Wishes for bands contradict each other, or a step keeps them from coming true. The answer is a compromise. */
     WISHES_NOT_MET,
     /** Wishes for other bands leave little of one that nobody wished for on a kind of sphere. */
     BAND_NOT_WISHED,

@@ -21,6 +21,9 @@ final class SolveFindings {
     /** A part of the lamination that is pressed to the least width that a document may state, in the design's unit. */
     private static final double LEAST = 0.0011;
 
+    /** What a step may add to the largest deviation without a word. Common practice, no source. */
+    private static final double STEP_COST = 0.01;
+
     private static final double HALF = 0.5;
 
     private final Design design;
@@ -34,7 +37,7 @@ final class SolveFindings {
 
     static List<Finding> of(Design design, WidthSolution solution) {
         SolveFindings finder = new SolveFindings(design, solution);
-        finder.compromise();
+        finder.notMet();
         for (SolvedBand band : solution.bands()) {
             for (Seen seen : band.seen()) {
                 finder.forgotten(band, seen);
@@ -43,16 +46,34 @@ final class SolveFindings {
         return finder.findings;
     }
 
-    /** A step alone is no contradiction: its cost stands beside the widths. */
-    private void compromise() {
-        Double exact = solution.worstWithoutStep();
-        if ((exact == null ? solution.worst() : exact) < NONE) {
-            return;
+    private void notMet() {
+        boolean stepped = solution.worstWithoutStep() != null;
+        double exact = stepped ? solution.worstWithoutStep() : solution.worst();
+        if (exact >= NONE) {
+            compromise(stepped);
+        } else if (solution.worst() >= STEP_COST) {
+            add(
+                    Finding.Severity.NOTE,
+                    "The step leaves wish " + farthest().wish() + " "
+                            + percent(Math.abs(farthest().deviation())) + " off. Without a step all wishes come true.",
+                    "/solve/step");
         }
-        SolvedWish worst = solution.wishes().stream()
+    }
+
+    private SolvedWish farthest() {
+        return solution.wishes().stream()
                 .max(Comparator.comparingDouble(wish -> Math.abs(wish.deviation())))
                 .orElseThrow();
-        StringBuilder text = new StringBuilder("The wishes cannot all come true. These widths are a compromise. Wish ")
+    }
+
+    private void compromise(boolean stepped) {
+        double proved = stepped ? solution.provedWithoutStep() : solution.proved();
+        SolvedWish worst = farthest();
+        StringBuilder text = new StringBuilder(
+                        proved > NONE
+                                ? "The wishes cannot all come true."
+                                : "No widths were found that meet all wishes.")
+                .append(" These widths are a compromise. Wish ")
                 .append(worst.wish())
                 .append(" is farthest off: band ")
                 .append(worst.band())
@@ -65,7 +86,8 @@ final class SolveFindings {
                 .append(percent(Math.abs(worst.deviation())))
                 .append(" off.");
         if (solution.proved() > NONE) {
-            text.append(" No widths bring all wishes nearer than ")
+            text.append(stepped ? " No widths in this step" : " No widths")
+                    .append(" bring all wishes nearer than ")
                     .append(Rounding.plain(Math.floor(1e4 * solution.proved()) / 100, 2))
                     .append(" %.");
         }
@@ -78,15 +100,16 @@ final class SolveFindings {
                         .append('.');
             }
         }
-        findings.add(new Finding(
-                FindingCode.WISHES_NOT_MET,
-                Finding.Severity.WARN,
-                text.toString(),
-                "/solve/wishes/" + (worst.wish() - 1)));
+        add(Finding.Severity.WARN, text.toString(), "/solve/wishes/" + (worst.wish() - 1));
     }
 
+    private void add(Finding.Severity severity, String text, String field) {
+        findings.add(new Finding(FindingCode.WISHES_NOT_MET, severity, text, field));
+    }
+
+    /** Rounded up, but for what answers do not show. */
     private static String percent(double share) {
-        return Rounding.plain(Math.ceil(1e4 * share - HALF / 1e2) / 100, 2) + " %";
+        return Rounding.plain(Math.ceil(1e4 * (share - HALF * NONE)) / 100, 2) + " %";
     }
 
     private String say(SolvedWish wish, double value) {

@@ -39,6 +39,8 @@ import org.orbwright.source.Source;
 @Source(value = ORACLE, text = "every width in the step is tried, and analysed by BandCalculator alone")
 class CompromiseTest {
     private static final double ACCURACY = 2e-8;
+    /** Proofs are rounded down to 6 decimals. */
+    private static final double PROVED = 1e-6 + ACCURACY;
     /** Gains below this are not told. */
     private static final double WORTH = 1e-4;
 
@@ -157,7 +159,8 @@ class CompromiseTest {
         WidthSolution solution = stepped(of.wished(), of.step()).solve();
         double best = new GridSearch(of.wished(), of.face()).best(of.step());
         assertEquals(best, solution.worst(), ACCURACY);
-        assertEquals(best, solution.proved(), ACCURACY);
+        assertTrue(solution.proved() <= best + ACCURACY);
+        assertEquals(best, solution.proved(), PROVED);
     }
 
     @ParameterizedTest(name = "{0}")

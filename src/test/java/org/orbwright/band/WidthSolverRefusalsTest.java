@@ -87,6 +87,9 @@ class WidthSolverRefusalsTest {
             Violation named = refusal(upright(
                     DESIGN, wish(1, Measure.CORNER, 5), wish(1, Measure.CORNER, SphereSet.UPRIGHT, 6), rest(2)));
             assertViolation("/solve/wishes/1", "WISHES_DO_NOT_MATCH", "1", named);
+            Violation rests = refusal(upright(DESIGN, rest(1), rest(1)));
+            assertViolation("/solve/wishes/1", "WISHES_DO_NOT_MATCH", "1", rests);
+            assertEquals("Band 1 has two wishes of this measure.", rests.message());
         }
 
         @Test
@@ -159,6 +162,14 @@ class WidthSolverRefusalsTest {
             Violation violation = refusal(
                     inSteps(30, DESIGN, wish(1, Measure.EDGE_MIDDLE, 12), rest(2), wish(3, Measure.EDGE_MIDDLE, 20)));
             assertViolation("/solve/step", "STEP_TOO_COARSE", "30", violation);
+        }
+
+        @Test
+        void restsThatNoStepMakesRoomForAreNotBlamedOnTheStep() {
+            WishRequest[] uneven = {new WishRequest(1, Measure.REST, 1e-4), new WishRequest(2, Measure.REST, 1e5)};
+            for (Wished request : List.of(upright(DESIGN, uneven), inSteps(0.5, DESIGN, uneven))) {
+                assertViolation("/laminations/0/bands", "TOO_MANY_BANDS", "3", refusal(request));
+            }
         }
 
         @Test
