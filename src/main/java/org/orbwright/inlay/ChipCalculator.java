@@ -164,11 +164,11 @@ final class ChipCalculator {
     private Plug plug(ChipHole hole, double[] bases) {
         double step = design.unit().toMillimetres(request.plugStep());
         double diameter = step * Math.max(1, Math.ceil((hole.diameter() - EXACT) / step));
-        boolean fits = room.any()
-                && diameter
-                        <= room.largest(new InlayShape(diameter / 2, 0), bases).diameter() + EXACT;
+        Double largest = room.any() ? room.largest(new InlayShape(0, 0), bases).diameter() : null;
+        boolean fits = largest != null && diameter <= largest + EXACT;
         double pocket = room.depth(diameter / 2);
-        return new Plug(hole.diameter(), diameter, pocket, Math.max(0, design.thickness() - pocket), fits);
+        double floor = Math.max(0, design.thickness() - pocket);
+        return new Plug(hole.diameter(), diameter, pocket, floor, largest, fits);
     }
 
     /**

@@ -35,8 +35,8 @@ public record ChipPlan(
     }
 
     /** The hole of chipped tips. */
-    @Describe("The hole that chipped tips leave at the panel's centre. All discs and diameters are centred on the face;"
-            + " they are the same for one chipped tip as for all, as each chip reaches equally far.")
+    @Describe("The hole that chipped tips leave at the panel's centre. All discs and diameters are centred on the face."
+            + " They cover the chip that reaches farthest, whichever tips are chipped.")
     public record ChipHole(
             @Describe(value = "How many tips of one panel are chipped.", example = "3", min = 1, max = 12)
             int tips,
@@ -124,7 +124,15 @@ public record ChipPlan(
                     example = "25.4806")
             double floor,
 
-            @Describe(value = "Whether rim and floor leave room for it, clear of the bevelled seams.", example = "true")
+            @Describe(
+                    value = "Diameter of the largest plug that rim and floor leave room for, clear of the bevelled"
+                            + " seams; left out where they leave none.",
+                    quantity = Quantity.LENGTH,
+                    example = "72.5044",
+                    optional = true)
+            Double largestDiameter,
+
+            @Describe(value = "Whether there is room for it.", example = "true")
             boolean fits) {}
 
     /** How a chipped segment is cut again. */
@@ -137,7 +145,7 @@ public record ChipPlan(
             @Describe(
                     value = "How much wider the blank, or the stick, has to be at the edge that carries the tip. With"
                             + " bands along the blank the tips of the other set lie on its other edge: their segments"
-                            + " have this wood at the base.",
+                            + " have this wood at the base, and their bands move by this.",
                     quantity = Quantity.LENGTH,
                     example = "1")
             double wider,

@@ -85,9 +85,9 @@ public record InlayRequest(
         Double tipDistance,
 
         @Describe(
-                value = "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces;"
-                        + " all of"
-                        + " the face kind if left out.",
+                value =
+                        "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces; all of the"
+                                + " face kind if left out.",
                 quantity = Quantity.NUMBER,
                 example = "[1, 4, 8]",
                 optional = true)
@@ -95,9 +95,9 @@ public record InlayRequest(
         List<@NotNull @Min(1) @Max(200) Integer> panels,
 
         @Describe(
-                value = "Names of the motifs that are shared out over these panels, as far apart as they can be;"
-                        + " none if"
-                        + " left out.",
+                value =
+                        "Names of the motifs that are shared out over these panels, as far apart as they can be; none if"
+                                + " left out.",
                 example = "[\"anchor\", \"gull\"]",
                 optional = true)
         @Size(min = 1, max = 200)
@@ -209,7 +209,7 @@ public record InlayRequest(
                     example = "2",
                     optional = true)
             @Min(1)
-            @Max(100)
+            @Max(12)
             Integer tips,
 
             @Describe(

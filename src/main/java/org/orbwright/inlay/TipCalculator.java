@@ -14,8 +14,8 @@ import org.orbwright.inlay.TipComparison.TipRisk;
 import org.orbwright.quantity.Rounding;
 
 /**
- * Compares tips by the length of their grain: a crack runs along the grain, so that a tip is held by as much wood as
- * the grain is long there ("Short Grain", Design and Technology Online wiki). Closed form.
+ * Compares tips by the length of their grain. A crack runs along the grain. So a tip is held by as much wood as the
+ * grain is long there ("Short Grain", Design and Technology Online wiki). Closed form.
  */
 final class TipCalculator {
     private static final int SHOWN_DECIMALS = 6;

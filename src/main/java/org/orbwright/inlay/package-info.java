@@ -1,8 +1,8 @@
 /**
- * Tips and inlays. Which tips of segments break most easily at the saw; the hole that chipped tips leave at a panel's
- * centre, the plug that hides it, and how a chipped segment is cut again; discs or polygons set into the panels so that
- * they survive the turning. Start with {@link org.orbwright.inlay.InlayCalculator}; where the tip lies in each cut is
- * told by {@link org.orbwright.jig.TipCut}.
+ * Tips and inlays. Which tips of segments break most easily at the saw. The hole that chipped tips leave at a panel's
+ * centre, the plug that hides it, and how a chipped segment is cut again. Discs or polygons that are set into panels so
+ * that they survive the turning. Start with {@link org.orbwright.inlay.InlayCalculator}; where the tip lies in each cut
+ * is told by {@link org.orbwright.jig.TipCut}.
  *
  * <p>Tips are ordered by the length of their grain, and by nothing else: the table of woods has no strength.
  */

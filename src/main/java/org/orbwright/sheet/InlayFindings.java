@@ -1,6 +1,7 @@
 package org.orbwright.sheet;
 
 import static java.lang.Boolean.FALSE;
+import static java.lang.Boolean.TRUE;
 import static org.orbwright.sheet.Finding.Severity.NOTE;
 import static org.orbwright.sheet.Finding.Severity.STOP;
 import static org.orbwright.sheet.Finding.Severity.WARN;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.inlay.ChipPlan;
+import org.orbwright.inlay.ChipPlan.Plug;
 import org.orbwright.inlay.InlayPlan;
 import org.orbwright.inlay.InlayPlan.Pocket;
 import org.orbwright.inlay.TipComparison.TipRisk;
@@ -76,19 +78,26 @@ final class InlayFindings {
                             + " across, which the inlay does not cover.",
                     "/inlays/shape/diameter");
         }
-        if (chips.plug() != null && !chips.plug().fits()) {
-            add(
-                    FindingCode.PLUG_DOES_NOT_FIT,
-                    chips.hole().coveredByInlay() == null ? STOP : WARN,
-                    "The chipped tips leave a hole of "
-                            + design.sayAtLeast(chips.plug().smallestDiameter()) + " across. A plug of "
-                            + design.say(chips.plug().diameter()) + " hides it, but does not fit: "
-                            + (plan.largest() == null
-                                    ? "rim and floor leave no room in the wall."
-                                    : "no disc above "
-                                            + design.sayAtMost(plan.largest().diameter()) + " does."),
-                    "/inlays/chips/length");
+        if (chips.plug() != null
+                && !chips.plug().fits()
+                && !TRUE.equals(chips.hole().coveredByInlay())) {
+            plug(chips.plug(), chips.hole().coveredByInlay() == null ? STOP : WARN);
         }
+    }
+
+    private void plug(Plug plug, Finding.Severity severity) {
+        Double largest = plug.largestDiameter();
+        boolean stepAlone = largest != null && plug.smallestDiameter() <= largest;
+        add(
+                FindingCode.PLUG_DOES_NOT_FIT,
+                severity,
+                "The chipped tips leave a hole of " + design.sayAtLeast(plug.smallestDiameter()) + " across. A plug of "
+                        + design.say(plug.diameter()) + " hides it, but does not fit: "
+                        + (largest == null
+                                ? "rim and floor leave no room in the wall."
+                                : "no disc above " + design.sayAtMost(largest) + " does.")
+                        + (stepAlone ? " A finer step gives a smaller plug." : ""),
+                stepAlone ? "/inlays/chips/plugStep" : "/inlays/chips/length");
     }
 
     private void tip(TipRisk tip) {
@@ -100,7 +109,7 @@ final class InlayFindings {
                     design.say(plan.tips().distance()) + " from the tip of segment " + tip.segment() + " of the "
                             + tip.face() + " panels the grain is only "
                             + design.sayAtMost(tip.grainLength())
-                            + " long. Such a tip can break off at the saw; tips in the answer says what helps.",
+                            + " long. Such a tip can break off at the saw. See tips in the answer for what helps.",
                     bandAngle(tip));
         }
     }

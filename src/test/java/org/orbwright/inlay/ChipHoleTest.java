@@ -207,10 +207,23 @@ class ChipHoleTest {
             // Where it meets the right leg the new tip lies, a base distance from the base.
             double tip = shiftedBy / (tan + tanRight);
             assertEquals(a, high - tip, 1e-9);
-            // The chip's corner on the right leg lies on the cut, and none beyond it.
-            double corner = length / (onAxis ? 1 : Math.hypot(1, tanRight));
-            assertEquals(tip, corner, 1e-9);
+            // The chip's corners lie where the second cut takes wood away; the one on the right leg on the cut itself.
+            double alongLeft = length * (onAxis ? Math.hypot(1, tan) : 1);
+            double alongRight = length * (onAxis ? Math.hypot(1, tanRight) : 1);
+            assertEquals(-recut.takenOff(), beyondCut(tan, cutAtBase, high, 0, 0), 1e-9);
+            assertTrue(beyondCut(tan, cutAtBase, high, alongLeft, -tan) <= 1e-9);
+            assertEquals(0, beyondCut(tan, cutAtBase, high, alongRight, tanRight), 1e-9);
         }
+    }
+
+    /**
+     * How far a point at a distance from the tip, along a leg of a slope, lies on the kept side of a cut that is
+     * parallel to the left leg and meets the base at a place.
+     */
+    private static double beyondCut(double tan, double atBase, double high, double along, double slope) {
+        double down = along / Math.hypot(1, slope);
+        double across = down * slope;
+        return (across - atBase - tan * (high - down)) / Math.hypot(1, tan);
     }
 
     static Stream<String> solids() {

@@ -137,7 +137,10 @@ class TipComparisonTest {
             assertEquals(walked, tip.grainLength(), 1e-7 * walked);
             assertTrue(tip.grainLength() >= before - 1e-6);
             before = tip.grainLength();
-            assertTrue(new LinkedHashSet<>(tip.bands()).containsAll(sampled(panel, piece, tip.set(), distance)));
+            assertTrue(tip.bands().containsAll(sampled(panel, piece, tip.set(), distance)));
+            assertTrue(reaching(panel, piece, tip.set(), distance).containsAll(tip.bands()));
+            assertTrue(sampled(panel, piece, tip.set(), 1e-6 * distance)
+                    .contains(tip.bands().get(0)));
         }
     }
 
@@ -175,6 +178,28 @@ class TipComparisonTest {
                 }
                 found.add(number(bands, set, place) + 1);
             }
+        }
+        return found;
+    }
+
+    /** The bands whose strip overlaps the depths of the three corners of the wood at the tip. */
+    private static Set<Integer> reaching(Panel panel, Piece piece, BandSet set, double distance) {
+        double angle = panel.lamination().bandAngle();
+        List<Band> bands = panel.lamination().bands();
+        double tip = piece.top(angle);
+        double left = tip - distance * (Math.cos(angle) - piece.left() / piece.base() * Math.sin(angle));
+        double right = tip - distance * (Math.cos(angle) + piece.right() / piece.base() * Math.sin(angle));
+        double least = Math.min(tip, Math.min(left, right));
+        double most = Math.max(tip, Math.max(left, right));
+        Set<Integer> found = new LinkedHashSet<>();
+        double from = 0;
+        for (int place = 0; place < bands.size(); place++) {
+            double to = from + bands.get(number(bands, set, place)).width();
+            boolean last = place == bands.size() - 1;
+            if ((last || to > least - 1e-6) && from < most + 1e-6) {
+                found.add(number(bands, set, place) + 1);
+            }
+            from = to;
         }
         return found;
     }

@@ -26,12 +26,16 @@ import org.orbwright.source.Source;
 @Source(CONTRACT)
 class InlayFindingsTest {
     private static Document document(Designs designs, ShapeRequest shape, Double chip) {
+        return document(designs, shape, chip, null);
+    }
+
+    private static Document document(Designs designs, ShapeRequest shape, Double chip, Double plugStep) {
         InlayRequest inlays = new InlayRequest(
                 null,
                 shape,
                 null,
                 null,
-                chip == null ? null : new ChipRequest(chip, null, null, null, null),
+                chip == null ? null : new ChipRequest(chip, null, null, null, plugStep),
                 null,
                 null,
                 null);
@@ -93,6 +97,41 @@ class InlayFindingsTest {
         assertEquals(Severity.STOP, found.get(0).severity());
         assertEquals("/inlays/chips/length", found.get(0).field());
         assertTrue(found.get(0).message().contains("A plug of 160 mm hides it, but does not fit"));
+    }
+
+    @Test
+    void plugIsMeasuredAgainstADiscWhateverShapeIsStated() {
+        Designs design = Designs.of("icosahedron").acrossFlats(212).thickness(30);
+        ShapeRequest polygon = new ShapeRequest(ShapeKind.POLYGON, 3, 20.0);
+        Answer answer = SheetCalculator.inlays(document(design, polygon, 38.0));
+        ShapeRequest disc = new ShapeRequest(ShapeKind.DISC, null, 20.0);
+        double largest = SheetCalculator.inlays(document(design, disc, 38.0))
+                .inlays()
+                .largest()
+                .diameter();
+        assertTrue(answer.inlays().largest().diameter() > 76);
+        assertEquals(largest, answer.inlays().chips().plug().largestDiameter(), 1e-9);
+        String message = found(FindingCode.PLUG_DOES_NOT_FIT, document(design, polygon, 38.0))
+                .get(0)
+                .message();
+        assertTrue(message.contains("A plug of 76 mm hides it"), message);
+        assertTrue(message.contains("no disc above " + Math.floor(largest * 100) / 100 + " mm does."), message);
+    }
+
+    @Test
+    void plugThatOnlyItsStepMakesTooLargeIsNoMatterWhereAnInlayCoversTheHole() {
+        ShapeRequest disc = new ShapeRequest(ShapeKind.DISC, null, 30.0);
+        Designs design = Designs.of("icosahedron").acrossFlats(212).thickness(30);
+        assertFalse(SheetCalculator.inlays(document(design, disc, 2.0, 100.0))
+                .inlays()
+                .chips()
+                .plug()
+                .fits());
+        assertEquals(List.of(), found(FindingCode.PLUG_DOES_NOT_FIT, document(design, disc, 2.0, 100.0)));
+        List<Finding> found = found(FindingCode.PLUG_DOES_NOT_FIT, document(design, null, 2.0, 100.0));
+        assertEquals(Severity.STOP, found.get(0).severity());
+        assertEquals("/inlays/chips/plugStep", found.get(0).field());
+        assertTrue(found.get(0).message().endsWith("A finer step gives a smaller plug."));
     }
 
     @Test
