@@ -38,14 +38,6 @@ public final class BatchCommand implements QuarkusApplication {
         this.limits = limits;
     }
 
-    /** Keeps the port shut and the log out of the answers; has to come before the service starts. */
-    static void prepare() {
-        System.setProperty("quarkus.http.host-enabled", "false");
-        System.setProperty("quarkus.log.level", "WARN");
-        System.setProperty("quarkus.log.console.stderr", "true");
-        Main.endAtOnce();
-    }
-
     @Override
     public int run(String... arguments) {
         Optional<Words> words = Words.of(arguments);

@@ -24,12 +24,7 @@ class BatchCommandTest {
     /** The command shuts the port for the whole process, which here is that of other tests too. */
     @AfterAll
     static void openThePortAgain() {
-        List.of(
-                        "quarkus.http.host-enabled",
-                        "quarkus.log.level",
-                        "quarkus.log.console.stderr",
-                        "quarkus.shutdown.delay")
-                .forEach(System::clearProperty);
+        Main.SETTINGS.keySet().forEach(System::clearProperty);
     }
 
     private static String line() throws IOException {
