@@ -1,6 +1,7 @@
 package org.orbwright.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Request;
 import java.io.StringWriter;
@@ -15,7 +16,10 @@ import org.orbwright.notice.Notice;
 import org.orbwright.sheet.Answer;
 import org.orbwright.xml.Xml;
 
-/** Writes a sheet's STOPs, the rows of a table, and the unit of their lengths as the last column, as CSV or as XML. */
+/**
+ * Writes a sheet's STOPs, the rows of a table, and the unit as the last column, as CSV or as XML. The unit is that of
+ * the row's lengths; in the table of the whole sheet, of the row's one value.
+ */
 final class CellTableWriter {
     static final String XML = MediaType.APPLICATION_XML;
 
@@ -34,8 +38,14 @@ final class CellTableWriter {
         Answer sheet = SheetJson.answer(document);
         List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(sheet), table.path());
         List<Notice> stops = Notice.stops(sheet.notices());
+        if (table == CellTable.SHEET) {
+            rows.forEach(row -> row.put(
+                    UNIT,
+                    TextNode.valueOf(AnswerUnits.of(row.get(SheetPath.POINTER).asText(), document.unit()))));
+        }
         Set<String> columns = new LinkedHashSet<>();
         rows.forEach(row -> columns.addAll(row.keySet()));
+        columns.remove(UNIT);
         String unit = document.unit().symbol();
         return type.equals(XML) ? xml(table.text(), stops, rows, unit) : csv(stops, columns, rows, unit);
     }
@@ -60,7 +70,8 @@ final class CellTableWriter {
                 JsonNode value = row.get(column);
                 cells.add(value == null ? "" : value.isNumber() ? SheetPath.text(value) : Csv.text(value.asText()));
             }
-            cells.add(unit);
+            JsonNode own = row.get(UNIT);
+            cells.add(own == null ? unit : own.asText());
             csv.append(Csv.line(cells));
         }
         return csv.toString();

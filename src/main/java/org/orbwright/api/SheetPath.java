@@ -24,6 +24,9 @@ import org.orbwright.design.Violation;
  */
 final class SheetPath {
     private static final Pattern STEP = Pattern.compile("(?<name>[A-Za-z0-9]+)(?:\\[(?<fields>[a-zA-Z,]+)])?");
+    /** The column of a value's JSON pointer in the table of the whole sheet. */
+    static final String POINTER = "pointer";
+
     private static final String SET = "set";
     private static final String FACE = "face";
     private static final String NEIGHBOUR = "neighbour";
@@ -159,7 +162,7 @@ final class SheetPath {
     private static void addLeaves(String pointer, JsonNode at, List<Map<String, JsonNode>> rows) {
         if (at.isValueNode()) {
             Map<String, JsonNode> row = new LinkedHashMap<>();
-            row.put("pointer", TextNode.valueOf(pointer));
+            row.put(POINTER, TextNode.valueOf(pointer));
             row.put("value", at);
             rows.add(row);
         } else if (at.isArray()) {

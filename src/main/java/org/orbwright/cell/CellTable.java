@@ -33,7 +33,7 @@ public enum CellTable {
     /** Findings. */
     FINDINGS("/findings", "What is wrong with the design."),
     /** The whole sheet. */
-    SHEET("", "Every value of the sheet with the JSON pointer to it.");
+    SHEET("", "Every value of the sheet with the JSON pointer to it and its unit.");
 
     private final String path;
     private final String words;

@@ -112,6 +112,38 @@ public enum Quantity {
         };
     }
 
+    /**
+     * The unit of a number of an answer, as a table writes it beside the number; empty where there is none.
+     *
+     * @param unit the unit of the answer's lengths
+     */
+    public String symbol(LengthUnit unit) {
+        return switch (this) {
+            case LENGTH -> unit.symbol();
+            case AREA, VOLUME -> unit.symbol() + lengthPower;
+            case BOARD_FEET -> "board feet";
+            case CUBIC_METRES -> "m3";
+            case ANGLE, CATALOGUE_ANGLE -> "degrees";
+            case RATIO, SHARE -> "share";
+            case MASS -> "kg";
+            case DENSITY -> "kg/m3";
+            case PERCENT -> "%";
+            case CELSIUS -> "degrees Celsius";
+            case MOVEMENT -> "share/%";
+            case GRAMS -> "g";
+            case SPREAD -> "g/m2";
+            case MINUTES -> "min";
+            case IMBALANCE -> "g mm";
+            case FORCE -> "N";
+            case VELOCITY -> "mm/s";
+            case SURFACE_SPEED -> "m/s";
+            case TURNS -> "1/min";
+            case STRESS -> "MPa";
+            case MILLILITRES -> "ml";
+            case NONE, PLAIN, NUMBER, UNIT_EDGE, MONEY -> "";
+        };
+    }
+
     /** What is added to a whole number on its way out, so that the first of a list is not called 0. */
     public int first() {
         return this == NUMBER ? Numbering.FIRST : 0;

@@ -508,6 +508,42 @@ class CellHttpTest {
         assertTrue(xml.contains("=1+1, \"quoted\"\ufffd"), xml::toString);
     }
 
+    /** The units were written by hand, from the contract's words. */
+    @Test
+    void everyValueOfTheSheetHasItsOwnUnit() throws Exception {
+        List<List<String>> rows = CsvReader.read(table("sheet", "csv"));
+        assertEquals(List.of("pointer", "value", "unit"), rows.get(0));
+        Map<String, String> units = new LinkedHashMap<>();
+        rows.subList(1, rows.size()).forEach(row -> units.put(row.get(0), row.get(2)));
+        Map<String, String> expected = new LinkedHashMap<>();
+        expected.put("/document/size/value", "in");
+        expected.put("/document/laminations/0/bandAngle", "degrees");
+        expected.put("/document/laminations/0/bands/0/width", "in");
+        expected.put("/document/solid", "");
+        expected.put("/angles/faces/0/bladeTilt", "degrees");
+        expected.put("/angles/faces/0/sides", "");
+        expected.put("/segments/faces/0/segments/0/base", "in");
+        expected.put("/segments/faces/0/segments/0/area", "in2");
+        expected.put("/segments/faces/0/segments/0/cuts/0/number", "");
+        expected.put("/yield/laminations/0/blanks", "");
+        expected.put("/yield/spheres/0/mass", "kg");
+        expected.put("/yield/spheres/0/volume", "in3");
+        expected.put("/yield/species/0/stripBoardFeet", "board feet");
+        expected.put("/yield/species/0/stripCubicMetres", "m3");
+        expected.put("/yield/species/0/density", "kg/m3");
+        expected.put("/sphere/faces/0/wall/corner", "in");
+        expected.put("/bands/faces/0/segments/0/upright/0/visibleWidth/edgeMiddle", "in");
+        expected.put("/bands/faces/0/segments/0/upright/0/survival", "share");
+        expected.put("/findings/0/message", "");
+        expected.forEach((pointer, unit) -> assertEquals(unit, units.get(pointer), pointer));
+        String xml = table("sheet", "xml");
+        assertTrue(
+                xml.replaceAll("\\s+", "")
+                        .contains("<pointer>/angles/faces/0/bladeTilt</pointer><value>31.7175</value>"
+                                + "<unit>degrees</unit>"),
+                xml);
+    }
+
     private static int leaves(JsonNode node) {
         if (node.isValueNode()) {
             return 1;
