@@ -148,15 +148,33 @@ type_in(document, "kerf", "1/8in")
 document.calculateAll()
 checked += compare(document, DESIGN)
 
-# An empty row between strips parts nothing; a width without a wood is told.
-strips = document.Sheets.getByName("Design")
-first = next(row for row in range(40) if strips.getCellByPosition(0, row).String == "Wood") + 1
-strips.getCellByPosition(0, first + 1).String = ""
-strips.getCellByPosition(1, first + 1).String = ""
+# Other bands; a width without a wood is told.
+page = document.Sheets.getByName("Design")
+first = next(row for row in range(40) if page.getCellByPosition(0, row).String == "Face kind") + 1
+page.getCellByPosition(1, first).String = "white ash 17; american beech 9; white ash rest"
 del DESIGN["laminations"][0]["bands"][1]
 document.calculateAll()
 checked += compare(document, DESIGN)
-strips.getCellByPosition(1, first + 1).FormulaLocal = "1/4in"
+
+# A solid of several face kinds: the same bands on all, and a row for each.
+type_in(document, "solid", "cuboctahedron")
+DESIGN["solid"] = "cuboctahedron"
+bands = DESIGN["laminations"][0]["bands"]
+DESIGN["laminations"] = [{"face": face, "bands": bands} for face in ("triangle", "square")]
+document.calculateAll()
+checked += compare(document, DESIGN)
+for row, face in enumerate(("square", "triangle")):
+    page.getCellByPosition(0, first + row).String = face
+    page.getCellByPosition(1, first + row).String = f"red alder {row + 4}; white ash rest"
+DESIGN["laminations"] = [
+    {"face": face, "bands": [{"species": "red alder", "width": width}, {"species": "white ash", "width": None}]}
+    for face, width in (("square", 4), ("triangle", 5))]
+document.calculateAll()
+checked += compare(document, DESIGN)
+type_in(document, "Face kind that the other sheets show", "square")
+document.calculateAll()
+expect("width of the square's first band", cells(document, "Bands")[3][2], 4.0)
+page.getCellByPosition(1, first).FormulaLocal = "1/4in"
 document.calculateAll()
 rows = {row[0]: row[1] for row in cells(document, "Results")}
 told = 'ERROR: bands has no wood and width in "1/4'

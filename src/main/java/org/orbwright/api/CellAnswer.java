@@ -32,7 +32,7 @@ final class CellAnswer {
     static Response value(String name, HttpServerRequest request, Validator validator) {
         CellQuery query = new CellQuery(CellQuery.OF_A_CELL, request.query());
         Cell cell = Cell.of(name).orElseThrow(() -> unknown("cell", name, Cell.names()));
-        SheetPath path = new SheetPath(query.choices(SheetPath.choices(cell.path()), name));
+        SheetPath path = new SheetPath(query.choices(cell.choices(), name));
         JsonNode sheet = SheetJson.of(query.document(cell.needs(), validator));
         return cached(path.value(sheet, cell.path()).orElse(""), MediaType.TEXT_PLAIN, request);
     }
@@ -42,7 +42,7 @@ final class CellAnswer {
         CellQuery query = new CellQuery(CellQuery.OF_A_TABLE, request.query());
         String type = CellTableWriter.type(query.text(CellQuery.FORMAT).orElse(null), accepted);
         CellTable table = table(name);
-        SheetPath path = new SheetPath(query.choices(SheetPath.choices(table.path()), name));
+        SheetPath path = new SheetPath(query.choices(Cell.choices(table.path()), name));
         return cached(CellTableWriter.write(table, path, query.document(Needs.DESIGN, validator), type), type, request);
     }
 

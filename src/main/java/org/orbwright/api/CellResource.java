@@ -146,7 +146,7 @@ public class CellResource {
                     String set,
             @Context Request request) {
         CellTable known = CellAnswer.table(table);
-        List<String> choices = SheetPath.choices(known.path());
+        List<String> choices = Cell.choices(known.path());
         if (set != null && !choices.contains(org.orbwright.cell.Parameter.SET.text())) {
             throw RequestException.invalid(
                     List.of(CellQuery.choosesNothing(org.orbwright.cell.Parameter.SET, set, choices, table)));
@@ -196,7 +196,7 @@ public class CellResource {
             String chosenBy) {
 
         private static CellName of(String name, String words, Needs needs, String path) {
-            return new CellName(name, words, needs.words(), String.join(", ", SheetPath.choices(path)));
+            return new CellName(name, words, needs.words(), String.join(", ", Cell.choices(path)));
         }
     }
 

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,16 +35,6 @@ final class SheetPath {
     /** @param wanted what the items of lists have to be, by the names of their fields */
     SheetPath(Map<String, String> wanted) {
         this.wanted = wanted;
-    }
-
-    /** The names of the fields that a path's items are chosen by. */
-    static List<String> choices(String path) {
-        List<String> choices = new ArrayList<>();
-        Matcher fields = Pattern.compile("[\\[{]([a-zA-Z,]+)[]}]").matcher(path);
-        while (fields.find()) {
-            choices.addAll(Arrays.asList(fields.group(1).split(",")));
-        }
-        return choices;
     }
 
     /** The value at the end of a cell's path; nothing where a list is empty. */

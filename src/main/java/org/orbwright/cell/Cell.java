@@ -1,9 +1,12 @@
 package org.orbwright.cell;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A value of the sheet that a spreadsheet's cell may ask for. Its path leads to it from the sheet's root: of a list,
@@ -106,6 +109,8 @@ public enum Cell {
     /** The gravest finding. */
     FINDING(Needs.DESIGN, "/findings/0/message", "The gravest finding in a sentence, or nothing.");
 
+    private static final Pattern CHOICES = Pattern.compile("[\\[{]([a-zA-Z,]+)[]}]");
+
     private final Needs needs;
     private final String path;
     private final String words;
@@ -133,6 +138,21 @@ public enum Cell {
     /** Where it stands in the sheet. */
     public String path() {
         return path;
+    }
+
+    /** The names of the parameters that choose it. */
+    public List<String> choices() {
+        return choices(path);
+    }
+
+    /** The names of the fields that a path's items are chosen by. */
+    public static List<String> choices(String path) {
+        List<String> choices = new ArrayList<>();
+        Matcher fields = CHOICES.matcher(path);
+        while (fields.find()) {
+            choices.addAll(Arrays.asList(fields.group(1).split(",")));
+        }
+        return choices;
     }
 
     /** What it is. */

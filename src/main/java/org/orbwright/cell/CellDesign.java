@@ -17,6 +17,9 @@ import org.orbwright.design.DesignRequest.SphereRequest;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
+import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
 
 /**
  * Makes a design of the texts of a spreadsheet. What the wanted number does not depend on may be left out. Angles need
@@ -56,11 +59,10 @@ public final class CellDesign {
 
     private DesignRequest design() {
         require(Parameter.SOLID);
-        String solid = texts.getOrDefault(Parameter.SOLID, "").strip();
         return new DesignRequest(
                 null,
                 unit,
-                solid,
+                solid(),
                 copies(),
                 null,
                 null,
@@ -75,6 +77,10 @@ public final class CellDesign {
                         length(Parameter.DIAMETER),
                         length(Parameter.TURNING_ALLOWANCE),
                         length(Parameter.MINIMUM_WALL)));
+    }
+
+    private String solid() {
+        return texts.getOrDefault(Parameter.SOLID, "").strip();
     }
 
     private LengthUnit unit() {
@@ -120,8 +126,26 @@ public final class CellDesign {
         require(Parameter.BANDS);
         Double angle = number(Parameter.BAND_ANGLE);
         return texts.containsKey(Parameter.BANDS)
-                ? WrittenBands.read(texts.get(Parameter.BANDS), unit, angle, broken)
+                ? onEveryFace(WrittenBands.read(texts.get(Parameter.BANDS), unit, angle, broken))
                 : null;
+    }
+
+    /** Bands that name no face kind are those of every one. */
+    private List<LaminationRequest> onEveryFace(List<LaminationRequest> laminations) {
+        List<FaceKind> kinds =
+                SolidCatalogue.find(solid()).map(Solid::faceKinds).orElse(List.of());
+        if (kinds.size() < 2 || laminations.stream().anyMatch(lamination -> lamination.face() != null)) {
+            return laminations;
+        }
+        return kinds.stream()
+                .flatMap(kind -> laminations.stream()
+                        .map(lamination -> new LaminationRequest(
+                                kind.face(),
+                                lamination.places(),
+                                lamination.bandAngle(),
+                                lamination.chevron(),
+                                lamination.bands())))
+                .toList();
     }
 
     private SawRequest saw() {

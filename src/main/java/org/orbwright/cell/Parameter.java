@@ -30,9 +30,9 @@ public enum Parameter {
             "bands",
             "white ash 17; red alder 5; american beech 9; white ash rest",
             "The bands from the base to the tip, each a wood and a width, or rest for one of them; separated by ;."
-                    + " Names of woods have no comma and no number here. With several face kinds there is one list for"
-                    + " each, headed by its name and a colon, and lists are separated by |. Every other segment of a panel"
-                    + " may have its own: hexagon ODD: white ash rest | hexagon EVEN: red alder rest."),
+                    + " Names of woods have no comma and no number here. One list is for all face kinds. Or there is one"
+                    + " for each, headed by its name and a colon, and lists are separated by |. Every other segment of"
+                    + " a panel may have its own: hexagon ODD: white ash rest | hexagon EVEN: red alder rest."),
     /** Band angle. */
     BAND_ANGLE("bandAngle", "0", "How far the bands are turned from running parallel to the base, in degrees."),
     /** Kerf. */

@@ -22,9 +22,10 @@ import org.orbwright.workbook.Book.Page;
  */
 public final class DesignBook {
     private static final String DESIGN = "Design";
-    private static final int STRIPS = 8;
-    /** The sheet has the same columns for all bands, from the first strip on. */
-    private static final int FIRST_STRIP = 24;
+    /** Bands of a face kind that have a row in the sheet of bands. */
+    private static final int BANDS = 8;
+    /** No solid has more face kinds. */
+    private static final int FACE_KINDS = 3;
 
     private static final List<Parameter> INPUTS = List.of(
             Parameter.SOLID,
@@ -42,6 +43,11 @@ public final class DesignBook {
             Parameter.TURNING_ALLOWANCE,
             Parameter.MINIMUM_WALL);
     private static final int FIRST_INPUT = 6;
+    private static final int FIRST_FACE = FIRST_INPUT + INPUTS.size() + 2;
+    private static final int SHOWN_FACE = FIRST_FACE + FACE_KINDS + 1;
+    private static final int QUERY = SHOWN_FACE + 2;
+    /** What the service says of a band that there is not. */
+    private static final String NO_BAND = "ERROR: band must be ";
 
     private static final List<Cell> WORDS = List.of(Cell.SEVERITY, Cell.FINDING);
     private static final List<Cell> NUMBERS = List.of(
@@ -107,33 +113,28 @@ public final class DesignBook {
                     given.getOrDefault(input, text("", Look.INPUT)),
                     text(input.words(), Look.NOTE)));
         }
-        while (rows.size() < FIRST_STRIP - 3) {
-            rows.add(List.of());
+        rows.add(List.of());
+        rows.add(List.of(
+                text("Face kind", Look.HEADING),
+                text("Bands from the base to the tip", Look.HEADING),
+                text(
+                        "A row without a face kind is for all of them. Else write a row for each face kind that the"
+                                + " solid has (GET /v1/solids names them). One wood's width may be rest.",
+                        Look.NOTE)));
+        for (int face = 0; face < FACE_KINDS; face++) {
+            rows.add(List.of(text("", Look.INPUT), text(face == 0 ? Parameter.BANDS.example() : "", Look.INPUT)));
         }
-        rows.add(List.of(text("Strips from the base to the tip", Look.HEADING)));
-        rows.add(List.of(text("Wood", Look.HEADING), text("Width", Look.HEADING)));
-        List<Content> strips = List.of(
-                text("white ash", Look.INPUT),
-                text("17", Look.INPUT),
-                text("red alder", Look.INPUT),
-                text("5", Look.INPUT),
-                text("american beech", Look.INPUT),
-                text("9", Look.INPUT),
-                text("white ash", Look.INPUT),
-                text("rest", Look.INPUT));
-        for (int strip = 0; strip < STRIPS; strip++) {
-            boolean filled = 2 * strip < strips.size();
-            rows.add(List.of(
-                    filled ? strips.get(2 * strip) : text("", Look.INPUT),
-                    filled ? strips.get(2 * strip + 1) : text("", Look.INPUT)));
-        }
+        rows.add(List.of());
+        rows.add(List.of(
+                text("Face kind that the other sheets show", Look.HEADING),
+                text("", Look.INPUT),
+                text(Parameter.FACE.words(), Look.NOTE)));
         rows.add(List.of());
         rows.add(List.of(
                 text("The query that the other sheets send", Look.NOTE),
                 formula(query(), Look.NOTE),
                 text("Made of the cells above.", Look.NOTE)));
-        rows.add(List.of(text("The number of strips", Look.NOTE), formula(count(), Look.NOTE)));
-        return new Page(DESIGN, List.of(55, 60, 150), rows, null);
+        return new Page(DESIGN, List.of(55, 110, 150), rows, null);
     }
 
     private static Map<Parameter, Content> given() {
@@ -153,45 +154,33 @@ public final class DesignBook {
         return given;
     }
 
-    /** The query of the filled-in design, in the cell below the strips. */
+    /** The query of the filled-in design, in the cell below it. */
     private static String query() {
         StringBuilder query = new StringBuilder("\"?errors=text\"");
         for (int i = 0; i < INPUTS.size(); i++) {
-            String cell = "{B" + (FIRST_INPUT + i) + "}";
-            // Calc encodes no empty text.
-            query.append("&IF(")
-                    .append(cell)
-                    .append("=\"\";\"\";\"&")
-                    .append(INPUTS.get(i).text());
-            query.append("=\"&@ENCODEURL(").append(cell).append("&\"\"))");
+            query.append("&").append(stated(INPUTS.get(i), "{B" + (FIRST_INPUT + i) + "}"));
         }
-        query.append("&\"&bands=\"&@ENCODEURL(\" \"&");
-        for (int strip = 0; strip < STRIPS; strip++) {
-            String wood = "{A" + (FIRST_STRIP + strip) + "}";
-            String width = "{B" + (FIRST_STRIP + strip) + "}";
-            query.append(strip == 0 ? "" : "&")
-                    .append("IF(")
-                    .append(wood)
-                    .append("&")
-                    .append(width)
-                    .append("=\"\";\"\";")
-                    .append(wood)
-                    .append("&\" \"&")
-                    .append(width)
-                    .append("&\"; \")");
+        query.append("&\"&bands=\"&@ENCODEURL(\" \"");
+        for (int row = FIRST_FACE; row < FIRST_FACE + FACE_KINDS; row++) {
+            String face = "{A" + row + "}";
+            String bands = "{B" + row + "}";
+            query.append(row == FIRST_FACE ? "" : "&IF(" + face + "&" + bands + "=\"\";\"\";\" | \")")
+                    .append("&IF(" + face + "=\"\";\"\";" + face + "&\": \")&" + bands);
         }
         return query.append(")").toString();
     }
 
-    /** The number of strips that are filled in: the service numbers bands without the empty rows between them. */
-    private static String count() {
-        String last = Integer.toString(FIRST_STRIP + STRIPS - 1);
-        return "SUMPRODUCT(1*({A" + FIRST_STRIP + ":A" + last + "}&{B" + FIRST_STRIP + ":B" + last + "}<>\"\"))";
+    /** A parameter with the text of a cell, or nothing where the cell is empty: Calc encodes no empty text. */
+    private static String stated(Parameter parameter, String cell) {
+        return "IF(" + cell + "=\"\";\"\";\"&" + parameter.text() + "=\"&@ENCODEURL(" + cell + "&\"\"))";
     }
 
     private static String fetch(Cell cell, String choice) {
-        return "@WEBSERVICE({" + DESIGN + "!B3}&\"/v1/cell/" + cell.text() + "\"&{" + DESIGN + "!B"
-                + (FIRST_STRIP + STRIPS + 1) + "}" + choice + ")";
+        String face = cell.choices().contains(Parameter.FACE.text())
+                ? "&" + stated(Parameter.FACE, "{" + DESIGN + "!B" + SHOWN_FACE + "}")
+                : "";
+        return "@WEBSERVICE({" + DESIGN + "!B3}&\"/v1/cell/" + cell.text() + "\"&{" + DESIGN + "!B" + QUERY + "}" + face
+                + choice + ")";
     }
 
     /** A number as this spreadsheet's language has it; a text, and what is wrong, as it came. */
@@ -225,25 +214,25 @@ public final class DesignBook {
     private static Page bands() {
         List<List<Content>> rows = new ArrayList<>();
         rows.add(List.of(text("What is left of every band", Look.TITLE)));
-        rows.add(List.of(
-                text("Of the upright set; survival is the share of the flat band's area that is left.", Look.NOTE)));
+        rows.add(List.of(text(
+                "Of the upright set of the face kind that is shown; survival is the share of the flat band's area that is left.",
+                Look.NOTE)));
         List<Content> headings = new ArrayList<>();
         BAND_HEADINGS.forEach(heading -> headings.add(text(heading, Look.HEADING)));
         headings.add(none());
         headings.add(text("As they came", Look.HEADING));
         rows.add(headings);
-        for (int band = 1; band <= STRIPS; band++) {
-            String beyond = "{" + DESIGN + "!B" + (FIRST_STRIP + STRIPS + 2) + "}<" + band;
+        for (int band = 1; band <= BANDS; band++) {
             List<Content> row = new ArrayList<>();
             row.add(number(band, Look.PLAIN));
             for (int i = 0; i < OF_A_BAND.size(); i++) {
                 String raw = Book.column(FIRST_RAW + i) + (rows.size() + 1);
-                row.add(formula(shown(raw), Look.PLAIN));
+                String none = "IFERROR(LEFT({" + raw + "};" + NO_BAND.length() + ")=\"" + NO_BAND + "\";FALSE())";
+                row.add(formula("IF(" + none + ";\"\";" + shown(raw) + ")", Look.PLAIN));
             }
             row.add(none());
             for (Cell cell : OF_A_BAND) {
-                String answer = fetch(cell, "&\"&band=" + band + "\"");
-                row.add(formula("IF(" + beyond + ";\"\";" + answer + ")", Look.NOTE));
+                row.add(formula(fetch(cell, "&\"&band=" + band + "\""), Look.NOTE));
             }
             rows.add(row);
         }
@@ -252,6 +241,6 @@ public final class DesignBook {
                 "Bands",
                 List.of(25, 45, 35, 45, 35, 35, 10, 35, 25, 25, 25, 25),
                 rows,
-                new Chart("Survival of the bands, from the base to the tip", 1, 5, 3, 2 + STRIPS));
+                new Chart("Survival of the bands, from the base to the tip", 1, 5, 3, 2 + BANDS));
     }
 }

@@ -31,9 +31,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.Parameter;
+import org.orbwright.solid.FaceKind;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
 import org.w3c.dom.Document;
 
 /** Cells and tables over HTTP: the sheet's own digits, in forms that spreadsheets take. */
@@ -236,6 +240,37 @@ class CellHttpTest {
                 "30",
                 cell("mitre-gauge-left", Map.of("solid", "truncated-icosahedron", "face", "hexagon"))
                         .asString());
+    }
+
+    private static Stream<Solid> solids() {
+        return SolidCatalogue.all().stream();
+    }
+
+    /** One list is for every face kind, and a list for each gives each its own; the sheet has the same digits. */
+    @ParameterizedTest
+    @MethodSource("solids")
+    void everySolidHasBandsInACell(Solid solid) {
+        Map<String, String> query = design();
+        query.put("solid", solid.name());
+        query.put("bands", "white ash 0.1; red alder rest");
+        assertEquals(31, SolidCatalogue.all().size());
+        StringBuilder named = new StringBuilder();
+        for (FaceKind kind : solid.faceKinds()) {
+            query.put("face", kind.face());
+            query.put("band", "1");
+            assertEquals("0.1", cell("band-width", query).asString(), kind.face());
+            named.append(named.length() == 0 ? "" : " | ")
+                    .append(kind.face())
+                    .append(": red alder 0.1; white ash rest");
+        }
+        query.put("bands", named.toString());
+        for (FaceKind kind : solid.faceKinds()) {
+            query.put("face", kind.face());
+            assertEquals("red alder", cell("band-species", query).asString(), kind.face());
+        }
+        query.keySet().removeAll(List.of("face", "band"));
+        assertTrue(Double.parseDouble(cell("sphere-mass", query).asString()) > 0);
+        assertTrue(Integer.parseInt(cell("blanks", query).asString()) > 0);
     }
 
     /**

@@ -7,16 +7,28 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.cell.CellDesign;
+import org.orbwright.cell.Needs;
+import org.orbwright.cell.Parameter;
+import org.orbwright.design.Design;
+import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.solid.Solid;
+import org.orbwright.solid.SolidCatalogue;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -118,6 +130,99 @@ class WorkbookTest {
         assertTrue(open.contains(">" + SERVICE + "<"));
         assertTrue(office.contains(">" + SERVICE + "<"));
         assertFalse(open.contains("localhost"));
+    }
+
+    /** The query that the sheet Design makes once these cells are filled in. */
+    private static String query(Map<String, String> filled) {
+        List<List<Book.Content>> rows = DesignBook.of(SERVICE).sheets().get(0).rows();
+        Book.Content query = rows.stream()
+                .filter(row -> row.size() > 1 && row.get(1).kind() == Book.Kind.FORMULA)
+                .findFirst()
+                .orElseThrow()
+                .get(1);
+        return FormulaReader.text(query.value(), reference -> {
+            List<Book.Content> row = rows.get(Integer.parseInt(reference.substring(1)) - 1);
+            Book.Content cell = row.get(reference.charAt(0) - 'A');
+            assertEquals(Book.Look.INPUT, cell.look(), reference);
+            return filled.getOrDefault(reference, cell.value());
+        });
+    }
+
+    private static int row(String heading) {
+        List<List<Book.Content>> rows = DesignBook.of(SERVICE).sheets().get(0).rows();
+        for (int i = 0; i < rows.size(); i++) {
+            if (!rows.get(i).isEmpty() && rows.get(i).get(0).value().equals(heading)) {
+                return i + 1;
+            }
+        }
+        throw new AssertionError(heading);
+    }
+
+    private static Design asked(Map<String, String> filled) {
+        Map<Parameter, String> texts = new EnumMap<>(Parameter.class);
+        for (String part : query(filled).substring(1).split("&", -1)) {
+            String[] named = part.split("=", -1);
+            Parameter.of(named[0])
+                    .ifPresent(known -> texts.put(
+                            known,
+                            URLDecoder.decode(named[1], StandardCharsets.UTF_8).strip()));
+        }
+        CellDesign.Reading reading = CellDesign.read(texts, Needs.DESIGN);
+        assertEquals(List.of(), reading.broken());
+        return Design.of(reading.design());
+    }
+
+    private static Stream<Solid> solids() {
+        return SolidCatalogue.all().stream();
+    }
+
+    /** The first row serves all face kinds; with a row for each, each has its own bands. */
+    @ParameterizedTest
+    @MethodSource("solids")
+    void aRowOfBandsForEachFaceKindServesEverySolid(Solid solid) {
+        assertEquals(31, SolidCatalogue.all().size());
+        int first = row("Face kind") + 1;
+        Map<String, String> filled = new HashMap<>();
+        filled.put("B" + row("solid"), solid.name());
+        filled.put("B" + first, "white ash 2; red alder rest");
+        assertEquals(solid.faceKinds().size(), asked(filled).panels().size());
+        for (int i = 0; i < solid.faceKinds().size(); i++) {
+            filled.put("A" + (first + i), solid.faceKinds().get(i).face());
+            filled.put("B" + (first + i), "white ash " + (i + 1) + "; red alder rest");
+        }
+        List<LaminationRequest> laminations = asked(filled).request().laminations();
+        for (int i = 0; i < laminations.size(); i++) {
+            assertEquals(solid.faceKinds().get(i).face(), laminations.get(i).face());
+            assertEquals(i + 1.0, laminations.get(i).bands().get(0).width());
+        }
+        assertEquals(solid.faceKinds().size(), laminations.size());
+    }
+
+    /** A cell that is not of one face kind takes no face. */
+    @Test
+    void theOtherSheetsSendTheQueryAndTheFaceKindThatIsShown() {
+        String query = "{Design!B" + row("The query that the other sheets send") + "}";
+        String face = "{Design!B" + row("Face kind that the other sheets show") + "}";
+        List<String> fetched = DesignBook.of(SERVICE).sheets().stream()
+                .flatMap(page -> page.rows().stream().flatMap(List::stream))
+                .map(Book.Content::value)
+                .filter(value -> value.contains("@WEBSERVICE("))
+                .toList();
+        assertTrue(fetched.stream().allMatch(value -> value.contains(query)), fetched::toString);
+        for (String cell : List.of("blade-tilt", "survival", "sphere-mass", "severity")) {
+            List<String> asked = fetched.stream()
+                    .filter(value -> value.contains("/v1/cell/" + cell + "\""))
+                    .toList();
+            boolean chosen = cell.equals("blade-tilt") || cell.equals("survival");
+            assertEquals(cell.equals("survival") ? 8 : 1, asked.size());
+            assertTrue(asked.stream().allMatch(value -> value.contains(face) == chosen), asked::toString);
+        }
+    }
+
+    @Test
+    void theQueryOfTheUntouchedWorkbookIsThatOfItsDesign() {
+        assertEquals(4, asked(Map.of()).request().laminations().get(0).bands().size());
+        assertTrue(query(Map.of()).startsWith("?errors=text&solid=icosahedron&unit=mm&acrossFlats=212&thickness=30&"));
     }
 
     @Test
