@@ -1,6 +1,5 @@
 package org.orbwright.api;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.validation.Validator;
 import jakarta.ws.rs.core.CacheControl;
@@ -11,12 +10,16 @@ import jakarta.ws.rs.core.Request;
 import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
 import org.orbwright.cell.Needs;
+import org.orbwright.cell.Parameter;
 import org.orbwright.design.Violation;
+import org.orbwright.sheet.Answer;
+import org.orbwright.sheet.FindingCode;
 
 /** The answer to a spreadsheet: what was asked for, with a tag for caches. What is wrong, {@link CellErrors} says. */
 final class CellAnswer {
@@ -26,6 +29,8 @@ final class CellAnswer {
 
     private static final Pattern TAG = Pattern.compile("\"([^\"]*)\"");
 
+    private static final String WOODS = "woods of GET /v1/woods";
+
     private CellAnswer() {}
 
     /** A cell's value. */
@@ -33,8 +38,29 @@ final class CellAnswer {
         CellQuery query = new CellQuery(CellQuery.OF_A_CELL, request.query());
         Cell cell = Cell.of(name).orElseThrow(() -> unknown("cell", name, Cell.names()));
         SheetPath path = new SheetPath(query.choices(cell.choices(), name));
-        JsonNode sheet = SheetJson.of(query.document(cell.needs(), validator));
-        return cached(path.value(sheet, cell.path()).orElse(""), MediaType.TEXT_PLAIN, request);
+        Answer sheet = SheetJson.answer(query.document(cell.needs(), validator));
+        Optional<String> value = path.value(SheetJson.of(sheet), cell.path());
+        if (value.isEmpty() && cell == Cell.SPHERE_MASS) {
+            refuseUnknownWoods(sheet);
+        }
+        return cached(value.orElse(""), MediaType.TEXT_PLAIN, request);
+    }
+
+    /** An empty cell would be read as nothing to weigh. A sphere that breaks through has no mass either, and a STOP. */
+    private static void refuseUnknownWoods(Answer sheet) {
+        List<Violation> unknown = sheet.findings().stream()
+                .filter(finding -> finding.code() == FindingCode.DENSITY_UNKNOWN)
+                .map(finding -> new Violation(
+                        Parameter.BANDS.text(), finding.code().name(), unknownWood(finding.message()), null, WOODS))
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw RequestException.invalid(unknown);
+        }
+    }
+
+    /** A cell cannot state a wood's own density. */
+    private static String unknownWood(String message) {
+        return message.replace(" State it in woods.", " GET /v1/woods lists the woods that are known.");
     }
 
     /** A table of the design in the query. */

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.orbwright.cell.CellDesign;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Violation;
 
@@ -108,7 +109,8 @@ final class SheetPath {
     }
 
     private boolean fits(JsonNode item, String field) {
-        return !wanted.containsKey(field) || wanted.get(field).strip().equals(text(item.path(field)));
+        return !wanted.containsKey(field)
+                || CellDesign.name(wanted.get(field)).equals(CellDesign.name(text(item.path(field))));
     }
 
     private static void addRows(

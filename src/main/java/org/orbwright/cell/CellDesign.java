@@ -3,8 +3,10 @@ package org.orbwright.cell;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.orbwright.design.DesignRequest;
@@ -27,6 +29,7 @@ import org.orbwright.solid.SolidCatalogue;
  */
 public final class CellDesign {
     private static final int LONGEST_SHOWN = 40;
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_-]+");
     private static final String SIZES = "one of acrossFlats, edge and sphereDiameter";
     private static final String NUMBER = "a number such as 12.5";
     /** An edge in millimetres, for angles. */
@@ -80,14 +83,19 @@ public final class CellDesign {
     }
 
     private String solid() {
-        return texts.getOrDefault(Parameter.SOLID, "").strip();
+        return name(texts.getOrDefault(Parameter.SOLID, ""));
+    }
+
+    /** A name as the catalogue has it: capitals do not matter, nor do blanks in place of hyphens. */
+    public static String name(String text) {
+        return BETWEEN_WORDS.matcher(text.strip()).replaceAll("-").toLowerCase(Locale.ROOT);
     }
 
     private LengthUnit unit() {
         require(Parameter.UNIT);
         String text = texts.getOrDefault(Parameter.UNIT, LengthUnit.MM.symbol()).strip();
         for (LengthUnit known : LengthUnit.values()) {
-            if (known.symbol().equals(text)) {
+            if (known.symbol().equals(name(text))) {
                 return known;
             }
         }

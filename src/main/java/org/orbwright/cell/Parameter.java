@@ -7,7 +7,10 @@ import java.util.Optional;
 /** The texts by which a spreadsheet writes a design, and by which it says what of the design it asks for. */
 public enum Parameter {
     /** Name of the solid. */
-    SOLID("solid", "icosahedron", "The solid, by its name in the catalogue (GET /v1/solids)."),
+    SOLID(
+            "solid",
+            "icosahedron",
+            "The solid, by its name in the catalogue (GET /v1/solids). Capitals do not matter, nor do blanks for hyphens."),
     /** Unit of lengths. */
     UNIT("unit", "mm", "The unit of the answer, and of every length that is written without one: mm or in."),
     /** Size across flats. */

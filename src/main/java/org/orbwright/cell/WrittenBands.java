@@ -55,7 +55,7 @@ final class WrittenBands {
                 ? heading.substring(0, heading.length() - last.length()).strip()
                 : heading;
         return new LaminationRequest(
-                face.isEmpty() ? null : face.toLowerCase(Locale.ROOT), places.orElse(null), bandAngle, null, bands);
+                face.isEmpty() ? null : CellDesign.name(face), places.orElse(null), bandAngle, null, bands);
     }
 
     private static List<BandRequest> bands(String text, LengthUnit unit, List<Violation> broken) {
@@ -80,7 +80,7 @@ final class WrittenBands {
         for (int blank = text.indexOf(' '); blank > 0; blank = text.indexOf(' ', blank + 1)) {
             String width = text.substring(blank).strip();
             String species = text.substring(0, blank).strip();
-            if (width.equals("rest")) {
+            if (width.equalsIgnoreCase("rest")) {
                 return Optional.of(new BandRequest(species, null));
             }
             OptionalDouble length = WrittenLength.read(width, unit);

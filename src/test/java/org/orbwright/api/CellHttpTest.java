@@ -242,6 +242,43 @@ class CellHttpTest {
                         .asString());
     }
 
+    /** As people write names: with capitals, and with blanks in place of hyphens. */
+    @Test
+    void namesMayBeWrittenAsPeopleWriteThem() {
+        Map<String, String> query = design();
+        query.put("solid", "truncated-icosahedron");
+        query.put("bands", "pentagon: white ash rest | hexagon: red alder 0.1; white ash rest");
+        query.put("face", "hexagon");
+        String expected = cell("survival", query).asString();
+        query.put("solid", " Truncated  Icosahedron");
+        query.put("unit", "IN");
+        query.put("bands", "Pentagon: White Ash Rest | Hexagon: Red Alder 0.1; White Ash REST");
+        query.put("face", "Hexagon");
+        assertEquals(expected, cell("survival", query).asString());
+        assertEquals(
+                cell("dihedral", Map.of("solid", "snub-cube")).asString(),
+                cell("dihedral", Map.of("solid", "Snub_Cube")).asString());
+        bad(with("solid", "Dodeca hedro"))
+                .get("/v1/cell/bevel")
+                .then()
+                .statusCode(422)
+                .body(startsWith("ERROR: There is no solid named \"dodeca-hedro\"."));
+    }
+
+    @Test
+    void anUnknownWoodIsToldWhereItWouldBeWeighed() {
+        String told = "ERROR: The density of moonwood is not known, so masses with it are left out."
+                + " GET /v1/woods lists the woods that are known.";
+        Map<String, String> query = with("bands", "moonwood 3/4; black cherry rest");
+        bad(query).get("/v1/cell/sphere-mass").then().statusCode(400).body(startsWith(told));
+        query.put("errors", "text");
+        bad(query).get("/v1/cell/sphere-mass").then().statusCode(200).body(startsWith(told));
+        assertEquals("moonwood", cell("band-species", query).asString());
+        Map<String, String> thin = with("thickness", "0.2");
+        assertEquals("STOP", cell("severity", thin).asString());
+        assertEquals("", cell("sphere-mass", thin).asString());
+    }
+
     private static Stream<Solid> solids() {
         return SolidCatalogue.all().stream();
     }
@@ -269,7 +306,7 @@ class CellHttpTest {
             assertEquals("red alder", cell("band-species", query).asString(), kind.face());
         }
         query.keySet().removeAll(List.of("face", "band"));
-        assertTrue(Double.parseDouble(cell("sphere-mass", query).asString()) > 0);
+        assertTrue(Double.parseDouble(cell("board-feet", query).asString()) > 0);
         assertTrue(Integer.parseInt(cell("blanks", query).asString()) > 0);
     }
 
