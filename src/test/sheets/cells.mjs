@@ -38,6 +38,8 @@ function expect(what, seen, wanted) {
 
 expect("a cell", context.ORBWRIGHT_CELL("blade-tilt", "solid=icosahedron"), 20.9052);
 expect("a wrong cell", context.ORBWRIGHT_CELL("blade-tilt", "solid=ball").slice(0, 6), "ERROR:");
+expect("a bare percent sign", context.ORBWRIGHT_CELL("blade-tilt", "solid=%"),
+  "ERROR: the service answers with status 400 and says no more");
 expect("a value", context.ORBWRIGHT_VALUE(design, "/sphere/thinnestWall"), sheet.sphere.thinnestWall);
 expect("a missing value", context.ORBWRIGHT_VALUE(design, "/nothing"), "ERROR: there is no value at /nothing");
 expect("a wrong design", context.ORBWRIGHT_VALUE("{}", "/x").slice(0, 25), "ERROR: size is missing. A".slice(0, 25));

@@ -19,16 +19,17 @@ const KEY = "";
 /** One value, from a query as GET /v1/cell lists it. */
 function ORBWRIGHT_CELL(name, query) {
   const path = "/v1/cell/" + encodeURIComponent(name) + "?errors=text&" + query.replace(/ /g, "%20");
-  return asValue(fetched(path, {}).getContentText());
+  const answer = fetched(path, {});
+  return answer.getContentText() === "" && answer.getResponseCode() !== 200 ? wrong(answer) : asValue(answer.getContentText());
 }
 
 /** One value of the sheet of a whole design, by its JSON pointer. */
 function ORBWRIGHT_VALUE(design, pointer) {
   const answer = fetched("/v1/sheet", posted(design));
-  const content = JSON.parse(answer.getContentText());
   if (answer.getResponseCode() !== 200) {
-    return "ERROR: " + content.detail;
+    return wrong(answer);
   }
+  const content = JSON.parse(answer.getContentText());
   const value = pointer.split("/").slice(1).reduce((part, step) => (part == null ? part : part[step]), content);
   return value === undefined || typeof value === "object" ? "ERROR: there is no value at " + pointer : value;
 }
@@ -37,7 +38,7 @@ function ORBWRIGHT_VALUE(design, pointer) {
 function ORBWRIGHT_TABLE(design, table) {
   const answer = fetched("/v1/table/" + encodeURIComponent(table) + "?format=csv", posted(design));
   if (answer.getResponseCode() !== 200) {
-    return "ERROR: " + JSON.parse(answer.getContentText()).detail;
+    return wrong(answer);
   }
   const row = /("(?:[^"]|"")*"|[^",\r\n]*)(,|\r\n)/g;
   const rows = [[]];
@@ -48,6 +49,13 @@ function ORBWRIGHT_TABLE(design, table) {
     }
   }
   return rows.slice(0, -1);
+}
+
+/** What is wrong: in the service's words, or by the status where nothing else is told or something else answers. */
+function wrong(answer) {
+  const text = answer.getContentText();
+  const detail = text.startsWith("{") ? JSON.parse(text).detail : undefined;
+  return "ERROR: " + (detail ?? "the service answers with status " + answer.getResponseCode() + " and says no more");
 }
 
 function posted(design) {

@@ -1,4 +1,4 @@
-Attribute VB_Name = "Orbwright"
+Attribute VB_Name = "OrbwrightMacros"
 ' Macros for spreadsheets that run VBA: post a whole design, and get a table of its sheet as cells.
 '
 ' Install: in the VBA editor, File > Import File. No reference has to be set.
@@ -6,6 +6,10 @@ Attribute VB_Name = "Orbwright"
 ' row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1, "/angles/faces/0/bladeTilt") gives one value.
 ' A table begins with a row for each STOP: do not cut this. Beside single values show
 ' =ORBWRIGHT(A1, "/findings/0/severity"), which is STOP if there is any.
+'
+' The module may not bear the name of the function: ORBWRIGHT in a cell would then show #NAME?.
+' It runs on Windows. A Mac has no MSXML, and every answer there begins with ERROR. On a Mac use orbwright.bas in
+' LibreOffice, orbwright-cells.js in a spreadsheet in the web, or sheet.sh in a terminal. The service hands out all of them.
 '
 ' The numbers say what fits, not what is safe: the machine's manual, local rules and instruction come first.
 Option Explicit
