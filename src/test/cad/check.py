@@ -4,6 +4,7 @@ Usage: check.py <address of the service> <folder for the files>
 """
 import io
 import json
+import math
 import pathlib
 import re
 import subprocess
@@ -67,10 +68,18 @@ def read_dxf(name, content, unit):
 def areas(drawing):
     """The area of the closed polylines of each layer."""
     sums = {}
-    for line in drawing.modelspace().query("POLYLINE"):
+    for line in drawing.modelspace().query("POLYLINE LWPOLYLINE"):
         if line.is_closed:
-            sums[line.dxf.layer] = sums.get(line.dxf.layer, 0) + abs(area(list(line.points())))
+            points = line.points() if line.dxftype() == "POLYLINE" else line.get_points("xy")
+            sums[line.dxf.layer] = sums.get(line.dxf.layer, 0) + abs(area(list(points)))
     return sums
+
+
+def check_colours(drawing, name):
+    """No wood has the colour of another layer."""
+    colours = [layer.color for layer in drawing.layers if layer.dxf.name.startswith("BAND_")]
+    others = {layer.color for layer in drawing.layers if not layer.dxf.name.startswith("BAND_")}
+    equal(len(set(colours) - others), len(colours), f"colours of {name}")
 
 
 def band_layer(species):
@@ -82,8 +91,13 @@ def check_panels(name, design, unit):
     answer = json.loads(post("/v1/bands", design))
     kinds = {face["face"] for face in answer["bands"]["faces"]}
     for kind in sorted(kinds):
-        drawing = read_dxf(f"{name}-{kind}", post(f"/v1/drawings/panel?format=dxf&face={kind}", design), unit)
+        address = f"/v1/drawings/panel?format=dxf&face={kind}"
+        drawing = read_dxf(f"{name}-{kind}", post(address, design), unit)
+        check_colours(drawing, name)
         found = areas(drawing)
+        older = read_dxf(f"{name}-{kind}-r12", post(address + "&dxf=R12", design), unit)
+        equal((drawing.dxfversion, older.dxfversion), ("AC1015", "AC1009"), f"releases of {name}")
+        equal(areas(older), found, f"areas of {name} in the older release")
         flat = {}
         for face in answer["bands"]["faces"]:
             if face["face"] != kind:
@@ -193,13 +207,15 @@ def check_work(document):
     screws = disc.query('CIRCLE[layer=="SCREW_CIRCLE"]').first
     same(2 * screws.dxf.radius, text["turning"]["discs"]["screws"]["circle"], 1e-9, "circle of the screws")
     templates = read_dxf("templates", post("/v1/drawings/templates?format=dxf", document), unit).modelspace()
-    gauges, arcs = plan["roughing"]["gauges"], list(templates.query("ARC"))
-    equal(len(arcs), len(gauges), "arcs of the templates")
-    for gauge, arc in zip(gauges, arcs):
-        chord = arc.end_point.distance(arc.start_point)
+    gauges, plates = plan["roughing"]["gauges"], list(templates.query("LWPOLYLINE"))
+    equal(len(plates), len(gauges), "templates")
+    for gauge, plate in zip(gauges, plates):
+        equal(plate.is_closed, True, "a template is one contour")
+        points = plate.get_points("xyb")
+        (end_x, end_y, _), (start_x, start_y, bulge) = points[0], points[-1]
+        chord = math.hypot(end_x - start_x, end_y - start_y)
         same(chord, gauge["chord"], 1e-5, "chord of a template")
-        middle = (arc.start_point + arc.end_point) / 2
-        same(arc.dxf.radius - middle.distance(arc.dxf.center), gauge["sagitta"], 1e-4, "sagitta of a template")
+        same(-bulge * chord / 2, gauge["sagitta"], 1e-4, "sagitta of a template")
     pocket = read_dxf("pocket", post("/v1/drawings/pocket?format=dxf", document), unit).modelspace()
     hole = pocket.query('CIRCLE[layer=="POCKET"]').first
     same(2 * hole.dxf.radius, text["inlays"]["shape"]["diameter"], 1e-9, "diameter of the pocket")

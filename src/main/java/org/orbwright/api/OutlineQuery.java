@@ -11,6 +11,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.DxfRelease;
 import org.orbwright.drawing.DxfWriter;
 import org.orbwright.drawing.Outline;
 import org.orbwright.drawing.OutlineDrawing;
@@ -20,6 +21,7 @@ import org.orbwright.quantity.LengthUnit;
 
 /** What a request for an outline says of the form of its answer. */
 public class OutlineQuery {
+    private static final String RELEASE = "dxf";
     private static final List<Form> FORMS = List.of(Form.SVG, Form.PNG, Form.DXF);
 
     @QueryParam("width")
@@ -35,6 +37,16 @@ public class OutlineQuery {
                             type = SchemaType.STRING,
                             enumeration = {"svg", "png", "dxf"}))
     String format;
+
+    @QueryParam(RELEASE)
+    @Parameter(
+            description = "Release of a DXF: R2000 (AC1015) if left out, or R12 (AC1009) for older programs.",
+            example = "R2000",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"R2000", "R12"}))
+    String release;
 
     @Context
     Request request;
@@ -52,9 +64,12 @@ public class OutlineQuery {
     Response answer(LengthUnit unit, List<Notice> notices, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Form form = Form.wanted(format, request, FORMS);
         PictureQuery.refuseUselessWidth(form, width);
-        return form == Form.DXF
-                ? Response.ok(DxfWriter.write(outline.get(), unit, notices), form.type())
-                        .build()
-                : PictureQuery.written(form, drawing.get().with(notices), width);
+        if (form != Form.DXF) {
+            Query.leftOut(RELEASE, release, "of what is not a DXF");
+            return PictureQuery.written(form, drawing.get().with(notices), width);
+        }
+        DxfRelease asked = Query.constant(RELEASE, release, DxfRelease.class, DxfRelease.R2000);
+        return Response.ok(DxfWriter.write(outline.get(), asked, unit, notices), form.type())
+                .build();
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.orbwright.drawing.Outline.At;
-import org.orbwright.drawing.Outline.Bow;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Layer;
 import org.orbwright.drawing.Outline.LayerKind;
@@ -15,16 +14,14 @@ import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.quantity.Rounding;
 
 /**
- * Writes outlines as a drawing interchange file of release 12 (AC1009, ASCII), which nearly every CAD and CAM program
- * reads. Coordinates are in the design's unit. Release 12 has no place for a unit: it is said in a comment at the head,
- * in a text on the layer NOTE, and in the header variable {@code $INSUNITS} of later releases, which readers of release
- * 12 pass over. Notices are comments at the head, and STOPs are texts on the layer NOTE too, below the outlines.
+ * Writes outlines as a drawing interchange file in ASCII (Autodesk, DXF Reference). The unit stands in the header
+ * variable {@code $INSUNITS}, in a comment at the head and in a text on the layer NOTE; release 12 does not know that
+ * variable, and its readers pass over it. Notices are comments at the head, and STOPs are texts on the layer NOTE too,
+ * below the outlines.
  */
 public final class DxfWriter {
-    private static final int DECIMALS = 8;
     private static final int INCHES = 1;
     private static final int MILLIMETRES = 4;
     /** Release 12 allows 31 letters in a name. */
@@ -36,23 +33,29 @@ public final class DxfWriter {
     /** Letters of a text before release 2000 (Autodesk, DXF Reference, "Group Code Value Types"). */
     private static final int LONGEST_LINE = 255;
 
+    private final DxfRelease release;
     private final LengthUnit unit;
-    private final StringBuilder text = new StringBuilder();
+    private final DxfPairs pairs;
+    private final DxfFrame frame;
     private final Map<Layer, String> names = new LinkedHashMap<>();
 
-    private DxfWriter(LengthUnit unit) {
+    private DxfWriter(DxfRelease release, LengthUnit unit) {
+        this.release = release;
         this.unit = unit;
+        this.pairs = new DxfPairs(release, unit);
+        this.frame = new DxfFrame(pairs, release);
     }
 
     /**
      * The outlines as a file.
      *
      * @param outline the outlines
+     * @param release the release that reads it
      * @param unit the unit of its coordinates
      * @param notices what it tells whoever opens it
      */
-    public static String write(Outline outline, LengthUnit unit, List<Notice> notices) {
-        return new DxfWriter(unit).file(outline, notices);
+    public static String write(Outline outline, DxfRelease release, LengthUnit unit, List<Notice> notices) {
+        return new DxfWriter(release, unit).file(outline, notices);
     }
 
     private String file(Outline outline, List<Notice> notices) {
@@ -60,18 +63,14 @@ public final class DxfWriter {
         List<Note> notes = notes(outline, extent, Notice.stops(notices));
         outline.shapes().forEach(shape -> name(shape.layer()));
         name(Layer.of(LayerKind.NOTE));
-        comment(outline.title() + "; lengths in " + unit.symbol());
-        notices.forEach(notice -> comment(notice.line()));
-        header(extent);
-        tables();
-        section("BLOCKS");
-        put(0, "ENDSEC");
-        section("ENTITIES");
-        outline.shapes().forEach(this::entity);
-        notes.forEach(this::entity);
-        put(0, "ENDSEC");
-        put(0, "EOF");
-        return text.toString();
+        frame.open(names, extent);
+        pairs.section("ENTITIES");
+        outline.shapes().forEach(this::shape);
+        notes.forEach(this::shape);
+        pairs.put(0, "ENDSEC");
+        frame.close();
+        pairs.put(0, "EOF");
+        return head(outline, extent, notices) + pairs;
     }
 
     /** The title and the STOPs below the outlines, in lines no longer than those are large. */
@@ -89,132 +88,91 @@ public final class DxfWriter {
         return notes;
     }
 
-    private void comment(String words) {
-        Notice.wrapped(ascii(words), LONGEST_LINE).forEach(line -> put(999, line));
+    /** It comes first, but names a handle that is free when all else is written. */
+    private String head(Outline outline, OutlineExtent extent, List<Notice> notices) {
+        DxfPairs head = new DxfPairs(release, unit);
+        comment(head, outline.title() + "; lengths in " + unit.symbol());
+        notices.forEach(notice -> comment(head, notice.line()));
+        head.section("HEADER");
+        head.put(9, "$ACADVER");
+        head.put(1, release.version());
+        head.modern(9, "$HANDSEED");
+        head.modern(5, pairs.next());
+        head.put(9, "$INSUNITS");
+        head.put(70, unit == LengthUnit.MM ? MILLIMETRES : INCHES);
+        head.put(9, "$EXTMIN");
+        head.point(new At(extent.left(), extent.low()));
+        head.put(9, "$EXTMAX");
+        head.point(new At(extent.right(), extent.high()));
+        head.put(0, "ENDSEC");
+        return head.toString();
     }
 
-    private void header(OutlineExtent extent) {
-        section("HEADER");
-        put(9, "$ACADVER");
-        put(1, "AC1009");
-        put(9, "$INSUNITS");
-        put(70, String.valueOf(unit == LengthUnit.MM ? MILLIMETRES : INCHES));
-        put(9, "$EXTMIN");
-        point(new At(extent.left(), extent.low()));
-        put(9, "$EXTMAX");
-        point(new At(extent.right(), extent.high()));
-        put(0, "ENDSEC");
+    private static void comment(DxfPairs head, String words) {
+        Notice.wrapped(ascii(words), LONGEST_LINE).forEach(line -> head.put(999, line));
     }
 
-    private void tables() {
-        section("TABLES");
-        table("LTYPE", 1);
-        put(0, "LTYPE");
-        put(2, "CONTINUOUS");
-        put(70, "0");
-        put(3, "Solid line");
-        put(72, "65");
-        put(73, "0");
-        put(40, "0");
-        put(0, "ENDTAB");
-        table("LAYER", names.size());
-        names.forEach((layer, name) -> {
-            put(0, "LAYER");
-            put(2, name);
-            put(70, "0");
-            put(62, String.valueOf(layer.kind().colour()));
-            put(6, "CONTINUOUS");
-        });
-        put(0, "ENDTAB");
-        table("STYLE", 1);
-        put(0, "STYLE");
-        put(2, "STANDARD");
-        put(70, "0");
-        put(40, "0");
-        put(41, "1");
-        put(50, "0");
-        put(71, "0");
-        put(42, "1");
-        put(3, "txt");
-        put(4, "");
-        put(0, "ENDTAB");
-        put(0, "ENDSEC");
-    }
-
-    private void table(String name, int entries) {
-        put(0, "TABLE");
-        put(2, name);
-        put(70, String.valueOf(entries));
-    }
-
-    private void section(String name) {
-        put(0, "SECTION");
-        put(2, name);
-    }
-
-    private void entity(Shape shape) {
+    private void shape(Shape shape) {
         String layer = names.get(shape.layer());
         if (shape instanceof Chain chain) {
             chain(chain, layer);
         } else if (shape instanceof Round round) {
-            start("CIRCLE", layer);
-            point(round.centre());
-            length(40, round.radius());
-        } else if (shape instanceof Bow bow) {
-            start("ARC", layer);
-            point(bow.centre());
-            length(40, bow.radius());
-            put(50, Rounding.plain(Math.toDegrees(bow.from()), DECIMALS));
-            put(51, Rounding.plain(Math.toDegrees(bow.to()), DECIMALS));
+            entity("CIRCLE", layer, "AcDbCircle");
+            pairs.point(round.centre());
+            pairs.length(40, round.radius());
         } else if (shape instanceof Note note) {
-            start("TEXT", layer);
-            point(note.at());
-            length(40, note.height());
-            put(1, ascii(note.text()));
+            entity("TEXT", layer, "AcDbText");
+            pairs.point(note.at());
+            pairs.length(40, note.height());
+            pairs.put(1, ascii(note.text()));
+            pairs.modern(100, "AcDbText");
         }
     }
 
     private void chain(Chain chain, String layer) {
         if (chain.points().size() == 2) {
-            start("LINE", layer);
-            point(chain.points().get(0));
-            At end = chain.points().get(1);
-            length(11, end.x());
-            length(21, end.y());
-            put(31, "0");
-            return;
+            entity("LINE", layer, "AcDbLine");
+            pairs.point(chain.points().get(0));
+            pairs.point(11, chain.points().get(1));
+            pairs.put(31, "0");
+        } else if (release == DxfRelease.R12) {
+            polyline(chain, layer);
+        } else {
+            entity("LWPOLYLINE", layer, "AcDbPolyline");
+            pairs.put(90, chain.points().size());
+            pairs.put(70, chain.closed() ? 1 : 0);
+            chain.points().forEach(at -> pairs.point(10, at));
+            bulge(chain);
         }
-        start("POLYLINE", layer);
-        put(66, "1");
-        point(new At(0, 0));
-        put(70, chain.closed() ? "1" : "0");
+    }
+
+    /** What release 12 has in place of a light polyline. */
+    private void polyline(Chain chain, String layer) {
+        entity("POLYLINE", layer, "");
+        pairs.put(66, 1);
+        pairs.point(new At(0, 0));
+        pairs.put(70, chain.closed() ? 1 : 0);
         for (At at : chain.points()) {
-            start("VERTEX", layer);
-            point(at);
+            entity("VERTEX", layer, "");
+            pairs.point(at);
         }
-        start("SEQEND", layer);
+        bulge(chain);
+        entity("SEQEND", layer, "");
     }
 
-    private void start(String entity, String layer) {
-        put(0, entity);
-        put(8, layer);
+    /** It belongs to the point where the arc starts, which is the last. */
+    private void bulge(Chain chain) {
+        if (chain.bulge() != 0) {
+            pairs.number(42, chain.bulge());
+        }
     }
 
-    private void point(At at) {
-        length(10, at.x());
-        length(20, at.y());
-        put(30, "0");
-    }
-
-    private void length(int code, double millimetres) {
-        put(code, Rounding.plain(unit.fromMillimetres(millimetres), DECIMALS));
-    }
-
-    private void put(int code, String value) {
-        text.append(String.format(Locale.ROOT, "%3d", code))
-                .append('\n')
-                .append(value)
-                .append('\n');
+    private void entity(String type, String layer, String kind) {
+        pairs.put(0, type);
+        pairs.handle(5, frame.modelSpace());
+        pairs.modern(100, "AcDbEntity");
+        pairs.put(8, layer);
+        pairs.modern(100, kind);
     }
 
     /** A name that release 12 allows: capitals, digits and underscores, each once. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Outline.At;
-import org.orbwright.drawing.Outline.Bow;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Layer;
 import org.orbwright.drawing.Outline.LayerKind;
@@ -104,9 +103,9 @@ public final class LatheOutlines {
         double head = foot + sagitta + rim;
         At left = new At(middle.x() - half, foot);
         At right = new At(middle.x() + half, foot);
-        Layer outline = Layer.of(LayerKind.OUTLINE);
+        double turn = Math.asin(Math.min(1, half / radius));
         shapes.add(new Chain(
-                outline,
+                Layer.of(LayerKind.OUTLINE),
                 List.of(
                         right,
                         new At(right.x() + rim, foot),
@@ -114,9 +113,7 @@ public final class LatheOutlines {
                         new At(left.x() - rim, head),
                         new At(left.x() - rim, foot),
                         left),
-                false));
-        double turn = Math.asin(Math.min(1, half / radius));
-        At centre = new At(middle.x(), foot + sagitta - radius);
-        shapes.add(new Bow(outline, centre, radius, Math.PI / 2 - turn, Math.PI / 2 + turn));
+                true,
+                -Math.tan(turn / 2)));
     }
 }

@@ -16,22 +16,46 @@ public record Outline(String title, List<Shape> shapes) {
     }
 
     /** An outline. */
-    public sealed interface Shape permits Chain, Round, Bow, Note {
+    public sealed interface Shape permits Chain, Round, Note {
         /** Where it is put. */
         Layer layer();
     }
 
     /**
-     * Straight lines from point to point.
+     * Lines from point to point: all straight, but for an arc that may close them.
      *
      * @param layer where it is put
      * @param points the points
      * @param closed whether the last is joined to the first
+     * @param bulge of the arc from the last point to the first: the tangent of a quarter of its angle, positive where
+     *     it runs counter-clockwise; 0 for a straight line
      */
-    public record Chain(Layer layer, List<At> points, boolean closed) implements Shape {
+    public record Chain(Layer layer, List<At> points, boolean closed, double bulge) implements Shape {
         /** Copies the list. */
         public Chain {
             points = List.copyOf(points);
+        }
+
+        /** Straight lines alone. */
+        public Chain(Layer layer, List<At> points, boolean closed) {
+            this(layer, points, closed, 0);
+        }
+
+        /** Radius of the closing arc: half its chord is square to its rise and the rest of the diameter. */
+        double radius() {
+            At from = points.get(points.size() - 1);
+            At to = points.get(0);
+            double chord = Math.hypot(to.x() - from.x(), to.y() - from.y());
+            return chord * (1 + bulge * bulge) / (4 * Math.abs(bulge));
+        }
+
+        /** Middle of what closes it; a bulge that is positive lies to the right. */
+        At middle() {
+            At from = points.get(points.size() - 1);
+            At to = points.get(0);
+            return new At(
+                    (from.x() + to.x() + bulge * (to.y() - from.y())) / 2,
+                    (from.y() + to.y() - bulge * (to.x() - from.x())) / 2);
         }
     }
 
@@ -43,22 +67,6 @@ public record Outline(String title, List<Shape> shapes) {
      * @param radius its radius
      */
     public record Round(Layer layer, At centre, double radius) implements Shape {}
-
-    /**
-     * An arc of a circle.
-     *
-     * @param layer where it is put
-     * @param centre its centre
-     * @param radius its radius
-     * @param from where it starts, in radians counter-clockwise from the first axis
-     * @param to where it ends, counter-clockwise from its start
-     */
-    public record Bow(Layer layer, At centre, double radius, double from, double to) implements Shape {
-        /** The point in a direction from the centre. */
-        At end(double direction) {
-            return new At(centre.x() + radius * Math.cos(direction), centre.y() + radius * Math.sin(direction));
-        }
-    }
 
     /**
      * A line of text.
@@ -83,11 +91,30 @@ public record Outline(String title, List<Shape> shapes) {
      *
      * @param kind what is on it
      * @param wood the wood of a band; empty for all others
+     * @param colour number of its colour in the index that drawing interchange files use
      */
-    public record Layer(LayerKind kind, String wood) {
+    public record Layer(LayerKind kind, String wood, int colour) {
+        /** Colours from 20 to 249 are 24 hues in steps of ten; every fourth is that of a colour from 1 to 6. */
+        private static final int HUES = 18;
+        /** From wood to wood, so that neighbours differ. */
+        private static final int STRIDE = 5;
+
+        private static final int SHADES = 5;
+
         /** A layer that is not of one wood. */
         public static Layer of(LayerKind kind) {
-            return new Layer(kind, "");
+            return new Layer(kind, "", kind.colour());
+        }
+
+        /**
+         * The layer of a wood's bands, whose colour no other layer has.
+         *
+         * @param tone its tone in the pictures of the design, so that all files of a design agree
+         */
+        static Layer band(String wood, int tone) {
+            int hue = tone * STRIDE % HUES;
+            int shade = 2 * (tone / HUES % SHADES);
+            return new Layer(LayerKind.BAND, wood, LayerKind.BAND.colour() + 40 * (hue / 3) + 10 * (hue % 3) + shade);
         }
     }
 
@@ -99,8 +126,8 @@ public record Outline(String title, List<Shape> shapes) {
         BEVEL(5),
         /** Joints between segments. */
         JOINT(8),
-        /** Bands, one layer for each wood. */
-        BAND(3),
+        /** Bands, one layer for each wood, each of its own colour. */
+        BAND(20),
         /** The line beyond which the wood is turned away. */
         SPHERE_RIM(1),
         /** The flat that stays in the middle of a face. */
@@ -122,7 +149,10 @@ public record Outline(String title, List<Shape> shapes) {
             this.colour = colour;
         }
 
-        /** Number of its colour in the index that drawing interchange files use: 1 red to 7 black or white, 8 grey. */
+        /**
+         * Number of its colour in the index that drawing interchange files use: 1 red to 7 black or white, 8 grey, then
+         * hues.
+         */
         int colour() {
             return colour;
         }

@@ -12,7 +12,6 @@ import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.Outline.At;
-import org.orbwright.drawing.Outline.Bow;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Note;
@@ -99,17 +98,15 @@ public final class OutlineDrawing {
         if (shape instanceof Round round) {
             return new PathData().circle(x(round.centre()), y(round.centre()), round.radius());
         }
-        if (shape instanceof Bow bow) {
-            At from = bow.end(bow.from());
-            At to = bow.end(bow.to());
-            return new PathData()
-                    .moveTo(x(from), y(from))
-                    .arcTo(bow.radius(), bow.radius(), bow.to() - bow.from() > Math.PI, false, x(to), y(to));
-        }
         PathData path = new PathData();
         if (shape instanceof Chain chain) {
             path.lines(
                     chain.points().stream().map(at -> new Point(x(at), y(at))).toList());
+            if (chain.bulge() != 0) {
+                At end = chain.points().get(0);
+                path.arcTo(
+                        chain.radius(), chain.radius(), Math.abs(chain.bulge()) > 1, chain.bulge() < 0, x(end), y(end));
+            }
             return chain.closed() ? path.close() : path;
         }
         return path;

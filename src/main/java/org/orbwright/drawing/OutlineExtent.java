@@ -1,7 +1,6 @@
 package org.orbwright.drawing;
 
 import org.orbwright.drawing.Outline.At;
-import org.orbwright.drawing.Outline.Bow;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
@@ -23,12 +22,11 @@ record OutlineExtent(double left, double right, double low, double high) {
         for (Shape shape : outline.shapes()) {
             if (shape instanceof Chain chain) {
                 chain.points().forEach(at -> grow(ends, at, 0));
+                if (chain.bulge() != 0) {
+                    grow(ends, chain.middle(), 0);
+                }
             } else if (shape instanceof Round round) {
                 grow(ends, round.centre(), round.radius());
-            } else if (shape instanceof Bow bow) {
-                grow(ends, bow.end(bow.from()), 0);
-                grow(ends, bow.end(bow.to()), 0);
-                grow(ends, bow.end((bow.from() + bow.to()) / 2), 0);
             }
         }
         return new OutlineExtent(ends[0], ends[1], ends[2], ends[3]);

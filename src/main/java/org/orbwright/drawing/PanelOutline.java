@@ -25,12 +25,14 @@ public final class PanelOutline {
     private final Design design;
     private final Panel panel;
     private final BandSet set;
+    private final Legend legend;
     private final List<Shape> shapes = new ArrayList<>();
 
     private PanelOutline(Design design, Panel panel, BandSet set) {
         this.design = design;
         this.panel = panel;
         this.set = set;
+        this.legend = new Legend(design);
     }
 
     /**
@@ -125,7 +127,8 @@ public final class PanelOutline {
                     .map(place::at)
                     .map(PanelOutline::up)
                     .toList();
-            shapes.add(new Chain(new Layer(LayerKind.BAND, patch.layer().band().species()), points, true));
+            String wood = patch.layer().band().species();
+            shapes.add(new Chain(Layer.band(wood, legend.tone(wood)), points, true));
         }
     }
 

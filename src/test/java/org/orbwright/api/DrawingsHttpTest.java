@@ -12,6 +12,7 @@ import io.restassured.specification.RequestSpecification;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Map;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,11 +101,12 @@ class DrawingsHttpTest {
         "net, set, BOTH, 'one of UPRIGHT, INVERTED'",
         "net, width, wide, 'a whole number, 100 to 4000'",
         "net, format, dxf, 'one of svg, png'",
+        "panel, dxf, R14, 'one of R2000, R12'",
         "section, width, 99999, 'a whole number, 100 to 4000'"
     })
     void aWrongParameterIsNamedWithWhatIsAllowed(String drawing, String name, String value, String allowed) {
         design(Contract.badRequest(), "truncated-octahedron-alternating")
-                .accept(name.equals("width") ? "image/png" : "*/*")
+                .accept(name.equals("width") ? "image/png" : name.equals("dxf") ? "image/vnd.dxf" : "*/*")
                 .queryParam(name, value)
                 .post("/v1/drawings/" + drawing)
                 .then()
@@ -113,6 +115,29 @@ class DrawingsHttpTest {
                 .body("violations[0].path", equalTo(name))
                 .body("violations[0].rejected", equalTo(value))
                 .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'', AC1015", "R2000, AC1015", "R12, AC1009"})
+    void aDxfHasTheReleaseThatIsAskedFor(String release, String version) {
+        design().queryParam("format", "dxf")
+                .queryParam("face", "hexagon")
+                .queryParams(release.isEmpty() ? Map.of() : Map.of("dxf", release))
+                .post("/v1/drawings/panel")
+                .then()
+                .statusCode(200)
+                .body(containsString("\n  1\n" + version + "\n"));
+    }
+
+    @Test
+    void aReleaseIsRefusedWhereNoDxfIsAskedFor() {
+        design(Contract.badRequest(), "cube-with-chevrons")
+                .queryParam("dxf", "R12")
+                .post("/v1/drawings/panel")
+                .then()
+                .statusCode(400)
+                .body("violations[0].code", equalTo("NOT_APPLICABLE"))
+                .body("violations[0].allowed", equalTo("left out of what is not a DXF"));
     }
 
     @Test

@@ -16,7 +16,7 @@ record DxfFile(List<DxfFile.Pair> pairs) {
     /** A group code and its value. */
     record Pair(int code, String value) {}
 
-    /** An entity with its groups; a polyline has the points of its vertices. */
+    /** An entity with its groups; a polyline has its vertices: x, y and bulge. */
     record Entity(String type, Map<Integer, String> groups, List<double[]> points) {
         String layer() {
             return groups.get(8);
@@ -27,7 +27,7 @@ record DxfFile(List<DxfFile.Pair> pairs) {
         }
 
         boolean closed() {
-            return type.equals("POLYLINE") && groups.get(70).equals("1");
+            return type.endsWith("POLYLINE") && groups.get(70).equals("1");
         }
 
         double area() {
@@ -36,6 +36,10 @@ record DxfFile(List<DxfFile.Pair> pairs) {
                 double[] a = points.get(i);
                 double[] b = points.get((i + 1) % points.size());
                 twice += a[0] * b[1] - b[0] * a[1];
+                // Autodesk, DXF Reference: a bulge is the tangent of a quarter of the angle, negative if clockwise.
+                double angle = 4 * Math.atan(a[2]);
+                double radius = Math.hypot(b[0] - a[0], b[1] - a[1]) / (2 * Math.sin(angle / 2));
+                twice += a[2] == 0 ? 0 : radius * radius * (angle - Math.sin(angle));
             }
             return Math.abs(twice) / 2;
         }
@@ -57,13 +61,7 @@ record DxfFile(List<DxfFile.Pair> pairs) {
 
     /** Names of the layers. */
     List<String> layers() {
-        List<String> layers = new ArrayList<>();
-        for (int i = 0; i + 1 < pairs.size(); i++) {
-            if (pairs.get(i).equals(new Pair(0, "LAYER"))) {
-                layers.add(pairs.get(i + 1).value());
-            }
-        }
-        return layers;
+        return List.copyOf(layerValues(2).values());
     }
 
     /** The entities. */
@@ -73,18 +71,46 @@ record DxfFile(List<DxfFile.Pair> pairs) {
         for (int i = start; !pairs.get(i).equals(new Pair(0, "ENDSEC")); ) {
             Map<Integer, String> groups = new LinkedHashMap<>();
             String type = pairs.get(i).value();
+            List<double[]> points = new ArrayList<>();
             for (i++; pairs.get(i).code() != 0; i++) {
                 groups.put(pairs.get(i).code(), pairs.get(i).value());
+                if (type.equals("LWPOLYLINE") || type.equals("VERTEX")) {
+                    vertex(points, pairs.get(i));
+                }
             }
             if (type.equals("VERTEX")) {
-                entities.get(entities.size() - 1)
-                        .points()
-                        .add(new double[] {Double.parseDouble(groups.get(10)), Double.parseDouble(groups.get(20))});
+                entities.get(entities.size() - 1).points().addAll(points);
             } else if (!type.equals("SEQEND")) {
-                entities.add(new Entity(type, groups, new ArrayList<>()));
+                entities.add(new Entity(type, groups, points));
             }
         }
         return entities;
+    }
+
+    /** A vertex begins with its x. */
+    private static void vertex(List<double[]> points, Pair pair) {
+        int place = Map.of(10, 0, 20, 1, 42, 2).getOrDefault(pair.code(), -1);
+        if (place == 0) {
+            points.add(new double[3]);
+        }
+        if (place >= 0) {
+            points.get(points.size() - 1)[place] = Double.parseDouble(pair.value());
+        }
+    }
+
+    /** What a name stands for in the table of layers: the values of a group. */
+    Map<String, String> layerValues(int code) {
+        Map<String, String> values = new LinkedHashMap<>();
+        String name = "";
+        boolean layer = false;
+        for (Pair pair : pairs) {
+            layer = pair.code() == 0 ? pair.value().equals("LAYER") : layer;
+            name = layer && pair.code() == 2 ? pair.value() : name;
+            if (layer && pair.code() == code) {
+                values.put(name, pair.value());
+            }
+        }
+        return values;
     }
 
     /** Area of the closed outlines on a layer. */
