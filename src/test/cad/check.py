@@ -95,6 +95,10 @@ def check_panels(name, design, unit):
         drawing = read_dxf(f"{name}-{kind}", post(address, design), unit)
         check_colours(drawing, name)
         found = areas(drawing)
+        other = "in" if unit == "mm" else "mm"
+        scale = 1 / 25.4 if unit == "mm" else 25.4
+        converted = read_dxf(f"{name}-{kind}-{other}", post(f"{address}&unit={other}", design), other)
+        same(areas(converted)["OUTLINE"], found["OUTLINE"] * scale**2, 1e-6, f"area of {name} in {other}")
         older = read_dxf(f"{name}-{kind}-r12", post(address + "&dxf=R12", design), unit)
         equal((drawing.dxfversion, older.dxfversion), ("AC1015", "AC1009"), f"releases of {name}")
         equal(areas(older), found, f"areas of {name} in the older release")

@@ -30,7 +30,8 @@ import org.orbwright.turning.Holding.Seat;
 @Tag(
         name = "Bodies",
         description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"
-                + " unit: coordinates are in the design's unit, which the head of the file says. STL holds one part:"
+                + " unit: coordinates are in the design's unit or the one that is asked for, which the head of the file"
+                + " says. STL holds one part:"
                 + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood. STOPs and WARNs are"
                 + " comments in OBJ and the metadata Description in 3MF. The 80 letters of STL's header hold the codes"
                 + " of the STOPs; a plus stands for those that there is no room for.")

@@ -21,6 +21,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.drawing.WoodColours;
 import org.orbwright.notice.Notice;
+import org.orbwright.quantity.LengthUnit;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.FindingCode;
 import org.orbwright.sheet.SheetCalculator;
@@ -69,6 +70,16 @@ public class BodyQuery {
     @Parameter(description = "The one wood that is answered; all if left out.", example = "red alder")
     String species;
 
+    @QueryParam(FileUnit.NAME)
+    @Parameter(
+            description = FileUnit.DESCRIPTION,
+            example = "mm",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"mm", "in"}))
+    String unit;
+
     @Context
     Request request;
 
@@ -79,14 +90,15 @@ public class BodyQuery {
      */
     Response answer(Answer told, Design design, Double deviation, Function<BodyOptions, Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
+        LengthUnit wanted = FileUnit.asked(unit, form, design.unit());
         boolean named = !Query.isEmpty(species);
         Parts usual = form == Form.STL && !named ? Parts.ONE : Parts.WOODS;
         boolean one = Query.constant(PARTS, parts, Parts.class, usual) == Parts.ONE;
-        BandSet wanted = SetQuery.asked(set);
+        BandSet used = SetQuery.asked(set);
         if (one) {
             Query.leftOut(SPECIES, species, "where " + PARTS + " is ONE");
         }
-        Body made = maker.apply(new BodyOptions(wanted, one, deviation));
+        Body made = maker.apply(new BodyOptions(used, one, deviation));
         if (made.parts().isEmpty() && (named || form != Form.JSON)) {
             throw nothingLeft(design);
         }
@@ -95,7 +107,7 @@ public class BodyQuery {
             throw Query.refuse(SPECIES, "MISSING", "", "one of " + String.join(", ", names));
         }
         Body body = named ? made.only(Query.name(SPECIES, species, names)) : made;
-        return written(form, told, design, body);
+        return written(form, wanted, told, design, body);
     }
 
     /**
@@ -107,13 +119,14 @@ public class BodyQuery {
      */
     Response answerOne(Answer told, Design design, String name, Supplier<Body> maker) {
         Form form = Form.wanted(format, request, FORMS);
+        LengthUnit wanted = FileUnit.asked(unit, form, design.unit());
         String where = "for the " + name + ", which has one part and no bands";
         Query.leftOut(SetQuery.NAME, set, where);
         Query.leftOut(SPECIES, species, where);
         if (Query.constant(PARTS, parts, Parts.class, Parts.ONE) != Parts.ONE) {
             throw Query.refuse(PARTS, "NOT_APPLICABLE", parts, "ONE or left out for the " + name);
         }
-        return written(form, told, design, maker.get());
+        return written(form, wanted, told, design, maker.get());
     }
 
     private static ImpossibleDesignException nothingLeft(Design design) {
@@ -128,18 +141,18 @@ public class BodyQuery {
                         + design.sayAtLeast(SphereCalculator.calculate(design).smallestThickness()))));
     }
 
-    private static Response written(Form form, Answer told, Design design, Body body) {
+    private static Response written(Form form, LengthUnit unit, Answer told, Design design, Body body) {
         List<Notice> notices = told.notices();
         Object entity = switch (form) {
-            case STL -> StlWriter.write(body.parts().get(0), design.unit(), notices);
-            case OBJ -> ObjWriter.write(body, design.unit(), notices);
+            case STL -> StlWriter.write(body.parts().get(0), unit, notices);
+            case OBJ -> ObjWriter.write(body, unit, notices);
             case THREE_MF ->
                 ThreeMfWriter.write(
                         body,
                         WoodColours.of(
                                 design,
                                 body.parts().stream().map(Body.Part::name).toList()),
-                        design.unit(),
+                        unit,
                         notices);
             default -> SheetCalculator.body(told, body);
         };

@@ -48,6 +48,16 @@ public class OutlineQuery {
                             enumeration = {"R2000", "R12"}))
     String release;
 
+    @QueryParam(FileUnit.NAME)
+    @Parameter(
+            description = FileUnit.DESCRIPTION,
+            example = "mm",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"mm", "in"}))
+    String unit;
+
     @Context
     Request request;
 
@@ -61,15 +71,16 @@ public class OutlineQuery {
     }
 
     /** The same where a picture shows more than the outlines. */
-    Response answer(LengthUnit unit, List<Notice> notices, Supplier<Drawing> drawing, Supplier<Outline> outline) {
+    Response answer(LengthUnit designs, List<Notice> notices, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Form form = Form.wanted(format, request, FORMS);
         PictureQuery.refuseUselessWidth(form, width);
+        LengthUnit wanted = FileUnit.asked(unit, form, designs);
         if (form != Form.DXF) {
             Query.leftOut(RELEASE, release, "of what is not a DXF");
             return PictureQuery.written(form, drawing.get().with(notices), width);
         }
         DxfRelease asked = Query.constant(RELEASE, release, DxfRelease.class, DxfRelease.R2000);
-        return Response.ok(DxfWriter.write(outline.get(), asked, unit, notices), form.type())
+        return Response.ok(DxfWriter.write(outline.get(), asked, wanted, notices), form.type())
                 .build();
     }
 }

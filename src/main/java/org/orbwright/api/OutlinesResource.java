@@ -37,7 +37,7 @@ public class OutlinesResource {
             operationId = "drawPanel",
             summary = "The flat panel of a face kind",
             description = "Segments and bands of one panel at true size, with the line beyond which the wood is turned"
-                    + " away. As DXF (ASCII) in the design's unit: closed outlines of panel, inner face and"
+                    + " away. As DXF (ASCII): closed outlines of panel, inner face and"
                     + " bands, on a layer each.")
     public Response panel(
             Document document, @BeanParam FaceQuery face, @BeanParam SetQuery set, @BeanParam OutlineQuery query) {
@@ -57,7 +57,7 @@ public class OutlinesResource {
             operationId = "drawSegment",
             summary = "One segment with its bands",
             description = "A segment at true size with base, base distance and legs, where its bevel ends, and the line"
-                    + " beyond which the wood is turned away. As DXF (ASCII) in the design's unit, the tip"
+                    + " beyond which the wood is turned away. As DXF (ASCII), the tip"
                     + " at the origin.")
     public Response segment(
             Document document,
@@ -81,7 +81,7 @@ public class OutlinesResource {
             operationId = "drawDisc",
             summary = "A mounting disc",
             description = "The mounting disc at one end of the axis with its hole and the circle of its screws. As DXF"
-                    + " (ASCII) in the design's unit, with true circles around the origin.")
+                    + " (ASCII), with true circles around the origin.")
     public Response disc(
             Document document,
             @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
@@ -101,7 +101,7 @@ public class OutlinesResource {
             operationId = "drawTemplates",
             summary = "Ring gauges and templates",
             description = "For each chord that the request lists a ring gauge, and a template whose hollow edge has the"
-                    + " sphere's radius. As DXF (ASCII) in the design's unit, with true arcs.")
+                    + " sphere's radius. As DXF (ASCII), with true arcs.")
     public Response templates(Document document, @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.turning(document);
@@ -113,7 +113,7 @@ public class OutlinesResource {
     @Operation(
             operationId = "drawPocket",
             summary = "The pocket for an inlay",
-            description = "The pocket on its panel, seen from outside. As DXF (ASCII) in the design's unit,"
+            description = "The pocket on its panel, seen from outside. As DXF (ASCII),"
                     + " the panel's centre at the origin.")
     public Response pocket(Document document, @BeanParam OutlineQuery query) {
         Design checked = Design.of(document.design());

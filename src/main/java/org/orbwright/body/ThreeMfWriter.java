@@ -11,7 +11,7 @@ import org.orbwright.xml.Archive;
 
 /**
  * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): one object for each part with its wood as
- * base material, the unit of the design, and the notices as the metadata Description.
+ * base material, the unit of its coordinates, and the notices as the metadata Description.
  */
 public final class ThreeMfWriter {
     private static final int DECIMALS = 8;

@@ -14,6 +14,8 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +76,70 @@ class BodiesHttpTest {
         byte[] byHeader = design().accept(type).post("/v1/bodies/panel").asByteArray();
         assertEquals(
                 new String(byQuery, StandardCharsets.ISO_8859_1), new String(byHeader, StandardCharsets.ISO_8859_1));
+    }
+
+    /** The width of the panel along the first axis is read by the rules of each format alone. */
+    @ParameterizedTest
+    @CsvSource({"stl, Lengths in mm", "obj, lengths in mm", "3mf, ''"})
+    void aBodyIsInTheUnitThatIsAskedFor(String format, String says) {
+        double inches = width(format, "in", says.replace("mm", "in"));
+        assertEquals(25.4, width(format, "mm", says) / inches, 1e-4);
+        assertEquals(inches, width(format, "", says.replace("mm", "in")), 0);
+    }
+
+    private static double width(String format, String unit, String says) {
+        byte[] file = design().queryParam("format", format)
+                .queryParams(unit.isEmpty() ? Map.of() : Map.of("unit", unit))
+                .queryParam("parts", "ONE")
+                .post("/v1/bodies/panel")
+                .then()
+                .statusCode(200)
+                .extract()
+                .asByteArray();
+        assertTrue(new String(file, StandardCharsets.ISO_8859_1).contains(says));
+        double[] across = FileWidth.of(format, file);
+        return across[1] - across[0];
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "bodies/panel, stl, cm, 'one of mm, in'",
+        "bodies/panel, json, mm, left out of a form that has one unit alone",
+        "bodies/solid, obj, IN, 'one of mm, in'",
+        "drawings/panel, dxf, metre, 'one of mm, in'",
+        "drawings/panel, svg, mm, left out of a form that has one unit alone",
+        "drawings/segment, png, in, left out of a form that has one unit alone"
+    })
+    void aUnitThatIsNotToBeHadIsRefused(String address, String format, String unit, String allowed) {
+        badDesign()
+                .queryParam("format", format)
+                .queryParam("unit", unit)
+                .post("/v1/" + address)
+                .then()
+                .statusCode(400)
+                .body("violations[0].path", equalTo("unit"))
+                .body("violations[0].rejected", equalTo(unit))
+                .body("violations[0].allowed", equalTo(allowed));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"mm, 4", "in, 1"})
+    void aDxfIsInTheUnitThatIsAskedForAndSaysSo(String unit, String number) {
+        String dxf = design().queryParam("format", "dxf")
+                .queryParam("unit", unit)
+                .post("/v1/drawings/panel")
+                .asString();
+        // Autodesk, DXF Reference: $INSUNITS is 1 for inches and 4 for millimetres.
+        assertTrue(dxf.contains("$INSUNITS\n 70\n" + number + "\n"), dxf.substring(0, 300));
+        assertTrue(dxf.startsWith("999\n") && dxf.lines().skip(1).findFirst().orElseThrow().endsWith("in " + unit));
+        String[] lines = dxf.split("\n", -1);
+        int most = Arrays.asList(lines).indexOf("$EXTMAX");
+        double right = Double.parseDouble(lines[most + 2]);
+        double radius = design().queryParam("format", "json")
+                .post("/v1/bodies/panel")
+                .jsonPath()
+                .getDouble("body.parts[0].high.x");
+        assertEquals(unit.equals("mm") ? 25.4 * radius : radius, right, 1e-3 * right);
     }
 
     @Test
