@@ -173,6 +173,7 @@ def check_bodies(name, design, unit):
         numbers = json.loads(post(f"/v1/bodies/{body}?format=json", design))["body"]
         one = json.loads(post(f"/v1/bodies/{body}?format=json&parts=ONE", design))["body"]
         check_stl(f"{name}-{body}", post(f"/v1/bodies/{body}", design), one["parts"][0])
+        (FOLDER / f"{name}-{body}.glb").write_bytes(post(f"/v1/bodies/{body}?format=glb", design))
         check_3mf(f"{name}-{body}", post(f"/v1/bodies/{body}?format=3mf", design), numbers["parts"], unit)
         same(
             sum(part["meshVolume"] for part in numbers["parts"]),

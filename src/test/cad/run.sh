@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Lets the packaged service make outlines and bodies of worked designs and opens them with independent programs: ezdxf
 # reads and audits the DXF files, whose areas have to be those of the service's other answers; admesh has nothing to mend
-# in the STL files, and finds the service's volumes; Python reads the 3MF files.
+# in the STL files, and finds the service's volumes; Python reads the 3MF files. Where npm is there, the Khronos Group's
+# validator judges the GLB files.
 # Needs what `mvn package` leaves behind. Installs Debian's python3-ezdxf and admesh where they are missing.
 # Usage: src/test/cad/run.sh
 set -euo pipefail
@@ -27,3 +28,9 @@ mkdir -p "$work"
 need_programs
 start_service "$work/service.log"
 "$python" src/test/cad/check.py "$url" "$work"
+if command -v npm >/dev/null; then
+  npm install --silent --no-save --prefix "$work/node" gltf-validator@2.0.0-dev.3.10 >/dev/null
+  NODE_PATH="$work/node/node_modules" node src/test/cad/judge_glb.js "$work"/*.glb
+else
+  echo "cad: no npm, so nobody judged the GLB files"
+fi

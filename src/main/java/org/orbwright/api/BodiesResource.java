@@ -26,15 +26,16 @@ import org.orbwright.turning.Holding.Seat;
 /** Bodies of a design for CAD and CAM. */
 @Path("/v1/bodies")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({Form.STL_TYPE, Form.OBJ_TYPE, Form.THREE_MF_TYPE, MediaType.APPLICATION_JSON})
+@Produces({Form.STL_TYPE, Form.OBJ_TYPE, Form.THREE_MF_TYPE, Form.GLB_TYPE, MediaType.APPLICATION_JSON})
 @Tag(
         name = "Bodies",
         description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"
                 + " unit: coordinates are in the design's unit or the one that is asked for, which the head of the file"
-                + " says. STL holds one part:"
-                + " all wood, or the one wood that is named; OBJ and 3MF hold a part for each wood. STOPs and WARNs are"
-                + " comments in OBJ and the metadata Description in 3MF. The 80 letters of STL's header hold the codes"
-                + " of the STOPs; a plus stands for those that there is no room for.")
+                + " says. STL holds one part: all wood, or the one wood that is named. OBJ, 3MF and GLB hold a part for"
+                + " each wood. GLB is glTF 2.0 for viewers: in metres, its second axis upright, in the colours of the"
+                + " woods. STOPs and WARNs are comments in OBJ, the metadata Description in 3MF and"
+                + " asset.extras.notices in GLB. The 80 letters of STL's header hold the codes of the STOPs; a plus"
+                + " stands for those that there is no room for.")
 @Heavy
 public class BodiesResource {
     private static final String THICKEST = "1000";

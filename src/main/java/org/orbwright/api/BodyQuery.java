@@ -12,6 +12,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.orbwright.body.Body;
 import org.orbwright.body.BodyOptions;
+import org.orbwright.body.GlbWriter;
 import org.orbwright.body.ObjWriter;
 import org.orbwright.body.StlWriter;
 import org.orbwright.body.ThreeMfWriter;
@@ -31,7 +32,7 @@ import org.orbwright.sphere.SphereCalculator;
 public class BodyQuery {
     private static final String PARTS = "parts";
     private static final String SPECIES = "species";
-    private static final List<Form> FORMS = List.of(Form.STL, Form.OBJ, Form.THREE_MF, Form.JSON);
+    private static final List<Form> FORMS = List.of(Form.STL, Form.OBJ, Form.THREE_MF, Form.GLB, Form.JSON);
 
     /** How a body is divided. */
     enum Parts {
@@ -48,7 +49,7 @@ public class BodyQuery {
             schema =
                     @Schema(
                             type = SchemaType.STRING,
-                            enumeration = {"stl", "obj", "3mf", "json"}))
+                            enumeration = {"stl", "obj", "3mf", "glb", "json"}))
     String format;
 
     @QueryParam(SetQuery.NAME)
@@ -146,16 +147,15 @@ public class BodyQuery {
         Object entity = switch (form) {
             case STL -> StlWriter.write(body.parts().get(0), unit, notices);
             case OBJ -> ObjWriter.write(body, unit, notices);
-            case THREE_MF ->
-                ThreeMfWriter.write(
-                        body,
-                        WoodColours.of(
-                                design,
-                                body.parts().stream().map(Body.Part::name).toList()),
-                        unit,
-                        notices);
+            case THREE_MF -> ThreeMfWriter.write(body, colours(design, body), unit, notices);
+            case GLB -> GlbWriter.write(body, colours(design, body), notices);
             default -> SheetCalculator.body(told, body);
         };
         return Response.ok(entity, form.type()).build();
+    }
+
+    private static List<String> colours(Design design, Body body) {
+        return WoodColours.of(
+                design, body.parts().stream().map(Body.Part::name).toList());
     }
 }

@@ -16,6 +16,8 @@ enum Form {
     OBJ("obj", Form.OBJ_TYPE),
     /** 3MF. */
     THREE_MF("3mf", Form.THREE_MF_TYPE),
+    /** Binary glTF. */
+    GLB("glb", Form.GLB_TYPE),
     /** The numbers. */
     JSON("json", MediaType.APPLICATION_JSON),
     /** Scalable vector graphics. */
@@ -36,6 +38,7 @@ enum Form {
     static final String STL_TYPE = "model/stl";
     static final String OBJ_TYPE = "model/obj";
     static final String THREE_MF_TYPE = "model/3mf";
+    static final String GLB_TYPE = "model/gltf-binary";
     static final String SVG_TYPE = "image/svg+xml";
     static final String PNG_TYPE = "image/png";
     static final String DXF_TYPE = "image/vnd.dxf";

@@ -64,7 +64,7 @@ class BodiesHttpTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"obj, model/obj", "3mf, model/3mf", "stl, model/stl", "json, application/json"})
+    @CsvSource({"obj, model/obj", "3mf, model/3mf", "glb, model/gltf-binary", "stl, model/stl", "json, application/json"})
     void aFormIsAskedForByHeaderOrByQuery(String format, String type) {
         byte[] byQuery = design().queryParam("format", format)
                 .post("/v1/bodies/panel")
@@ -105,6 +105,7 @@ class BodiesHttpTest {
     @CsvSource({
         "bodies/panel, stl, cm, 'one of mm, in'",
         "bodies/panel, json, mm, left out of a form that has one unit alone",
+        "bodies/sphere, glb, mm, left out of a form that has one unit alone",
         "bodies/solid, obj, IN, 'one of mm, in'",
         "drawings/panel, dxf, metre, 'one of mm, in'",
         "drawings/panel, svg, mm, left out of a form that has one unit alone",
@@ -162,7 +163,7 @@ class BodiesHttpTest {
         "shell, set, BOTH, 'one of UPRIGHT, INVERTED'",
         "panel, face, square, one of pentagon",
         "segment, segment, Z, one of A",
-        "solid, format, step, 'one of stl, obj, 3mf, json'"
+        "solid, format, step, 'one of stl, obj, 3mf, glb, json'"
     })
     void aWrongParameterIsNamedWithWhatIsAllowed(String body, String name, String value, String allowed) {
         badDesign()
@@ -222,7 +223,7 @@ class BodiesHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"stl", "obj", "3mf"})
+    @ValueSource(strings = {"stl", "obj", "3mf", "glb"})
     void aSphereOfWhichNothingIsLeftIsNoFile(String format) {
         with(Contract.request(), allHollow())
                 .queryParam("format", format)

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,6 +56,13 @@ final class FileText {
                                         .filter(line -> line.startsWith("#"))
                                         .toList()));
             case "model/3mf" -> Map.of("metadata", texts(xml(model(file)), "metadata"));
+            case "model/gltf-binary" -> {
+                int length = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN).getInt(12);
+                JsonNode asset = Contract.json(new String(file, 20, length, StandardCharsets.UTF_8)).path("asset");
+                List<String> notices = new ArrayList<>();
+                asset.at("/extras/notices").forEach(notice -> notices.add(notice.asText()));
+                yield Map.of("notices", String.join(" ", notices));
+            }
             case "text/csv" -> Map.of("lines", csv(text));
             case "application/xml" -> Map.of("elements", texts(xml(file), "stop"));
             case "application/x-ndjson" -> Map.of("lines", ndjson(text));

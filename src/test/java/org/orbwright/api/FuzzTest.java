@@ -63,6 +63,7 @@ class FuzzTest {
             "drawings/net",
             "bodies/segment",
             "bodies/panel?format=3mf",
+            "bodies/panel?format=glb",
             "bodies/solid?format=json",
             "bodies/pocket?format=json",
             "table/bands",
