@@ -8,7 +8,7 @@ final class FileUnit {
     static final String NAME = "unit";
     static final String DESCRIPTION = "The unit of the coordinates in a file for a machine; the document's if left out."
             + " Many slicers take every number for millimetres.";
-    private static final Set<Form> WITH_CHOICE = Set.of(Form.STL, Form.OBJ, Form.THREE_MF, Form.DXF);
+    private static final Set<Form> WITH_CHOICE = Set.of(Form.STL, Form.OBJ, Form.THREE_MF, Form.DXF, Form.CUT);
 
     private FileUnit() {}
 

@@ -26,6 +26,8 @@ enum Form {
     PNG("png", Form.PNG_TYPE),
     /** Drawing interchange. */
     DXF("dxf", Form.DXF_TYPE),
+    /** What is cut, as scalable vector graphics; had by the query parameter alone, since pictures have the media type. */
+    CUT("cut", Form.SVG_TYPE),
     /** Comma separated values. */
     CSV("csv", Csv.MEDIA_TYPE),
     /** Rows in XML. */
@@ -78,7 +80,9 @@ enum Form {
                     .orElseThrow();
         }
         List<Variant> variants = Variant.mediaTypes(offered.stream()
-                        .map(form -> MediaType.valueOf(form.type))
+                        .map(form -> form.type)
+                        .distinct()
+                        .map(MediaType::valueOf)
                         .toArray(MediaType[]::new))
                 .build();
         Variant wanted = request.selectVariant(variants);

@@ -10,6 +10,7 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.orbwright.design.Design;
+import org.orbwright.drawing.CutWriter;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.DxfRelease;
 import org.orbwright.drawing.DxfWriter;
@@ -22,7 +23,7 @@ import org.orbwright.quantity.LengthUnit;
 /** What a request for an outline says of the form of its answer. */
 public class OutlineQuery {
     private static final String RELEASE = "dxf";
-    private static final List<Form> FORMS = List.of(Form.SVG, Form.PNG, Form.DXF);
+    private static final List<Form> FORMS = List.of(Form.SVG, Form.PNG, Form.DXF, Form.CUT);
 
     @QueryParam("width")
     @Parameter(description = "Width of a PNG in dots.", example = PictureQuery.DEFAULT_WIDTH)
@@ -30,12 +31,12 @@ public class OutlineQuery {
 
     @QueryParam(Form.PARAMETER)
     @Parameter(
-            description = Form.DESCRIPTION,
+            description = Form.DESCRIPTION + " cut: an SVG at true size that has nothing but what is cut.",
             example = "dxf",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
-                            enumeration = {"svg", "png", "dxf"}))
+                            enumeration = {"svg", "png", "dxf", "cut"}))
     String format;
 
     @QueryParam(RELEASE)
@@ -77,10 +78,16 @@ public class OutlineQuery {
         LengthUnit wanted = FileUnit.asked(unit, form, designs);
         if (form != Form.DXF) {
             Query.leftOut(RELEASE, release, "of what is not a DXF");
-            return PictureQuery.written(form, drawing.get().with(notices), width);
         }
         DxfRelease asked = Query.constant(RELEASE, release, DxfRelease.class, DxfRelease.R2000);
-        return Response.ok(DxfWriter.write(outline.get(), asked, wanted, notices), form.type())
-                .build();
+        return switch (form) {
+            case DXF ->
+                Response.ok(DxfWriter.write(outline.get(), asked, wanted, notices), form.type())
+                        .build();
+            case CUT ->
+                Response.ok(CutWriter.write(outline.get(), wanted, notices), form.type() + ";charset=UTF-8")
+                        .build();
+            default -> PictureQuery.written(form, drawing.get().with(notices), width);
+        };
     }
 }

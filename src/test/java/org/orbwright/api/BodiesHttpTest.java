@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -329,6 +330,31 @@ class BodiesHttpTest {
                         .accept("image/vnd.dxf")
                         .post(address)
                         .asString());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"panel, ''", "segment, ''", "disc, lantern", "templates, lantern", "pocket, lantern"})
+    void whatIsCutIsAnSvgWithoutLetters(String drawing, String document) {
+        with(Contract.request(), document.isEmpty() ? worked() : lantern())
+                .queryParam("format", "cut")
+                .queryParam("unit", "mm")
+                .post("/v1/drawings/" + drawing)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith("image/svg+xml"))
+                .body(containsString("<g id=\"OUTLINE\""))
+                .body(containsString("mm\" viewBox=\"0 0 "))
+                .body(not(containsString("<text")));
+    }
+
+    @Test
+    void aStopStandsInTheDescriptionOfWhatIsCut() {
+        with(Contract.request(), allHollow())
+                .queryParam("format", "cut")
+                .post("/v1/drawings/panel")
+                .then()
+                .statusCode(200)
+                .body(containsString("<desc>Lengths in in. STOP BREAK_THROUGH: "));
     }
 
     @Test

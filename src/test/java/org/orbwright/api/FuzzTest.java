@@ -58,6 +58,7 @@ class FuzzTest {
             "drawings/segment?format=dxf",
             "drawings/disc",
             "drawings/pocket?format=dxf",
+            "drawings/pocket?format=cut",
             "drawings/survival",
             "drawings/section",
             "drawings/net",
