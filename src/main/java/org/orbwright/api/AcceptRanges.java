@@ -16,13 +16,15 @@ import java.util.stream.Stream;
  * Writes ranges such as {@code text/*} in the header Accept as the types of that range that the address has: the
  * framework chooses among several types by their full names only, and would refuse a range that one of them is in, or
  * answer in a type that is none of them (RFC 9110, 12.5.1). Parameters other than weights are left out: no type here
- * has any, and the framework would send a caller's back.
+ * has any, and the framework would send a caller's back. The type of problems is left out too: generated clients ask
+ * for it, some of them for it alone. Where the query names a format, the header says nothing.
  */
 @ApplicationScoped
 public class AcceptRanges {
     private static final int AFTER_THE_GATE = 100;
     private static final String ALL = "*/";
     private static final String ANY = "/*";
+    private static final Pattern FORMAT = Pattern.compile("(^|&)" + Form.PARAMETER + "=[^&]");
     private static final Pattern WEIGHT = Pattern.compile("[qQ]=[01](\\.[0-9]{0,3})?");
 
     void register(@Observes Filters filters) {
@@ -32,8 +34,9 @@ public class AcceptRanges {
     private static void spellOut(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String accepted = request.getHeader(HttpHeaders.ACCEPT);
-        if (accepted != null && isOdd(accepted)) {
-            String spelt = spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
+        if (accepted != null && (isOdd(accepted) || hasFormat(request))) {
+            String spelt =
+                    hasFormat(request) ? "" : spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
             if (spelt.isEmpty()) {
                 // Nothing is asked for: as good as no header, of which the framework makes a fault.
                 request.headers().remove(HttpHeaders.ACCEPT);
@@ -46,7 +49,14 @@ public class AcceptRanges {
 
     /** Whether there is anything to do; what most callers send is left alone. */
     private static boolean isOdd(String accepted) {
-        return accepted.isBlank() || accepted.contains(";") || (accepted.contains(ANY) && !accepted.equals("*/*"));
+        return accepted.isBlank()
+                || accepted.contains(";")
+                || accepted.contains(Problem.MEDIA_TYPE)
+                || (accepted.contains(ANY) && !accepted.equals("*/*"));
+    }
+
+    private static boolean hasFormat(HttpServerRequest request) {
+        return request.query() != null && FORMAT.matcher(request.query()).find();
     }
 
     /** The header with every range replaced; one that no type is in stays, and is refused as it was sent. */
@@ -66,7 +76,7 @@ public class AcceptRanges {
                 .findFirst()
                 .map(part -> ";" + part)
                 .orElse("");
-        if (range.isEmpty()) {
+        if (range.isEmpty() || range.equals(Problem.MEDIA_TYPE)) {
             return Stream.empty();
         }
         if (!range.endsWith(ANY) || range.startsWith(ALL)) {

@@ -67,4 +67,58 @@ class AcceptRangesTest {
                 .statusCode(200)
                 .contentType(startsWith(type));
     }
+
+    @Test
+    void theTypeOfProblemsIsLeftOut() {
+        assertEquals("text/csv", AcceptRanges.spellOut("application/problem+json, text/csv", TYPES));
+        assertEquals("", AcceptRanges.spellOut("application/problem+json", TYPES));
+    }
+
+    /** A generated client asks for the only type whose answer has a schema. */
+    @ParameterizedTest
+    @CsvSource({
+        "/v1/drawings/sphere, image/svg+xml",
+        "/v1/shop-sheet, application/pdf",
+        "/v1/turning/path, application/json",
+        "/v1/sheet, application/json",
+    })
+    void whoAsksForProblemsAloneGetsTheUsualAnswer(String path, String type) {
+        given().accept("application/problem+json")
+                .contentType(ContentType.JSON)
+                .body(Posted.worked().toString())
+                .post(path)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith(type));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "text/html, /v1/drawings/panel, dxf, image/vnd.dxf",
+        "application/json, /v1/drawings/sphere, png, image/png",
+        "image/gif, /v1/shop-sheet, html, text/html",
+        "image/gif, /v1/table/bands, xml, application/xml",
+        "application/xml;q=0.9, /v1/bodies/panel, 3mf, model/3mf",
+    })
+    void aFormatGoesBeforeTheHeader(String accepted, String path, String format, String type) {
+        given().accept(accepted)
+                .contentType(ContentType.JSON)
+                .queryParam("format", format)
+                .body(Posted.worked().toString())
+                .post(path)
+                .then()
+                .statusCode(200)
+                .contentType(startsWith(type));
+    }
+
+    @Test
+    void anEmptyFormatLeavesTheChoiceToTheHeader() {
+        given().accept("image/gif")
+                .contentType(ContentType.JSON)
+                .queryParam("format", "")
+                .body(Posted.worked().toString())
+                .post("/v1/drawings/panel")
+                .then()
+                .statusCode(406);
+    }
 }
