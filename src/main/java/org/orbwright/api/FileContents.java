@@ -2,24 +2,29 @@ package org.orbwright.api;
 
 import org.eclipse.microprofile.openapi.OASFactory;
 import org.eclipse.microprofile.openapi.models.media.Content;
+import org.eclipse.microprofile.openapi.models.media.Schema;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 import org.orbwright.sheet.Answer;
 
-/** Describes the answers of bodies in the contract: files, and their numbers as JSON. */
+/** Describes pictures and bodies in the contract: files, and their numbers as JSON. */
 final class FileContents {
     private FileContents() {}
 
-    /** Gives the contents of a body's answer their schemas, and leaves others as they are. */
+    /**
+     * Gives the contents that the resources say nothing of their schemas. Forms that are text are files as well: a
+     * generated client has one type for all forms of an answer.
+     */
     static void describe(Content content) {
-        if (content == null || !content.hasMediaType(Form.STL_TYPE)) {
-            return;
-        }
-        content.getMediaTypes()
-                .forEach((type, media) -> media.setSchema(
+        content.getMediaTypes().forEach((type, media) -> {
+            Schema known = media.getSchema();
+            if (known == null || (known.getRef() == null && known.getType() == null)) {
+                media.setSchema(
                         type.equals(Form.JSON.type())
                                 ? OASFactory.createSchema().ref("#/components/schemas/" + Answer.class.getSimpleName())
                                 : OASFactory.createSchema()
                                         .addType(SchemaType.STRING)
-                                        .format(type.equals(Form.OBJ_TYPE) ? null : "binary")));
+                                        .format("binary"));
+            }
+        });
     }
 }

@@ -54,6 +54,22 @@ class ContractTest {
         }));
     }
 
+    /** A generator makes a method without a result of an answer without a schema. */
+    @Test
+    void everyAnswerHasASchemaAndFilesAreBinary() {
+        assertAll(operations().map(operation -> () -> {
+            JsonNode content = operation.at("/responses/200/content");
+            assertFalse(content.isEmpty(), operation.path("operationId").asText());
+            for (Map.Entry<String, JsonNode> form : content.properties()) {
+                String where = operation.path("operationId").asText() + " as " + form.getKey();
+                JsonNode schema = form.getValue().path("schema");
+                assertTrue(schema.has("$ref") || schema.has("type"), where);
+                boolean file = form.getKey().matches("(image|model)/.*|application/(pdf|vnd\\..*)");
+                assertEquals(file ? "binary" : "", schema.path("format").asText(), where);
+            }
+        }));
+    }
+
     @Test
     void everyProblemHasTheOneShape() {
         contract.at("/components/responses")
