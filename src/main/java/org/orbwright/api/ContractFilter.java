@@ -67,6 +67,7 @@ public class ContractFilter implements OASFilter {
         }
         RequestBody body = operation.getRequestBody();
         if (body != null) {
+            FileNames.describe(answer);
             body.setDescription("The document.");
             body.setRequired(true);
             if (json(body.getContent()) != null) {

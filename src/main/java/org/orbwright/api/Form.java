@@ -61,6 +61,11 @@ enum Form {
         return type;
     }
 
+    /** The word in the query, which ends the name of a file too. */
+    String word() {
+        return word;
+    }
+
     /**
      * The form that is asked for.
      *

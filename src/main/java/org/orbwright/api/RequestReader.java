@@ -18,6 +18,7 @@ import java.lang.annotation.Annotation;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyReader;
 import org.jboss.resteasy.reactive.server.spi.ServerRequestContext;
@@ -65,7 +66,9 @@ public class RequestReader implements ServerMessageBodyReader<Document> {
 
     @Override
     public Document readFrom(Class<Document> type, Type genericType, MediaType media, ServerRequestContext context) {
-        return readBody(context.getInputStream());
+        Document document = readBody(context.getInputStream());
+        ((ResteasyReactiveRequestContext) context).setProperty(FileNames.DOCUMENT, document);
+        return document;
     }
 
     @Override
