@@ -13,6 +13,7 @@ import org.orbwright.quantity.Describe;
  * @param status the HTTP status
  * @param detail what is wrong this time
  * @param instance the address that was asked for, or a URI of this very occurrence
+ * @param requestId the id of the request, null for a document that no request brought
  * @param violations every broken rule, at most {@link #MOST_VIOLATIONS}; empty where the problem has no parts
  */
 @Describe("What is wrong with a request, in the form of RFC 9457.")
@@ -38,6 +39,12 @@ public record Problem(
                 example = "\"/v1/sheet\"")
         String instance,
 
+        @Describe(
+                value = "The id of the request, as the header X-Request-Id of the answer has it and the log.",
+                example = "\"0c2f5b1e-7d43-4a86-9b58-3e6d1f0a7c24\"",
+                optional = true)
+        String requestId,
+
         @Describe("Every broken rule, in the order of the fields, at most 100; empty where the problem has no parts.")
         List<Violation> violations) {
 
@@ -53,7 +60,7 @@ public record Problem(
     }
 
     static Problem of(ProblemKind kind, String detail, String instance, List<Violation> violations) {
-        return new Problem(kind.uri(), kind.title(), kind.status(), detail, instance, violations);
+        return new Problem(kind.uri(), kind.title(), kind.status(), detail, instance, RequestIds.current(), violations);
     }
 
     static Problem of(RequestException refusal, String instance) {

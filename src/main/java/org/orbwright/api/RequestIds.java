@@ -10,13 +10,14 @@ import org.jboss.logging.MDC;
 
 /**
  * Gives every request an id, the caller's own if that is short and plain, which stands in the log beside whatever is
- * logged of the request, and in the answer's header.
+ * logged of the request, in the answer's header, and in the problem if there is one.
  */
 @ApplicationScoped
 public class RequestIds {
     static final String HEADER = "X-Request-Id";
 
     private static final int BEFORE_LIMITS = 1100;
+    private static final String KEY = "requestId";
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9._-]{1,64}");
 
     void register(@Observes Filters filters) {
@@ -28,8 +29,13 @@ public class RequestIds {
         String id = asked != null && PLAIN.matcher(asked).matches()
                 ? asked
                 : UUID.randomUUID().toString();
-        MDC.put("requestId", id);
+        MDC.put(KEY, id);
         exchange.response().putHeader(HEADER, id);
         exchange.next();
+    }
+
+    /** The id of the request that is worked on, null if there is none. */
+    static String current() {
+        return (String) MDC.get(KEY);
     }
 }

@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -9,6 +10,9 @@ import java.util.Map;
 final class BadRequests {
     private static final String DESIGN =
             DesignLibrary.find(Posted.MAIN).orElseThrow().json();
+
+    /** An id that is the same whenever the problems are asked for. */
+    private static final String ID = "0c2f5b1e-7d43-4a86-9b58-3e6d1f0a7c24";
 
     /** By the declared answer that the problem belongs to and the example's name in it. */
     static final Map<String, BadRequest> ALL = all();
@@ -18,11 +22,11 @@ final class BadRequests {
     /** A request and what is wrong with it; without a body it is read. */
     record BadRequest(String address, String body) {
         JsonNode answer() {
+            RequestSpecification request = Contract.badRequest().header(RequestIds.HEADER, ID);
             return Contract.json(
                     body == null
-                            ? Contract.badRequest().get(address).asString()
-                            : Contract.badRequest()
-                                    .contentType(ContentType.JSON)
+                            ? request.get(address).asString()
+                            : request.contentType(ContentType.JSON)
                                     .body(body)
                                     .post(address)
                                     .asString());

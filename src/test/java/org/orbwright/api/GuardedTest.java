@@ -114,6 +114,8 @@ class GuardedTest {
                     .statusCode(401)
                     .contentType(Problem.MEDIA_TYPE)
                     .header("WWW-Authenticate", containsString("Basic"))
+                    .header("X-Request-Id", matchesPattern("[0-9a-f-]{36}"))
+                    .body("requestId", matchesPattern("[0-9a-f-]{36}"))
                     .body("type", equalTo("urn:orbwright:problem:unauthenticated"));
         }
         given().get("/q/health/ready").then().statusCode(200).body("status", equalTo("UP"));

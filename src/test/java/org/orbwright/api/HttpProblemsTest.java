@@ -287,6 +287,7 @@ class HttpProblemsTest {
         return answer.statusCode(status)
                 .contentType("application/problem+json")
                 .body("status", equalTo(status))
+                .body("requestId", equalTo(answer.extract().header("X-Request-Id")))
                 .body("type", equalTo("urn:orbwright:problem:" + type));
     }
 }
