@@ -64,8 +64,7 @@ public class BatchResource {
             content =
                     @Content(
                             mediaType = BandDesignResource.NDJSON,
-                            schema = @Schema(type = SchemaType.STRING),
-                            example = BatchResource.EXAMPLE))
+                            schema = @Schema(type = SchemaType.STRING)))
     @APIResponse(
             responseCode = "200",
             description = "The answers.",
@@ -82,6 +81,6 @@ public class BatchResource {
         return new Batch(new CallerInput(lines), reader, limits, limits.batch(), part, PARTS.get(part));
     }
 
-    private static final String EXAMPLE = "{\"unit\":\"mm\",\"solid\":\"cube\",\"size\":{\"by\":\"EDGE\",\"value\":90},"
+    static final String EXAMPLE = "{\"unit\":\"mm\",\"solid\":\"cube\",\"size\":{\"by\":\"EDGE\",\"value\":90},"
             + "\"panel\":{\"thickness\":20}}\n";
 }

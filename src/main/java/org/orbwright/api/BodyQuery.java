@@ -53,14 +53,14 @@ public class BodyQuery {
     String format;
 
     @QueryParam(SetQuery.NAME)
-    @Parameter(description = SetQuery.DESCRIPTION, example = "UPRIGHT")
+    @Parameter(description = SetQuery.DESCRIPTION)
     String set;
 
     @QueryParam(PARTS)
     @Parameter(
             description = "WOODS: a part for each wood. ONE: all wood as one part. If left out, ONE for STL without a"
                     + " species and for bodies without bands, and WOODS for all else.",
-            example = "WOODS",
+            example = "ONE",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
@@ -68,7 +68,7 @@ public class BodyQuery {
     String parts;
 
     @QueryParam(SPECIES)
-    @Parameter(description = "The one wood that is answered; all if left out.", example = "red alder")
+    @Parameter(description = "The one wood that is answered; all if left out.")
     String species;
 
     @QueryParam(FileUnit.NAME)

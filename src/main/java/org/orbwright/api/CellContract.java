@@ -7,6 +7,8 @@ import org.eclipse.microprofile.openapi.models.Operation;
 import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
 import org.eclipse.microprofile.openapi.models.parameters.Parameter.In;
 import org.eclipse.microprofile.openapi.models.responses.APIResponse;
+import org.orbwright.cell.Cell;
+import org.orbwright.cell.CellTable;
 import org.orbwright.cell.Parameter;
 
 /** Completes the operations that spreadsheets call: their many parameters, and answers that are plain text. */
@@ -17,6 +19,8 @@ final class CellContract {
     private static final String CELL = "readCell";
     private static final Set<String> OPERATIONS = Set.of(CELL, "readTable");
     private static final int LONGEST_TEXT = 4096;
+    /** Those that exclude the size across flats; pages fill in every example at once. */
+    private static final List<Parameter> OTHER_SIZES = List.of(Parameter.EDGE, Parameter.SPHERE_DIAMETER);
 
     private CellContract() {}
 
@@ -25,11 +29,14 @@ final class CellContract {
         if (!OPERATIONS.contains(operation.getOperationId())) {
             return;
         }
+        boolean table = !operation.getOperationId().equals(CELL);
+        List<String> choices = Cell.choices(table ? CellTable.BANDS.path() : Cell.BLADE_TILT.path());
         for (Parameter parameter : Parameter.values()) {
-            operation.addParameter(parameter(parameter.text(), parameter.words(), parameter.example()));
+            boolean fits = parameter.selects() ? choices.contains(parameter.text()) : !OTHER_SIZES.contains(parameter);
+            operation.addParameter(
+                    parameter(parameter.text(), parameter.words(), fits ? parameter.example() : null));
         }
         operation.addParameter(parameter(CellQuery.ERRORS, ERRORS, CellQuery.AS_TEXT));
-        boolean table = !operation.getOperationId().equals(CELL);
         if (table) {
             operation.addParameter(parameter(CellQuery.FORMAT, CellResource.FORMAT, "xml"));
         }

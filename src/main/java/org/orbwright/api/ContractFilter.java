@@ -72,6 +72,9 @@ public class ContractFilter implements OASFilter {
             body.setRequired(true);
             if (json(body.getContent()) != null) {
                 Examples.addDesigns(json(body.getContent()));
+            } else {
+                // An annotation's example would become an object, which pages print over several lines.
+                body.getContent().getMediaType(BandDesignResource.NDJSON).setExample(BatchResource.EXAMPLE);
             }
         }
         // Clients take the first answer for the one to ask for, so the problems follow it.

@@ -26,7 +26,7 @@ public class PictureQuery {
     @QueryParam(Form.PARAMETER)
     @Parameter(
             description = Form.DESCRIPTION,
-            example = "svg",
+            example = "png",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
