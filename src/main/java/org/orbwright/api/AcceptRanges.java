@@ -35,8 +35,7 @@ public class AcceptRanges {
         HttpServerRequest request = exchange.request();
         String accepted = request.getHeader(HttpHeaders.ACCEPT);
         if (accepted != null && (isOdd(accepted) || hasFormat(request))) {
-            String spelt =
-                    hasFormat(request) ? "" : spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
+            String spelt = hasFormat(request) ? "" : spellOut(accepted, Methods.typesAt(exchange.normalizedPath()));
             if (spelt.isEmpty()) {
                 // Nothing is asked for: as good as no header, of which the framework makes a fault.
                 request.headers().remove(HttpHeaders.ACCEPT);

@@ -60,11 +60,7 @@ public class BatchResource {
                     + " does not stop"
                     + " the rest; an empty one is skipped. Read the answer while you send: the service takes lines only"
                     + " as fast as its answers are taken.")
-    @RequestBody(
-            content =
-                    @Content(
-                            mediaType = BandDesignResource.NDJSON,
-                            schema = @Schema(type = SchemaType.STRING)))
+    @RequestBody(content = @Content(mediaType = BandDesignResource.NDJSON, schema = @Schema(type = SchemaType.STRING)))
     @APIResponse(
             responseCode = "200",
             description = "The answers.",

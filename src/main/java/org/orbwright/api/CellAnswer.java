@@ -2,7 +2,6 @@ package org.orbwright.api;
 
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.validation.Validator;
-import jakarta.ws.rs.core.CacheControl;
 import jakarta.ws.rs.core.EntityTag;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
@@ -11,8 +10,6 @@ import jakarta.ws.rs.core.Response;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.zip.CRC32C;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
 import org.orbwright.cell.Needs;
@@ -24,10 +21,6 @@ import org.orbwright.sheet.FindingCode;
 /** The answer to a spreadsheet: what was asked for, with a tag for caches. What is wrong, {@link CellErrors} says. */
 final class CellAnswer {
     private static final String UTF_8 = ";charset=UTF-8";
-    /** An answer changes only with the service itself: an hour is long for a shop's day and short for an upgrade. */
-    private static final int FRESH_SECONDS = 3600;
-
-    private static final Pattern TAG = Pattern.compile("\"([^\"]*)\"");
 
     private static final String WOODS = "woods of GET /v1/woods";
 
@@ -87,25 +80,16 @@ final class CellAnswer {
                 List.of(new Violation(kind, "UNKNOWN_CELL", message, shown, allowed)));
     }
 
-    /** Whether the caller has the answer: caches that compress it make its tag weak (RFC 9110, 13.1.2). */
-    private static boolean isKnown(EntityTag tag, HttpServerRequest request) {
-        return request.headers().getAll(HttpHeaders.IF_NONE_MATCH).stream()
-                .anyMatch(known -> known.strip().equals("*")
-                        || TAG.matcher(known)
-                                .results()
-                                .anyMatch(found -> found.group(1).equals(tag.getValue())));
-    }
-
     private static Response cached(String text, String type, HttpServerRequest request) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        CRC32C sum = new CRC32C();
-        sum.update(bytes);
-        EntityTag tag = new EntityTag(Long.toHexString(sum.getValue()) + "-" + bytes.length);
-        CacheControl cache = new CacheControl();
-        cache.setNoTransform(false);
-        cache.setMaxAge(FRESH_SECONDS);
+        EntityTag tag = CatalogueCache.tag(bytes);
         Response.ResponseBuilder answer =
-                isKnown(tag, request) ? Response.notModified() : Response.ok(bytes, type + UTF_8);
-        return answer.tag(tag).cacheControl(cache).build();
+                CatalogueCache.isKnown(tag, request.headers().getAll(HttpHeaders.IF_NONE_MATCH))
+                        ? Response.notModified()
+                        : Response.ok(bytes, type + UTF_8);
+        return answer.tag(tag)
+                .cacheControl(CatalogueCache.control())
+                .header(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING)
+                .build();
     }
 }

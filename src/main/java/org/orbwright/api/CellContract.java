@@ -33,24 +33,28 @@ final class CellContract {
         List<String> choices = Cell.choices(table ? CellTable.BANDS.path() : Cell.BLADE_TILT.path());
         for (Parameter parameter : Parameter.values()) {
             boolean fits = parameter.selects() ? choices.contains(parameter.text()) : !OTHER_SIZES.contains(parameter);
-            operation.addParameter(
-                    parameter(parameter.text(), parameter.words(), fits ? parameter.example() : null));
+            operation.addParameter(parameter(parameter.text(), parameter.words(), fits ? parameter.example() : null));
         }
         operation.addParameter(parameter(CellQuery.ERRORS, ERRORS, CellQuery.AS_TEXT));
         if (table) {
             operation.addParameter(parameter(CellQuery.FORMAT, CellResource.FORMAT, "xml"));
         }
-        operation
-                .getResponses()
-                .addAPIResponse(
-                        "304",
-                        OASFactory.createAPIResponse().description("The answer is the one that the caller has."));
+        addKept(operation);
         if (!table) {
             List.of("400", "404", "406", "414", "422")
                     .forEach(status -> operation.getResponses().addAPIResponse(status, refusal()));
         } else {
             ProblemAnswers.addRefusals(operation.getResponses());
         }
+    }
+
+    /** Adds what is answered to a caller that has the answer. */
+    static void addKept(Operation operation) {
+        operation
+                .getResponses()
+                .addAPIResponse(
+                        "304",
+                        OASFactory.createAPIResponse().description("The answer is the one that the caller has."));
     }
 
     private static org.eclipse.microprofile.openapi.models.parameters.Parameter parameter(

@@ -82,6 +82,9 @@ public class ContractFilter implements OASFilter {
         ProblemAnswers.addTo(answers, path.contains("{"), body != null);
         operation.setResponses(answers);
         CellContract.complete(operation);
+        if (path.matches("/v1/(solids|designs|woods)(/.*)?")) {
+            CellContract.addKept(operation);
+        }
     }
 
     /** Files for a router, a laser or a printer have no place for cautions, so their addresses have them. */

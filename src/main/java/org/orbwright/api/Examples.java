@@ -29,9 +29,7 @@ final class Examples {
     /** Refers to every worked document; pages fill in the first, which has every section. */
     static void addDesigns(MediaType body) {
         refer(MAIN, body);
-        DesignLibrary.all().keySet().stream()
-                .filter(name -> !name.equals(MAIN))
-                .forEach(name -> refer(name, body));
+        DesignLibrary.all().keySet().stream().filter(name -> !name.equals(MAIN)).forEach(name -> refer(name, body));
     }
 
     private static void refer(String name, MediaType body) {

@@ -88,7 +88,8 @@ public class FileNames {
         String ascii = Normalizer.normalize(name, Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}", "")
                 .replaceAll("[^ -~]", "_");
-        String header = (form != null && SHOWN.contains(form) ? "inline" : "attachment") + "; filename=\"" + ascii + "\"";
+        String header =
+                (form != null && SHOWN.contains(form) ? "inline" : "attachment") + "; filename=\"" + ascii + "\"";
         return ascii.equals(name) ? header : header + "; filename*=UTF-8''" + encoded(name);
     }
 
@@ -115,6 +116,8 @@ public class FileNames {
     }
 
     private static String encoded(String name) {
-        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20").replace("*", "%2A");
+        return URLEncoder.encode(name, StandardCharsets.UTF_8)
+                .replace("+", "%20")
+                .replace("*", "%2A");
     }
 }

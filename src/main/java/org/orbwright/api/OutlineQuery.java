@@ -32,7 +32,7 @@ public class OutlineQuery {
     @QueryParam(Form.PARAMETER)
     @Parameter(
             description = Form.DESCRIPTION + " cut: an SVG at true size that has nothing but what is cut.",
-            example = "dxf",
+            example = "png",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
@@ -42,7 +42,6 @@ public class OutlineQuery {
     @QueryParam(RELEASE)
     @Parameter(
             description = "Release of a DXF: R2000 (AC1015) if left out, or R12 (AC1009) for older programs.",
-            example = "R2000",
             schema =
                     @Schema(
                             type = SchemaType.STRING,
@@ -52,7 +51,6 @@ public class OutlineQuery {
     @QueryParam(FileUnit.NAME)
     @Parameter(
             description = FileUnit.DESCRIPTION,
-            example = "mm",
             schema =
                     @Schema(
                             type = SchemaType.STRING,

@@ -26,11 +26,20 @@ public class ProblemMappers {
     /** When a caller that was sent away may come again. */
     static final String RETRY_SECONDS = "1";
 
-    /** A body is taken for what it is declared to be; without a declaration it is not read. */
+    /** A body is taken for what it is declared to be; without a declaration, or packed, it is not read. */
     @ServerRequestFilter
     public void refuseUndeclaredBody(ContainerRequestContext request) {
-        if (request.getMethod().equals("POST") && request.getHeaderString(HttpHeaders.CONTENT_TYPE) == null) {
+        if (!request.getMethod().equals("POST")) {
+            return;
+        }
+        if (request.getHeaderString(HttpHeaders.CONTENT_TYPE) == null) {
             throw new NotSupportedException();
+        }
+        String packed = request.getHeaderString(HttpHeaders.CONTENT_ENCODING);
+        if (packed != null && !packed.isBlank() && !packed.equalsIgnoreCase("identity")) {
+            String detail = "The body has to be sent as it is, without the header Content-Encoding, not "
+                    + Sentences.cut(packed) + ".";
+            throw new RequestException(ProblemKind.UNSUPPORTED_MEDIA_TYPE, detail, List.of());
         }
     }
 
