@@ -155,7 +155,6 @@ public class BodyQuery {
     }
 
     private static List<String> colours(Design design, Body body) {
-        return WoodColours.of(
-                design, body.parts().stream().map(Body.Part::name).toList());
+        return WoodColours.of(design, body.parts().stream().map(Body.Part::name).toList());
     }
 }

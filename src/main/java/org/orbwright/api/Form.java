@@ -26,7 +26,9 @@ enum Form {
     PNG("png", Form.PNG_TYPE),
     /** Drawing interchange. */
     DXF("dxf", Form.DXF_TYPE),
-    /** What is cut, as scalable vector graphics; had by the query parameter alone, since pictures have the media type. */
+    /**
+     * What is cut, as scalable vector graphics; had by the query parameter alone, since pictures have the media type.
+     */
     CUT("cut", Form.SVG_TYPE),
     /** Comma separated values. */
     CSV("csv", Csv.MEDIA_TYPE),

@@ -101,8 +101,8 @@ public final class GlbWriter {
         for (Triangle triangle : part.mesh().triangles()) {
             binary.putInt(triangle.a()).putInt(triangle.b()).putInt(triangle.c());
         }
-        int indices =
-                accessor(start, TRIANGLES, WHOLE_NUMBERS, 3 * part.mesh().triangles().size(), "SCALAR", "");
+        int indices = accessor(
+                start, TRIANGLES, WHOLE_NUMBERS, 3 * part.mesh().triangles().size(), "SCALAR", "");
         primitives.add("{\"attributes\":{\"POSITION\":" + corners + "},\"indices\":" + indices + ",\"material\":"
                 + primitives.size() + "}");
     }
@@ -157,7 +157,8 @@ public final class GlbWriter {
 
     /** Text of the caller's as a string of JSON (RFC 8259, section 7). */
     private static String text(String text) {
-        return "\"" + text.replaceAll("[\\p{Cntrl}\\x{D800}-\\x{DFFF}]", "?")
+        return "\""
+                + text.replaceAll("[\\p{Cntrl}\\x{D800}-\\x{DFFF}]", "?")
                         .replace("\\", "\\\\")
                         .replace("\"", "\\\"")
                 + "\"";

@@ -10,8 +10,8 @@ import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 
 /**
- * Writes a body as Wavefront OBJ, an object for each part. The format has no place for a unit: it is said in
- * a comment at the head, as the notices are.
+ * Writes a body as Wavefront OBJ, an object for each part. The format has no place for a unit: it is said in a comment
+ * at the head, as the notices are.
  */
 public final class ObjWriter {
     /** What readers take for the end of a line, and all other letters that nobody sees. */

@@ -11,8 +11,7 @@ import org.orbwright.quantity.LengthUnit;
 
 /**
  * Writes one part of a body as binary STL, in single precision. The format has no place for a unit or for notices but
- * the 80 letters of its header: the unit of the coordinates, then the codes of the STOPs, then
- * what the part is.
+ * the 80 letters of its header: the unit of the coordinates, then the codes of the STOPs, then what the part is.
  */
 public final class StlWriter {
     private static final int HEADER = 80;

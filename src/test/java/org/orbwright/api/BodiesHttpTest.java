@@ -65,7 +65,8 @@ class BodiesHttpTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"obj, model/obj", "3mf, model/3mf", "glb, model/gltf-binary", "stl, model/stl", "json, application/json"})
+    @CsvSource({"obj, model/obj", "3mf, model/3mf", "glb, model/gltf-binary", "stl, model/stl", "json, application/json"
+    })
     void aFormIsAskedForByHeaderOrByQuery(String format, String type) {
         byte[] byQuery = design().queryParam("format", format)
                 .post("/v1/bodies/panel")
@@ -133,7 +134,8 @@ class BodiesHttpTest {
                 .asString();
         // Autodesk, DXF Reference: $INSUNITS is 1 for inches and 4 for millimetres.
         assertTrue(dxf.contains("$INSUNITS\n 70\n" + number + "\n"), dxf.substring(0, 300));
-        assertTrue(dxf.startsWith("999\n") && dxf.lines().skip(1).findFirst().orElseThrow().endsWith("in " + unit));
+        assertTrue(dxf.startsWith("999\n")
+                && dxf.lines().skip(1).findFirst().orElseThrow().endsWith("in " + unit));
         String[] lines = dxf.split("\n", -1);
         int most = Arrays.asList(lines).indexOf("$EXTMAX");
         double right = Double.parseDouble(lines[most + 2]);

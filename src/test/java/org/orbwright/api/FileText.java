@@ -57,8 +57,10 @@ final class FileText {
                                         .toList()));
             case "model/3mf" -> Map.of("metadata", texts(xml(model(file)), "metadata"));
             case "model/gltf-binary" -> {
-                int length = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN).getInt(12);
-                JsonNode asset = Contract.json(new String(file, 20, length, StandardCharsets.UTF_8)).path("asset");
+                int length =
+                        ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN).getInt(12);
+                JsonNode asset = Contract.json(new String(file, 20, length, StandardCharsets.UTF_8))
+                        .path("asset");
                 List<String> notices = new ArrayList<>();
                 asset.at("/extras/notices").forEach(notice -> notices.add(notice.asText()));
                 yield Map.of("notices", String.join(" ", notices));

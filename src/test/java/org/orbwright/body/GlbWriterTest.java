@@ -56,7 +56,8 @@ class GlbWriterTest {
         }
 
         private ByteBuffer view(JsonNode accessor, int bytes) {
-            JsonNode view = json.path("bufferViews").path(accessor.path("bufferView").asInt());
+            JsonNode view =
+                    json.path("bufferViews").path(accessor.path("bufferView").asInt());
             int length = view.path("byteLength").asInt();
             assertEquals(bytes, length);
             return binary.slice(view.path("byteOffset").asInt(), length).order(ByteOrder.LITTLE_ENDIAN);
@@ -64,10 +65,18 @@ class GlbWriterTest {
 
         /** The corners of the triangles of a primitive, three numbers each. */
         List<double[]> triangles(JsonNode primitive) {
-            JsonNode places = json.path("accessors").path(primitive.at("/attributes/POSITION").asInt());
-            JsonNode indices = json.path("accessors").path(primitive.path("indices").asInt());
-            assertEquals("5126 VEC3", places.path("componentType").asText() + " " + places.path("type").asText());
-            assertEquals("5125 SCALAR", indices.path("componentType").asText() + " " + indices.path("type").asText());
+            JsonNode places = json.path("accessors")
+                    .path(primitive.at("/attributes/POSITION").asInt());
+            JsonNode indices =
+                    json.path("accessors").path(primitive.path("indices").asInt());
+            assertEquals(
+                    "5126 VEC3",
+                    places.path("componentType").asText() + " "
+                            + places.path("type").asText());
+            assertEquals(
+                    "5125 SCALAR",
+                    indices.path("componentType").asText() + " "
+                            + indices.path("type").asText());
             ByteBuffer floats = view(places, 12 * places.path("count").asInt());
             ByteBuffer whole = view(indices, 4 * indices.path("count").asInt());
             List<double[]> corners = new ArrayList<>();
@@ -76,16 +85,18 @@ class GlbWriterTest {
                 corners.add(new double[] {floats.getFloat(at), floats.getFloat(at + 4), floats.getFloat(at + 8)});
             }
             for (int axis = 0; axis < 3; axis++) {
-                assertEquals(end(corners, axis, 1), places.path("max").path(axis).floatValue(), 0);
-                assertEquals(-end(corners, axis, -1), places.path("min").path(axis).floatValue(), 0);
+                assertEquals(
+                        end(corners, axis, 1), places.path("max").path(axis).floatValue(), 0);
+                assertEquals(
+                        -end(corners, axis, -1), places.path("min").path(axis).floatValue(), 0);
             }
             return corners;
         }
     }
 
     private static List<double[]> stl(Part part) {
-        ByteBuffer file = ByteBuffer.wrap(StlWriter.write(part, LengthUnit.MM, List.of()))
-                .order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer file =
+                ByteBuffer.wrap(StlWriter.write(part, LengthUnit.MM, List.of())).order(ByteOrder.LITTLE_ENDIAN);
         List<double[]> corners = new ArrayList<>();
         for (int i = 0; i < 3 * file.getInt(80); i++) {
             int at = 84 + 50 * (i / 3) + 12 * (1 + i % 3);
@@ -132,18 +143,22 @@ class GlbWriterTest {
             assertEquals(end(millimetres, 2, -1), 1000 * end(metres, 1, -1), 1e-6 * size);
             assertEquals(end(millimetres, 1, 1), 1000 * end(metres, 2, -1), 1e-6 * size);
             assertEquals(end(millimetres, 1, -1), 1000 * end(metres, 2, 1), 1e-6 * size);
-            JsonNode material = file.json().path("materials").path(primitives.path(i).path("material").asInt());
+            JsonNode material = file.json()
+                    .path("materials")
+                    .path(primitives.path(i).path("material").asInt());
             assertEquals(part.name(), material.path("name").asText());
         }
         assertEquals(
-                file.binary().capacity(), file.json().at("/buffers/0/byteLength").asInt());
+                file.binary().capacity(),
+                file.json().at("/buffers/0/byteLength").asInt());
         assertEquals("2.0", file.json().at("/asset/version").asText());
         assertEquals(0, file.json().at("/scenes/0/nodes/0").asInt());
     }
 
     @Test
     void coloursAreLinear() throws IOException {
-        JsonNode materials = Glb.of(GlbWriter.write(sphere, COLOURS, List.of())).json().path("materials");
+        JsonNode materials =
+                Glb.of(GlbWriter.write(sphere, COLOURS, List.of())).json().path("materials");
         // IEC 61966-2-1: half of full scale is 0.2159 of the light; below 0.04045 the curve is straight.
         double[][] expected = {{1, 1, 1}, {0.21586, 0.21586, 0.21586}, {0, 10 / 255.0 / 12.92, 5 / 255.0 / 12.92}};
         for (int i = 0; i < 3; i++) {
@@ -161,12 +176,15 @@ class GlbWriterTest {
         List<Notice> notices = List.of(
                 new Notice(Kind.STOP, "BAND_VANISHES", "Band \"1\" vanishes."),
                 new Notice(Kind.WARN, "SMALL_SEGMENT", "Keep away."));
-        JsonNode json = Glb.of(GlbWriter.write(new Body("a\tb", List.of(part), 0), COLOURS, notices)).json();
+        JsonNode json = Glb.of(GlbWriter.write(new Body("a\tb", List.of(part), 0), COLOURS, notices))
+                .json();
         assertEquals("\"ma\\ple\"?? ö", json.at("/materials/0/name").asText());
         assertEquals("a?b", json.at("/nodes/0/name").asText());
         assertEquals(
                 "STOP BAND_VANISHES: Band \"1\" vanishes.",
                 json.at("/asset/extras/notices/0").asText());
-        assertEquals("WARN SMALL_SEGMENT: Keep away.", json.at("/asset/extras/notices/1").asText());
+        assertEquals(
+                "WARN SMALL_SEGMENT: Keep away.",
+                json.at("/asset/extras/notices/1").asText());
     }
 }
