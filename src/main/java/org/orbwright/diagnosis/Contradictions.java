@@ -15,8 +15,6 @@ final class Contradictions {
     private static final double AGREE = 3;
     /** A slope is told well where it is so many times its uncertainty. */
     private static final double WELL_TOLD = 5;
-    /** The expanded uncertainty in standard ones. */
-    private static final double COVERAGE = 2;
 
     private final List<TrialError> trials;
     private final double scatter;
@@ -27,7 +25,7 @@ final class Contradictions {
         this.trials = trials;
         this.scatter = scatter;
         this.slope = slope;
-        this.uncertainty = Math.max(uncertainty, 1e-9 * Math.abs(slope));
+        this.uncertainty = Math.max(uncertainty, SettingEstimate.KNOWN * Math.abs(slope));
     }
 
     /**
@@ -75,7 +73,7 @@ final class Contradictions {
     /** What the others that count foretell for a trial. */
     ErrorRange foretold(int trial, Set<Integer> out) {
         Reading foretold = others(trial, out).at(trials.get(trial).set());
-        double expanded = COVERAGE * Math.hypot(foretold.uncertainty(), scatter);
+        double expanded = LengthEstimate.COVERAGE * Math.hypot(foretold.uncertainty(), scatter);
         return new ErrorRange(foretold.value() - expanded, foretold.value() + expanded);
     }
 

@@ -26,7 +26,7 @@ final class SettingEstimate {
 
     private static final double LEAST_SLOPE = 0.1;
     /** A slope is never known better than this share of it. */
-    private static final double KNOWN = 1e-9;
+    static final double KNOWN = 1e-9;
     /** Golden section steps: the bracket shrinks to 1e-8 of itself. */
     private static final int STEPS = 40;
 
@@ -67,10 +67,10 @@ final class SettingEstimate {
         double other = known + REACH * uncertainty;
         double least = known > 0 ? Math.max(one, LEAST_SLOPE * known) : one;
         double most = known > 0 ? other : Math.min(other, LEAST_SLOPE * known);
-        double peak = highest(least, most);
+        double peak = golden(least, most, this::alongRidge);
         double top = alongRidge(peak);
-        double from = edge(peak, least, top);
-        double to = edge(peak, most, top);
+        double from = edge(peak, least, this::alongRidge);
+        double to = edge(peak, most, this::alongRidge);
         double sum = 0;
         for (int i = 0; i < NODES; i++) {
             double slope = from + (i + 0.5) / NODES * (to - from);
@@ -84,10 +84,10 @@ final class SettingEstimate {
     /** The levels of one slope. */
     private double fill(int row, double slope, double top) {
         double ridge = ridge(slope);
-        double height = logDensity(ridge, slope);
         double reach = reach(slope, ridge);
-        double from = levelEdge(ridge, ridge - reach, slope, height);
-        double to = levelEdge(ridge, ridge + reach, slope, height);
+        DoubleUnaryOperator density = level -> logDensity(level, slope);
+        double from = edge(ridge, ridge - reach, density);
+        double to = edge(ridge, ridge + reach, density);
         // Rows are shifted against each other, so that nodes of several rows do not lie on one value.
         double shift = row * GOLDEN % 1;
         double sum = 0;
@@ -99,10 +99,6 @@ final class SettingEstimate {
             sum += weights[at];
         }
         return sum;
-    }
-
-    private double highest(double least, double most) {
-        return golden(least, most, this::alongRidge);
     }
 
     private double alongRidge(double slope) {
@@ -131,32 +127,18 @@ final class SettingEstimate {
         return reach + 2 * EDGE * scatter;
     }
 
-    /** The slope between the peak and an end at which the density along the ridge has fallen to the edge. */
-    private double edge(double peak, double end, double top) {
-        if (alongRidge(end) > top - EDGE) {
-            return end;
-        }
-        double inside = peak;
-        double outside = end;
+    /** Where a density that falls from inside to outside has fallen to the edge; outside where it has not. */
+    private static double edge(double inside, double outside, DoubleUnaryOperator density) {
+        double least = density.applyAsDouble(inside) - EDGE;
+        double in = inside;
+        double out = outside;
         for (int i = 0; i < STEPS / 2; i++) {
-            double middle = (inside + outside) / 2;
-            boolean in = alongRidge(middle) > top - EDGE;
-            inside = in ? middle : inside;
-            outside = in ? outside : middle;
+            double middle = (in + out) / 2;
+            boolean high = density.applyAsDouble(middle) > least;
+            in = high ? middle : in;
+            out = high ? out : middle;
         }
-        return outside;
-    }
-
-    private double levelEdge(double ridge, double end, double slope, double height) {
-        double inside = ridge;
-        double outside = end;
-        for (int i = 0; i < STEPS / 2; i++) {
-            double middle = (inside + outside) / 2;
-            boolean in = logDensity(middle, slope) > height - EDGE;
-            inside = in ? middle : inside;
-            outside = in ? outside : middle;
-        }
-        return outside;
+        return out;
     }
 
     private static double golden(double least, double most, DoubleUnaryOperator height) {
