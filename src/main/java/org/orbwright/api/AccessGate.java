@@ -21,8 +21,9 @@ import org.jboss.logging.MDC;
 /**
  * Lets in whoever has a key or a token, once keys or tokens are asked for at all. A key comes as {@code X-API-Key}, as
  * a bearer token, or as the password of basic authentication, since some programs of a shop can send nothing else.
- * Health is open to everybody. What browsers ask before a request of another origin is answered before the gate, if
- * other origins are allowed at all. Who was let in stands in the log beside whatever is logged of the request.
+ * Health and the pages on problems are open to everybody. What browsers ask before a request of another origin is
+ * answered before the gate, if other origins are allowed at all. Who was let in stands in the log beside whatever is
+ * logged of the request.
  */
 @ApplicationScoped
 public class AccessGate {
@@ -34,7 +35,8 @@ public class AccessGate {
     static final String KEY = "X-API-Key";
     private static final String BEARER = "Bearer ";
     private static final String BASIC = "Basic ";
-    private static final String HEALTH = "/q/health";
+    /** Whoever is refused may read why. */
+    private static final List<String> OPEN = List.of("/q/health", ProblemKind.PAGES);
 
     private final Optional<ApiKeys> keys;
     private final boolean tokens;
@@ -55,7 +57,7 @@ public class AccessGate {
     private void check(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String path = exchange.normalizedPath();
-        if (path.equals(HEALTH) || path.startsWith(HEALTH + "/")) {
+        if (OPEN.stream().anyMatch(open -> path.equals(open) || path.startsWith(open + "/"))) {
             exchange.next();
             return;
         }

@@ -36,8 +36,14 @@ final class CellTableWriter {
 
     static String write(CellTable table, SheetPath path, Document document, String type) {
         Answer sheet = SheetJson.answer(document);
+        return write(table, path, sheet, sheet.notices(), type);
+    }
+
+    /** A table of a sheet with what is told above it. */
+    static String write(CellTable table, SheetPath path, Answer sheet, List<Notice> notices, String type) {
+        Document document = sheet.document();
         List<Map<String, JsonNode>> rows = path.rows(SheetJson.of(sheet), table.path());
-        List<Notice> stops = Notice.stops(sheet.notices());
+        List<Notice> stops = Notice.stops(notices);
         if (table == CellTable.SHEET) {
             rows.forEach(row -> row.put(
                     UNIT,

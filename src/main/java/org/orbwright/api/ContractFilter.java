@@ -45,6 +45,11 @@ public class ContractFilter implements OASFilter {
         ProblemAnswers.addTo(contract.getComponents());
         Examples.addTo(contract.getComponents());
         AccessContract.addTo(contract);
+        contract.addServer(
+                OASFactory.createServer().url("/").description("The service that handed out this contract."));
+        contract.addServer(OASFactory.createServer()
+                .url("http://localhost:8080")
+                .description("A service on this machine, with its usual port."));
         contract.getPaths()
                 .getPathItems()
                 .forEach((path, item) -> item.getOperations().values().forEach(operation -> complete(path, operation)));

@@ -34,6 +34,8 @@ enum Form {
     CSV("csv", Csv.MEDIA_TYPE),
     /** Rows in XML. */
     XML("xml", MediaType.APPLICATION_XML),
+    /** Files in an archive. */
+    ZIP("zip", Form.ZIP_TYPE),
     /** Pages. */
     PDF("pdf", Form.PDF_TYPE),
     /** A page for a screen. */
@@ -46,6 +48,7 @@ enum Form {
     static final String SVG_TYPE = "image/svg+xml";
     static final String PNG_TYPE = "image/png";
     static final String DXF_TYPE = "image/vnd.dxf";
+    static final String ZIP_TYPE = "application/zip";
     static final String PDF_TYPE = "application/pdf";
     static final String PARAMETER = "format";
     static final String DESCRIPTION =

@@ -5,8 +5,8 @@ import io.quarkus.runtime.annotations.QuarkusMain;
 import java.util.Map;
 
 /**
- * Starts the service; or, with {@code print-sheet}, prints the sheet of one design and ends; or, with {@code batch},
- * answers a file of designs and ends.
+ * Starts the service; or, with {@code print-sheet}, prints the sheet of one design and ends; or, with {@code make},
+ * writes a build as files and ends; or, with {@code batch}, answers a file of designs and ends.
  */
 @QuarkusMain
 public final class Main {
@@ -27,6 +27,9 @@ public final class Main {
         if (arguments.length > 0 && arguments[0].equals(BatchCommand.NAME)) {
             SETTINGS.forEach(System::setProperty);
             Quarkus.run(BatchCommand.class, arguments);
+        } else if (arguments.length > 0 && arguments[0].equals(MakeCommand.NAME)) {
+            SETTINGS.forEach(System::setProperty);
+            Quarkus.run(MakeCommand.class, arguments);
         } else if (arguments.length > 0) {
             SETTINGS.forEach(System::setProperty);
             Quarkus.run(PrintSheet.class, arguments);

@@ -29,6 +29,7 @@ final class Methods {
     static {
         for (Class<?> resource : List.of(
                 SheetResource.class,
+                BuildResource.class,
                 BandDesignResource.class,
                 StockResource.class,
                 AssemblyResource.class,
@@ -44,7 +45,8 @@ final class Methods {
                 WoodsResource.class,
                 CellResource.class,
                 BatchResource.class,
-                ClientsResource.class)) {
+                ClientsResource.class,
+                ProblemsResource.class)) {
             for (Method method : resource.getDeclaredMethods()) {
                 if (method.isAnnotationPresent(GET.class) || method.isAnnotationPresent(POST.class)) {
                     // Reflection lists methods in no fixed order.

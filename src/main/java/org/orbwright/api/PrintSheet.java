@@ -1,21 +1,12 @@
 package org.orbwright.api;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
 import io.quarkus.runtime.QuarkusApplication;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.orbwright.api.Terminal.UnreadableSource;
 import org.orbwright.design.ImpossibleDesignException;
-import org.orbwright.design.Violation;
 import org.orbwright.paper.TextWriter;
 import org.orbwright.sheet.Answer;
 
@@ -27,7 +18,6 @@ import org.orbwright.sheet.Answer;
 public final class PrintSheet implements QuarkusApplication {
     private static final String NAME = "print-sheet";
     private static final String JSON = "--json";
-    private static final List<String> HELP = List.of("--help", "-h", "help");
     private static final String INSTANCE = "/v1/sheet";
 
     private final RequestReader reader;
@@ -41,22 +31,22 @@ public final class PrintSheet implements QuarkusApplication {
     @Override
     public int run(String... arguments) throws IOException {
         List<String> words = new ArrayList<>(List.of(arguments));
-        if (words.stream().anyMatch(HELP::contains)) {
-            print(help());
-            return 0;
+        if (Terminal.asksForHelp(words)) {
+            Terminal.print(help());
+            return Terminal.DONE;
         }
         boolean named = words.remove(NAME);
         boolean json = words.remove(JSON);
         if (!named || words.size() != 1 || words.get(0).startsWith("-")) {
-            return fail(help());
+            return Terminal.fail(help());
         }
         String source = words.get(0);
         try {
-            Answer sheet = SheetJson.answer(reader.read(design(source)));
-            print(json ? indented(text(sheet)) : TextWriter.write(sheet));
-            return 0;
+            Answer sheet = SheetJson.answer(Terminal.document(source, reader, limits));
+            Terminal.print(json ? Terminal.indented(text(sheet)) : TextWriter.write(sheet));
+            return Terminal.DONE;
         } catch (UnreadableSource e) {
-            return fail(e.getMessage());
+            return Terminal.fail(e.getMessage());
         } catch (RequestException e) {
             return fail(source, Problem.of(e, INSTANCE), json);
         } catch (ImpossibleDesignException e) {
@@ -77,83 +67,20 @@ public final class PrintSheet implements QuarkusApplication {
 
                 The exit code is 0 for a sheet and 1 for a problem.
                 Worked designs: %s
-                Without a command the service starts. The command batch answers a file of designs.""".formatted(String.join(", ", DesignLibrary.all().keySet()));
-    }
-
-    /** There is nothing to be read. */
-    private static final class UnreadableSource extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        UnreadableSource(String message) {
-            super(message);
-        }
-    }
-
-    /** The design's bytes as they are: whether they are JSON is for the reader to say. */
-    private byte[] design(String fileOrName) throws UnreadableSource {
-        try {
-            Path file = Path.of(fileOrName);
-            if (Files.isDirectory(file)) {
-                throw new UnreadableSource(fileOrName + " is a folder. Name a file with a design.");
-            }
-            if (Files.exists(file)) {
-                if (Files.size(file) > limits.body()) {
-                    throw RequestReader.tooLarge("The file", limits.body());
-                }
-                return Files.readAllBytes(file);
-            }
-        } catch (IOException e) {
-            throw new UnreadableSource("The file " + fileOrName + " cannot be read. Check that you may read it.");
-        } catch (InvalidPathException e) {
-            // Then it can only be a name.
-        }
-        Optional<DesignLibrary.WorkedDesign> worked = DesignLibrary.find(fileOrName);
-        return worked.orElseThrow(() -> new UnreadableSource("There is no file or worked design named " + fileOrName
-                        + ". The worked designs are: "
-                        + String.join(", ", DesignLibrary.all().keySet()) + "."))
-                .json()
-                .getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static void print(String text) {
-        new PrintStream(System.out, true, StandardCharsets.UTF_8).println(text.stripTrailing());
-    }
-
-    private static int fail(String text) {
-        new PrintStream(System.err, true, StandardCharsets.UTF_8).println(text.stripTrailing());
-        return 1;
+                Without a command the service starts. The command make writes a whole build as files.
+                The command batch answers a file of designs.""".formatted(String.join(", ", DesignLibrary.all().keySet()));
     }
 
     /** A program reads the problem where it would read the sheet; people are told beside it. */
     private static int fail(String source, Problem problem, boolean json) throws IOException {
         if (json) {
-            print(indented(text(problem)));
-            return 1;
+            Terminal.print(Terminal.indented(text(problem)));
+            return Terminal.FAILED;
         }
-        StringBuilder told = new StringBuilder("No sheet can be made of " + source + ".\n");
-        if (problem.violations().isEmpty()) {
-            told.append(problem.detail());
-        }
-        for (Violation violation : problem.violations()) {
-            told.append("- ").append(violation.message()).append('\n');
-        }
-        return fail(told.toString());
+        return Terminal.fail("No sheet can be made of " + source + ".", problem);
     }
 
     private static String text(Record answer) {
         return new String(RecordWriter.toJson(answer), StandardCharsets.UTF_8);
-    }
-
-    /** Sets JSON out in lines, every number as it stands. */
-    static String indented(String json) throws IOException {
-        StringWriter text = new StringWriter();
-        JsonFactory factory = new JsonFactory();
-        try (JsonParser parser = factory.createParser(json);
-                JsonGenerator generator = factory.createGenerator(text).useDefaultPrettyPrinter()) {
-            while (parser.nextToken() != null) {
-                generator.copyCurrentEventExact(parser);
-            }
-        }
-        return text.toString();
     }
 }

@@ -8,7 +8,7 @@ import org.orbwright.quantity.Describe;
 /**
  * What the service answers when it cannot do what was asked (RFC 9457): one shape for everything that goes wrong.
  *
- * @param type stable URI of the kind of problem
+ * @param type stable address of a page on this kind of problem
  * @param title the kind of problem in words, always the same for a type
  * @param status the HTTP status
  * @param detail what is wrong this time
@@ -18,7 +18,9 @@ import org.orbwright.quantity.Describe;
  */
 @Describe("What is wrong with a request, in the form of RFC 9457.")
 public record Problem(
-        @Describe(value = "Stable URI of the kind of problem.", example = "\"urn:orbwright:problem:invalid-request\"")
+        @Describe(
+                value = "Stable address of a page on this kind of problem, relative to the service.",
+                example = "\"/problems/invalid-request\"")
         String type,
 
         @Describe(

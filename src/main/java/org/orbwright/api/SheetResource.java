@@ -85,20 +85,4 @@ public class SheetResource {
         int count = Stations.parse(stations);
         return SheetCalculator.sheet(document, count);
     }
-
-    @POST
-    @Path("/build")
-    @Heavy
-    @Operation(
-            operationId = "answerBuild",
-            summary = "A whole build at once",
-            description =
-                    "Every part that the document has a section for, beside the sheet, the set-ups of the saw, the"
-                            + " gluing and the work on the lathe, which any build needs. All findings stand in the order of the"
-                            + " work, and the cautions by step. A part that waits for something is left out with a note."
-                            + " A sweep (explore) is many builds, and is answered at its own address alone."
-                            + " /v1/shop-sheet prints this very answer.")
-    public Answer build(Document document, @QueryParam(Stations.NAME) String stations) {
-        return SheetCalculator.build(document, Stations.parse(stations));
-    }
 }

@@ -76,10 +76,14 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
     }
 
     static byte[] toCsv(Answer answer) {
-        List<? extends Record> rows = rows(answer);
-        List<Column> columns = COLUMNS.get(rowType(answer));
+        return toCsv(answer, rowType(answer), rows(answer));
+    }
+
+    /** One of an answer's tables, after its STOPs. */
+    static byte[] toCsv(Answer answer, Class<? extends Record> type, List<? extends Record> rows) {
+        List<Column> columns = COLUMNS.get(type);
         LengthUnit unit = answer.document().unit();
-        boolean fractions = unit == LengthUnit.IN && answer.path() == null;
+        boolean fractions = unit == LengthUnit.IN && type != PathMove.class;
         List<String> heading = new ArrayList<>();
         columns.forEach(column -> heading.addAll(column.heading(fractions)));
         heading.add(UNIT);

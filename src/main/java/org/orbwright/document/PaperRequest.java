@@ -2,6 +2,11 @@ package org.orbwright.document;
 
 import static java.util.Objects.requireNonNullElse;
 
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 
@@ -9,7 +14,7 @@ import org.orbwright.quantity.LengthUnit;
  * The paper that a build is printed on.
  *
  * @param size the paper, or null for the one that goes with the design's unit
- * @param templates whether full-size templates follow, or null for yes
+ * @param parts what is printed, or null for all
  */
 @Describe("The paper that a build is printed on.")
 public record PaperRequest(
@@ -20,14 +25,22 @@ public record PaperRequest(
         PaperSize size,
 
         @Describe(
-                value = "Whether full-size templates follow in the PDF; yes if left out.",
-                example = "true",
+                value = "The parts that are printed, in whatever order; all if left out. Title and findings are always"
+                        + " printed. The HTML has no templates.",
+                example = "[\"SUMMARY\",\"SEGMENTS\",\"BEVELS\",\"TEMPLATES\"]",
                 optional = true)
-        Boolean templates) {
+        @Size(min = 1, max = 16)
+        List<@NotNull PaperPart> parts) {
+
+    /** Copies the list. */
+    public PaperRequest {
+        parts = parts == null ? null : Collections.unmodifiableList(new ArrayList<>(parts));
+    }
 
     /** The same with everything filled in. */
     public PaperRequest filled(LengthUnit unit) {
         PaperSize usual = unit == LengthUnit.MM ? PaperSize.A4 : PaperSize.LETTER;
-        return new PaperRequest(requireNonNullElse(size, usual), requireNonNullElse(templates, true));
+        return new PaperRequest(
+                requireNonNullElse(size, usual), requireNonNullElse(parts, List.of(PaperPart.values())));
     }
 }

@@ -32,8 +32,8 @@ final class TipCalculator {
      * cleaner cuts". The rest: common practice, no source.
      */
     private static final List<String> HELP = List.of(
-            "Sawing tears out fibres at the face that is down, and at the edge where the blade leaves. tipCuts in the"
-                    + " answer of /v1/jig says for each cut where the tip lies.",
+            "Sawing tears out fibres at the face that is down, and at the edge where the blade leaves. The set-ups of"
+                    + " the crosscuts say for each cut where the tip lies.",
             "Free a segment with its base against the gauge: the blade then enters at the thin tip. With the tip"
                     + " against the gauge it leaves there.",
             "Face the gauge with scrap that the blade itself has cut. Lay a plate under the wood whose slot is as wide"

@@ -8,6 +8,7 @@ import org.orbwright.assembly.BlankGluing;
 import org.orbwright.assembly.GlueWork;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.Places;
+import org.orbwright.design.SphereKind;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
@@ -24,10 +25,6 @@ import org.orbwright.stock.StockPlan.StripNeed;
 
 /** The design in brief, its strips and its blanks. */
 final class DesignSections {
-    /** The finished sphere is drawn as its own endpoint draws it. */
-    private static final double AZIMUTH = Math.toRadians(25);
-
-    private static final double ELEVATION = Math.toRadians(20);
     /** Angles from square that are written as 0; in radians. */
     private static final double SQUARE = Math.toRadians(0.005);
 
@@ -41,7 +38,7 @@ final class DesignSections {
         SetUp section = answers.section("The design in brief");
         section.cautions(Step.GENERAL)
                 .text("Solid: " + answers.design().solid().name() + ". Take the set-ups in their order, tick each box,"
-                        + " and write what you measured into the blanks.");
+                        + " and write what you measured into the boxes.");
         if (answers.design().unit() == LengthUnit.IN) {
             section.text("Beside inches in decimals stands the nearest 1/64 in as a rule shows it. What follows it is"
                     + " how much the true measure is more (+) or less (-) than that, in inches: 3 9/64 + 0.003 is three"
@@ -68,7 +65,10 @@ final class DesignSections {
                     section.cell(face.baseDistance())));
         }
         section.table(List.of("Panel", "In one sphere", "In all", section.column("Base distance")), rows);
-        section.picture(SphereDrawing.draw(answers.design(), answers.design().sphere(null), AZIMUTH, ELEVATION, true));
+        for (SphereKind kind : answers.design().spheres()) {
+            section.picture(
+                    SphereDrawing.draw(answers.design(), kind, SphereDrawing.AZIMUTH, SphereDrawing.ELEVATION, true));
+        }
         return section.build();
     }
 

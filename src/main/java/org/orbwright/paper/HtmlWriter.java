@@ -20,12 +20,6 @@ import org.orbwright.xml.XmlText;
 
 /** Writes a sheet as a page of HTML 5 that is also well-formed XML: drawings within it, no script, nothing to load. */
 public final class HtmlWriter {
-    /** What the sheet is, below its title. */
-    static final String SUBTITLE = "Shop sheet: the numbers of the build in the order of the work";
-
-    /** What stands in place of findings. */
-    static final String NO_FINDINGS = "No findings: nothing in this design is wrong or nearly wrong by these numbers.";
-
     private static final String XHTML = "http://www.w3.org/1999/xhtml";
     private static final String STYLE = """
 
@@ -91,16 +85,15 @@ public final class HtmlWriter {
         xml.writeEndElement();
         xml.writeStartElement("body");
         element("h1", "", sheet.title());
-        element("p", "", SUBTITLE);
+        for (String line : sheet.opening()) {
+            element("p", "", line);
+        }
         for (Finding finding : sheet.findings()) {
             xml.writeStartElement("p");
             xml.writeAttribute("class", "finding " + finding.severity());
             element("strong", "", finding.severity().name());
             characters(" " + finding.message());
             xml.writeEndElement();
-        }
-        if (sheet.findings().isEmpty()) {
-            element("p", "", NO_FINDINGS);
         }
         for (Section section : sheet.sections()) {
             section(section);

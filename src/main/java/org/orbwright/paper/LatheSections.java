@@ -8,6 +8,9 @@ import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
+import org.orbwright.turning.CupHold;
+import org.orbwright.turning.FinishPlan;
+import org.orbwright.turning.FinishPlan.GritStep;
 import org.orbwright.turning.Holding;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.Roughing;
@@ -91,10 +94,20 @@ final class LatheSections {
                 List.of("Sides", section.column("Corner from the middle"), section.column("Diameter"), "Measured"),
                 corners);
         gauges(roughing, section);
-        section.heading("Turning the sphere around")
-                .cautions(Step.REVERSING)
-                .check("Caps and marks of the discs turned away; the sphere is round all over.");
+        section.heading("Turning the sphere around").cautions(Step.REVERSING);
+        if (answers.turning().cups() != null) {
+            cups(answers.turning().cups(), section);
+        }
+        section.check("Caps and marks of the discs turned away; the sphere is round all over.");
         return section.build();
+    }
+
+    private static void cups(CupHold cups, SetUp section) {
+        section.length("Cup: the sphere stands in it by", cups.depth())
+                .length("Sphere's centre to the plane of the rim", cups.rimDistance());
+        if (cups.positions() != null) {
+            section.count("Positions that reach the whole sphere", cups.positions());
+        }
     }
 
     private static void limits(Answers answers, SetUp section) {
@@ -152,9 +165,38 @@ final class LatheSections {
                 metric ? area / SQUARE_CENTIMETRE : area * Quantity.AREA.factor(LengthUnit.IN),
                 SHARE_DECIMALS,
                 metric ? "cm²" : "in²");
+        if (answers.turning().finish() != null) {
+            finish(answers.turning().finish(), section);
+        }
+        if (answers.turning().time() != null) {
+            section.number(
+                    "Time for one sphere, without drying",
+                    answers.turning().time().total(),
+                    WHOLE,
+                    "min");
+        }
         section.check("Sanded, each grit finer than the one before; what sanding takes comes off the diameter. Grits"
                         + " used: ______ ______ ______")
                 .check("Coats of finish, each dry before the next.");
         return section.build();
+    }
+
+    private static void finish(FinishPlan finish, SetUp section) {
+        List<List<String>> grits = new ArrayList<>();
+        for (GritStep grit : finish.grits()) {
+            grits.add(List.of(
+                    Integer.toString(grit.grit()), section.cell(grit.before()), section.cell(grit.after()), ""));
+        }
+        section.table(
+                List.of("Grit", section.column("Diameter before"), section.column("Diameter after"), "Measured"),
+                grits);
+        if (finish.finish() != null) {
+            section.number(
+                            "Finish for all coats of one sphere",
+                            finish.finish() * Quantity.MILLILITRES.factor(LengthUnit.MM),
+                            SHARE_DECIMALS,
+                            "ml")
+                    .number("Until the last coat is dry", finish.dryingHours(), WHOLE, "h");
+        }
     }
 }

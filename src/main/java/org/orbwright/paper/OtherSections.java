@@ -1,8 +1,11 @@
 package org.orbwright.paper;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.orbwright.inlay.ChipPlan;
 import org.orbwright.inlay.ChipPlan.Recut;
 import org.orbwright.inlay.InlayPlan;
@@ -63,12 +66,15 @@ final class OtherSections {
                             plan.pocket().deepest())
                     .length("Inlay left at its rim after turning", plan.pocket().rimThickness());
         }
-        List<List<String>> rows = new ArrayList<>();
+        Map<String, List<Integer>> motifs = new LinkedHashMap<>();
         for (InlaidPanel panel : plan.panels()) {
-            rows.add(
-                    List.of(Integer.toString(Numbering.of(panel.panel())), panel.motif() == null ? "" : panel.motif()));
+            motifs.computeIfAbsent(panel.motif() == null ? "no motif" : panel.motif(), motif -> new ArrayList<>())
+                    .add(Numbering.of(panel.panel()));
         }
-        return section.table(List.of("Panel", "Motif"), rows).build();
+        List<List<String>> rows = new ArrayList<>();
+        motifs.forEach((motif, panels) ->
+                rows.add(List.of(motif, panels.stream().map(String::valueOf).collect(Collectors.joining(", ")))));
+        return section.table(List.of("Motif", "Panels"), rows).build();
     }
 
     /** The tips that break most easily first. */

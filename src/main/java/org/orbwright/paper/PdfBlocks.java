@@ -2,157 +2,235 @@ package org.orbwright.paper;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
 import org.orbwright.paper.ShopSheet.Heading;
+import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Step;
+import org.orbwright.paper.ShopSheet.Table;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
+import org.orbwright.quantity.Rounding;
 import org.orbwright.sheet.Finding;
 import org.orbwright.sheet.Finding.Severity;
 
-/** Measures and draws what is never parted by the end of a page: findings, headings, values, lines of text. */
+/** Turns findings and the steps of a sheet into blocks of one width. */
 final class PdfBlocks {
-    /** Height of the letters; in millimetres, as all sizes here. */
-    static final double LETTERS = 3.2;
+    /** Height of the letters, 8.2 points; in millimetres, as all sizes here. */
+    static final double LETTERS = 2.9;
 
-    static final double LINE = 4.5;
-    static final double GAP = 1.4;
+    static final double LINE = 3.9;
+    static final double GAP = 1.2;
     static final double THIN = 0.15;
-    private static final double HEADING = 3.7;
-    private static final double INDENT = 6;
-    private static final double BOX = 3.4;
-    private static final double GREY = 0.7;
-    private static final double SEVERITY = 15;
-    /** Room to write a measured value by hand. */
-    private static final double WRITTEN = 2.2;
-    /** Where columns start or end, as a share of the width. */
-    private static final double LABEL = 0.41;
+    /** No letters are smaller than 7 points, which is hard to read at a bench (common practice, no source). */
+    static final double SMALL = 2.5;
 
-    private static final double NUMBER = 0.53;
-    private static final double FRACTION = 0.61;
-    private static final double BLANK = 0.74;
-    private static final double MEASURED = 16;
+    /** Letters in pictures may be a little smaller, 6 points: two pictures then stand side by side. */
+    private static final double SMALLEST_IN_PICTURES = 2.1;
+
+    private static final double SMALL_LINE = 3.3;
+    private static final double HEADING = 3.3;
+    private static final double INDENT = 5.5;
+    private static final double BOX = 3.1;
+    private static final double GREY = 0.7;
+    private static final double SEVERITY = 13;
+    /** A box to write a measured value into by hand. */
+    private static final double WRITTEN_WIDTH = 17;
+
+    private static final double WRITTEN_HEIGHT = 5.2;
+    /** Room for a number and its unit. */
+    private static final double NUMBER = 25;
+
+    private static final double HIGHEST_PICTURE = 110;
 
     private final PdfLetters letters;
-    private final double left;
-    private final double room;
+    private final PdfDrawing drawings;
+    private final double width;
 
-    PdfBlocks(PdfLetters letters, double left, double room) {
+    PdfBlocks(PdfLetters letters, PdfDrawing drawings, double width) {
         this.letters = letters;
-        this.left = left;
-        this.room = room;
+        this.drawings = drawings;
+        this.width = width;
     }
 
-    /** Height of a step. */
-    double height(Step step) {
-        if (step instanceof Heading heading) {
-            return HEADING + GAP + lines(heading.text(), HEADING, room).size() * LINE;
-        } else if (step instanceof Text text) {
-            return GAP + lines(text.text(), LETTERS, room).size() * LINE;
-        } else if (step instanceof Value value) {
-            return lines(value.label(), LETTERS, LABEL * room).size() * LINE + (value.measured() ? WRITTEN : GAP / 3);
-        } else if (step instanceof Check check) {
-            return 1.5 * GAP + lines(check.text(), LETTERS, room - INDENT).size() * LINE;
-        } else if (step instanceof Advice advice) {
-            return 2 * GAP + lines(said(advice), LETTERS, room - INDENT).size() * LINE;
+    /** Whether a step can be read at this width. */
+    boolean takes(Step step) {
+        if (step instanceof Table table) {
+            return new PdfTable(table, letters, width).natural() <= width;
         }
-        throw new IllegalArgumentException("not a block: " + step);
+        return !(step instanceof Picture picture)
+                || scale(picture.drawing()) * smallest(picture.drawing()) >= SMALLEST_IN_PICTURES;
     }
 
-    /** Draws a step below a height. */
-    void draw(Step step, PdfCanvas canvas, double top) throws IOException {
+    /** The blocks of a step, one below the other. */
+    List<Block> of(Step step) {
         if (step instanceof Heading heading) {
-            double baseLine = top + HEADING + LINE;
-            for (String line : lines(heading.text(), HEADING, room)) {
-                canvas.bold(line, left, baseLine - GAP, HEADING, Anchor.START);
-                baseLine += LINE;
-            }
+            List<String> lines = letters.wrap(heading.text(), HEADING, width);
+            return List.of(new Block(2 * GAP + lines.size() * LINE, (canvas, left, top) -> {
+                        double baseLine = top + 2 * GAP + HEADING;
+                        for (String line : lines) {
+                            canvas.bold(line, left, baseLine - GAP / 2, HEADING, Anchor.START);
+                            baseLine += LINE;
+                        }
+                    })
+                    .leading());
         } else if (step instanceof Text text) {
-            write(lines(text.text(), LETTERS, room), canvas, left, top + GAP);
+            return List.of(paragraph(text.text(), 0));
         } else if (step instanceof Value value) {
-            value(value, canvas, top);
+            return List.of(value(value));
         } else if (step instanceof Check check) {
+            return List.of(check(check));
+        } else if (step instanceof Advice advice) {
+            return List.of(advice(advice));
+        } else if (step instanceof Table table) {
+            return new PdfTable(table, letters, width).blocks();
+        } else if (step instanceof Picture picture) {
+            return List.of(picture(picture.drawing()));
+        }
+        throw new IllegalArgumentException("no such step: " + step);
+    }
+
+    private Block paragraph(String text, double indent) {
+        List<String> lines = letters.wrap(text, LETTERS, width - indent);
+        return new Block(
+                GAP + lines.size() * LINE,
+                (canvas, left, top) -> write(lines, LETTERS, LINE, canvas, left + indent, top + GAP));
+    }
+
+    private static void write(List<String> lines, double size, double line, PdfCanvas canvas, double x, double top)
+            throws IOException {
+        double baseLine = top + size;
+        for (String text : lines) {
+            canvas.text(text, x, baseLine, size, Anchor.START);
+            baseLine += line;
+        }
+    }
+
+    private Block check(Check check) {
+        Block words = paragraph(check.text(), INDENT);
+        return new Block(words.height() + GAP / 2, (canvas, left, top) -> {
             canvas.frame(left, top + GAP, BOX, BOX, 2 * THIN);
-            write(lines(check.text(), LETTERS, room - INDENT), canvas, left + INDENT, top + GAP);
-        } else if (step instanceof Advice advice) {
-            canvas.fill(left, top + GAP, 1, height(step) - 2 * GAP, 0);
-            write(lines(said(advice), LETTERS, room - INDENT), canvas, left + INDENT / 2, top + GAP);
-        }
+            words.ink().draw(canvas, left, top);
+        });
     }
 
-    private static String said(Advice advice) {
-        return "Caution: " + advice.caution().text();
+    private Block advice(Advice advice) {
+        List<String> lines = letters.wrap("Caution: " + advice.caution().text(), SMALL, width - INDENT / 2);
+        double height = lines.size() * SMALL_LINE + GAP;
+        return new Block(height, (canvas, left, top) -> {
+            canvas.fill(left, top, 0.8, height - GAP / 2, 0);
+            write(lines, SMALL, SMALL_LINE, canvas, left + INDENT / 2, top + GAP / 4);
+        });
     }
 
-    private List<String> lines(String text, double size, double width) {
-        return letters.wrap(text, size, width);
+    /** Label, number with its unit, its fraction below that, and a box to write into. */
+    private Block value(Value value) {
+        double numberRight = width - WRITTEN_WIDTH - GAP;
+        List<String> label = letters.wrap(value.label(), LETTERS, numberRight - NUMBER - GAP);
+        boolean fraction = !value.fraction().isEmpty();
+        double least = value.measured() ? WRITTEN_HEIGHT : 0;
+        double height = Math.max(Math.max(label.size(), fraction ? 2 : 1) * LINE, least) + GAP / 2;
+        return new Block(height, (canvas, left, top) -> {
+            write(label, LETTERS, LINE, canvas, left, top + GAP / 2);
+            double space = value.unit().isEmpty() || value.unit().equals("°") ? 0 : GAP;
+            double end = left + numberRight - letters.width(value.unit(), LETTERS) - space;
+            double baseLine = top + GAP / 2 + LETTERS;
+            canvas.bold(value.number(), end, baseLine, LETTERS, Anchor.END);
+            canvas.text(value.unit(), end + space, baseLine, LETTERS, Anchor.START);
+            canvas.text(value.fraction(), left + numberRight, baseLine + LINE, SMALL, Anchor.END);
+            if (value.measured()) {
+                canvas.frame(left + width - WRITTEN_WIDTH, top + GAP / 4, WRITTEN_WIDTH, height - GAP / 2, 2 * THIN);
+            }
+            rule(canvas, left, top + height);
+        });
     }
 
-    private static void write(List<String> lines, PdfCanvas canvas, double x, double top) throws IOException {
-        double baseLine = top + LETTERS;
-        for (String line : lines) {
-            canvas.text(line, x, baseLine, LETTERS, Anchor.START);
-            baseLine += LINE;
-        }
-    }
-
-    /** Label, number with its unit, fraction and blank, each in a column of its own. */
-    private void value(Value value, PdfCanvas canvas, double top) throws IOException {
-        double end = top + height(value);
-        double baseLine = end - 1.2;
-        List<String> label = lines(value.label(), LETTERS, LABEL * room);
-        for (int i = 0; i < label.size(); i++) {
-            canvas.text(label.get(i), left, baseLine - (label.size() - 1 - i) * LINE, LETTERS, Anchor.START);
-        }
-        double numberEnd = left + NUMBER * room;
-        canvas.bold(value.number(), numberEnd, baseLine, LETTERS, Anchor.END);
-        double space = value.unit().equals("°") ? GAP / 4 : GAP;
-        canvas.text(value.unit(), numberEnd + space, baseLine, LETTERS, Anchor.START);
-        canvas.text(value.fraction(), left + FRACTION * room, baseLine, LETTERS, Anchor.START);
-        if (value.measured()) {
-            double blank = left + BLANK * room;
-            canvas.text("measured:", blank, baseLine, LETTERS, Anchor.START);
-            canvas.line(blank + MEASURED, baseLine + 0.4, left + room, baseLine + 0.4, 2 * THIN);
-        }
-        rule(canvas, end);
-    }
-
-    /** A light line across the page, for the eye to follow. */
-    void rule(PdfCanvas canvas, double at) throws IOException {
+    /** A light line across the column, for the eye to follow. */
+    private void rule(PdfCanvas canvas, double left, double at) throws IOException {
         canvas.out().setStrokingColor((float) GREY);
-        canvas.line(left, at, left + room, at, THIN / 2);
+        canvas.line(left, at, left + width, at, THIN / 2);
         canvas.out().setStrokingColor(Color.BLACK);
     }
 
-    /** Height of a finding. */
-    double height(Finding finding) {
-        return findingLines(finding).size() * LINE + 3 * GAP;
+    private double scale(Drawing drawing) {
+        double high = Math.max(HIGHEST_PICTURE, SMALLEST_IN_PICTURES / smallest(drawing) * drawing.height());
+        return Math.min(width / drawing.width(), high / drawing.height());
     }
 
-    private List<String> findingLines(Finding finding) {
-        return lines(finding.message(), LETTERS, room - SEVERITY - 2 * GAP);
+    private static double smallest(Drawing drawing) {
+        return drawing.marks().stream()
+                .filter(Label.class::isInstance)
+                .mapToDouble(mark -> ((Label) mark).size())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Draws a finding in a frame that is the heavier the graver it is. */
-    void draw(Finding finding, PdfCanvas canvas, double top) throws IOException {
-        double frameTop = top + GAP;
-        double high = height(finding) - GAP;
+    private Block picture(Drawing drawing) {
+        double scale = scale(drawing);
+        double height = scale * drawing.height();
+        String caption = drawing.title() + ". Printed at 100 % it is " + Rounding.plain(scale, 3) + " times true size.";
+        return new Block(height + 3 * GAP + SMALL, (canvas, left, top) -> {
+            double start = left + (width - scale * drawing.width()) / 2;
+            double thin = PdfDrawing.THIN_PER_DRAWING * scale * drawing.width();
+            drawings.draw(drawing, canvas, start, top + GAP, scale, thin);
+            canvas.out().setNonStrokingColor(Color.BLACK);
+            canvas.out().setStrokingColor(Color.BLACK);
+            canvas.text(letters.fit(caption, SMALL, width), left, top + 2 * GAP + height + SMALL, SMALL, Anchor.START);
+        });
+    }
+
+    /** A finding in a frame that is the heavier the graver it is, and a note in small letters. */
+    Block of(Finding finding) {
+        boolean note = finding.severity() == Severity.NOTE;
+        double size = note ? SMALL : LETTERS;
+        double line = note ? SMALL_LINE : LINE;
+        List<String> lines = letters.wrap(finding.message(), size, width - SEVERITY - 2 * GAP);
+        double high = lines.size() * line + 1.5 * GAP;
         boolean stop = finding.severity() == Severity.STOP;
-        if (stop) {
-            canvas.fill(left, frameTop, SEVERITY, high, 0);
-        }
         double pen = stop ? 5 * THIN : finding.severity() == Severity.WARN ? 3 * THIN : THIN;
-        canvas.frame(left, frameTop, room, high, pen);
-        Color colour = stop ? Color.WHITE : Color.BLACK;
-        canvas.out().setNonStrokingColor(colour);
-        canvas.out().setStrokingColor(colour);
-        double baseLine = frameTop + GAP + LETTERS;
-        canvas.bold(finding.severity().name(), left + SEVERITY / 2, baseLine, LETTERS, Anchor.MIDDLE);
-        canvas.out().setNonStrokingColor(Color.BLACK);
-        canvas.out().setStrokingColor(Color.BLACK);
-        write(findingLines(finding), canvas, left + SEVERITY + GAP, frameTop + GAP);
+        return new Block(high + GAP, (canvas, left, top) -> {
+            if (stop) {
+                canvas.fill(left, top, SEVERITY, high, 0);
+            }
+            canvas.frame(left, top, width, high, pen);
+            Color colour = stop ? Color.WHITE : Color.BLACK;
+            canvas.out().setNonStrokingColor(colour);
+            canvas.out().setStrokingColor(colour);
+            canvas.bold(finding.severity().name(), left + SEVERITY / 2, top + GAP + size, size, Anchor.MIDDLE);
+            canvas.out().setNonStrokingColor(Color.BLACK);
+            canvas.out().setStrokingColor(Color.BLACK);
+            write(lines, size, line, canvas, left + SEVERITY + GAP, top + GAP);
+        });
+    }
+
+    /** The title of a card on a grey bar, with a box to tick when all of it is done. */
+    Block title(String title) {
+        double bar = 6.4;
+        return new Block(bar + GAP, (canvas, left, top) -> {
+                    canvas.fill(left, top, width, bar, 0.88);
+                    canvas.frame(left + width - bar + 1.4, top + 1.4, bar - 2.8, bar - 2.8, 2 * THIN);
+                    canvas.bold(title, left + GAP, top + 4.7, 4.2, Anchor.START);
+                })
+                .leading();
+    }
+
+    /** Blocks of several steps: a caution stays with what it is about, a box to tick with what goes before it. */
+    List<Block> of(List<Step> steps) {
+        List<Block> blocks = new ArrayList<>();
+        Step before = null;
+        for (Step step : steps) {
+            boolean opened = before instanceof Advice && !(step instanceof Advice);
+            if (!blocks.isEmpty() && (opened || step instanceof Check)) {
+                blocks.set(blocks.size() - 1, blocks.get(blocks.size() - 1).leading());
+            }
+            blocks.addAll(of(step));
+            before = step;
+        }
+        return blocks;
     }
 }

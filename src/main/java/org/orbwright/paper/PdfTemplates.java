@@ -10,6 +10,8 @@ import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.PathData;
+import org.orbwright.paper.Plates.Placed;
+import org.orbwright.paper.Plates.Plate;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.Tiling.Cross;
 
@@ -19,7 +21,10 @@ final class PdfTemplates {
     /** Half the length of a cross; in millimetres. */
     private static final double CROSS = 4;
 
-    private static final double TITLE_LETTERS = 3.6;
+    private static final double TITLE_LETTERS = 3.2;
+    /** Bold letters are wider by about this. */
+    private static final double BOLD = 1.05;
+
     private static final double LETTERS = 3;
     private static final double LINE = 4.2;
     private static final double BAR_STROKE = 3;
@@ -38,37 +43,37 @@ final class PdfTemplates {
         this.bar = bar;
     }
 
-    /** Draws a template. */
-    void draw(Drawing template) throws IOException {
-        Tiling tiling = Tiling.of(template, paper);
-        for (int row = 0; row < tiling.rows(); row++) {
-            for (int column = 0; column < tiling.columns(); column++) {
-                PdfCanvas canvas = tiling.landscape()
-                        ? pages.add(paper.height(), paper.width())
-                        : pages.add(paper.width(), paper.height());
-                if (row == 0 && column == 0) {
-                    pages.bookmark(template.title(), canvas.page());
+    /** Draws all templates, as many on a page as fit. */
+    void draw(List<Drawing> templates) throws IOException {
+        for (Plate plate : Plates.of(templates, paper)) {
+            PdfCanvas canvas = plate.landscape()
+                    ? pages.add(paper.height(), paper.width())
+                    : pages.add(paper.width(), paper.height());
+            for (Placed placed : plate.tiles()) {
+                if (placed.row() == 0 && placed.column() == 0) {
+                    pages.bookmark(placed.template().title(), canvas.page());
                 }
-                tile(template, tiling, row, column, canvas);
-                head(template, tiling, row, column, canvas);
-                bar(canvas);
+                tile(placed, canvas);
+                head(placed, canvas);
             }
+            bar(canvas);
         }
     }
 
-    private void tile(Drawing template, Tiling tiling, int row, int column, PdfCanvas canvas) throws IOException {
+    private void tile(Placed placed, PdfCanvas canvas) throws IOException {
+        Tiling tiling = placed.tiling();
         PDPageContentStream out = canvas.out();
-        double left = Tiling.MARGIN;
-        double top = Tiling.MARGIN + Tiling.HEAD;
-        double originX = left - tiling.left(column);
-        double originY = top - tiling.top(row);
+        double left = placed.left();
+        double top = placed.top() + Tiling.HEAD;
+        double right = left + tiling.tileWidth(placed.column());
+        double originX = left - tiling.left(placed.column());
+        double originY = top - tiling.top(placed.row());
         out.saveGraphicsState();
-        out.addRect((float) left, (float) top, (float) tiling.tileWidth(), (float) tiling.tileHeight());
+        out.addRect((float) left, (float) top, (float) (right - left), (float) tiling.tileHeight());
         out.clip();
-        drawings.draw(near(template, tiling, row, column), canvas, originX, originY, 1, THIN);
+        drawings.draw(near(placed), canvas, originX, originY, 1, THIN);
         out.setStrokingColor(Color.BLACK);
         double bottom = top + tiling.tileHeight();
-        double right = left + tiling.tileWidth();
         for (double x : tiling.columnSeams()) {
             canvas.dashed(originX + x, top, originX + x, bottom, THIN);
         }
@@ -87,9 +92,11 @@ final class PdfTemplates {
     }
 
     /** The template without the letters of other tiles, which readers of text would find on every page. */
-    private static Drawing near(Drawing template, Tiling tiling, int row, int column) {
-        double left = tiling.left(column);
-        double top = tiling.top(row);
+    private static Drawing near(Placed placed) {
+        Drawing template = placed.template();
+        Tiling tiling = placed.tiling();
+        double left = tiling.left(placed.column());
+        double top = tiling.top(placed.row());
         List<Mark> marks = template.marks().stream()
                 .filter(mark -> !(mark instanceof Label label)
                         || (label.x() > left - LONGEST_LABEL
@@ -106,20 +113,23 @@ final class PdfTemplates {
                 marks);
     }
 
-    private static void head(Drawing template, Tiling tiling, int row, int column, PdfCanvas canvas)
-            throws IOException {
-        String place = tiling.pages() == 1
+    private static void head(Placed placed, PdfCanvas canvas) throws IOException {
+        Tiling tiling = placed.tiling();
+        String place = tiling.tiles() == 1
                 ? ""
-                : "row " + (row + 1) + " of " + tiling.rows() + ", column " + (column + 1) + " of " + tiling.columns();
-        double placeWidth = canvas.letters().width(place, LETTERS);
-        double room = canvas.width() - 2 * Tiling.MARGIN - placeWidth - LINE;
-        String title = canvas.letters().fit(template.title(), TITLE_LETTERS, room);
-        canvas.bold(title, Tiling.MARGIN, Tiling.MARGIN + TITLE_LETTERS, TITLE_LETTERS, Anchor.START);
-        canvas.text(place, canvas.width() - Tiling.MARGIN, Tiling.MARGIN + TITLE_LETTERS, LETTERS, Anchor.END);
+                : ", row " + (placed.row() + 1) + " of " + tiling.rows() + ", column " + (placed.column() + 1) + " of "
+                        + tiling.columns();
+        double room = tiling.tileWidth(placed.column()) / BOLD;
+        PdfLetters letters = canvas.letters();
+        double size = Math.min(
+                TITLE_LETTERS,
+                Math.max(PdfBlocks.SMALL, room / letters.width(placed.template().title() + place, 1)));
+        String title = letters.fit(placed.template().title(), size, room - letters.width(place, size)) + place;
+        canvas.bold(title, placed.left(), placed.top() + TITLE_LETTERS, size, Anchor.START);
     }
 
     private void bar(PdfCanvas canvas) throws IOException {
-        double top = canvas.height() - Tiling.MARGIN - Tiling.FOOT + 5;
+        double top = canvas.height() - Tiling.MARGIN - Tiling.FOOT + 4;
         double left = Tiling.MARGIN;
         double right = left + bar.millimetres();
         canvas.line(left, top, right, top, THIN);

@@ -9,7 +9,6 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
-import org.orbwright.drawing.Drawing;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.sheet.Finding.Severity;
 
@@ -27,13 +26,13 @@ public final class PdfWriter {
             PdfDrawing drawings = new PdfDrawing();
             PdfFlow flow = new PdfFlow(pages, drawings, sheet.paper());
             flow.title(sheet);
+            int number = 0;
             for (Section section : sheet.sections()) {
-                flow.section(section);
+                number++;
+                flow.section(number, section);
             }
             PdfTemplates templates = new PdfTemplates(pages, drawings, sheet.paper(), sheet.bar());
-            for (Drawing template : sheet.templates()) {
-                templates.draw(template);
-            }
+            templates.draw(sheet.templates());
             pages.number(sheet.title(), warning(sheet));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             document.save(bytes);

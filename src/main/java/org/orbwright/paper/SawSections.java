@@ -1,5 +1,6 @@
 package org.orbwright.paper;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.orbwright.drawing.SectionDrawing;
@@ -8,9 +9,9 @@ import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
 import org.orbwright.jig.JigPlan.LegCut;
 import org.orbwright.jig.JigPlan.UprightCut;
-import org.orbwright.jig.JigPlan.WoodFace;
 import org.orbwright.jig.JigSetting;
 import org.orbwright.jig.JigSetting.MeasuredAngle;
+import org.orbwright.jig.TipCut;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
@@ -42,7 +43,9 @@ final class SawSections {
                 section.heading("Segment " + DesignSections.letter(segment) + ", "
                         + DesignSections.name(face.face(), face.places()));
                 if (!segment.mirrored()) {
-                    settings(jig(answers, face.face(), segment.segment()), section);
+                    JigSegment jig = jig(answers, face.face(), segment.segment());
+                    settings(jig, section);
+                    tips(jig, section);
                 } else {
                     section.text("The mirror image of segment " + segment.segment() + ": its settings with left and"
                             + " right changed.");
@@ -82,6 +85,26 @@ final class SawSections {
                 .length("Hold-down from the edge that carries the base", left.holdDownFromBase());
     }
 
+    private static void tips(JigSegment segment, SetUp section) {
+        List<List<String>> rows = new ArrayList<>();
+        for (TipCut cut : segment.tipCuts()) {
+            rows.add(List.of(
+                    words(cut.freedWith()),
+                    words(cut.cut()),
+                    words(cut.leg()),
+                    words(cut.faceDown()),
+                    words(cut.segmentSide()),
+                    words(cut.bladeAtTip())));
+        }
+        section.table(
+                List.of("Edge at the gauge", "Cut", "Leg", "Face down", "Segment's side", "Blade at the tip"), rows);
+        segment.tipCuts().stream().map(TipCut::backing).distinct().forEach(section::text);
+    }
+
+    private static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
     private static void mitre(String which, JigSetting setting, SetUp section) {
         section.measureAngle("Mitre gauge from square, " + which, setting.angle());
         proof("the line square to the blade", "the blade", setting, section);
@@ -101,7 +124,9 @@ final class SawSections {
         section.check("Trial cut in scrap: one part turned over, the sawn ends together.")
                 .measureAngle("The pair stands at", setting.trialPairAngle())
                 .measure("Chord over both legs of the run", setting.trialPairChord())
-                .length("A chord shorter by this: too large by the trial error", setting.trialPairChordChange());
+                .length(
+                        "If the chord is short by this much, the angle is too large by the trial error",
+                        setting.trialPairChordChange());
     }
 
     private static void outline(SegmentCut segment, SetUp section) {
@@ -133,9 +158,7 @@ final class SawSections {
         String error = SetUp.degrees(answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             section.heading(face.face() + ", " + face.sides() + " segments")
-                    .count(
-                            "An error of the mitre shows so many times",
-                            face.closing().timesError())
+                    .count("A mitre error is multiplied by", face.closing().timesError())
                     .angle(
                             "With " + error + "° at every leg the last joint is off by",
                             face.closing().gapAngle())
@@ -191,7 +214,6 @@ final class SawSections {
     }
 
     private static String up(LegCut cut) {
-        WoodFace face = cut.faceUp();
-        return face.name().toLowerCase(Locale.ROOT) + " face up";
+        return words(cut.faceUp()) + " face up";
     }
 }

@@ -1,5 +1,6 @@
 package org.orbwright.paper;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
@@ -12,6 +13,7 @@ import org.orbwright.sheet.Finding;
  * @param title what it is called
  * @param paper the paper that it is printed on
  * @param findings what the design gets wrong or nearly wrong, gravest first
+ * @param missing the parts that were asked for and that the build does not have
  * @param sections the set-ups, in the order of the work
  * @param bar the bar on every page of a template
  * @param templates drawings to be printed at true size
@@ -20,15 +22,34 @@ public record ShopSheet(
         String title,
         PaperSize paper,
         List<Finding> findings,
+        List<String> missing,
         List<Section> sections,
         Bar bar,
         List<Drawing> templates) {
 
+    /** What stands in place of findings. */
+    static final String NO_FINDINGS = "No findings: nothing in this design is wrong or nearly wrong by these numbers.";
+
+    private static final String SUBTITLE = "Shop sheet: the numbers of the build in the order of the work";
+
     /** Copies the lists. */
     public ShopSheet {
         findings = List.copyOf(findings);
+        missing = List.copyOf(missing);
         sections = List.copyOf(sections);
         templates = List.copyOf(templates);
+    }
+
+    /** What stands below the title: what the sheet is, and what it lacks. */
+    List<String> opening() {
+        List<String> lines = new ArrayList<>(List.of(SUBTITLE));
+        if (!missing.isEmpty()) {
+            lines.add("Not printed, since the document has nothing for it: " + String.join(", ", missing) + ".");
+        }
+        if (findings.isEmpty()) {
+            lines.add(NO_FINDINGS);
+        }
+        return lines;
     }
 
     /**

@@ -2,10 +2,15 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.document.Document;
+import org.orbwright.document.PaperPart;
 import org.orbwright.document.PaperRequest;
 import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Bar;
@@ -23,6 +28,32 @@ public final class ShopSheetCalculator {
     /** The sheet prints no profiles of bands; these are the fewest. */
     private static final int STATIONS = 2;
 
+    /** A section of the sheet: its part, when a build has it, and what is written. */
+    private record Card(PaperPart part, Predicate<Answers> there, Function<Answers, Section> section) {}
+
+    /** All sections but the templates, in the order of the work. */
+    private static final List<Card> CARDS = List.of(
+            new Card(PaperPart.SUMMARY, answers -> true, DesignSections::brief),
+            new Card(
+                    PaperPart.BANDS,
+                    answers -> answers.build().bands() != null,
+                    answers -> SummarySections.bands(answers.build())),
+            new Card(PaperPart.MOVEMENT, answers -> answers.build().movement() != null, OtherSections::movement),
+            new Card(PaperPart.BOARDS, answers -> answers.stock() != null, StockSections::cuts),
+            new Card(PaperPart.STRIPS, answers -> answers.yields() != null, DesignSections::strips),
+            new Card(PaperPart.BLANKS, answers -> answers.yields() != null, DesignSections::blanks),
+            new Card(PaperPart.SEGMENTS, answers -> answers.jig() != null, SawSections::crosscuts),
+            new Card(PaperPart.SEGMENTS, answers -> answers.jig() != null, SawSections::closingTest),
+            new Card(PaperPart.TRIALS, answers -> answers.jig() != null, TrialSection::trials),
+            new Card(PaperPart.PANELS, answers -> answers.assembly() != null, GluingSections::panels),
+            new Card(PaperPart.BEVELS, answers -> answers.jig() != null, SawSections::bevels),
+            new Card(PaperPart.INLAYS, answers -> answers.build().inlays() != null, OtherSections::inlays),
+            new Card(PaperPart.SOLID, answers -> answers.assembly() != null, GluingSections::solid),
+            new Card(PaperPart.BALANCE, answers -> answers.build().balance() != null, OtherSections::balance),
+            new Card(PaperPart.TURNING, answers -> answers.turning() != null, LatheSections::mounting),
+            new Card(PaperPart.TURNING, answers -> answers.turning() != null, LatheSections::roughing),
+            new Card(PaperPart.FINISH, answers -> answers.turning() != null, LatheSections::finishing));
+
     private ShopSheetCalculator() {}
 
     /**
@@ -32,60 +63,46 @@ public final class ShopSheetCalculator {
      * @throws ImpossibleDesignException if the design, or what a section says of it, cannot exist
      */
     public static ShopSheet sheet(Document document) {
-        Answer build = SheetCalculator.build(document, STATIONS);
+        return sheet(document, SheetCalculator.build(document, STATIONS));
+    }
+
+    /**
+     * The sheet of a build that is calculated already.
+     *
+     * @param document the document
+     * @param build its build
+     */
+    public static ShopSheet sheet(Document document, Answer build) {
         Answers answers = new Answers(Design.of(document.design()), build);
-        Design design = answers.design();
-        boolean metric = design.unit() == LengthUnit.MM;
-        PaperRequest paper =
-                (document.paper() == null ? new PaperRequest(null, null) : document.paper()).filled(design.unit());
+        LengthUnit unit = answers.design().unit();
+        Bar bar = unit == LengthUnit.MM ? METRIC_BAR : INCH_BAR;
+        PaperRequest paper = (document.paper() == null ? new PaperRequest(null, null) : document.paper()).filled(unit);
+        Set<PaperPart> missing = new LinkedHashSet<>(document.paper() == null ? List.of() : asked(document.paper()));
         List<Section> sections = new ArrayList<>();
-        sections.add(DesignSections.brief(answers));
-        if (answers.build().movement() != null) {
-            sections.add(OtherSections.movement(answers));
+        for (Card card : CARDS) {
+            if (paper.parts().contains(card.part()) && card.there().test(answers)) {
+                sections.add(card.section().apply(answers));
+                missing.remove(card.part());
+            }
         }
-        if (answers.stock() != null) {
-            sections.add(StockSections.cuts(answers));
-        }
-        if (answers.yields() != null) {
-            sections.add(DesignSections.strips(answers));
-            sections.add(DesignSections.blanks(answers));
-        }
-        if (answers.jig() != null) {
-            sections.add(SawSections.crosscuts(answers));
-            sections.add(SawSections.closingTest(answers));
-        }
-        if (answers.assembly() != null) {
-            sections.add(GluingSections.panels(answers));
-        }
-        if (answers.jig() != null) {
-            sections.add(SawSections.bevels(answers));
-        }
-        if (answers.build().inlays() != null) {
-            sections.add(OtherSections.inlays(answers));
-        }
-        if (answers.assembly() != null) {
-            sections.add(GluingSections.solid(answers));
-        }
-        if (answers.build().balance() != null) {
-            sections.add(OtherSections.balance(answers));
-        }
-        if (answers.turning() != null) {
-            sections.add(LatheSections.mounting(answers));
-            sections.add(LatheSections.roughing(answers));
-            sections.add(LatheSections.finishing(answers));
-        }
-        boolean wanted = paper.templates() && answers.turning() != null;
-        Templates templates = wanted ? Templates.of(answers, paper.size()) : new Templates(List.of(), List.of());
-        if (wanted) {
-            sections.add(templates.section(answers, metric ? METRIC_BAR : INCH_BAR));
+        Templates templates = new Templates(List.of(), List.of());
+        if (paper.parts().contains(PaperPart.TEMPLATES) && answers.turning() != null) {
+            templates = Templates.of(answers, paper.size());
+            sections.add(templates.section(answers, bar));
+            missing.remove(PaperPart.TEMPLATES);
         }
         return new ShopSheet(
-                title(design),
+                title(answers.design()),
                 paper.size(),
                 byGravity(answers.findings()),
+                missing.stream().map(PaperPart::name).toList(),
                 sections,
-                metric ? METRIC_BAR : INCH_BAR,
+                bar,
                 templates.printed());
+    }
+
+    private static List<PaperPart> asked(PaperRequest paper) {
+        return paper.parts() == null ? List.of() : paper.parts();
     }
 
     /** The first page has the gravest first: what must not be cut is read before all else. */

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.sheet.Caution.Step;
+import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.CutStep;
 import org.orbwright.stock.ShoppingRow;
 import org.orbwright.stock.ShoppingRow.Kind;
@@ -42,34 +44,45 @@ final class StockSections {
                                     section.column("Thickness")),
                             buys);
         }
-        section.heading("Cuts, one board after the other")
-                .text("Settings are measured from the cut before. Sizes are those of the part that comes of the step."
-                        + " Write the name of the part on it. What is left over and has no step of its own is waste.");
+        section.text("Settings are measured from the cut before. Sizes are those of the part that comes of the step."
+                + " Write the name of the part on it. What is left over and has no step of its own is waste.");
+        for (CutBoard board : answers.stock().boards()) {
+            List<CutStep> steps = answers.build().cuts().stream()
+                    .filter(step -> step.board() == board.number())
+                    .toList();
+            section.heading("Board " + board.number() + ": " + (board.name() == null ? "" : board.name() + ", ")
+                            + board.species())
+                    .table(headings(section), rows(steps, section))
+                    .picture(BoardDrawing.draw(answers.design(), answers.stock(), board.number()));
+        }
+        return section.check("All boards cut. Each strip is marked with its name, and what is kept is put by.")
+                .build();
+    }
+
+    private static List<String> headings(SetUp section) {
+        return List.of(
+                "Step",
+                "Cut",
+                section.column("Setting"),
+                section.column("Length"),
+                section.column("Width"),
+                section.column("Thickness"),
+                "Part");
+    }
+
+    private static List<List<String>> rows(List<CutStep> steps, SetUp section) {
         List<List<String>> rows = new ArrayList<>();
-        for (CutStep step : answers.build().cuts()) {
+        for (CutStep step : steps) {
             rows.add(List.of(
                     step.board() + "." + step.step(),
-                    step.species(),
                     words(step.operation()),
-                    step.setting() == null ? "" : section.cell(step.setting()),
+                    step.setting() == null ? "-" : section.cell(step.setting()),
                     section.cell(step.length()),
                     section.cell(step.width()),
                     section.cell(step.thickness()),
                     part(step)));
         }
-        section.table(
-                List.of(
-                        "Step",
-                        "Wood",
-                        "Cut",
-                        section.column("Setting"),
-                        section.column("Length"),
-                        section.column("Width"),
-                        section.column("Thickness"),
-                        "Part"),
-                rows);
-        return section.check("All boards cut. Each strip is marked with its name, and what is kept is put by.")
-                .build();
+        return rows;
     }
 
     /** What to write on a part that is not cut further, else what it is. */

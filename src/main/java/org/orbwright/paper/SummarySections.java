@@ -53,6 +53,11 @@ final class SummarySections {
         return sections;
     }
 
+    /** What is seen of each band on the sphere, beside its width on the flat panel. */
+    static Section bands(Answer sheet) {
+        return new SummarySections(sheet).bands();
+    }
+
     private SetUp section(String title) {
         return new SetUp(title, unit, sheet.cautions());
     }

@@ -2,10 +2,14 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
+import org.orbwright.design.Piece;
 import org.orbwright.document.PaperSize;
+import org.orbwright.drawing.BlankTemplate;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.SegmentTemplate;
 import org.orbwright.drawing.TemplateDrawing;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.ShopSheet.Section;
@@ -37,15 +41,15 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         List<String> leftOut = new ArrayList<>();
         long all = 0;
         for (Drawing drawing : all(answers, paper)) {
-            long pages = Tiling.of(drawing, paper).pages();
-            if (pages > MOST_PAGES) {
-                leftOut.add("Left out: " + drawing.title() + ". It would take " + pages
+            long tiles = Tiling.of(drawing, paper).tiles();
+            if (tiles > MOST_PAGES) {
+                leftOut.add("Left out: " + drawing.title() + ". It would take " + tiles
                         + " pages, and a template has at" + " most " + MOST_PAGES + ".");
-            } else if (all + pages > MOST_PAGES_OF_ALL) {
+            } else if (all + tiles > MOST_PAGES_OF_ALL) {
                 leftOut.add("Left out: " + drawing.title() + ". With it the templates would take more than "
                         + MOST_PAGES_OF_ALL + " pages.");
             } else {
-                all += pages;
+                all += tiles;
                 printed.add(drawing);
             }
         }
@@ -56,9 +60,11 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         Design design = answers.design();
         List<Drawing> drawings = new ArrayList<>();
         List<FaceSegments> faces = answers.segments().faces();
-        for (FaceSegments face : faces) {
-            for (SegmentCut segment : face.segments()) {
-                drawings.add(TemplateDrawing.segment(design, face, segment));
+        for (Panel panel : design.panels()) {
+            for (Piece piece : panel.sawn()) {
+                for (BandSet set : design.setsOf(panel)) {
+                    drawings.add(SegmentTemplate.draw(design, panel, piece, set));
+                }
             }
         }
         for (Panel panel : design.facePanels()) {
@@ -67,15 +73,15 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         Roughing roughing = answers.turning().roughing();
         Drawing rings = TemplateDrawing.rings(design, roughing.gauges());
         drawings.add(
-                Tiling.of(rings, paper).pages() == 1 ? rings : TemplateDrawing.quarterRings(design, roughing.gauges()));
+                Tiling.of(rings, paper).tiles() == 1 ? rings : TemplateDrawing.quarterRings(design, roughing.gauges()));
         drawings.add(TemplateDrawing.profile(design, 2 * design.sphereRadius(), "finished sphere"));
         if (roughing.turnedDiameter() > 2 * design.sphereRadius()) {
             drawings.add(TemplateDrawing.profile(design, roughing.turnedDiameter(), "sphere before sanding"));
         }
-        for (FaceSegments face : faces) {
-            for (SegmentCut segment : face.segments()) {
+        for (int i = 0; i < faces.size(); i++) {
+            for (SegmentCut segment : faces.get(i).segments()) {
                 if (segment.perBlank() != null && segment.perBlank() > 0) {
-                    drawings.add(TemplateDrawing.blank(design, face, segment));
+                    drawings.add(BlankTemplate.draw(design, design.panels().get(i), faces.get(i), segment));
                 }
             }
         }

@@ -45,7 +45,7 @@ public final class TextWriter {
     private void findings(List<Finding> findings) {
         line("");
         if (findings.isEmpty()) {
-            line(HtmlWriter.NO_FINDINGS);
+            line(ShopSheet.NO_FINDINGS);
         }
         findings.stream()
                 .sorted(Comparator.comparing(Finding::severity))

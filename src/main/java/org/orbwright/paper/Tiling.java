@@ -6,57 +6,78 @@ import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 
 /**
- * How a template is spread over pages: equal tiles that overlap, upright or across, whichever takes fewer pages.
+ * How a template is spread over pages: equal tiles that overlap, upright or across, whichever takes fewer of them.
  *
  * @param landscape whether the pages lie across
  * @param columns tiles side by side
  * @param rows tiles one above the other
- * @param tileWidth width of a tile, in millimetres
+ * @param width width of the drawing, in millimetres
+ * @param tileWidth width of a tile; the last one of a row may be narrower
  * @param tileHeight height of a tile
  */
-record Tiling(boolean landscape, int columns, int rows, double tileWidth, double tileHeight) {
+record Tiling(boolean landscape, int columns, int rows, double width, double tileWidth, double tileHeight) {
     /** What neighbouring tiles share; in millimetres. */
     static final double OVERLAP = 10;
     /** Printers leave up to some 6 mm bare (common practice, no source). */
     static final double MARGIN = 10;
     /** Room for the title above a tile. */
-    static final double HEAD = 8;
-    /** Room for the bar and what it is for below a tile. */
-    static final double FOOT = 24;
+    static final double HEAD = 6;
+    /** Room for the bar and what it is for at the foot of a page. */
+    static final double FOOT = 18;
+
+    /** The last tile of a row is no narrower, for its title. */
+    private static final double NARROWEST = 70;
 
     /** A cross at which neighbouring tiles are laid onto each other, on the drawing. */
     record Cross(double x, double y) {}
 
     /** The tiles of a drawing. */
     static Tiling of(Drawing drawing, PaperSize paper) {
-        Tiling upright = of(drawing, paper.width(), paper.height(), false);
-        Tiling across = of(drawing, paper.height(), paper.width(), true);
-        return across.pages() < upright.pages() ? across : upright;
+        Tiling upright = of(drawing, roomAcross(paper, false), roomDown(paper, false), false);
+        Tiling across = of(drawing, roomAcross(paper, true), roomDown(paper, true), true);
+        return across.tiles() < upright.tiles() ? across : upright;
+    }
+
+    /** What a page has room for from side to side. */
+    static double roomAcross(PaperSize paper, boolean landscape) {
+        return (landscape ? paper.height() : paper.width()) - 2 * MARGIN;
+    }
+
+    /** What a page has room for above its bar, titles included. */
+    static double roomDown(PaperSize paper, boolean landscape) {
+        return (landscape ? paper.width() : paper.height()) - 2 * MARGIN - FOOT;
     }
 
     private static Tiling of(Drawing drawing, double width, double height, boolean landscape) {
-        double tileWidth = width - 2 * MARGIN;
-        double tileHeight = height - 2 * MARGIN - HEAD - FOOT;
+        double high = height - HEAD;
+        int columns = count(drawing.width(), width);
+        int rows = count(drawing.height(), high);
         return new Tiling(
                 landscape,
-                count(drawing.width(), tileWidth),
-                count(drawing.height(), tileHeight),
-                tileWidth,
-                tileHeight);
+                columns,
+                rows,
+                drawing.width(),
+                columns == 1 ? drawing.width() : width,
+                rows == 1 ? drawing.height() : high);
     }
 
     private static int count(double size, double tile) {
         return Math.max(1, (int) Math.ceil((size - OVERLAP) / (tile - OVERLAP)));
     }
 
-    /** Pages that it takes. */
-    long pages() {
+    /** How many tiles there are. */
+    long tiles() {
         return (long) columns * rows;
     }
 
     /** Where a column starts on the drawing. */
     double left(int column) {
         return column * (tileWidth - OVERLAP);
+    }
+
+    /** Width of the tiles of a column. */
+    double tileWidth(int column) {
+        return Math.min(tileWidth, Math.max(NARROWEST, width - left(column)));
     }
 
     /** Where a row starts on the drawing. */

@@ -9,6 +9,7 @@ import org.orbwright.band.SolvedDesign;
 import org.orbwright.band.WidthSolver;
 import org.orbwright.body.Body;
 import org.orbwright.body.BodyNumbers;
+import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.document.Document;
@@ -151,18 +152,26 @@ public final class SheetCalculator {
 
     /** The same as a program for a machine. */
     public static String program(Document document) {
-        Work work = new Work(document);
-        Answer answer = work.path().answer();
-        return ProgramWriter.write(
-                answer.document().path(), answer.document().turning(), work.design(), answer.path(), told(answer));
+        Answer path = path(document);
+        return program(path, path.findings());
     }
 
-    /** A STOP is read before all else. A text that several steps share is told once. */
-    private static List<Notice> told(Answer answer) {
+    /**
+     * The way of a cutter as a program for a machine.
+     *
+     * @param path the answer of a way
+     * @param findings what its head tells beside the cautions; a STOP is read before all else
+     */
+    public static String program(Answer path, List<Finding> findings) {
         Map<String, Notice> cautions = new LinkedHashMap<>();
-        answer.cautions().forEach(caution -> cautions.putIfAbsent(caution.text(), caution.notice()));
-        return Stream.concat(answer.findings().stream().map(Finding::notice), cautions.values().stream())
-                .toList();
+        path.cautions().forEach(caution -> cautions.putIfAbsent(caution.text(), caution.notice()));
+        return ProgramWriter.write(
+                path.document().path(),
+                path.document().turning(),
+                Design.of(path.document().design()),
+                path.path(),
+                Stream.concat(findings.stream().map(Finding::notice), cautions.values().stream())
+                        .toList());
     }
 
     /** What is told with a picture, an outline or a body of segments and panels: their findings. */

@@ -255,7 +255,7 @@ class BadBodiesTest {
         JsonNode problem = Contract.json(answer.asString());
         assertEquals(status, answer.statusCode(), problem::toString);
         assertEquals("application/problem+json", answer.contentType());
-        assertEquals("urn:orbwright:problem:" + type, problem.path("type").asText());
+        assertEquals("/problems/" + type, problem.path("type").asText());
         assertEquals("/v1/sheet", problem.path("instance").asText());
         return problem;
     }

@@ -66,7 +66,7 @@ class ExamplesTest {
         if (examples.isMissingNode()) {
             return Stream.of(DynamicTest.dynamicTest(method + " " + path + " is too long for an example", () -> {
                 String answer = answer(path, operation, Posted.MAIN);
-                assertTrue(PrintSheet.indented(answer).length() > LONGEST, path + " has no example");
+                assertTrue(Terminal.indented(answer).length() > LONGEST, path + " has no example");
             }));
         }
         return stream(examples)
@@ -132,7 +132,7 @@ class ExamplesTest {
                 write(id + "/" + name, read(path.getKey(), name));
             } else {
                 String answer = answer(path.getKey(), operation, Posted.MAIN);
-                if (PrintSheet.indented(answer).length() <= LONGEST) {
+                if (Terminal.indented(answer).length() <= LONGEST) {
                     write(id + "/" + Posted.MAIN, answer);
                 }
             }
@@ -142,6 +142,6 @@ class ExamplesTest {
     private static void write(String name, String json) throws IOException {
         Path file = Path.of("src/main/resources/examples", name + ".json");
         Files.createDirectories(file.getParent());
-        Files.writeString(file, PrintSheet.indented(json) + "\n");
+        Files.writeString(file, Terminal.indented(json) + "\n");
     }
 }

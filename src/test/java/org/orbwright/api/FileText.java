@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -69,6 +70,7 @@ final class FileText {
             case "application/xml" -> Map.of("elements", texts(xml(file), "stop"));
             case "application/x-ndjson" -> Map.of("lines", ndjson(text));
             case "application/pdf" -> pdf(file);
+            case "application/zip" -> archive(file);
             case "text/html" -> Map.of("page", texts(xml(file), "body").replaceAll("\\s+", " "));
             case "text/plain" -> Map.of("text", text.replace(")\n(...", ""));
             default -> throw new AssertionError("nobody here reads " + type);
@@ -129,6 +131,51 @@ final class FileText {
             throw new AssertionError("taken for a file of text: " + header);
         }
         return header;
+    }
+
+    /** The types of files in an archive by how their names end; a posted document has no place for what is wrong. */
+    private static final Map<String, String> TYPES = Map.of(
+            "svg", "image/svg+xml",
+            "dxf", "image/vnd.dxf",
+            "stl", "model/stl",
+            "3mf", "model/3mf",
+            "glb", "model/gltf-binary",
+            "csv", "text/csv",
+            "pdf", "application/pdf",
+            "html", "text/html",
+            "nc", "text/plain");
+
+    private static Map<String, String> archive(byte[] file) throws Exception {
+        Map<String, String> told = new LinkedHashMap<>();
+        for (Map.Entry<String, byte[]> entry : entries(file).entrySet()) {
+            String name = entry.getKey();
+            if (name.equals("build.json")) {
+                told.put(
+                        name,
+                        ndjson("{\"sheet\":" + new String(entry.getValue(), StandardCharsets.UTF_8).replace('\n', ' ')
+                                + "}"));
+            } else if (!name.equals("design.json")) {
+                Map<String, String> places = of(TYPES.get(name.substring(name.lastIndexOf('.') + 1)), entry.getValue());
+                places.forEach((place, words) -> {
+                    // A file for a laser has no letters: they would be cut.
+                    if (!(name.endsWith("-cut.svg") && place.equals("letters"))) {
+                        told.put(name + " " + place, words);
+                    }
+                });
+            }
+        }
+        return told;
+    }
+
+    /** The files of an archive by their names, in their order. */
+    static Map<String, byte[]> entries(byte[] file) throws IOException {
+        Map<String, byte[]> entries = new LinkedHashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                entries.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        return entries;
     }
 
     private static byte[] model(byte[] file) throws IOException {

@@ -13,7 +13,10 @@ import com.atlassian.oai.validator.report.ValidationReport;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -23,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -149,8 +153,16 @@ class FuzzTest {
         return client.send(builder.build(), HttpResponse.BodyHandlers.ofByteArray());
     }
 
+    /** The answer's text, unpacked where the request could take a packed one. */
     private static String text(HttpResponse<byte[]> answer) {
-        return new String(answer.body(), StandardCharsets.UTF_8);
+        if (!answer.headers().firstValue("Content-Encoding").orElse("").equals("gzip")) {
+            return new String(answer.body(), StandardCharsets.UTF_8);
+        }
+        try (InputStream unpacked = new GZIPInputStream(new ByteArrayInputStream(answer.body()))) {
+            return new String(unpacked.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void assertFits(String path, Request.Method method, HttpResponse<byte[]> answer, Object request) {

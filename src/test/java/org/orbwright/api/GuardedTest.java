@@ -116,8 +116,9 @@ class GuardedTest {
                     .header("WWW-Authenticate", containsString("Basic"))
                     .header("X-Request-Id", matchesPattern("[0-9a-f-]{36}"))
                     .body("requestId", matchesPattern("[0-9a-f-]{36}"))
-                    .body("type", equalTo("urn:orbwright:problem:unauthenticated"));
+                    .body("type", equalTo("/problems/unauthenticated"));
         }
+        given().get("/problems/unauthenticated").then().statusCode(200).body(containsString("Ask its keeper for one."));
         given().get("/q/health/ready").then().statusCode(200).body("status", equalTo("UP"));
         given().get("/q/health/live").then().statusCode(200);
         given().get("/q/health/started").then().statusCode(200);

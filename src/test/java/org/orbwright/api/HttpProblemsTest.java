@@ -28,6 +28,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Everything that can go wrong around a request, apart from what is in its body. */
@@ -279,6 +280,25 @@ class HttpProblemsTest {
                 .body(not(containsString("Exception")));
     }
 
+    /** Every kind's type is the address of a page that says what to do. */
+    @ParameterizedTest
+    @EnumSource(ProblemKind.class)
+    void everyTypeHasAPage(ProblemKind kind) {
+        Contract.request()
+                .get(kind.uri())
+                .then()
+                .statusCode(200)
+                .contentType("text/html;charset=UTF-8")
+                .body("html.body.h1", equalTo(kind.title()));
+        Contract.request().get("/problems").then().statusCode(200).body(containsString("href=\"" + kind.uri() + "\""));
+    }
+
+    @Test
+    void anUnknownKindHasNoPage() {
+        problem(given().get("/problems/moonshine").then(), 404, "not-found")
+                .body("detail", containsString("/problems lists"));
+    }
+
     private static HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
         return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
     }
@@ -288,6 +308,6 @@ class HttpProblemsTest {
                 .contentType("application/problem+json")
                 .body("status", equalTo(status))
                 .body("requestId", equalTo(answer.extract().header("X-Request-Id")))
-                .body("type", equalTo("urn:orbwright:problem:" + type));
+                .body("type", equalTo("/problems/" + type));
     }
 }

@@ -5,9 +5,21 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.emptyString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.nullValue;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.ContentType;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -71,5 +83,31 @@ class PackedHttpTest {
     @Test
     void aProblemIsNotKept() {
         Contract.request().get("/v1/solids/cub").then().statusCode(404).header("ETag", nullValue());
+    }
+
+    @TestHTTPResource("/")
+    URI base;
+
+    /** Text is packed for who can unpack it, and is the same text. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/sheet", "/v1/drawings/panel?format=dxf", "/v1/drawings/sphere?format=svg"})
+    void textIsPackedForWhoCanUnpackIt(String address) throws IOException, InterruptedException {
+        HttpResponse<byte[]> plain = post(address, "identity");
+        HttpResponse<byte[]> packed = post(address, "gzip");
+        assertEquals("gzip", packed.headers().firstValue("Content-Encoding").orElse(""));
+        assertEquals("", plain.headers().firstValue("Content-Encoding").orElse(""));
+        assertTrue(packed.body().length * 3 < plain.body().length);
+        try (InputStream unpacked = new GZIPInputStream(new ByteArrayInputStream(packed.body()))) {
+            assertArrayEquals(plain.body(), unpacked.readAllBytes());
+        }
+    }
+
+    private HttpResponse<byte[]> post(String address, String encoding) throws IOException, InterruptedException {
+        HttpRequest request = HttpRequest.newBuilder(base.resolve(address))
+                .header("Content-Type", "application/json")
+                .header("Accept-Encoding", encoding)
+                .POST(HttpRequest.BodyPublishers.ofString(Posted.worked().toString()))
+                .build();
+        return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
     }
 }

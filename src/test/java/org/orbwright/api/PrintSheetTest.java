@@ -82,7 +82,7 @@ class PrintSheetTest {
         Files.write(file, "{\"name\": \"K\u00fcche\"}".getBytes(StandardCharsets.ISO_8859_1));
         LaunchResult result = launcher.launch("print-sheet", "--json", file.toString());
         assertEquals(1, result.exitCode());
-        assertTold(result.getOutput(), "urn:orbwright:problem:unreadable-json");
+        assertTold(result.getOutput(), "/problems/unreadable-json");
     }
 
     @Test

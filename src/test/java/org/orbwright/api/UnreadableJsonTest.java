@@ -88,8 +88,7 @@ class UnreadableJsonTest {
                 .post("/v1/sheet");
         assertEquals(400, answer.statusCode(), answer::asString);
         JsonNode problem = Contract.json(answer.asString());
-        assertEquals(
-                "urn:orbwright:problem:unreadable-json", problem.path("type").asText());
+        assertEquals("/problems/unreadable-json", problem.path("type").asText());
         return problem;
     }
 }

@@ -110,7 +110,7 @@ class WoodsHttpTest {
                     .get("/v1/woods/{species}", "curly mapel")
                     .then()
                     .statusCode(404)
-                    .body("type", equalTo("urn:orbwright:problem:unknown-wood"))
+                    .body("type", equalTo("/problems/unknown-wood"))
                     .body("violations[0].path", equalTo("species"))
                     .body("violations[0].rejected", equalTo("curly mapel"))
                     .body("violations[0].allowed", containsString("sugar maple"));

@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -17,7 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.DesignRequest;
+import org.orbwright.diagnosis.DialInRequest;
+import org.orbwright.diagnosis.DialSetting;
 import org.orbwright.document.Document;
+import org.orbwright.document.PaperPart;
 import org.orbwright.document.PaperRequest;
 import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
@@ -42,6 +47,7 @@ class ShopSheetCalculatorTest {
     /** What is done on each page of the worked document with every section; its panels are not made in halves. */
     private static final Map<String, List<Caution.Step>> DONE = Map.ofEntries(
             Map.entry("The design in brief", List.of(Caution.Step.GENERAL)),
+            Map.entry("Bands that are seen on the sphere", List.of()),
             Map.entry("Movement of the wood", List.of()),
             Map.entry(
                     "Cutting the boards", List.of(Caution.Step.SURFACING, Caution.Step.RIPPING, Caution.Step.RESAWING)),
@@ -49,6 +55,7 @@ class ShopSheetCalculatorTest {
             Map.entry("Blanks", List.of(Caution.Step.GLUING, Caution.Step.SURFACING)),
             Map.entry("Crosscutting the segments", List.of(Caution.Step.SETTING_UP, Caution.Step.CROSSCUTTING)),
             Map.entry("Closing test", List.of()),
+            Map.entry("Trials of the saw", List.of()),
             Map.entry("Gluing the panels", List.of(Caution.Step.GLUING)),
             Map.entry("Bevelling the panels", List.of(Caution.Step.SETTING_UP, Caution.Step.BEVELLING)),
             Map.entry("Inlays", List.of(Caution.Step.CROSSCUTTING, Caution.Step.INLAYING)),
@@ -202,7 +209,7 @@ class ShopSheetCalculatorTest {
         ShopSheet large = sheet(Designs.example("deltoidal-hexecontahedron-upright-bands"));
         Drawing quarter = rings(large);
         assertEquals("Ring gauges, a quarter of each", quarter.title());
-        assertEquals(1, Tiling.of(quarter, large.paper()).pages());
+        assertEquals(1, Tiling.of(quarter, large.paper()).tiles());
         Drawing whole = rings(sheet(Designs.example("dodecahedron-two-spheres")));
         assertEquals("Ring gauges: cut one circle from each print", whole.title());
     }
@@ -226,7 +233,7 @@ class ShopSheetCalculatorTest {
                 .orElseThrow();
         assertEquals(30, strip.thickness(), 1e-9);
         assertTrue(texts(section(planned, "Cutting the boards")).contains("Settings are measured"));
-        assertTrue(cuts(planned).stream().anyMatch(row -> row.get(7).equals("band 4")));
+        assertTrue(cuts(planned).stream().anyMatch(row -> row.get(6).equals("band 4")));
         ShopSheet unplanned = sheet(Designs.example("dodecahedron-with-land"));
         assertEquals(List.of("1", "black walnut", "20", "28", "20"), row(unplanned));
         assertTrue(unplanned.sections().stream().noneMatch(each -> each.title().equals("Cutting the boards")));
@@ -235,9 +242,10 @@ class ShopSheetCalculatorTest {
     private static List<List<String>> cuts(ShopSheet sheet) {
         return section(sheet, "Cutting the boards").steps().stream()
                 .filter(ShopSheet.Table.class::isInstance)
-                .map(step -> ((ShopSheet.Table) step).rows())
-                .reduce((one, last) -> last)
-                .orElseThrow();
+                .map(step -> (ShopSheet.Table) step)
+                .filter(table -> table.headings().get(0).equals("Step"))
+                .flatMap(table -> table.rows().stream())
+                .toList();
     }
 
     /** The strip of 24.8 / 25.6 in is 31/32 in wide. */
@@ -245,11 +253,11 @@ class ShopSheetCalculatorTest {
     void theCutListOnPaperHasFractionsAndTheNamesOfStrips() {
         List<List<String>> rows = cuts(ShopSheetCalculator.sheet(Stocks.document(Stocks.twoFaces("in", 25.6))));
         List<String> strip = rows.stream()
-                .filter(row -> row.get(7).equals("square, band 1"))
+                .filter(row -> row.get(6).equals("square, band 1"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals("0.969 (31/32)", strip.get(5));
-        assertEquals("board", rows.get(0).get(7));
+        assertEquals("0.969 (31/32)", strip.get(4));
+        assertEquals("board", rows.get(0).get(6));
     }
 
     @Test
@@ -301,7 +309,7 @@ class ShopSheetCalculatorTest {
         }
         String inlays = texts(section(sheet, "Inlays"));
         // As /v1/inlays has it, by the same numbers.
-        assertTrue(inlays.contains("[1, knot]"), inlays);
+        assertTrue(inlays.contains("[knot, 1, "), inlays);
         for (String told : List.of("gannet", "the blade then enters at the thin tip", "Plug that hides it, diameter")) {
             assertTrue(inlays.contains(told), inlays);
         }
@@ -405,10 +413,43 @@ class ShopSheetCalculatorTest {
     @Test
     void templatesAreNotThereWhereTheyAreNotWanted() {
         ShopSheet sheet = ShopSheetCalculator.sheet(Designs.of("cube")
-                .document(org.orbwright.document.Section.PAPER, new PaperRequest(PaperSize.A4, false)));
+                .document(
+                        org.orbwright.document.Section.PAPER,
+                        new PaperRequest(PaperSize.A4, List.of(PaperPart.BEVELS, PaperPart.SUMMARY))));
         assertTrue(sheet.templates().isEmpty());
-        assertFalse(
-                sheet.sections().stream().anyMatch(section -> section.title().contains("templates")));
+        assertEquals(
+                List.of("The design in brief", "Bevelling the panels"),
+                sheet.sections().stream().map(Section::title).toList());
+        assertEquals(List.of(), sheet.missing());
+    }
+
+    @Test
+    void aPartThatTheBuildDoesNotHaveIsTold() {
+        ShopSheet sheet = ShopSheetCalculator.sheet(Designs.of("cube")
+                .document(
+                        org.orbwright.document.Section.PAPER,
+                        new PaperRequest(null, List.of(PaperPart.BOARDS, PaperPart.INLAYS, PaperPart.BEVELS))));
+        assertEquals(List.of("BOARDS", "INLAYS"), sheet.missing());
+        assertTrue(sheet.opening().contains("Not printed, since the document has nothing for it: BOARDS, INLAYS."));
+    }
+
+    /** The columns are the components of a trial, so that what is written down can be sent. */
+    @Test
+    void trialsAreWrittenDownAsTheDiagnosisReadsThem() {
+        ShopSheet sheet = sheet(Designs.example("dodecahedron-with-land"));
+        Table table = section(sheet, "Trials of the saw").steps().stream()
+                .filter(Table.class::isInstance)
+                .map(Table.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                Arrays.stream(DialInRequest.TrialRequest.class.getRecordComponents())
+                        .map(RecordComponent::getName)
+                        .toList(),
+                table.headings().subList(2, table.headings().size()));
+        for (DialSetting setting : DialSetting.values()) {
+            assertTrue(table.rows().stream().anyMatch(row -> row.get(0).startsWith(setting.name())), setting.name());
+        }
     }
 
     static Stream<String> solids() {
@@ -419,7 +460,7 @@ class ShopSheetCalculatorTest {
     @MethodSource("solids")
     void everySolidHasASheet(String solid) {
         ShopSheet sheet = sheet(Designs.of(solid));
-        assertEquals(12, sheet.sections().size());
+        assertEquals(14, sheet.sections().size());
         assertTrue(PdfWriter.write(sheet).length > 10_000);
         assertTrue(HtmlWriter.write(sheet).endsWith("</html>"));
     }

@@ -54,7 +54,7 @@ class TilingTest {
     @Test
     void whatIsWideLiesAcross() {
         assertTrue(tiling(250, 150, PaperSize.A4).landscape());
-        assertEquals(1, tiling(250, 150, PaperSize.A4).pages());
+        assertEquals(1, tiling(250, 150, PaperSize.A4).tiles());
         assertFalse(tiling(150, 230, PaperSize.A4).landscape());
     }
 }

@@ -1,0 +1,75 @@
+package org.orbwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.orbwright.diagnosis.DialSetting;
+import org.orbwright.jig.JigPlan.JigFace;
+import org.orbwright.jig.JigPlan.JigSegment;
+import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.segment.Yield.LaminationYield;
+
+/** A table to write trials of the saw into, as the section diagnosis of a document takes them. */
+final class TrialSection {
+    /** Names of the fields of a trial in a document. */
+    static final List<String> FIELDS = List.of("set", "gap", "opensAt", "distance", "reading", "resolution");
+
+    /** Lines to write on for an angle, which is found by trials. */
+    private static final int ANGLE_TRIALS = 3;
+    /** Lines for a length, which is read off. */
+    private static final int LENGTH_TRIALS = 2;
+
+    private final SetUp section;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private TrialSection(SetUp section) {
+        this.section = section;
+    }
+
+    static Section trials(Answers answers) {
+        TrialSection trials = new TrialSection(answers.section("Trials of the saw"));
+        for (JigFace face : answers.jig().faces()) {
+            for (JigSegment segment : face.segments()) {
+                String name = face.face() + " " + segment.segment();
+                trials.angle(DialSetting.TIP_ANGLE, name, segment.tip().angle());
+                trials.length(DialSetting.STOP, name, segment.stopDistance());
+            }
+            trials.angle(DialSetting.BEVEL, face.face(), face.bevel().tilt().angle());
+        }
+        trials.angle(DialSetting.BLADE_SQUARE, "", 0);
+        if (answers.yields() != null) {
+            for (LaminationYield lamination : answers.yields().laminations()) {
+                trials.length(DialSetting.BLANK_WIDTH, lamination.face(), lamination.blankWidth());
+            }
+        }
+        return trials.build();
+    }
+
+    private void angle(DialSetting setting, String of, double radians) {
+        rows(setting, of, SetUp.degrees(radians) + "°", ANGLE_TRIALS);
+    }
+
+    private void length(DialSetting setting, String of, double millimetres) {
+        rows(setting, of, section.say(millimetres), LENGTH_TRIALS);
+    }
+
+    private void rows(DialSetting setting, String of, String wanted, int trials) {
+        for (int trial = 1; trial <= trials; trial++) {
+            List<String> row = new ArrayList<>();
+            row.add(trial == 1 ? (setting + " " + of).strip() : "\"");
+            row.add(trial == 1 ? wanted : "\"");
+            FIELDS.forEach(field -> row.add(""));
+            rows.add(row);
+        }
+    }
+
+    private Section build() {
+        List<String> headings = new ArrayList<>(List.of("Setting", "To be read"));
+        headings.addAll(FIELDS);
+        return section.text("Write a line for each trial cut. The columns are the fields of a trial in the document's"
+                        + " section diagnosis, under dialIn. Post the document to the address diagnosis: it answers the"
+                        + " next setting. In set stands what your scale showed. Write a gap or a reading, not both. In"
+                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam.")
+                .table(headings, rows)
+                .build();
+    }
+}
