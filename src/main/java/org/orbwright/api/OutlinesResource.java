@@ -20,6 +20,7 @@ import org.orbwright.drawing.LatheOutlines;
 import org.orbwright.drawing.PanelDrawing;
 import org.orbwright.drawing.PanelOutline;
 import org.orbwright.drawing.PocketOutline;
+import org.orbwright.drawing.SegmentDrawing;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.turning.Holding.Seat;
@@ -57,8 +58,8 @@ public class OutlinesResource {
             operationId = "drawSegment",
             summary = "One segment with its bands",
             description = "A segment at true size with base, base distance and legs, where its bevel ends, and the line"
-                    + " beyond which the wood is turned away. As DXF (ASCII), the tip"
-                    + " at the origin.")
+                    + " beyond which the wood is turned away. A rule beside it has the width of each band and the distance"
+                    + " of each glue line from the base. As DXF (ASCII), the tip at the origin.")
     public Response segment(
             Document document,
             @BeanParam FaceQuery face,
@@ -70,8 +71,9 @@ public class OutlinesResource {
         Piece piece = segment.piece(panel);
         BandSet asked = checked.set(set.asked());
         return query.answer(
-                checked,
+                checked.unit(),
                 SheetCalculator.sawn(document).notices(),
+                () -> SegmentDrawing.draw(checked, panel, piece, asked),
                 () -> PanelOutline.ofSegment(checked, panel, piece, asked));
     }
 

@@ -145,6 +145,8 @@ public record Drawing(
         /** Lines that have to be seen on the darkest wood too: they run between light ones. */
         CASED,
         /** What is turned away, or lies behind; light between the dashes. */
-        DASHED
+        DASHED,
+        /** Where a bevel ends: dashes and dots, which no glue line is drawn in; light between them. */
+        CHAIN
     }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
@@ -79,6 +80,17 @@ final class Legend {
                 .max()
                 .orElse(0);
         return Math.max(1, Math.min(MOST_COLUMNS, (int) ((1 - 2 * INDENT) / (BOX + longest + INDENT))));
+    }
+
+    /** The key to those woods alone that areas of a picture show; each keeps its tone. */
+    Legend drawn(List<Mark> marks) {
+        Set<Integer> seen = marks.stream()
+                .filter(Area.class::isInstance)
+                .map(mark -> ((Area) mark).tone())
+                .collect(Collectors.toSet());
+        List<String> woods =
+                species.stream().filter(wood -> seen.contains(tone(wood))).toList();
+        return new Legend(woods, woods.stream().map(this::tone).toList());
     }
 
     /** The woods. */

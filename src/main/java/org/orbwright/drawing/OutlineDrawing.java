@@ -2,10 +2,8 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.orbwright.design.Design;
 import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
@@ -13,7 +11,6 @@ import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.Outline.At;
 import org.orbwright.drawing.Outline.Chain;
-import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Note;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
@@ -26,7 +23,6 @@ public final class OutlineDrawing {
 
     private final OutlineSheet sheet;
     private final Outline outline;
-    private final Legend legend;
     private final double width;
     private final double letters;
     private final double centreX;
@@ -34,11 +30,9 @@ public final class OutlineDrawing {
     private final double bottom;
     private final List<Mark> marks = new ArrayList<>();
 
-    private OutlineDrawing(Design design, OutlineSheet sheet) {
+    private OutlineDrawing(OutlineSheet sheet) {
         this.sheet = sheet;
         this.outline = sheet.outline();
-        boolean woods = outline.shapes().stream().anyMatch(s -> s.layer().kind() == LayerKind.BAND);
-        this.legend = woods ? new Legend(design) : new Legend(Map.of());
         OutlineExtent extent = OutlineExtent.of(outline);
         this.width = Math.max(SHEET_PER_WIDTH * extent.width(), SHEET_PER_HEIGHT * extent.height());
         this.letters = Legend.letters(width);
@@ -49,22 +43,20 @@ public final class OutlineDrawing {
 
     /** Draws outlines of a design. */
     public static Drawing draw(Design design, OutlineSheet sheet) {
-        return new OutlineDrawing(design, sheet).drawing(design);
+        return new OutlineDrawing(sheet).drawing(design);
     }
 
     private Drawing drawing(Design design) {
         marks.add(Callout.heading(outline.title(), width, letters));
-        outline.shapes().forEach(this::fill);
         outline.shapes().forEach(this::line);
         sheet.measures().forEach(this::measure);
         marks.addAll(ScaleBar.marks(design.unit(), width, bottom));
         double captionTop = bottom + ScaleBar.HEIGHT * letters;
         List<String> lines = Lettering.wrap(sheet.caption(), width * 0.94, letters);
         marks.addAll(Callout.text(width * 0.03, captionTop, letters, Anchor.START, lines));
-        double key = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
-        marks.addAll(legend.marks(width, key));
+        double end = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
         String description = outline.title() + " at true size. " + sheet.caption();
-        return new Drawing(outline.title(), description, width, key + legend.height(width), legend.species(), marks);
+        return new Drawing(outline.title(), description, width, end, List.of(), marks);
     }
 
     private double x(At at) {
@@ -75,14 +67,8 @@ public final class OutlineDrawing {
         return centreY - at.y();
     }
 
-    private void fill(Shape shape) {
-        if (shape.layer().kind() == LayerKind.BAND && shape instanceof Chain chain) {
-            marks.add(new Area(path(chain), legend.tone(shape.layer().wood()), Pen.THIN));
-        }
-    }
-
     private void line(Shape shape) {
-        if (shape.layer().kind() == LayerKind.BAND || shape instanceof Note) {
+        if (shape instanceof Note) {
             return;
         }
         Pen pen = switch (shape.layer().kind()) {

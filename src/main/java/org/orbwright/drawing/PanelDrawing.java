@@ -1,13 +1,16 @@
 package org.orbwright.drawing;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.design.Places;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
 import org.orbwright.drawing.Drawing.Label;
@@ -24,8 +27,8 @@ import org.orbwright.drawing.SegmentPatches.Patch;
  * away.
  */
 public final class PanelDrawing {
-    /** Width of the sheet for a panel of width 1; what is left is margin. */
-    private static final double SHEET_PER_PANEL = 1.3;
+    /** Room at each side of the panel, in letters. */
+    private static final double AROUND = 2;
     /** The sheet is at least this wide for a panel of height 1. */
     private static final double SHEET_PER_HEIGHT = 0.95;
     /** How much paper covers the wood that will be turned away. */
@@ -36,9 +39,9 @@ public final class PanelDrawing {
     private final BandSet set;
     private final Legend legend;
     private final PanelPlan plan;
+    private final BandRule rule;
     private final double width;
     private final double letters;
-    private final double top;
     private final double centreX;
     private final double centreY;
     private final double bottom;
@@ -54,12 +57,14 @@ public final class PanelDrawing {
         double right = plan.corners().stream().mapToDouble(Point::x).max().orElseThrow();
         double above = plan.corners().stream().mapToDouble(Point::y).min().orElseThrow();
         double below = plan.corners().stream().mapToDouble(Point::y).max().orElseThrow();
-        this.width = Math.max(SHEET_PER_PANEL * (right - left), SHEET_PER_HEIGHT * (below - above));
+        this.rule = new BandRule(design, plan.places().get(0), set);
+        double beside = 1 - Legend.letters(1) * (rule.width() + 2 * AROUND + 1);
+        this.width = Math.max((right - left) / beside, SHEET_PER_HEIGHT * (below - above));
         this.letters = Legend.letters(width);
-        this.top = 5 * letters;
-        this.centreX = width / 2 - (left + right) / 2;
-        this.centreY = top - above;
-        this.bottom = centreY + below + 5 * letters;
+        double base = plan.places().get(0).piece().base();
+        this.centreX = (width - (rule.width() + 1) * letters) / 2 - (left + right) / 2;
+        this.centreY = 4 * letters + Math.max(letters - above, rule.above(letters) - base);
+        this.bottom = centreY + Math.max(below + 5 * letters, base + rule.below(letters) + letters);
     }
 
     /**
@@ -89,13 +94,29 @@ public final class PanelDrawing {
         if (panel.kind().segments().size() > 1 || panel.kind().segments().get(0).mirroredCount() > 0) {
             plan.places().forEach(this::letter);
         }
-        marks.addAll(ScaleBar.marks(design.unit(), width, bottom));
-        double captionTop = bottom + ScaleBar.HEIGHT * letters;
-        List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
-        marks.addAll(Callout.text(width * 0.03, captionTop, letters, Anchor.START, lines));
-        double key = captionTop + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
-        marks.addAll(legend.marks(width, key));
-        return new Drawing(heading(), description(), width, key + legend.height(width), legend.species(), marks);
+        rule.ring().stream()
+                .map(this::onSheet)
+                .forEach(at -> marks.add(new Line(new PathData().circle(at.x(), at.y(), letters / 3), Pen.CASED)));
+        Place first = plan.places().get(0);
+        marks.addAll(rule.marks(
+                width - (rule.width() + 1) * letters, centreY + first.piece().base(), letters, legend));
+        return Caption.below(design, heading(), description(), width, bottom, caption(), lines(), legend, marks);
+    }
+
+    /** The measures of the bands, of both laminations where every other segment has its own. */
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        Set<Places> told = EnumSet.noneOf(Places.class);
+        for (Place place : plan.places()) {
+            Places places = place.panel().places();
+            if (told.add(places)) {
+                if (places != Places.ALL) {
+                    lines.add("Segments at " + places.name().toLowerCase(Locale.ROOT) + " places:");
+                }
+                lines.addAll(new BandRule(design, place, set).lines());
+            }
+        }
+        return lines;
     }
 
     private SegmentPatches patches(Place place) {
@@ -186,18 +207,15 @@ public final class PanelDrawing {
                 : "";
         String flat =
                 flatRadius() > 0 ? " Circle: inside it a flat of " + design.say(2 * flatRadius()) + " stays." : "";
+        String places = panel.places() == Places.ALL ? "" : " It is of the segment whose base is down.";
         return "Across corners " + design.say(plan.acrossCorners()) + ", base " + bases + ", base distance "
                 + design.say(panel.baseDistance()) + ". Dashed: beyond this line the wood is turned away." + flat
-                + mirrored;
+                + mirrored + " " + rule.sentence() + places;
     }
 
     private String description() {
-        String bands = patches(plan.places().get(0)).flat().stream()
-                .map(p -> "band " + p.layer().number() + ", " + p.layer().band().species() + ", "
-                        + design.say(p.layer().band().width()))
-                .collect(Collectors.joining("; "));
         return "The flat panel of the face kind " + panel.face() + " at true size, seen from outside, made of "
-                + plan.places().size() + " segments whose tips meet at its centre. Bands from the base to the tip: "
-                + bands + ". " + caption();
+                + plan.places().size() + " segments whose tips meet at its centre. " + caption() + " "
+                + String.join("; ", lines()) + ".";
     }
 }

@@ -12,7 +12,6 @@ import org.orbwright.drawing.Outline.Layer;
 import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
-import org.orbwright.drawing.OutlineSheet.Measure;
 import org.orbwright.drawing.PanelPlan.Place;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
@@ -48,14 +47,14 @@ public final class PanelOutline {
     }
 
     /**
-     * One segment of a face kind with its tip at the origin and its base down.
+     * One segment of a face kind with its tip at the origin and its base down, for a CAD program.
      *
      * @param design the design
      * @param panel its panel
      * @param piece the segment
      * @param set the set that it is from
      */
-    public static OutlineSheet ofSegment(Design design, Panel panel, Piece piece, BandSet set) {
+    public static Outline ofSegment(Design design, Panel panel, Piece piece, BandSet set) {
         return new PanelOutline(design, panel, set).segment(piece);
     }
 
@@ -72,10 +71,11 @@ public final class PanelOutline {
         }
         add(LayerKind.SPHERE_RIM, rim, true);
         centre();
-        return new Outline("Panel " + panel.face() + " of the " + design.solid().name(), shapes);
+        String which = panel.lamination().sets() == 2 ? ", " + Legend.setName(set) : "";
+        return new Outline("Panel " + panel.face() + " of the " + design.solid().name() + which, shapes);
     }
 
-    private OutlineSheet segment(Piece piece) {
+    private Outline segment(Piece piece) {
         Place place = new Place(panel, piece, 0);
         Point left = place.leftCorner();
         Point right = place.at(new Point(piece.base(), piece.right()));
@@ -85,19 +85,21 @@ public final class PanelOutline {
         }
         bands(place);
         add(LayerKind.SPHERE_RIM, reach(place), false);
-        Outline outline = new Outline(
-                "Segment " + piece.segment() + " of the " + panel.face() + " panel of the "
-                        + design.solid().name(),
-                shapes);
-        List<Measure> measures = List.of(
-                new Measure(up(left), up(right), 1.5, design.say(piece.baseLength())),
-                new Measure(up(right), new At(right.x(), 0), 1.5, design.say(piece.base())));
-        return new OutlineSheet(outline, measures, caption(piece));
+        return new Outline(segmentTitle(design, panel, piece, set), shapes);
     }
 
-    private String caption(Piece piece) {
-        String bevel = inner() > 0
-                ? " Line across: where the bevel leaves the inner face, " + design.say((1 - inner()) * piece.base())
+    /** What a picture or an outline of a segment is called. */
+    static String segmentTitle(Design design, Panel panel, Piece piece, BandSet set) {
+        return "Segment " + piece.segment() + " of the " + panel.face() + " panel of the "
+                + design.solid().name()
+                + (panel.lamination().sets() == 2 ? ", " + Legend.setName(set) : "");
+    }
+
+    /** The measures of a segment, and what its lines are. */
+    static String segmentCaption(Design design, Panel panel, Piece piece) {
+        double inner = inner(design, panel);
+        String bevel = inner > 0
+                ? " Dashes and dots: where the bevel leaves the inner face, " + design.say((1 - inner) * piece.base())
                         + " from the base."
                 : "";
         return "Base " + design.say(piece.baseLength()) + ", base distance " + design.say(piece.base()) + ", legs "
@@ -106,9 +108,13 @@ public final class PanelOutline {
                 + ", seen from outside. Dashed: beyond this line the wood is turned away." + bevel;
     }
 
-    /** How much smaller the inner face is than the outer one. */
-    private double inner() {
+    /** How much smaller the inner face is than the outer one; 0 or less where the bevels meet. */
+    static double inner(Design design, Panel panel) {
         return (panel.faceDistance() - design.thickness()) / panel.jointDistance();
+    }
+
+    private double inner() {
+        return inner(design, panel);
     }
 
     private Point scaled(Point point) {

@@ -119,13 +119,13 @@ public final class PathData {
         return add(new Close());
     }
 
-    /** The same course further down on the sheet. */
     /** Adds all of another path. */
     PathData append(PathData other) {
         other.commands().forEach(this::add);
         return this;
     }
 
+    /** The same course further down on the sheet. */
     PathData lowered(double by) {
         PathData path = new PathData();
         commands.forEach(command -> path.add(command.lowered(by)));

@@ -139,7 +139,7 @@ public final class SvgWriter {
 
     private void line(Line line) throws XMLStreamException {
         String path = line.path().toString();
-        if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED) {
+        if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED || line.pen() == Pen.CHAIN) {
             double casing = (line.pen() == Pen.CASED ? 4 : 2) * thin();
             xml.writeEmptyElement("path");
             attributes("d", path, "fill", "none", "stroke", PAPER, "stroke-width", PathData.number(casing));
@@ -165,7 +165,7 @@ public final class SvgWriter {
             case NONE -> 0;
             case THIN -> thin;
             case CASED -> 1.5 * thin;
-            case MEDIUM, DASHED -> 2 * thin;
+            case MEDIUM, DASHED, CHAIN -> 2 * thin;
             case THICK -> 3.5 * thin;
         };
         if (width > 0) {
@@ -173,6 +173,10 @@ public final class SvgWriter {
         }
         if (pen == Pen.DASHED) {
             attributes("stroke-dasharray", PathData.number(8 * thin) + " " + PathData.number(5 * thin));
+        } else if (pen == Pen.CHAIN) {
+            String gap = " " + PathData.number(3.5 * thin) + " ";
+            String dash = PathData.number(14 * thin);
+            attributes("stroke-dasharray", dash + gap + PathData.number(3 * thin) + gap.stripTrailing());
         }
     }
 

@@ -99,7 +99,7 @@ final class PdfDrawing {
     }
 
     private static void line(Line line, double scale, double thin, PDPageContentStream out) throws IOException {
-        if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED) {
+        if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED || line.pen() == Pen.CHAIN) {
             out.setStrokingColor(Color.WHITE);
             out.setLineWidth((float) ((line.pen() == Pen.CASED ? 4 : 2) * thin));
             PdfPath.lay(line.path(), scale, out);
@@ -116,17 +116,20 @@ final class PdfDrawing {
         double width = switch (pen) {
             case NONE, THIN -> thin;
             case CASED -> 1.5 * thin;
-            case MEDIUM, DASHED -> 2 * thin;
+            case MEDIUM, DASHED, CHAIN -> 2 * thin;
             case THICK -> 3.5 * thin;
         };
         out.setStrokingColor(INK);
         out.setLineWidth((float) width);
         if (pen == Pen.DASHED) {
             out.setLineDashPattern(new float[] {(float) (8 * thin), (float) (5 * thin)}, 0);
+        } else if (pen == Pen.CHAIN) {
+            float gap = (float) (3.5 * thin);
+            out.setLineDashPattern(new float[] {(float) (14 * thin), gap, (float) (3 * thin), gap}, 0);
         }
         PdfPath.lay(path, scale, out);
         out.stroke();
-        if (pen == Pen.DASHED) {
+        if (pen == Pen.DASHED || pen == Pen.CHAIN) {
             out.setLineDashPattern(new float[0], 0);
         }
     }
