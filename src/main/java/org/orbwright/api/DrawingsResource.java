@@ -16,14 +16,19 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.assembly.NetCalculator;
 import org.orbwright.design.Design;
+import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
 import org.orbwright.document.Document;
 import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
+import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
+import org.orbwright.jig.JigPlan.JigFace;
+import org.orbwright.jig.JigPlan.JigSegment;
+import org.orbwright.jig.TipCut.CutSide;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
@@ -47,9 +52,9 @@ public class DrawingsResource {
     @Operation(
             operationId = "drawSphere",
             summary = "The finished sphere",
-            description = "The sphere with the bands of every panel, the seams and the panels' numbers on discs, in"
-                    + " orthographic projection from any direction. Where a number has no room a ring marks the panel's"
-                    + " middle.")
+            description = "The sphere with the bands of every panel and the seams, in orthographic projection from any"
+                    + " direction or square to one of its panels. A ring marks a panel's middle, or its number where"
+                    + " numbers are asked for and have room.")
     public Response sphere(
             Document document,
             @BeanParam SetQuery set,
@@ -62,6 +67,13 @@ public class DrawingsResource {
                     @QueryParam("azimuth")
                     String azimuth,
             @Parameter(
+                            description = "Number of the panel whose middle faces the eye, from 1, instead of azimuth"
+                                    + " and elevation.",
+                            example = "3",
+                            schema = @Schema(type = SchemaType.INTEGER, minimum = "1"))
+                    @QueryParam("panel")
+                    String panel,
+            @Parameter(
                             description =
                                     "How far the eye stands above the plane of the first two axes, in degrees, -90"
                                             + " to 90; 20 if left out.",
@@ -71,17 +83,26 @@ public class DrawingsResource {
                     String elevation,
             @Parameter(
                             description =
-                                    "Whether the panels' numbers stand on discs, true or false; true if left out. A"
+                                    "Whether the panels' numbers stand on discs, true or false; false if left out. A"
                                             + " disc hides the wood below it.",
                             example = "true",
                             schema = @Schema(type = SchemaType.BOOLEAN))
                     @QueryParam("numbers")
                     String numbers,
             @BeanParam PictureQuery query) {
-        boolean numbered = Boolean.parseBoolean(Query.name("numbers", numbers, List.of("true", "false")));
+        boolean numbered = Boolean.parseBoolean(Query.name("numbers", numbers, List.of("false", "true")));
+        Design design = Design.of(document.design());
         double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
         double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
-        Design design = Design.of(document.design());
+        if (!Query.isEmpty(panel)) {
+            Query.leftOut("azimuth", azimuth, "where a panel is named");
+            Query.leftOut("elevation", elevation, "where a panel is named");
+            int faces = design.solid().faces().size();
+            int number = Query.whole("panel", panel, 1, faces, "1");
+            return query.answer(
+                    SphereDrawing.facing(design, design.sphere(set.asked()), number, numbered),
+                    SheetCalculator.turned(document).notices());
+        }
         return query.answer(
                 SphereDrawing.draw(design, design.sphere(set.asked()), around, above, numbered),
                 SheetCalculator.turned(document).notices());
@@ -179,5 +200,56 @@ public class DrawingsResource {
                 NetDrawing.draw(
                         design, design.sphere(set.asked()), NetCalculator.calculate(document.assembly(), design)),
                 SheetCalculator.turned(document).notices());
+    }
+
+    @POST
+    @Path("/set-up")
+    @Operation(
+            operationId = "drawSetUp",
+            summary = "The set-up at the saw for one cut",
+            description = "For the crosscut along a leg, from above: blade with its kerf, mitre gauge, stop, the blank"
+                    + " with its bands and where a hold-down presses. For the bevel, along the blade: table, tilted"
+                    + " blade, fence and panel. Guards and hold-downs are left out of the picture; use them as the"
+                    + " machine's manual says. The numbers are those of /v1/jig: they say what fits, not what is safe.")
+    public Response setUp(
+            Document document,
+            @BeanParam FaceQuery face,
+            @BeanParam SegmentQuery segment,
+            @Parameter(
+                            description = "Which cut: LEFT_LEG or RIGHT_LEG of the segment, or BEVEL of the panel;"
+                                    + " LEFT_LEG if left out.",
+                            example = "LEFT_LEG")
+                    @QueryParam("cut")
+                    String cut,
+            @BeanParam PictureQuery query) {
+        Design checked = Design.of(document.design());
+        Panel panel = face.panel(checked);
+        String letter = segment.piece(panel).segment();
+        SawCut asked = Query.constant("cut", cut, SawCut.class, SawCut.LEFT_LEG);
+        Answer told = SheetCalculator.jig(document);
+        JigFace set = told.jig().faces().stream()
+                .filter(each -> each.face().equals(panel.face()))
+                .findFirst()
+                .orElseThrow();
+        JigSegment leg = set.segments().stream()
+                .filter(each -> each.segment().equals(letter))
+                .findFirst()
+                .orElseThrow();
+        Drawing drawing = switch (asked) {
+            case LEFT_LEG -> SawSetUpDrawing.leg(checked, set, leg, CutSide.LEFT);
+            case RIGHT_LEG -> SawSetUpDrawing.leg(checked, set, leg, CutSide.RIGHT);
+            case BEVEL -> SawSetUpDrawing.bevel(checked, set);
+        };
+        return query.answer(drawing, told.notices());
+    }
+
+    /** A cut at the saw. */
+    enum SawCut {
+        /** The crosscut along a segment's left leg. */
+        LEFT_LEG,
+        /** The crosscut along its right leg. */
+        RIGHT_LEG,
+        /** The bevel of a panel's edges. */
+        BEVEL
     }
 }

@@ -73,8 +73,9 @@ public final class NetDrawing {
         List<String> lines = Lettering.wrap(caption(), width * 0.94, letters);
         marks.addAll(Callout.text(width * 0.03, top, letters, Anchor.START, lines));
         double key = top + Callout.textHeight(lines.size(), letters) + 1.5 * letters;
-        marks.addAll(legend.marks(width, key));
-        return new Drawing(name, description(), width, key + legend.height(width), legend.species(), marks);
+        Legend shown = legend.drawn(marks);
+        marks.addAll(shown.marks(width, key));
+        return new Drawing(name, description(), width, key + shown.height(width), shown.species(), marks);
     }
 
     private String heading(Net net) {

@@ -70,14 +70,15 @@ public final class SectionDrawing {
                     section(SectionPanel.corner(design, panel, neighbour.own().set()), null, sizing, WIDTH / 2, y);
             y = Math.max(edge, corner) + 2 * LETTERS;
         }
-        marks.addAll(legend.marks(KEY_WIDTH, y));
+        Legend shown = legend.drawn(marks);
+        marks.addAll(shown.marks(KEY_WIDTH, y));
         return new Drawing(
                 title,
                 "Sections square to the panels, from the solid's centre. The wood that stays inside the sphere is drawn"
                         + " in tones, what is turned away is bare with a dashed outline. " + words,
                 WIDTH,
-                y + legend.height(KEY_WIDTH),
-                legend.species(),
+                y + shown.height(KEY_WIDTH),
+                shown.species(),
                 marks);
     }
 

@@ -29,7 +29,7 @@ record SegmentPatches(Panel panel, Piece piece, BandSet set) {
 
     /** The bands on the flat panel. */
     List<Patch> flat() {
-        return cut(new PlanPolygon(List.of(
+        return of(new PlanPolygon(List.of(
                 new Point(0, 0), new Point(piece.base(), -piece.left()), new Point(piece.base(), piece.right()))));
     }
 
@@ -38,7 +38,7 @@ record SegmentPatches(Panel panel, Piece piece, BandSet set) {
         List<Point> points = new ArrayList<>();
         points.add(new Point(0, 0));
         points.addAll(reach(radius, flattening));
-        return cut(new PlanPolygon(points));
+        return of(new PlanPolygon(points));
     }
 
     /** The line beyond which the wood is turned away, from the left corner to the right one. */
@@ -56,7 +56,8 @@ record SegmentPatches(Panel panel, Piece piece, BandSet set) {
         return points;
     }
 
-    private List<Patch> cut(PlanPolygon whole) {
+    /** The bands in an outline, such as that of the blank from which the segment is sawn. */
+    List<Patch> of(PlanPolygon whole) {
         List<Patch> patches = new ArrayList<>();
         for (Layer layer : BandStack.of(panel.lamination(), piece, set).layers()) {
             PlanPolygon polygon = whole;

@@ -78,6 +78,20 @@ public final class SphereDrawing {
         return new SphereDrawing(design, sphere, azimuth, elevation, numbered).drawing();
     }
 
+    /**
+     * Draws a sphere with the middle of one panel towards the eye.
+     *
+     * @param design the design
+     * @param sphere which set each of its panels is made from
+     * @param panel the panel's number, from 1
+     * @param numbered whether the panels' numbers stand on discs
+     */
+    public static Drawing facing(Design design, SphereKind sphere, int panel, boolean numbered) {
+        Vector3D normal = design.solid().normal(design.solid().faces().get(panel - 1));
+        double elevation = Math.asin(Math.max(-1, Math.min(1, normal.getZ())));
+        return draw(design, sphere, Math.atan2(normal.getY(), normal.getX()), elevation, numbered);
+    }
+
     private Drawing drawing() {
         List<Face> faces = design.solid().faces();
         for (int number = 0; number < faces.size(); number++) {
@@ -97,18 +111,19 @@ public final class SphereDrawing {
         marks.add(new Line(poles, Pen.THIN));
         marks.addAll(numbers);
         marks.add(new Line(new PathData().circle(middle, middle, radius), Pen.THICK));
-        marks.addAll(legend.marks(2 * middle, 2 * middle));
+        Legend shown = legend.drawn(marks);
+        marks.addAll(shown.marks(2 * middle, 2 * middle));
         String name = Article.with(design.solid().name());
         return new Drawing(
-                "Sphere from " + name,
+                "Sphere from " + name + ", " + Legend.setName(sphere.set()),
                 "The finished sphere of " + design.say(2 * radius) + " in diameter, made from "
                         + Legend.setName(sphere.set())
                         + " segments of " + name + ", seen from outside."
                         + (numbered ? " On discs: the panels' numbers." : "")
-                        + (legend.species().isEmpty() ? "" : " Woods: " + String.join(", ", legend.species()) + "."),
+                        + (shown.species().isEmpty() ? "" : " Woods: " + String.join(", ", shown.species()) + "."),
                 2 * middle,
-                2 * middle + legend.height(2 * middle),
-                legend.species(),
+                2 * middle + shown.height(2 * middle),
+                shown.species(),
                 marks);
     }
 

@@ -100,8 +100,9 @@ public final class SurvivalDrawing {
                 "from the edge middle along the base, " + design.unit().symbol(), axisName()));
         marks.addAll(SideLabels.marks(targets, plot.right() + 2 * letters, plot.top(), plot.bottom(), WIDTH, letters));
         double key = plot.bottom() + 6 * letters;
-        marks.addAll(legend.marks(WIDTH, key));
-        return new Drawing(heading(), description(), WIDTH, key + legend.height(WIDTH), legend.species(), marks);
+        Legend shown = legend.drawn(marks);
+        marks.addAll(shown.marks(WIDTH, key));
+        return new Drawing(heading(), description(), WIDTH, key + shown.height(WIDTH), shown.species(), marks);
     }
 
     private String axisName() {

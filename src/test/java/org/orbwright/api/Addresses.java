@@ -21,6 +21,7 @@ final class Addresses {
             Map.entry("/v1/drawings/pocket", List.of("inlays")),
             Map.entry("/v1/bodies/pocket", List.of("inlays")),
             Map.entry("/v1/jig", List.of("jig")),
+            Map.entry("/v1/drawings/set-up", List.of("jig")),
             Map.entry("/v1/tolerance", List.of("tolerance")),
             Map.entry("/v1/diagnosis", List.of("diagnosis")),
             Map.entry("/v1/movement", List.of("movement")),

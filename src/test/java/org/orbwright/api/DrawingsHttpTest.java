@@ -31,7 +31,7 @@ class DrawingsHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net", "set-up"})
     void anSvgIsAnsweredUnlessAnotherFormIsAskedFor(String drawing) {
         design().post("/v1/drawings/" + drawing)
                 .then()
@@ -42,7 +42,7 @@ class DrawingsHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net", "set-up"})
     void aPngHasTheWidthAskedFor(String drawing) throws IOException {
         byte[] png = design().accept("image/png")
                 .queryParam("width", 321)
@@ -57,7 +57,7 @@ class DrawingsHttpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net"})
+    @ValueSource(strings = {"panel", "sphere", "survival", "section", "net", "set-up"})
     void aToolThatCannotSetTheHeaderAsksByQuery(String drawing) {
         design().queryParam("format", "png")
                 .queryParam("width", 100)
@@ -151,5 +151,36 @@ class DrawingsHttpTest {
                         "detail",
                         equalTo("/v1/drawings/panel answers with image/svg+xml or image/png or image/vnd.dxf,"
                                 + " not image/gif."));
+    }
+
+    @Test
+    void aPanelIsNamedInsteadOfADirection() {
+        String facing =
+                design().queryParam("panel", 3).post("/v1/drawings/sphere").asString();
+        String front = design().post("/v1/drawings/sphere").asString();
+        assertNotEquals(front, facing);
+        design(Contract.badRequest(), "truncated-octahedron-alternating")
+                .queryParam("panel", 15)
+                .post("/v1/drawings/sphere")
+                .then()
+                .statusCode(400)
+                .body("detail", containsString("1 to 14"));
+        design(Contract.badRequest(), "truncated-octahedron-alternating")
+                .queryParam("panel", 3)
+                .queryParam("azimuth", 25)
+                .post("/v1/drawings/sphere")
+                .then()
+                .statusCode(400)
+                .body("detail", containsString("left out where a panel is named"));
+    }
+
+    @Test
+    void aCutIsOneOfThree() {
+        design(Contract.badRequest(), "truncated-octahedron-alternating")
+                .queryParam("cut", "TIP")
+                .post("/v1/drawings/set-up")
+                .then()
+                .statusCode(400)
+                .body("detail", containsString("LEFT_LEG, RIGHT_LEG, BEVEL"));
     }
 }

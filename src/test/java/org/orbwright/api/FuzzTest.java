@@ -66,6 +66,7 @@ class FuzzTest {
             "drawings/survival",
             "drawings/section",
             "drawings/net",
+            "drawings/set-up",
             "bodies/segment",
             "bodies/panel?format=3mf",
             "bodies/panel?format=glb",

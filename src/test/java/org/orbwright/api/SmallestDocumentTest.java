@@ -57,6 +57,7 @@ class SmallestDocumentTest {
             Map.entry(
                     List.of("assembly", "turning", "balance", "bodies/disc", "drawings/disc", "drawings/templates"),
                     List.of(THICKNESS, BANDS)),
+            Map.entry(List.of("drawings/set-up"), List.of(THICKNESS, KERF)),
             Map.entry(List.of("yield"), List.of(THICKNESS, BANDS, KERF, BLANK)),
             Map.entry(List.of("bands/explore"), List.of("/explore")),
             Map.entry(List.of("bands/solve"), List.of("/solve", BANDS)),

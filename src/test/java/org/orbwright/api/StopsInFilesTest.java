@@ -76,6 +76,7 @@ class StopsInFilesTest {
     private static final Map<String, List<Wrong>> CASES = Map.ofEntries(
             Map.entry("/v1/drawings/panel", PANELS),
             Map.entry("/v1/drawings/segment", PANELS),
+            Map.entry("/v1/drawings/set-up", List.of(Wrong.BREAK_THROUGH, Wrong.SEAMS_OPEN)),
             Map.entry("/v1/drawings/sphere", SPHERE),
             Map.entry("/v1/drawings/survival", SPHERE),
             Map.entry("/v1/drawings/section", SPHERE),

@@ -181,4 +181,24 @@ class SphereDrawingTest {
                 .orElseThrow();
         return base * seen(design.solid().normal(face)).getZ();
     }
+
+    /** The disc of the panel that faces the eye stands in the middle of the sphere. */
+    @ParameterizedTest
+    @MethodSource("org.orbwright.drawing.DrawnDesigns#solids")
+    void showsThePanelThatIsAskedFor(String solid) {
+        Design design = DrawnDesigns.on(solid, 0, 30, 0, null);
+        int last = design.solid().faces().size();
+        for (int panel : new int[] {1, 2, last}) {
+            Drawing drawing = SphereDrawing.facing(design, design.sphere(BandSet.UPRIGHT), panel, true);
+            Drawing.Label number = drawing.marks().stream()
+                    .filter(mark -> mark instanceof Drawing.Label label
+                            && label.letters() == Drawing.Letters.REVERSED
+                            && label.text().equals(String.valueOf(panel)))
+                    .map(Drawing.Label.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(middle(design), number.x(), WRITTEN);
+            assertEquals(middle(design), number.y() - 0.36 * number.size(), WRITTEN);
+        }
+    }
 }
