@@ -6,6 +6,7 @@ import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
+import org.orbwright.turning.ControlRequest.Arcs;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.PathRequest.Machine;
 import org.orbwright.turning.TurningRequest.DiscsRequest;
@@ -128,6 +129,11 @@ record Milling(
     /** Radius of the wood that is left under a disc. */
     double neck(Seat seat) {
         return (discs.neck() != null ? millimetres(discs.neck()) : seat.disc()) / 2;
+    }
+
+    /** How far the program goes outside the circles of the path at most. */
+    double stray() {
+        return !rotary() && request.control().arcs() == Arcs.SEGMENTS ? RingSegments.STRAY : 0;
     }
 
     /** Radii of the spheres of all passes but one in air. */

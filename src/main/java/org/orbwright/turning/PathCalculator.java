@@ -41,7 +41,7 @@ public final class PathCalculator {
         this.cutter = milling.cutter();
         this.planner = new RingPlanner(milling);
         this.clearHeight = milling.clearHeight();
-        this.noWidth = ProgramWriter.halfStep(design.unit());
+        this.noWidth = milling.request().control().halfStep(design.unit());
     }
 
     /**

@@ -104,8 +104,9 @@ final class PathChecks {
             return;
         }
         List<Violation> broken = new ArrayList<>();
-        check(broken, "x", limits.x(), farthest, "X goes to ", "another cutter or axis");
-        check(broken, "y", limits.y(), milling.rotary() ? 0 : farthest, "Y goes to ", "another cutter or axis");
+        double out = farthest + milling.stray();
+        check(broken, "x", limits.x(), out, "X goes to ", "another cutter or axis");
+        check(broken, "y", limits.y(), milling.rotary() ? 0 : out, "Y goes to ", "another cutter or axis");
         check(broken, "highest", limits.highest(), highest, "Z goes up to ", "a lower clearHeight");
         check(broken, "below", limits.below(), -lowest, "Z goes below the centre by ", "another cutter or axis");
         if (!broken.isEmpty()) {

@@ -25,6 +25,7 @@ import org.orbwright.quantity.Rounding;
  * @param clearHeight height above the stock for moves without a cut, or null for what is usual
  * @param airPass whether a first pass cuts nothing but air, or null for no
  * @param limits limits of the machine, or null for none
+ * @param control how the program is worded, or null for what most controls take
  */
 @Describe(
         "The machine and the cutter that the sphere is milled with, about the axis and between the discs of the section"
@@ -32,9 +33,7 @@ import org.orbwright.quantity.Rounding;
 public record PathRequest(
         @Describe(
                 value = "ROTARY: the work turns between discs about the X axis, and the cutter stands on it"
-                        + " from above. A"
-                        + " has to be an axis without limit that is not wrapped at 360 degrees."
-                        + " THREE_AXIS: the work"
+                        + " from above. A has to be an axis without limit. THREE_AXIS: the work"
                         + " stands upright on one disc, with no disc, screw or centre on its upper end,"
                         + " and the upper"
                         + " half is milled up to the pole in circles, counter-clockwise from above,"
@@ -141,7 +140,10 @@ public record PathRequest(
         Boolean airPass,
 
         @Describe(value = "Limits of the machine; none are checked if left out.", optional = true) @Valid
-        LimitsRequest limits) {
+        LimitsRequest limits,
+
+        @Describe(value = "How the program is worded; as most controls take it if left out.", optional = true) @Valid
+        ControlRequest control) {
 
     /**
      * Share of the cutter's diameter that a pass is deep, and of the feed that is plunged with, where none is stated.
@@ -166,7 +168,8 @@ public record PathRequest(
                 spindle,
                 requireNonNullElse(clearHeight, unit.usual(20, 0.8)),
                 requireNonNullElse(airPass, false),
-                limits);
+                limits,
+                requireNonNullElse(control, ControlRequest.USUAL).filled(unit));
     }
 
     /** Kinds of machine. */

@@ -1,32 +1,24 @@
 package org.orbwright.turning;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
+import org.orbwright.turning.ControlRequest.RotaryFeed;
+import org.orbwright.turning.ControlRequest.Turns;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.PathRequest.CutterRequest;
 import org.orbwright.turning.PathRequest.Machine;
 
-/**
- * What stands at the head of a program: what it is for, what it takes for granted, and how it is begun.
- *
- * <p>Controls carry out some comments, and know them by what stands first in them: {@code (MSG, text)},
- * {@code (PROBEOPEN file)}, {@code (LOGCLOSE)} (LinuxCNC documentation, "G-code overview", sections Messages to Print
- * Messages). So a comment begins with a word of ours, and each further line of it with {@link #GOES_ON}: no word of the
- * caller's stands first, whatever a control takes for a command.
- */
+/** What stands at the head of a program: what it is for, what it takes for granted, and how it is begun. */
 final class ProgramHead {
-    private static final int MOST_COMMENT = 100;
-    private static final String GOES_ON = "... ";
-
     private final PathRequest request;
     private final Design design;
     private final ToolPath path;
     private final Milling milling;
+    private final ControlRequest control;
     private final List<String> lines = new ArrayList<>();
 
     private ProgramHead(PathRequest request, TurningRequest turning, Design design, ToolPath path) {
@@ -34,10 +26,11 @@ final class ProgramHead {
         this.design = design;
         this.path = path;
         this.milling = Milling.of(request, turning, design);
+        this.control = request.control();
     }
 
     /**
-     * The comments of a head.
+     * The comments of a head, each of which begins with a word of ours.
      *
      * @param notices what is to be read before all else
      */
@@ -45,7 +38,7 @@ final class ProgramHead {
             PathRequest request, TurningRequest turning, Design design, ToolPath path, List<Notice> notices) {
         ProgramHead head = new ProgramHead(request, turning, design, path);
         String name = design.request().name();
-        head.comment("Design: " + (name == null || plain(name).isEmpty() ? "" : name + ", ")
+        head.comment("Design: " + (name == null || ProgramText.plain(name).isEmpty() ? "" : name + ", ")
                 + design.solid().name());
         notices.forEach(notice -> head.comment(notice.line()));
         head.zero();
@@ -61,16 +54,32 @@ final class ProgramHead {
 
     private void zero() {
         comment("Lengths in " + (design.unit() == LengthUnit.MM ? "millimetres" : "inches")
-                + ". X0 Y0 Z0 is the middle of the sphere. The work offset that is active is used.");
-        comment("No tool length offset is used and no tool is changed: Z0 is touched off with the tip of this cutter.");
+                + ". X0 Y0 Z0 is the middle of the sphere. "
+                + (control.workOffset() == null
+                        ? "The work offset that is active is used."
+                        : "The work offset " + control.workOffset() + " is called."));
+        comment("No tool length offset is used and "
+                + (control.tool() == null ? "no tool is changed" : "T" + control.tool() + " is changed to")
+                + ": Z0 is touched off with the tip of this cutter.");
         comment("Stock: radius " + say(path.stock()) + " to the farthest corner. Last pass: sphere of radius "
                 + say(path.sphere()) + ", with " + say(millimetres(request.leave())) + " left for sanding.");
     }
 
     private void rotary() {
         comment("A turns the work about X. The first end of the axis points to plus X.");
-        comment("A has to be an axis without limit that is not wrapped at 360 degrees. It goes to A0 at the clear"
-                + " height before the first cut, goes on from turn to turn, and is wound back to A0 at the end.");
+        comment("A has to be an axis without limit"
+                + (control.turns() == Turns.ABSOLUTE
+                        ? " that is not wrapped at 360 degrees. It goes to A0 at the clear height before the first cut,"
+                                + " goes on from turn to turn, and is wound back to A0 at the end."
+                        : ", which may count on or wrap at 360 degrees: each turn is 360 degrees more. It goes to A0 at"
+                                + " the clear height before the first cut, and a table that counts on is wound back"
+                                + " to A0 at the end."));
+        comment(
+                control.rotaryFeed() == RotaryFeed.INVERSE_TIME
+                        ? "F after G93 is one over the minutes of a turn. Some controls take it for seconds: see that"
+                                + " the first turn takes as long as it should."
+                        : "F of a turn is in degrees a minute. Some controls take it for a length at a diameter that"
+                                + " is set in them: see that the first turn takes as long as it should.");
         comment(disc("Disc at plus X: ", milling.holding().head()) + " "
                 + disc("Disc at minus X: ", milling.holding().tail()) + " Room beside each: " + say(milling.room())
                 + ". Chuck and tailstock are not known to this program.");
@@ -91,6 +100,15 @@ final class ProgramHead {
         comment("Lower disc: diameter " + say(lower.disc()) + ", " + say(lower.seatDistance())
                 + " below the middle. Room above it: " + say(milling.room()) + ". No move goes below "
                 + say(path.lowest()) + ".");
+        comment(
+                switch (control.arcs()) {
+                    case CIRCLES -> "I and J are taken from the start of the circle, which G91.1 says.";
+                    case CIRCLES_WITHOUT_G91_1 ->
+                        "I and J have to be taken from the start of the circle. A control that takes"
+                                + " them from zero cuts into the sphere: look at the first circle in air.";
+                    case SEGMENTS ->
+                        "Circles are straight moves, at most " + design.sayAtLeast(RingSegments.STRAY) + " outside.";
+                });
     }
 
     private void cutter() {
@@ -127,9 +145,20 @@ final class ProgramHead {
     private void start() {
         comment("Before the start jog the cutter above the work and all that holds it, higher than Z "
                 + design.sayAtLeast(path.clearHeight())
-                + ": the first move is straight to that height, at the X and Y where the cutter stands.");
-        comment("G4 P5 after M3 waits 5 seconds where P is in seconds as in RS-274/NGC, and 5 milliseconds on some"
-                + " controls: see that the spindle is at speed before the first cut.");
+                + (control.tool() == null
+                        ? ": the first move is straight to that height, at the X and Y where the cutter stands."
+                        : ": after the tool change the first move is straight to that height, at the X and Y where"
+                                + " that leaves the cutter."));
+        comment("G4 " + control.dwell().word() + " after M3 "
+                + switch (control.dwell()) {
+                    case P_SECONDS ->
+                        "waits 5 seconds where P is in seconds as in RS-274/NGC, and 5 milliseconds on"
+                                + " some controls";
+                    case P_MILLISECONDS ->
+                        "waits 5 seconds where P is in milliseconds, and 5000 seconds on some" + " controls";
+                    case X_SECONDS -> "waits 5 seconds on controls that take X for seconds";
+                }
+                + ": see that the spindle is at speed before the first cut.");
     }
 
     private double millimetres(Double stated) {
@@ -140,32 +169,7 @@ final class ProgramHead {
         return design.say(millimetres);
     }
 
-    /**
-     * A text in letters that every control takes. Accents go. What would end a comment or the program is written in
-     * another way, and a letter that is none of these as a question mark, so that nobody takes the rest for the whole.
-     */
-    private static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .replace(';', ',')
-                .replace('(', '[')
-                .replace(')', ']')
-                .replace("%", " percent")
-                .replaceAll("[\\p{Cntrl}\\p{Z}]+", " ")
-                .replaceAll("[^ -~]", "?")
-                .strip();
-    }
-
-    /**
-     * A comment, in lines that a control can hold.
-     *
-     * @param text begins with a word of ours
-     */
     private void comment(String text) {
-        String start = "(";
-        for (String line : Notice.wrapped(plain(text), MOST_COMMENT)) {
-            lines.add(start + line + ")");
-            start = "(" + GOES_ON;
-        }
+        lines.add(text);
     }
 }

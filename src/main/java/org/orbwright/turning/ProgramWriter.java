@@ -4,40 +4,50 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.orbwright.design.Design;
+import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.design.Violation;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
+import org.orbwright.turning.ControlRequest.Arcs;
+import org.orbwright.turning.ControlRequest.RotaryFeed;
+import org.orbwright.turning.ControlRequest.Turns;
+import org.orbwright.turning.PathMove.Kind;
 import org.orbwright.turning.PathRequest.Machine;
 
 /**
  * Writes the way of a cutter as a program in the words of ISO 6983-1:2009 and RS-274, from memory: one word list to a
- * line, comments in parentheses. It uses no more than straight moves, full circles and time-inverse feed for turns of
- * the table.
+ * line. It uses no more than straight moves, and full circles where the control is not to have straight ones.
  */
 public final class ProgramWriter {
-    /** Seconds on controls that read P in seconds; others take it for milliseconds, which the head says. */
-    private static final int DWELL = 5;
-
     private static final MathContext FEED_DIGITS = new MathContext(6);
+    private static final int ANGLE_DECIMALS = 3;
+    private static final double FULL_TURN = 360;
+    /** Some 20 MB of text. */
+    private static final int MOST_SEGMENTS = 500_000;
 
     private final PathRequest request;
+    private final ControlRequest control;
     private final TurningRequest turning;
     private final Design design;
     private final ToolPath path;
     private final LengthUnit unit;
     private final boolean rotary;
-    private final StringBuilder program = new StringBuilder();
+    private final ProgramText program;
     private boolean inverse;
     private double angle = Double.NaN;
 
     private ProgramWriter(PathRequest request, TurningRequest turning, Design design, ToolPath path) {
         this.request = request;
+        this.control = request.control();
         this.turning = turning;
         this.design = design;
         this.path = path;
         this.unit = design.unit();
         this.rotary = request.machine() == Machine.ROTARY;
+        this.program = new ProgramText(control);
     }
 
     /**
@@ -48,101 +58,153 @@ public final class ProgramWriter {
      * @param design the design
      * @param path the path
      * @param notices what stands at its head
+     * @throws ImpossibleDesignException if its circles are more straight moves than are answered
      */
     public static String write(
             PathRequest request, TurningRequest turning, Design design, ToolPath path, List<Notice> notices) {
         return new ProgramWriter(request.filled(design.unit()), turning, design, path).write(notices);
     }
 
-    /**
-     * Half of the last decimal that lengths are written to, in millimetres: no more than this is written as nothing.
-     */
-    static double halfStep(LengthUnit unit) {
-        return unit.toMillimetres(Math.pow(10, -Quantity.LENGTH.decimals(unit)) / 2);
-    }
-
     private String write(List<Notice> notices) {
-        line("%");
-        ProgramHead.lines(request, turning, design, path, notices).forEach(this::line);
-        line(unit == LengthUnit.MM ? "G21" : "G20");
-        line("G17 G40 G49 G80");
-        // Only circles have a middle that I and J could be taken from absolutely.
-        line(rotary ? "G90 G94" : "G90 G91.1 G94");
-        spin();
+        checkSegments();
+        ProgramHead.lines(request, turning, design, path, notices).forEach(program::comment);
+        begin();
         int pass = -1;
         for (PathMove move : path.moves()) {
             if (move.pass() != pass) {
                 if (pass >= 0 && path.passes().get(pass).inAir()) {
-                    line("(End of the pass in air: the spindle stops and the program waits)");
-                    line("M5");
-                    line("M0");
+                    program.comment("End of the pass in air: the spindle stops and the program waits");
+                    stop();
+                    program.block("M0");
                     spin();
                 }
                 pass = move.pass();
-                line("(Pass " + (pass + 1) + " of " + path.passes().size() + ", sphere of radius "
-                        + length(move.sphere()) + (path.passes().get(pass).inAir() ? ", in air)" : ")"));
+                program.comment("Pass " + (pass + 1) + " of " + path.passes().size() + ", sphere of radius "
+                        + length(move.sphere()) + (path.passes().get(pass).inAir() ? ", in air" : ""));
             }
             move(move);
         }
-        line("M5");
-        line("M30");
-        line("%");
-        return program.toString();
+        stop();
+        program.block(control.end().name());
+        return program.end();
+    }
+
+    private void checkSegments() {
+        long segments = control.arcs() == Arcs.SEGMENTS
+                ? path.moves().stream()
+                        .filter(move -> move.kind() == Kind.CIRCLE)
+                        .mapToLong(move -> RingSegments.sides(move.x()))
+                        .sum()
+                : 0;
+        if (segments > MOST_SEGMENTS) {
+            throw new ImpossibleDesignException(List.of(new Violation(
+                    "/path/control/arcs",
+                    "TOO_MANY_SEGMENTS",
+                    "The circles would be " + segments + " straight moves, of which at most " + MOST_SEGMENTS
+                            + " are written.",
+                    Arcs.SEGMENTS.name(),
+                    "circles, higher ridges, deeper passes or a larger cutter")));
+        }
+    }
+
+    private void begin() {
+        program.block(unit == LengthUnit.MM ? "G21" : "G20");
+        program.block("G17 G40 G49 G80");
+        // Only circles have a middle that I and J could be taken from absolutely.
+        program.block(rotary || control.arcs() != Arcs.CIRCLES ? "G90 G94" : "G90 G91.1 G94");
+        if (control.workOffset() != null) {
+            program.block(control.workOffset().name());
+        }
+        if (control.tool() != null) {
+            program.block("T" + control.tool() + " M6");
+        }
+        spin();
     }
 
     private void spin() {
-        line("S" + number(request.spindle(), 0) + " M3");
-        line("G4 P" + DWELL);
+        program.block("S" + number(request.spindle(), 0) + " M3");
+        if (!control.coolant().word().isEmpty()) {
+            program.block(control.coolant().word());
+        }
+        program.block("G4 " + control.dwell().word());
+    }
+
+    private void stop() {
+        if (!control.coolant().word().isEmpty()) {
+            program.block("M9");
+        }
+        program.block("M5");
     }
 
     private void move(PathMove move) {
         String place = "X" + length(move.x()) + " Z" + length(move.z());
         switch (move.kind()) {
-            case RAPID -> {
-                forward();
-                // Up first, then the table, then across: the cutter is above the work before anything else moves.
-                line("G0 Z" + length(move.z()));
-                if (rotary && move.a() != angle) {
-                    line("G0 A" + degrees(move.a()));
-                }
-                line("G0 X" + length(move.x()) + " Y" + length(0));
-            }
+            case RAPID -> rapid(move);
             case LINE -> {
                 forward();
-                line("G1 " + place + " F" + feed(request.feed()));
+                program.block("G1 " + place + " F" + feed(request.feed()));
             }
             case PLUNGE -> {
                 forward();
-                line("G1 " + place + " F" + feed(path.plungeFeed() / unit.millimetres()));
+                program.block("G1 " + place + " F" + feed(path.plungeFeed() / unit.millimetres()));
             }
-            case TURN -> {
-                if (!inverse) {
-                    line("G93");
-                    inverse = true;
-                }
-                line("G1 A" + degrees(move.a()) + " F" + feed(1 / move.minutes()));
-            }
-            case CIRCLE ->
-                line("G3 X" + length(move.x()) + " Y" + length(0) + " I" + length(-move.x()) + " J" + length(0) + " F"
-                        + feed(request.feed()));
+            case TURN -> turn(move);
+            case CIRCLE -> circle(move.x());
         }
         angle = move.a();
+    }
+
+    private void rapid(PathMove move) {
+        forward();
+        // Up first, then the table, then across: the cutter is above the work before anything else moves.
+        program.block("G0 Z" + length(move.z()));
+        if (rotary && move.a() != angle) {
+            program.block("G0 A" + degrees(move.a()));
+        }
+        program.block("G0 X" + length(move.x()) + " Y" + length(0));
+    }
+
+    private void turn(PathMove move) {
+        boolean degrees = control.rotaryFeed() == RotaryFeed.DEGREES_PER_MINUTE;
+        if (!degrees && !inverse) {
+            program.block("G93");
+            inverse = true;
+        }
+        String speed = " F" + feed((degrees ? FULL_TURN : 1) / move.minutes());
+        if (control.turns() == Turns.ABSOLUTE) {
+            program.block("G1 A" + degrees(move.a()) + speed);
+        } else {
+            program.block("G91 G1 A" + number(FULL_TURN, ANGLE_DECIMALS) + speed);
+            program.block("G90");
+        }
+    }
+
+    private void circle(double radius) {
+        String speed = " F" + feed(request.feed());
+        if (control.arcs() == Arcs.SEGMENTS) {
+            for (Vector2D end : RingSegments.ends(radius)) {
+                program.block("G1 X" + length(end.getX()) + " Y" + length(end.getY()) + speed);
+            }
+        } else {
+            program.block(
+                    "G3 X" + length(radius) + " Y" + length(0) + " I" + length(-radius) + " J" + length(0) + speed);
+        }
     }
 
     /** Back to feeds in length per minute. */
     private void forward() {
         if (inverse) {
-            line("G94");
+            program.block("G94");
             inverse = false;
         }
     }
 
     private String length(double millimetres) {
-        return number(millimetres / unit.millimetres(), Quantity.LENGTH.decimals(unit));
+        return number(millimetres / unit.millimetres(), control.decimals());
     }
 
     private String degrees(double radians) {
-        return number(radians * Quantity.ANGLE.factor(unit), 3);
+        return number(radians * Quantity.ANGLE.factor(unit), ANGLE_DECIMALS);
     }
 
     /** A feed with its first digits, however small it is: no control takes a feed of nothing. */
@@ -156,9 +218,5 @@ public final class ProgramWriter {
     private static String number(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
-    }
-
-    private void line(String words) {
-        program.append(words).append('\n');
     }
 }

@@ -12,6 +12,7 @@ import org.orbwright.turning.PathRequest.CutterRequest;
 import org.orbwright.turning.PathRequest.CutterShape;
 import org.orbwright.turning.PathRequest.Machine;
 import org.orbwright.turning.ProgramReader.Position;
+import org.orbwright.turning.ProgramReader.Table;
 import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** A program to run. */
@@ -32,8 +33,8 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
             CutterRequest cutter,
             double scallop,
             double passDepth) {
-        PathRequest request =
-                new PathRequest(machine, cutter, scallop, passDepth, 0.3, 1200.0, 250.0, 9000.0, 16.0, true, null);
+        PathRequest request = new PathRequest(
+                machine, cutter, scallop, passDepth, 0.3, 1200.0, 250.0, 9000.0, 16.0, true, null, null);
         return new PathJob(
                 design.solid() + " " + machine + " " + through + " " + cutter.shape(),
                 design,
@@ -132,6 +133,7 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
                                 9000.0,
                                 0.8,
                                 null,
+                                null,
                                 null)));
     }
 
@@ -153,7 +155,17 @@ record PathJob(String name, Designs designs, TurningRequest turning, PathRequest
     }
 
     List<Position> run() {
-        return ProgramReader.run(program());
+        return run(Table.COUNTS_ON);
+    }
+
+    /** The run of its program, with circles as rings however they are written. */
+    List<Position> run(Table table) {
+        return SegmentedRings.joined(ProgramReader.run(program(), table), halfStep());
+    }
+
+    /** Half of the last decimal that lengths are written to, in millimetres. */
+    double halfStep() {
+        return request.filled(built().unit()).control().halfStep(built().unit());
     }
 
     Cutter cutter() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.orbwright.turning.ProgramReader.Position;
+import org.orbwright.turning.ProgramReader.Table;
 
 /**
  * Runs a program on a model of stock, discs, cutter and holder. The model is the section through the axis of the work
@@ -14,7 +15,7 @@ import org.orbwright.turning.ProgramReader.Position;
  * cut on both sides of the axis.
  */
 final class PathSimulation {
-    /** In millimetres: programs are written to four decimals. */
+    /** In millimetres: programs are written to four decimals where no others are asked for. */
     static final double WRITTEN = 2e-4;
     /** Places along the section. */
     private static final double GRID = 0.1;
@@ -28,15 +29,23 @@ final class PathSimulation {
     private final Holding holding;
     private final List<Position> run;
     private final double corners;
+    private final double written;
     private final List<Position> rings;
 
+    /** Runs a program on a table that counts on. */
     PathSimulation(PathJob job) {
+        this(job, Table.COUNTS_ON);
+    }
+
+    /** Runs a program. */
+    PathSimulation(PathJob job, Table table) {
         this.job = job;
         this.rotary = job.rotary();
         this.cutter = job.cutter();
         this.path = job.path();
         this.holding = job.holding();
-        this.run = job.run();
+        this.run = job.run(table);
+        this.written = Math.max(WRITTEN, 3 * job.halfStep());
         this.corners = job.corners();
         this.rings = rings();
     }
@@ -101,7 +110,7 @@ final class PathSimulation {
                 double x = at.x() + across;
                 double z = at.z() + below(cutter, across);
                 double from = rotary || z >= 0 ? Math.hypot(x, z) : Math.abs(x);
-                assertTrue(from >= path.sphere() - WRITTEN, () -> at + " cuts at " + from + " of " + path.sphere());
+                assertTrue(from >= path.sphere() - written, () -> at + " cuts at " + from + " of " + path.sphere());
             }
         }
     }
@@ -114,16 +123,16 @@ final class PathSimulation {
         double tail = stated == null ? holding.tail().disc() : job.millimetres(stated);
         for (Position at : dense()) {
             if (!rotary) {
-                assertTrue(at.z() >= -(holding.tail().seatDistance() - room) - WRITTEN, at::toString);
+                assertTrue(at.z() >= -(holding.tail().seatDistance() - room) - written, at::toString);
                 continue;
             }
             if (at.z() < holding.head().disc() / 2) {
-                assertTrue(at.x() + cutter.radius() <= holding.head().seatDistance() - room + WRITTEN, at::toString);
+                assertTrue(at.x() + cutter.radius() <= holding.head().seatDistance() - room + written, at::toString);
             }
             if (at.z() < holding.tail().disc() / 2) {
-                assertTrue(-at.x() + cutter.radius() <= holding.tail().seatDistance() - room + WRITTEN, at::toString);
+                assertTrue(-at.x() + cutter.radius() <= holding.tail().seatDistance() - room + written, at::toString);
             }
-            assertTrue(at.z() >= (at.x() > 0 ? head : tail) / 2 - WRITTEN, at::toString);
+            assertTrue(at.z() >= (at.x() > 0 ? head : tail) / 2 - written, at::toString);
         }
     }
 
@@ -134,7 +143,7 @@ final class PathSimulation {
                 : corners;
         Position before = null;
         for (Position at : run) {
-            assertTrue(before == null || at.z() <= path.clearHeight() + WRITTEN, at::toString);
+            assertTrue(before == null || at.z() <= path.clearHeight() + written, at::toString);
             if (at.motion() == 0) {
                 assertTrue(at.z() > high, at::toString);
             }
@@ -170,7 +179,7 @@ final class PathSimulation {
                         .orElse(0),
                 1e-6);
         // The first move is from where the machine was parked.
-        assertEquals(path.lowest(), run.stream().mapToDouble(Position::z).min().orElse(0), WRITTEN);
+        assertEquals(path.lowest(), run.stream().mapToDouble(Position::z).min().orElse(0), written);
     }
 
     /** Runs the program over the stock, and checks what goes straight down, and the holder. */
@@ -189,7 +198,7 @@ final class PathSimulation {
                 double deep = deepest(stock, at);
                 assertTrue(deep <= allowed + GRID_ERROR, () -> at + " goes " + deep + " down of " + allowed);
             }
-            assertTrue(at.z() + stickOut >= underHolder(stock, at) - WRITTEN, () -> at + ": the holder hits");
+            assertTrue(at.z() + stickOut >= underHolder(stock, at) - written, () -> at + ": the holder hits");
             int steps = at.motion() == 0 ? 0 : (int) Math.ceil(Math.abs(at.x() - before.x()) / GRID);
             for (int i = 0; i <= steps; i++) {
                 double s = steps == 0 ? 1 : (double) i / steps;

@@ -75,7 +75,7 @@ class WaysDownByHandTest {
         List<String> lines = List.of(threeFourFive(0).program().split("\n", -1));
         int down = lines.indexOf("G1 X30.0000 Z36.2000 F250.0");
         List<String> words = new ArrayList<>();
-        for (String line : lines.subList(down - 1, down + 10)) {
+        for (String line : lines.subList(down - 1, down + 12)) {
             words.add(line.replaceAll(" A[0-9.]+", " A"));
         }
         // Turns of 37.2 and of 36 mm radius a minute: 1200 / (2 pi 37.2) = 5.134030 and 1200 / (2 pi 36) = 5.305165.
@@ -84,11 +84,13 @@ class WaysDownByHandTest {
                         words.get(0),
                         "G1 X30.0000 Z36.2000 F250.0",
                         "G93",
-                        "G1 A F5.13403",
+                        "G91 G1 A F5.13403",
+                        "G90",
                         "G94",
                         "G1 X30.0000 Z35.0000 F250.0",
                         "G93",
-                        "G1 A F5.30516",
+                        "G91 G1 A F5.30516",
+                        "G90",
                         "G94",
                         // Corners at root(30^2 + 42.4^2) - 5 = 46.94 mm, and twice 8 mm.
                         "G0 Z62.9400",
