@@ -8,27 +8,32 @@ import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
 import org.orbwright.xml.Archive;
+import org.orbwright.xml.Xml;
+import org.orbwright.xml.XmlText;
 
 /**
- * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): one object for each part with its wood as
- * base material, the unit of its coordinates, and the notices as the metadata Description.
+ * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): an object with its wood as base material for
+ * each part, one object that they are the components of, the unit of its coordinates, and the notices as the metadata
+ * Description. Only that one object is built, so that a slicer moves the parts together.
  */
 public final class ThreeMfWriter {
     private static final int DECIMALS = 8;
-    private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
-    private static final String TYPES = HEAD
-            + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
-            + "<Default Extension=\"rels\""
-            + " ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
-            + "<Default Extension=\"model\" ContentType=\"application/vnd.ms-package.3dmanufacturing-3dmodel+xml\"/>"
-            + "</Types>\n";
-    private static final String RELATIONS = HEAD
-            + "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
-            + "<Relationship Target=\"/3D/3dmodel.model\" Id=\"model\""
-            + " Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>"
-            + "</Relationships>\n";
+    private static final String SCHEMAS = "http://schemas.openxmlformats.org/package/2006/";
+    private static final String MATERIALS = "1";
+    /** Number of the first part's object. */
+    private static final int FIRST = 2;
 
-    private ThreeMfWriter() {}
+    private final Body body;
+    private final List<String> colours;
+    private final LengthUnit unit;
+    private final List<Notice> notices;
+
+    private ThreeMfWriter(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
+        this.body = body;
+        this.colours = colours;
+        this.unit = unit;
+        this.notices = notices;
+    }
 
     /**
      * The body as a file.
@@ -40,83 +45,107 @@ public final class ThreeMfWriter {
      */
     public static byte[] write(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
         Archive archive = new Archive();
-        archive.addText("[Content_Types].xml", TYPES);
-        archive.addText("_rels/.rels", RELATIONS);
-        archive.addText("3D/3dmodel.model", model(body, colours, unit, notices));
+        archive.add("[Content_Types].xml", ThreeMfWriter::types);
+        archive.add("_rels/.rels", ThreeMfWriter::relations);
+        archive.add("3D/3dmodel.model", new ThreeMfWriter(body, colours, unit, notices)::model);
         return archive.toBytes();
     }
 
-    private static String model(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
-        StringBuilder xml = new StringBuilder(HEAD)
-                .append("<model unit=\"")
-                .append(unit == LengthUnit.MM ? "millimeter" : "inch")
-                .append("\" xml:lang=\"en\" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n")
-                .append(metadata("Title", body.title()))
-                .append(metadata(
-                        "Description", notices.stream().map(Notice::line).collect(Collectors.joining(" "))))
-                .append("<resources>\n<basematerials id=\"1\">\n");
-        for (int i = 0; i < body.parts().size(); i++) {
-            xml.append("<base name=\"")
-                    .append(escaped(body.parts().get(i).name()))
-                    .append("\" displaycolor=\"")
-                    .append(colours.get(i))
-                    .append("\"/>\n");
-        }
-        xml.append("</basematerials>\n");
-        for (int i = 0; i < body.parts().size(); i++) {
-            object(xml, i, body.parts().get(i), unit);
-        }
-        xml.append("</resources>\n<build>\n");
-        for (int i = 0; i < body.parts().size(); i++) {
-            xml.append("<item objectid=\"").append(i + 2).append("\"/>\n");
-        }
-        return xml.append("</build>\n</model>\n").toString();
+    private static void types(Xml xml) {
+        xml.open("Types", "xmlns", SCHEMAS + "content-types")
+                .empty(
+                        "Default",
+                        "Extension",
+                        "rels",
+                        "ContentType",
+                        "application/vnd.openxmlformats-package.relationships+xml")
+                .empty(
+                        "Default",
+                        "Extension",
+                        "model",
+                        "ContentType",
+                        "application/vnd.ms-package.3dmanufacturing-3dmodel+xml")
+                .close(1);
     }
 
-    /** A value under one of the names that the specification knows; nothing where there is none. */
-    private static String metadata(String name, String value) {
-        return value.isEmpty() ? "" : "<metadata name=\"" + name + "\">" + escaped(value) + "</metadata>\n";
+    private static void relations(Xml xml) {
+        xml.open("Relationships", "xmlns", SCHEMAS + "relationships")
+                .empty(
+                        "Relationship",
+                        "Target",
+                        "/3D/3dmodel.model",
+                        "Id",
+                        "model",
+                        "Type",
+                        "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel")
+                .close(1);
     }
 
-    private static void object(StringBuilder xml, int number, Part part, LengthUnit unit) {
-        xml.append("<object id=\"")
-                .append(number + 2)
-                .append("\" type=\"model\" name=\"")
-                .append(escaped(part.name()))
-                .append("\" pid=\"1\" pindex=\"")
-                .append(number)
-                .append("\">\n<mesh>\n<vertices>\n");
+    private void model(Xml xml) {
+        xml.open(
+                "model",
+                "unit",
+                unit == LengthUnit.MM ? "millimeter" : "inch",
+                "xml:lang",
+                "en",
+                "xmlns",
+                "http://schemas.microsoft.com/3dmanufacturing/core/2015/02");
+        xml.text("metadata", body.title(), "name", "Title");
+        if (!notices.isEmpty()) {
+            xml.text(
+                    "metadata",
+                    notices.stream().map(Notice::line).collect(Collectors.joining(" ")),
+                    "name",
+                    "Description");
+        }
+        xml.open("resources").open("basematerials", "id", MATERIALS);
+        for (int i = 0; i < body.parts().size(); i++) {
+            xml.empty("base", "name", name(body.parts().get(i).name()), "displaycolor", colours.get(i));
+        }
+        xml.close(1);
+        for (int i = 0; i < body.parts().size(); i++) {
+            part(xml, i, body.parts().get(i));
+        }
+        String whole = String.valueOf(FIRST + body.parts().size());
+        xml.open("object", "id", whole, "type", "model", "name", name(body.title()))
+                .open("components");
+        for (int i = 0; i < body.parts().size(); i++) {
+            xml.empty("component", "objectid", String.valueOf(FIRST + i));
+        }
+        xml.close(3).open("build").empty("item", "objectid", whole).close(2);
+    }
+
+    private void part(Xml xml, int number, Part part) {
+        xml.open(
+                        "object",
+                        "id",
+                        String.valueOf(FIRST + number),
+                        "type",
+                        "model",
+                        "name",
+                        name(part.name()),
+                        "pid",
+                        MATERIALS,
+                        "pindex",
+                        String.valueOf(number))
+                .open("mesh vertices");
         for (Vector3D vertex : part.mesh().vertices()) {
-            xml.append("<vertex x=\"")
-                    .append(number(vertex.getX(), unit))
-                    .append("\" y=\"")
-                    .append(number(vertex.getY(), unit))
-                    .append("\" z=\"")
-                    .append(number(vertex.getZ(), unit))
-                    .append("\"/>\n");
+            xml.empty("vertex", "x", number(vertex.getX()), "y", number(vertex.getY()), "z", number(vertex.getZ()));
         }
-        xml.append("</vertices>\n<triangles>\n");
+        xml.close(1).open("triangles");
         for (Triangle t : part.mesh().triangles()) {
-            xml.append("<triangle v1=\"")
-                    .append(t.a())
-                    .append("\" v2=\"")
-                    .append(t.b())
-                    .append("\" v3=\"")
-                    .append(t.c())
-                    .append("\"/>\n");
+            xml.empty(
+                    "triangle", "v1", String.valueOf(t.a()), "v2", String.valueOf(t.b()), "v3", String.valueOf(t.c()));
         }
-        xml.append("</triangles>\n</mesh>\n</object>\n");
+        xml.close(3);
     }
 
-    private static String number(double millimetres, LengthUnit unit) {
+    private String number(double millimetres) {
         return Rounding.plain(unit.fromMillimetres(millimetres), DECIMALS);
     }
 
-    /** Text of the caller's in XML 1.0, which has no room for control characters. */
-    private static String escaped(String text) {
-        return text.replaceAll("[\\p{Cntrl}\\x{FFFE}\\x{FFFF}\\x{D800}-\\x{DFFF}]", "?")
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace("\"", "&quot;");
+    /** A name of the caller's as a value of an attribute, which has one line. */
+    private static String name(String text) {
+        return XmlText.legal(text).replaceAll("[\\t\\n]", " ");
     }
 }

@@ -56,11 +56,6 @@ public final class Archive {
         }
     }
 
-    /** Adds a text as it is. */
-    public void addText(String name, String text) {
-        addBytes(name, text.getBytes(StandardCharsets.UTF_8));
-    }
-
     /** Adds what is no XML document. */
     public void addBytes(String name, byte[] content) {
         try {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -191,22 +190,27 @@ class BodyFilesTest {
     }
 
     @Test
-    void aThreeMfSaysItsUnitAndEscapesNames() throws IOException {
-        Part part = new Part("<\"maple\" & ash>\n", panel.parts().get(0).mesh(), null);
+    void aThreeMfSaysItsUnitAndEscapesNames() throws Exception {
+        Part part = new Part("<\"maple\" & ash>\n\u0001.", panel.parts().get(0).mesh(), null);
         byte[] file =
                 ThreeMfWriter.write(new Body("a < b", List.of(part), 0), List.of("#f3ead3"), LengthUnit.IN, List.of());
         List<String> names = new ArrayList<>();
-        String model = "";
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 names.add(entry.getName());
-                model = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
             }
         }
         assertEquals(List.of("[Content_Types].xml", "_rels/.rels", "3D/3dmodel.model"), names);
-        assertTrue(model.contains("unit=\"inch\""));
-        assertTrue(model.contains("name=\"&lt;&quot;maple&quot; &amp; ash>?\""), model.substring(0, 600));
-        assertTrue(model.contains("<base name=\"&lt;&quot;maple&quot; &amp; ash>?\" displaycolor=\"#f3ead3\"/>"));
+        Element model = model(file);
+        assertEquals("inch", model.getAttribute("unit"));
+        assertEquals(
+                List.of("<\"maple\" & ash> \ufffd.", "a < b"),
+                elements(model, "object").stream()
+                        .map(o -> o.getAttribute("name"))
+                        .toList());
+        Element base = elements(model, "base").get(0);
+        assertEquals("<\"maple\" & ash> \ufffd.", base.getAttribute("name"));
+        assertEquals("#f3ead3", base.getAttribute("displaycolor"));
     }
 
     private static List<Element> elements(Element parent, String name) {
@@ -217,13 +221,21 @@ class BodyFilesTest {
     }
 
     @Test
-    void everyObjectOfA3mfIsBuiltInItsWoodAndItsUnit() throws Exception {
+    void everyPartOfA3mfIsInItsWoodAndItsUnitAndOneObjectOfAllIsBuilt() throws Exception {
         byte[] file = ThreeMfWriter.write(panel, List.of("#000000", "#111111", "#222222"), LengthUnit.IN, List.of());
         Element model = model(file);
         List<Element> objects = elements(model, "object");
         List<Element> items = elements(model, "item");
-        assertEquals(3, objects.size());
-        assertEquals(3, items.size());
+        assertEquals(4, objects.size());
+        // 3MF Core Specification 1.3, "Components": an object is made up of objects that stand before it.
+        assertEquals(
+                objects.subList(0, 3).stream().map(o -> o.getAttribute("id")).toList(),
+                elements(objects.get(3), "component").stream()
+                        .map(o -> o.getAttribute("objectid"))
+                        .toList());
+        assertEquals(List.of(), elements(objects.get(3), "mesh"));
+        assertEquals(1, items.size());
+        assertEquals(objects.get(3).getAttribute("id"), items.get(0).getAttribute("objectid"));
         for (int i = 0; i < 3; i++) {
             Element object = objects.get(i);
             Part part = panel.parts().get(i);
@@ -231,7 +243,6 @@ class BodyFilesTest {
             assertEquals(String.valueOf(i), object.getAttribute("pindex"));
             // An id is a number from 1, and the one of the woods is taken.
             assertTrue(Integer.parseInt(object.getAttribute("id")) > 1);
-            assertEquals(object.getAttribute("id"), items.get(i).getAttribute("objectid"));
             List<Element> vertices = elements(object, "vertex");
             assertEquals(part.mesh().vertices().size(), vertices.size());
             for (int v = 0; v < vertices.size(); v++) {
@@ -244,7 +255,7 @@ class BodyFilesTest {
             }
         }
         assertEquals(
-                3, objects.stream().map(o -> o.getAttribute("id")).distinct().count());
+                4, objects.stream().map(o -> o.getAttribute("id")).distinct().count());
     }
 
     @Test
