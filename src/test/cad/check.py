@@ -150,12 +150,18 @@ def check_stl(name, content, part):
 def check_3mf(name, content, parts, unit):
     model = ElementTree.fromstring(zipfile.ZipFile(io.BytesIO(content)).read("3D/3dmodel.model"))
     equal(model.get("unit"), UNITS[unit][0], f"unit of {name}")
-    objects = list(model.iter(CORE + "object"))
-    equal([each.get("name") for each in objects], [part["name"] for part in parts], f"objects of {name}")
-    equal(
-        {item.get("objectid") for item in model.iter(CORE + "item")}, {each.get("id") for each in objects}, "items"
-    )
-    for each, part in zip(objects, parts):
+    objects = {each.get("id"): each for each in model.iter(CORE + "object")}
+    items = [item.get("objectid") for item in model.iter(CORE + "item")]
+    equal(len(items), 1, f"objects that are built of {name}")
+    components = [each.get("objectid") for each in objects[items[0]].iter(CORE + "component")]
+    equal(components + items, list(objects), f"components of {name}")
+    meshes = [objects[each] for each in components]
+    equal([each.get("name") for each in meshes], [part["name"] for part in parts], f"names of {name}")
+    materials = list(model.iter(CORE + "base"))
+    equal([each.get("name") for each in materials], [part["name"] for part in parts], f"materials of {name}")
+    equal(len({each.get("displaycolor") for each in materials}), len(parts), f"colours of {name}")
+    equal([each.get("pindex") for each in meshes], [str(i) for i in range(len(parts))], f"woods of {name}")
+    for each, part in zip(meshes, parts):
         points = [[float(v.get(axis)) for axis in "xyz"] for v in each.iter(CORE + "vertex")]
         triangles = [[int(t.get(corner)) for corner in ("v1", "v2", "v3")] for t in each.iter(CORE + "triangle")]
         edges = [(t[i], t[(i + 1) % 3]) for t in triangles for i in range(3)]

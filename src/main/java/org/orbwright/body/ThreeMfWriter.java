@@ -14,7 +14,7 @@ import org.orbwright.xml.XmlText;
 /**
  * Writes a body as 3MF (3MF Core Specification 1.3 of the 3MF Consortium): an object with its wood as base material for
  * each part, one object that they are the components of, the unit of its coordinates, and the notices as the metadata
- * Description. Only that one object is built, so that a slicer moves the parts together.
+ * Description. Only that one object is built, so that the parts stay together.
  */
 public final class ThreeMfWriter {
     private static final int DECIMALS = 8;

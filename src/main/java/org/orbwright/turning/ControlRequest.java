@@ -120,7 +120,8 @@ public record ControlRequest(
         Boolean percentSigns,
 
         @Describe(
-                value = "Decimals of lengths. 4 in millimetres and 5 in inches if left out.",
+                value = "Decimals of lengths, to which the way is rounded. 4 in millimetres and 5 in inches if"
+                        + " left out.",
                 example = "4",
                 optional = true)
         @Min(3)
