@@ -68,3 +68,18 @@ for body in segment panel solid shell sphere?deviation=0.5 'sphere?parts=ONE&dev
     echo "$design $body: $(grep '^judged' "$work/judge.log")"
   done
 done
+
+# Outlines: all that FreeCAD says beside its progress is a complaint.
+for picture in panel segment disc templates pocket; do
+  for query in format=dxf 'format=dxf&unit=in' 'format=dxf&dxf=R12'; do
+    file="$work/$picture.dxf"
+    curl -sf -o "$file" -H 'Content-Type: application/json' --data "@$designs/icosahedron-mixed.json" \
+      "$url/v1/drawings/$picture?$query" || fail "no outline: $picture?$query"
+    /usr/bin/python3 src/test/cad/measure_dxf.py "$file" >"$work/outline.json"
+    ORBWRIGHT_DXF=$file ORBWRIGHT_OUTLINE=$work/outline.json \
+      timeout 60 freecadcmd src/test/cad/judge_dxf.py >"$work/judge.log" 2>&1 || { cat "$work/judge.log" >&2; fail "$picture"; }
+    grep -q '^judged' "$work/judge.log" || { cat "$work/judge.log" >&2; fail "$picture?$query"; }
+    ! grep -iE 'fail|error|warn|unknown|cannot' "$work/judge.log" || fail "FreeCAD complains of $picture?$query"
+    echo "$picture?$query: $(grep '^judged' "$work/judge.log")"
+  done
+done
