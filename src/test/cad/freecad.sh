@@ -71,7 +71,7 @@ done
 
 # Outlines: all that FreeCAD says beside its progress is a complaint.
 for picture in panel segment disc templates pocket; do
-  for query in format=dxf 'format=dxf&unit=in' 'format=dxf&dxf=R12'; do
+  for query in format=dxf 'format=dxf&unit=in'; do
     file="$work/$picture.dxf"
     curl -sf -o "$file" -H 'Content-Type: application/json' --data "@$designs/icosahedron-mixed.json" \
       "$url/v1/drawings/$picture?$query" || fail "no outline: $picture?$query"
