@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Opens the service's workbooks in LibreOffice Calc, lets them fetch from the packaged service, and compares their cells
-# with the sheet; runs the macros that the service hands out; runs the scripts. Needs what `mvn package` leaves behind.
+# Opens the service's workbooks in LibreOffice Calc, first without fetching, then from the packaged service, and compares
+# their cells with the sheet for all solids; reads them with two other libraries; prints them in A4 and letter; runs the macros that the service hands out; runs the scripts. Needs what `mvn package` leaves behind.
 # On Debian as root, what is missing is installed. Usage: src/test/sheets/run.sh
 set -euo pipefail
 shopt -s inherit_errexit
@@ -12,11 +12,12 @@ pipe=orbwright-$$
 . src/test/service.sh sheets
 
 need_calc() {
-  command -v soffice >/dev/null && /usr/bin/python3 -c 'import uno' 2>/dev/null && return
+  command -v soffice >/dev/null && /usr/bin/python3 -c 'import uno, openpyxl, odf' 2>/dev/null && return
   echo "sheets: installing LibreOffice Calc"
-  { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends \
-    libreoffice-calc python3-uno; } >"$work/install.log" 2>&1 ||
-    fail "LibreOffice Calc (packages libreoffice-calc and python3-uno) is needed, and cannot be installed"
+  local packages="libreoffice-calc python3-uno python3-openpyxl python3-odf"
+  # shellcheck disable=SC2086
+  { apt-get update -qq && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $packages; } \
+    >"$work/install.log" 2>&1 || fail "LibreOffice Calc (packages $packages) is needed, and cannot be installed"
 }
 
 # Calc fetches while it loads a file only if the file's folder is trusted.
@@ -42,8 +43,9 @@ start_service "$work/service.log"
 start_calc
 for format in ods xlsx; do
   curl -sf -o "$work/workbook.$format" "$url/clients/workbook.$format" || fail "the service has no workbook.$format"
-  /usr/bin/python3 "$sources/workbook.py" "$url" "$work/workbook.$format" "$pipe" "$work/workbook-$format.pdf"
+  /usr/bin/python3 "$sources/workbook.py" "$url" "$work/workbook.$format" "$pipe" "$work/workbook-$format"
 done
+/usr/bin/python3 "$sources/readers.py" "$url" "$work/workbook.ods" "$work/workbook.xlsx"
 design=src/main/resources/designs/icosahedron-mixed.json
 /usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe"
 if command -v node >/dev/null; then

@@ -28,7 +28,20 @@ final class CellAnswer {
 
     /** A cell's value. */
     static Response value(String name, HttpServerRequest request, Validator validator) {
-        CellQuery query = new CellQuery(CellQuery.OF_A_CELL, request.query());
+        return cached(value(name, request.query(), validator), MediaType.TEXT_PLAIN, request);
+    }
+
+    /** A cell's value as a cell shows it that asks for errors in text. */
+    static String shown(String name, String query, Validator validator) {
+        try {
+            return value(name, query, validator);
+        } catch (RequestException refusal) {
+            return CellErrors.line(refusal.getMessage());
+        }
+    }
+
+    private static String value(String name, String stated, Validator validator) {
+        CellQuery query = new CellQuery(CellQuery.OF_A_CELL, stated);
         Cell cell = Cell.of(name).orElseThrow(() -> unknown("cell", name, Cell.names()));
         SheetPath path = new SheetPath(query.choices(cell.choices(), name));
         Answer sheet = SheetJson.answer(query.document(cell.needs(), validator));
@@ -36,7 +49,7 @@ final class CellAnswer {
         if (value.isEmpty() && cell == Cell.SPHERE_MASS) {
             refuseUnknownWoods(sheet);
         }
-        return cached(value.orElse(""), MediaType.TEXT_PLAIN, request);
+        return value.orElse("");
     }
 
     /** An empty cell would be read as nothing to weigh. A sphere that breaks through has no mass either, and a STOP. */

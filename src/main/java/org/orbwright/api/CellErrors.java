@@ -59,7 +59,8 @@ final class CellErrors {
                 cell ? line : CellTableWriter.error(line, table)));
     }
 
-    private static String line(String detail) {
+    /** What is wrong, as a cell shows it. */
+    static String line(String detail) {
         String line = "ERROR: " + detail;
         return line.length() <= LONGEST ? line : line.substring(0, LONGEST - 3) + "...";
     }

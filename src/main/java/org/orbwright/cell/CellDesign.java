@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,6 +17,7 @@ import org.orbwright.design.DesignRequest.PanelRequest;
 import org.orbwright.design.DesignRequest.SawRequest;
 import org.orbwright.design.DesignRequest.SizeRequest;
 import org.orbwright.design.DesignRequest.SphereRequest;
+import org.orbwright.design.Sets;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.quantity.LengthUnit;
@@ -32,6 +34,9 @@ public final class CellDesign {
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_-]+");
     private static final String SIZES = "one of acrossFlats, edge and sphereDiameter";
     private static final String NUMBER = "a number such as 12.5";
+    /** The sets that a text can name: it has no room for a list of panels. */
+    public static final List<Sets> SETS = List.of(Sets.TWINS, Sets.UPRIGHT, Sets.INVERTED, Sets.MIXED);
+
     /** An edge in millimetres, for angles. */
     private static final double ANY_EDGE = 100;
 
@@ -67,7 +72,7 @@ public final class CellDesign {
                 unit,
                 solid(),
                 copies(),
-                null,
+                sets(),
                 null,
                 null,
                 size(),
@@ -180,6 +185,24 @@ public final class CellDesign {
             return null;
         }
         return Integer.valueOf(text.strip());
+    }
+
+    /** The sets, or null where they are left out. */
+    private Sets sets() {
+        String text = texts.get(Parameter.SETS);
+        if (text == null) {
+            return null;
+        }
+        String wanted = text.strip().toUpperCase(Locale.ROOT);
+        Optional<Sets> sets =
+                SETS.stream().filter(known -> known.name().equals(wanted)).findFirst();
+        if (sets.isEmpty()) {
+            refuse(
+                    Parameter.SETS,
+                    "UNKNOWN_VALUE",
+                    SETS.stream().map(Sets::name).collect(Collectors.joining(" or ")));
+        }
+        return sets.orElse(null);
     }
 
     /** The parameter's length, or null where it is left out: with a broken rule if it is needed. */

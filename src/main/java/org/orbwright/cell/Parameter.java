@@ -46,6 +46,11 @@ public enum Parameter {
     BLANK_LENGTH("blankLength", "720", "Length of the blank."),
     /** Copies. */
     COPIES("copies", "2", "How many spheres are wanted; 1 if left out."),
+    /** Sets of segments. */
+    SETS(
+            "sets",
+            "TWINS",
+            "Which sets of segments the spheres are made from: TWINS, UPRIGHT, INVERTED or MIXED; TWINS if left out."),
     /** Diameter of the sphere. */
     DIAMETER("diameter", "206", "Diameter of the finished sphere; the largest less twice the allowance if left out."),
     /** Turning allowance. */

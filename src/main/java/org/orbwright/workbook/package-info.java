@@ -1,5 +1,7 @@
 /**
- * The ready-made workbook whose cells ask the service: one model, written as OpenDocument (ISO/IEC 26300:2015) and as
- * Office Open XML (ISO/IEC 29500:2016). Start with {@link org.orbwright.workbook.DesignBook}.
+ * The ready-made workbook whose cells ask the service. The parts of both files lie among the resources as they are
+ * handed out, since no library was found that writes OpenDocument and Office Open XML with a chart. A test holds them
+ * alike, cell by cell. The values beside the formulas are those of the service for the design that stands in the cells.
+ * Start with {@link org.orbwright.workbook.Workbook}.
  */
 package org.orbwright.workbook;

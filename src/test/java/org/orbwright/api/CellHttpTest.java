@@ -185,6 +185,8 @@ class CellHttpTest {
                         + " dodecahedron, octahedron, tetrahedron.",
                 "kerv | 1 | 400 | ERROR: There is no parameter kerv; GET /v1/cell lists them.",
                 "band | 9 | 400 | ERROR: band must be one of 1, 2, 3, 4, but is \"9\".",
+                "sets | BY_PANEL | 400 | ERROR: sets must be TWINS or UPRIGHT or INVERTED or MIXED, but is"
+                        + " \"BY_PANEL\".",
                 "set | LEFT | 400 | ERROR: The query parameter set must be one of UPRIGHT, INVERTED, but is \"LEFT\".",
                 "species | oak | 400 | ERROR: species chooses nothing of survival, which is chosen by face, places,"
                         + " segment, set, band.",
@@ -240,6 +242,27 @@ class CellHttpTest {
                 "30",
                 cell("mitre-gauge-left", Map.of("solid", "truncated-icosahedron", "face", "hexagon"))
                         .asString());
+    }
+
+    /** Two spheres need the blanks of both sets as twins, and twice those of one set alone; the sheet says the same. */
+    @Test
+    void theSetsAreThoseOfTheDocument() {
+        for (String sets : List.of("TWINS", "UPRIGHT", "INVERTED", "MIXED")) {
+            JsonNode wanted = Contract.json(Contract.request()
+                    .contentType(ContentType.JSON)
+                    .body(Posted.twoSpheres().put("sets", sets).toString())
+                    .post("/v1/sheet")
+                    .asString());
+            String text = sets.substring(0, 1) + sets.substring(1).toLowerCase(java.util.Locale.ROOT);
+            assertEquals(
+                    wanted.at("/yield/laminations/0/blanks").asText(),
+                    cell("blanks", with("sets", text)).asString());
+            assertEquals(
+                    wanted.at("/yield/spheres/0/mass").asText(),
+                    cell("sphere-mass", with("sets", text)).asString());
+        }
+        assertEquals("20", cell("blanks", with("sets", "UPRIGHT")).asString());
+        assertEquals("10", cell("blanks", with("sets", "TWINS")).asString());
     }
 
     /** As people write names: with capitals, and with blanks in place of hyphens. */

@@ -2,29 +2,54 @@ package org.orbwright.workbook;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.function.UnaryOperator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Computes the few functions of texts by which the workbook makes its query, as a spreadsheet does. */
+/**
+ * Computes the few functions of texts by which the workbook makes its query, as a spreadsheet does. Formulas are read
+ * as Office Open XML has them, and the cells that they name are computed in turn.
+ */
 final class FormulaReader {
+    private static final Pattern REFERENCE = Pattern.compile("(?:[A-Z][a-z]+!)?[A-Z][0-9]+");
+    private static final String TRUE = "true";
+
+    private final Map<String, BookReader.Cell> cells;
+    /** What is computed already, since a cell may be named many times. */
+    private final Map<String, String> known;
+
+    private final String sheet;
     private final String formula;
-    private final UnaryOperator<String> cells;
     private int at;
 
-    private FormulaReader(String formula, UnaryOperator<String> cells) {
-        this.formula = formula;
+    private FormulaReader(Map<String, BookReader.Cell> cells, Map<String, String> known, String sheet, String formula) {
         this.cells = cells;
+        this.known = known;
+        this.sheet = sheet;
+        this.formula = formula;
     }
 
-    /**
-     * The text that a formula gives.
-     *
-     * @param cells the text of a cell by its reference
-     */
-    static String text(String formula, UnaryOperator<String> cells) {
-        FormulaReader reader = new FormulaReader(formula, cells);
-        String text = reader.comparison();
-        if (reader.at < formula.length()) {
-            throw new IllegalArgumentException("no formula from " + formula.substring(reader.at));
+    /** The text of a cell, such as {@code Design!B4}. */
+    static String text(Map<String, BookReader.Cell> cells, String place) {
+        return text(cells, new HashMap<>(), place);
+    }
+
+    private static String text(Map<String, BookReader.Cell> cells, Map<String, String> known, String place) {
+        BookReader.Cell cell = cells.get(place);
+        if (cell == null || cell.formula().isEmpty()) {
+            return cell == null ? "" : cell.value();
+        }
+        if (!known.containsKey(place)) {
+            known.put(place, new FormulaReader(cells, known, place.split("!", -1)[0], cell.formula()).whole());
+        }
+        return known.get(place);
+    }
+
+    private String whole() {
+        String text = comparison();
+        if (at < formula.length()) {
+            throw new IllegalArgumentException("no formula from " + formula.substring(at));
         }
         return text;
     }
@@ -56,29 +81,42 @@ final class FormulaReader {
 
     private String part() {
         if (takes("\"")) {
-            return until("\"");
+            int from = at;
+            at = formula.indexOf('"', from) + 1;
+            return formula.substring(from, at - 1);
         }
-        if (takes("{")) {
-            return cells.apply(until("}"));
-        }
-        if (takes("@ENCODEURL(")) {
+        if (takes("_xlfn.ENCODEURL(")) {
             String text = comparison();
             expect(")");
             return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
         }
-        expect("IF(");
-        String condition = comparison();
-        expect(";");
-        String yes = comparison();
-        expect(";");
-        String no = comparison();
-        expect(")");
-        return condition.equals("true") ? yes : no;
+        if (takes("AND(")) {
+            boolean both = comparison().equals(TRUE);
+            expect(",");
+            both &= comparison().equals(TRUE);
+            expect(")");
+            return String.valueOf(both);
+        }
+        return takes("IF(") ? chosen() : referred();
     }
 
-    private String until(String end) {
-        int from = at;
-        at = formula.indexOf(end, from) + 1;
-        return formula.substring(from, at - 1);
+    private String chosen() {
+        String condition = comparison();
+        expect(",");
+        String yes = comparison();
+        expect(",");
+        String no = comparison();
+        expect(")");
+        return condition.equals(TRUE) ? yes : no;
+    }
+
+    private String referred() {
+        Matcher reference = REFERENCE.matcher(formula).region(at, formula.length());
+        if (!reference.lookingAt()) {
+            throw new IllegalArgumentException("no formula from " + formula.substring(at));
+        }
+        at = reference.end();
+        String place = reference.group();
+        return text(cells, known, place.contains("!") ? place : sheet + "!" + place);
     }
 }

@@ -2,26 +2,23 @@ package org.orbwright.workbook;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellDesign;
 import org.orbwright.cell.Needs;
 import org.orbwright.cell.Parameter;
@@ -29,136 +26,143 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
-import org.w3c.dom.Document;
+import org.orbwright.wood.WoodSpecies;
+import org.orbwright.wood.WoodTable;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 
 /** The files are opened by a spreadsheet in {@code src/test/sheets}; here they are read by the JDK's ZIP and XML. */
 class WorkbookTest {
     private static final String SERVICE = "http://shop.example:8080";
+    private static final String FIRST_WOOD = "white ash";
 
-    private static Map<String, byte[]> parts(byte[] file) throws IOException {
-        Map<String, byte[]> parts = new LinkedHashMap<>();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                parts.put(entry.getName(), zip.readAllBytes());
-            }
+    /** Answers that differ from cell to cell: the numbers of what is asked. */
+    private static final Map<String, String> ASKED = new TreeMap<>();
+
+    private static final Map<Workbook, BookReader> BOOKS = new EnumMap<>(Workbook.class);
+
+    private static BookReader book(Workbook workbook) {
+        return BOOKS.computeIfAbsent(workbook, format -> book(format, SERVICE));
+    }
+
+    private static BookReader book(Workbook workbook, String service) {
+        return new BookReader(workbook.write(new Contents(service, cell -> {
+            ASKED.putIfAbsent(cell, Integer.toString(ASKED.size()));
+            return ASKED.get(cell);
+        })));
+    }
+
+    /** Formulas, texts and stored values alike; what lies apart is the language in which a file writes them. */
+    @Test
+    void bothBooksShowTheSameCellsNamesAndChoices() throws Exception {
+        BookReader open = book(Workbook.OPEN_DOCUMENT);
+        BookReader office = book(Workbook.OFFICE_OPEN);
+        Map<String, BookReader.Cell> cells = open.cells();
+        assertTrue(cells.size() > 900, () -> Integer.toString(cells.size()));
+        assertEquals(cells.keySet(), office.cells().keySet());
+        for (Map.Entry<String, BookReader.Cell> cell : office.cells().entrySet()) {
+            assertEquals(cell.getValue(), cells.get(cell.getKey()), cell.getKey());
         }
-        return parts;
-    }
-
-    private static Document xml(byte[] part) throws Exception {
-        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-        factory.setNamespaceAware(true);
-        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(part));
-    }
-
-    /** A workbook with what XML has to escape. */
-    private static final Book AWKWARD = new Book(List.of(new Book.Page(
-            "Sheet",
-            List.of(20, 30),
-            List.of(List.of(
-                    Book.Content.text("<&>\"'", Book.Look.TITLE),
-                    Book.Content.number(1e-7, Book.Look.INPUT),
-                    Book.Content.formula("IF({A1}=\"a;b\";@ENCODEURL({Sheet!B1});\"&\")", Book.Look.NOTE))),
-            null)));
-
-    /** From memory: ISO/IEC 26300-2:2015 has references in brackets and semicolons, ISO/IEC 29500:2016 commas. */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            value = {
-                "{B4}&\"a;b\" | of:=[.$B$4]&\"a;b\" | $B$4&\"a;b\"",
-                "SUM({A1:B2};{Design!C3}) | of:=SUM([.$A$1:.$B$2];[$Design.$C$3]) | SUM($A$1:$B$2,Design!$C$3)",
-                "@WEBSERVICE({Design!B3}) | of:=COM.MICROSOFT.WEBSERVICE([$Design.$B$3]) |"
-                        + " _xlfn.WEBSERVICE(Design!$B$3)",
-                "@NUMBERVALUE({A1};\".\";\",\") | of:=NUMBERVALUE([.$A$1];\".\";\",\") |"
-                        + " _xlfn.NUMBERVALUE($A$1,\".\",\",\")",
-            })
-    void aFormulaIsWrittenInBothWays(String formula, String openDocument, String officeOpen) {
-        assertEquals(openDocument, Formula.openDocument(formula));
-        assertEquals(officeOpen, Formula.officeOpen(formula));
+        assertEquals(open.names(), office.names());
+        assertEquals(open.choices(), office.choices());
+        assertEquals(
+                new TreeSet<>(List.of("faces", "sets", "solids", "units", "woods")),
+                new TreeSet<>(open.choices().values()));
     }
 
     @Test
     void everyPartIsXmlAndEveryRelationLeadsToAPart() throws Exception {
-        Map<String, byte[]> parts = parts(OfficeOpenWriter.write(DesignBook.of(SERVICE)));
-        for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-            NodeList relations = xml(part.getValue()).getElementsByTagName("Relationship");
-            String folder = part.getKey().replaceFirst("_rels/[^/]*$", "");
-            for (int i = 0; i < relations.getLength(); i++) {
-                String target = folder + ((Element) relations.item(i)).getAttribute("Target");
-                String path = target.replaceAll("[^/]+/\\.\\./", "");
-                assertTrue(parts.containsKey(path), path);
+        BookReader office = book(Workbook.OFFICE_OPEN);
+        for (String part : office.parts().keySet()) {
+            String folder = part.replaceFirst("_rels/[^/]*$", "");
+            for (Element relation : BookReader.all(office.xml(part), "Relationship")) {
+                String path = (folder + relation.getAttribute("Target")).replaceAll("[^/]+/\\.\\./", "");
+                assertTrue(office.parts().containsKey(path), path);
             }
         }
-        NodeList types = xml(parts.get("[Content_Types].xml")).getElementsByTagName("Override");
-        for (int i = 0; i < types.getLength(); i++) {
-            String name = ((Element) types.item(i)).getAttribute("PartName").substring(1);
-            assertTrue(parts.containsKey(name), name);
-        }
-        assertEquals(6, types.getLength() - 1);
+        List<String> typed = BookReader.all(office.xml("[Content_Types].xml"), "Override").stream()
+                .map(type -> type.getAttribute("PartName").substring(1))
+                .toList();
+        List<String> parts = office.parts().keySet().stream()
+                .filter(part -> part.startsWith("xl/") && part.endsWith(".xml"))
+                .toList();
+        assertEquals(new TreeSet<>(parts), new TreeSet<>(typed));
     }
 
     /** ISO/IEC 26300-3:2015, 3.3, from memory: the type comes first in the archive, and is not compressed. */
     @Test
     void theOpenDocumentStartsWithItsType() throws Exception {
-        byte[] file = OpenDocumentWriter.write(DesignBook.of(SERVICE));
+        byte[] file = Workbook.OPEN_DOCUMENT.write(new Contents(SERVICE, cell -> "1"));
         String head = new String(file, 0, 200, StandardCharsets.ISO_8859_1);
-        assertEquals("mimetype" + OpenDocumentWriter.MEDIA_TYPE, head.substring(30, 38 + 46));
-        Map<String, byte[]> parts = parts(file);
-        NodeList entries = xml(parts.get("META-INF/manifest.xml")).getElementsByTagName("manifest:file-entry");
-        for (int i = 0; i < entries.getLength(); i++) {
-            String path = ((Element) entries.item(i)).getAttribute("manifest:full-path");
-            assertTrue(path.endsWith("/") || parts.containsKey(path), path);
+        assertEquals("mimetype" + Workbook.OPEN_DOCUMENT_TYPE, head.substring(30, 38 + 46));
+        BookReader open = new BookReader(file);
+        List<String> listed = BookReader.all(open.xml("META-INF/manifest.xml"), "manifest:file-entry").stream()
+                .map(entry -> entry.getAttribute("manifest:full-path"))
+                .filter(path -> !path.endsWith("/"))
+                .toList();
+        TreeSet<String> parts = new TreeSet<>(open.parts().keySet());
+        parts.removeAll(List.of("mimetype", "META-INF/manifest.xml"));
+        assertEquals(parts, new TreeSet<>(listed));
+    }
+
+    /** A text is filled in once and escaped: braces in it are no words to be filled in. */
+    @ParameterizedTest
+    @EnumSource
+    void whatIsFilledInStaysAText(Workbook workbook) throws Exception {
+        String awkward = "http://<&>\"'$1\\{{lastRow woods}}]]>";
+        Map<String, BookReader.Cell> cells = book(workbook, awkward).cells();
+        assertEquals(awkward, cells.get("Design!B5").value());
+        assertTrue(
+                cells.values().stream()
+                        .filter(cell -> !cell.value().equals(awkward))
+                        .noneMatch(cell -> cell.value().contains("{{")),
+                cells::toString);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theListsHoldWhatTheServiceKnows(Workbook workbook) throws Exception {
+        BookReader book = book(workbook);
+        assertEquals(SolidCatalogue.all().stream().map(Solid::name).toList(), list(book, "solids"));
+        assertEquals(List.of("mm", "in"), list(book, "units"));
+        assertEquals(List.of("TWINS", "UPRIGHT", "INVERTED", "MIXED"), list(book, "sets"));
+        assertEquals(WoodTable.all().stream().map(WoodSpecies::name).toList(), list(book, "woods"));
+        List<String> faces = list(book, "faces");
+        for (Solid solid : SolidCatalogue.all()) {
+            solid.faceKinds().forEach(kind -> assertTrue(faces.contains(kind.face()), kind::face));
         }
-        for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-            if (part.getKey().endsWith(".xml")) {
-                xml(part.getValue());
-            }
-        }
     }
 
-    @Test
-    void theBookAsksTheServiceThatItCameFrom() throws Exception {
-        String open = new String(
-                parts(OpenDocumentWriter.write(DesignBook.of(SERVICE))).get("content.xml"), StandardCharsets.UTF_8);
-        String office = new String(
-                parts(OfficeOpenWriter.write(DesignBook.of(SERVICE))).get("xl/worksheets/sheet1.xml"),
-                StandardCharsets.UTF_8);
-        assertTrue(open.contains(">" + SERVICE + "<"));
-        assertTrue(office.contains(">" + SERVICE + "<"));
-        assertFalse(open.contains("localhost"));
+    /** What the name of a list covers, without a blank and with nothing behind it. */
+    private static List<String> list(BookReader book, String name) throws Exception {
+        String[] range = book.names().get(name).split("[!:]", -1);
+        String column = range[1].substring(0, 1);
+        int last = Integer.parseInt(range[2].substring(1));
+        Map<String, BookReader.Cell> cells = book.cells();
+        assertTrue(!cells.containsKey("Lists!" + column + (last + 1)), name);
+        return IntStream.rangeClosed(2, last)
+                .mapToObj(row -> cells.get("Lists!" + column + row).value())
+                .toList();
     }
 
-    /** The query that the sheet Design makes once these cells are filled in. */
-    private static String query(Map<String, String> filled) {
-        List<List<Book.Content>> rows = DesignBook.of(SERVICE).sheets().get(0).rows();
-        Book.Content query = rows.stream()
-                .filter(row -> row.size() > 1 && row.get(1).kind() == Book.Kind.FORMULA)
-                .findFirst()
-                .orElseThrow()
-                .get(1);
-        return FormulaReader.text(query.value(), reference -> {
-            List<Book.Content> row = rows.get(Integer.parseInt(reference.substring(1)) - 1);
-            Book.Content cell = row.get(reference.charAt(0) - 'A');
-            assertEquals(Book.Look.INPUT, cell.look(), reference);
-            return filled.getOrDefault(reference, cell.value());
-        });
+    /** The row of the first cell of a column with a text. */
+    private static int row(Map<String, BookReader.Cell> cells, String column, String text) {
+        return cells.entrySet().stream()
+                .filter(cell -> cell.getKey().matches(column + "[0-9]+"))
+                .filter(cell -> cell.getValue().value().equals(text))
+                .mapToInt(cell -> Integer.parseInt(cell.getKey().substring(column.length())))
+                .min()
+                .orElseThrow(() -> new AssertionError(text));
     }
 
-    private static int row(String heading) {
-        List<List<Book.Content>> rows = DesignBook.of(SERVICE).sheets().get(0).rows();
-        for (int i = 0; i < rows.size(); i++) {
-            if (!rows.get(i).isEmpty() && rows.get(i).get(0).value().equals(heading)) {
-                return i + 1;
-            }
-        }
-        throw new AssertionError(heading);
+    /** The query that the workbook makes once these cells are filled in. */
+    private String query(Map<String, String> filled) throws Exception {
+        BookReader book = book(Workbook.OFFICE_OPEN);
+        Map<String, BookReader.Cell> cells = book.cells();
+        filled.forEach((place, text) -> cells.put("Design!" + place, new BookReader.Cell("", text, "text")));
+        return FormulaReader.text(cells, book.names().get("query"));
     }
 
-    private static Design asked(Map<String, String> filled) {
+    private Design asked(Map<String, String> filled) throws Exception {
         Map<Parameter, String> texts = new EnumMap<>(Parameter.class);
         for (String part : query(filled).substring(1).split("&", -1)) {
             String[] named = part.split("=", -1);
@@ -176,19 +180,31 @@ class WorkbookTest {
         return SolidCatalogue.all().stream();
     }
 
-    /** The first row serves all face kinds; with a row for each, each has its own bands. */
+    /** Rows without a face kind are for all of them; with a face kind beside its first band, each has its own. */
     @ParameterizedTest
     @MethodSource("solids")
-    void aRowOfBandsForEachFaceKindServesEverySolid(Solid solid) {
+    void rowsOfBandsForEachFaceKindServeEverySolid(Solid solid) throws Exception {
         assertEquals(31, SolidCatalogue.all().size());
-        int first = row("Face kind") + 1;
+        Map<String, BookReader.Cell> cells = book(Workbook.OFFICE_OPEN).cells();
+        int first = row(cells, "Design!B", FIRST_WOOD);
         Map<String, String> filled = new HashMap<>();
-        filled.put("B" + row("solid"), solid.name());
-        filled.put("B" + first, "white ash 2; red alder rest");
+        filled.put("B" + row(cells, "Design!B", "icosahedron"), solid.name());
+        filled.put("C" + first, "2");
+        filled.put("C" + (first + 1), "rest");
+        for (int row = first + 2; row < first + 4; row++) {
+            filled.put("B" + row, "");
+            filled.put("C" + row, "");
+        }
         assertEquals(solid.faceKinds().size(), asked(filled).panels().size());
         for (int i = 0; i < solid.faceKinds().size(); i++) {
-            filled.put("A" + (first + i), solid.faceKinds().get(i).face());
-            filled.put("B" + (first + i), "white ash " + (i + 1) + "; red alder rest");
+            int row = first + 8 * i;
+            filled.put("A" + row, solid.faceKinds().get(i).face());
+            filled.put("B" + row, FIRST_WOOD);
+            filled.put("C" + row, Integer.toString(i + 1));
+            filled.put("B" + (row + 7), "red alder");
+            filled.put("C" + (row + 7), "rest");
+            filled.put("B" + (row + 1), "");
+            filled.put("C" + (row + 1), "");
         }
         List<LaminationRequest> laminations = asked(filled).request().laminations();
         for (int i = 0; i < laminations.size(); i++) {
@@ -198,43 +214,44 @@ class WorkbookTest {
         assertEquals(solid.faceKinds().size(), laminations.size());
     }
 
-    /** A cell that is not of one face kind takes no face. */
+    /** What is stored beside the formula of the query is what it gives, and so is each text on the way to it. */
     @Test
-    void theOtherSheetsSendTheQueryAndTheFaceKindThatIsShown() {
-        String query = "{Design!B" + row("The query that the other sheets send") + "}";
-        String face = "{Design!B" + row("Face kind that the other sheets show") + "}";
-        List<String> fetched = DesignBook.of(SERVICE).sheets().stream()
-                .flatMap(page -> page.rows().stream().flatMap(List::stream))
-                .map(Book.Content::value)
-                .filter(value -> value.contains("@WEBSERVICE("))
-                .toList();
-        assertTrue(fetched.stream().allMatch(value -> value.contains(query)), fetched::toString);
-        for (String cell : List.of("blade-tilt", "survival", "sphere-mass", "severity")) {
-            List<String> asked = fetched.stream()
-                    .filter(value -> value.contains("/v1/cell/" + cell + "\""))
-                    .toList();
-            boolean chosen = cell.equals("blade-tilt") || cell.equals("survival");
-            assertEquals(cell.equals("survival") ? 8 : 1, asked.size());
-            assertTrue(asked.stream().allMatch(value -> value.contains(face) == chosen), asked::toString);
+    void theStoredQueryIsWhatItsFormulasGive() throws Exception {
+        BookReader book = book(Workbook.OFFICE_OPEN);
+        Map<String, BookReader.Cell> cells = book.cells();
+        int last = Integer.parseInt(book.names().get("query").substring("Answers!D".length()));
+        for (int row = row(cells, "Answers!A", "band row 1"); row <= last; row++) {
+            String place = "Answers!D" + row;
+            assertEquals(FormulaReader.text(cells, place), cells.get(place).value(), place);
         }
-    }
-
-    @Test
-    void theQueryOfTheUntouchedWorkbookIsThatOfItsDesign() {
-        assertEquals(4, asked(Map.of()).request().laminations().get(0).bands().size());
         assertTrue(query(Map.of()).startsWith("?errors=text&solid=icosahedron&unit=mm&acrossFlats=212&thickness=30&"));
+        assertEquals(
+                FormulaReader.text(cells, book.names().get("query")),
+                cells.get(book.names().get("example")).value());
+        assertEquals(4, asked(Map.of()).request().laminations().get(0).bands().size());
     }
 
+    /** What is stored for a cell was asked for by the name and the choice that stand beside it, as its formula does. */
     @Test
-    void textsAreEscapedAndNumbersHaveNoExponent() throws Exception {
-        Document open = xml(parts(OpenDocumentWriter.write(AWKWARD)).get("content.xml"));
-        assertEquals("<&>\"'", open.getElementsByTagName("text:p").item(0).getTextContent());
-        Document office = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/worksheets/sheet1.xml"));
-        assertEquals("<&>\"'", office.getElementsByTagName("t").item(0).getTextContent());
-        assertEquals("0.00000010", office.getElementsByTagName("v").item(0).getTextContent());
-        assertEquals(
-                "IF($A$1=\"a;b\",_xlfn.ENCODEURL(Sheet!$B$1),\"&\")",
-                office.getElementsByTagName("f").item(0).getTextContent());
+    void everyAnswerIsThatOfTheCellBesideIt() throws Exception {
+        BookReader book = book(Workbook.OFFICE_OPEN);
+        Map<String, BookReader.Cell> cells = book.cells();
+        String query = FormulaReader.text(cells, book.names().get("query"));
+        int answers = 0;
+        for (int row = row(cells, "Answers!A", "Asked for") + 1; cells.containsKey("Answers!A" + row); row++) {
+            String name = cells.get("Answers!A" + row).value();
+            BookReader.Cell choice = cells.get("Answers!B" + row);
+            String chosen = choice == null ? "" : choice.value();
+            String wanted = ASKED.get(name + query + chosen);
+            assertEquals(wanted, cells.get("Answers!C" + row).value(), name + chosen);
+            assertEquals(wanted, cells.get("Answers!D" + row).value(), name + chosen);
+            String address = "service&\"/v1/cell/\"&A" + row + "&query&B" + row;
+            assertTrue(cells.get("Answers!D" + row).formula().contains("_xlfn.WEBSERVICE(" + address + ")"), name);
+            boolean byFace = choice != null && choice.formula().startsWith("face");
+            assertEquals(Cell.of(name).orElseThrow().choices().contains("face"), byFace, name);
+            answers++;
+        }
+        assertEquals(ASKED.size(), answers);
     }
 
     /**
@@ -242,31 +259,37 @@ class WorkbookTest {
      * has a style for them (ISO/IEC 26300-1:2015, number:text-style). Both from memory.
      */
     @Test
-    void whatIsFilledInIsAText() throws Exception {
-        Document formats = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/styles.xml"));
-        Element cells = (Element) formats.getElementsByTagName("cellXfs").item(0);
-        Document office = xml(parts(OfficeOpenWriter.write(AWKWARD)).get("xl/worksheets/sheet1.xml"));
-        Element input = (Element) office.getElementsByTagName("c").item(1);
-        Element format = (Element) cells.getElementsByTagName("xf").item(Integer.parseInt(input.getAttribute("s")));
-        assertEquals("49", format.getAttribute("numFmtId"));
-        Document open = xml(parts(OpenDocumentWriter.write(AWKWARD)).get("content.xml"));
-        String texts = ((Element) open.getElementsByTagName("number:text-style").item(0)).getAttribute("style:name");
-        String look =
-                ((Element) open.getElementsByTagName("table:table-cell").item(1)).getAttribute("table:style-name");
-        NodeList styles = open.getElementsByTagName("style:style");
-        for (int i = 0; i < styles.getLength(); i++) {
-            Element style = (Element) styles.item(i);
-            assertEquals(
-                    style.getAttribute("style:name").equals(look) ? texts : "",
-                    style.getAttribute("style:data-style-name"));
-        }
+    void whatIsFilledInByAUserIsAText() throws Exception {
+        BookReader office = book(Workbook.OFFICE_OPEN);
+        List<Element> formats = BookReader.all(
+                BookReader.all(office.xml("xl/styles.xml"), "cellXfs").get(0), "xf");
+        List<String> texts = BookReader.all(office.xml("xl/worksheets/sheet1.xml"), "c").stream()
+                .filter(cell -> formats.get(Integer.parseInt(cell.getAttribute("s")))
+                        .getAttribute("numFmtId")
+                        .equals("49"))
+                .map(cell -> cell.getAttribute("r"))
+                .toList();
+        assertTrue(texts.containsAll(List.of("B5", "B8", "B23")), texts::toString);
+        assertTrue(texts.containsAll(office.choices().keySet()), texts::toString);
+        BookReader open = book(Workbook.OPEN_DOCUMENT);
+        List<Element> inputs = BookReader.all(open.xml("styles.xml"), "style:style").stream()
+                .filter(style -> !style.getAttribute("style:data-style-name").isEmpty())
+                .toList();
+        assertEquals(1, inputs.size());
+        assertEquals("input", inputs.get(0).getAttribute("style:name"));
+        assertEquals(
+                office.choices().size(),
+                BookReader.all(open.xml("content.xml"), "table:table-cell").stream()
+                        .filter(cell -> !cell.getAttribute("table:content-validation-name")
+                                .isEmpty())
+                        .filter(cell -> cell.getAttribute("table:style-name").equals("input"))
+                        .count());
     }
 
-    @Test
-    void theSameBookGivesTheSameBytes() {
-        assertArrayEquals(
-                OpenDocumentWriter.write(DesignBook.of(SERVICE)), OpenDocumentWriter.write(DesignBook.of(SERVICE)));
-        assertArrayEquals(
-                OfficeOpenWriter.write(DesignBook.of(SERVICE)), OfficeOpenWriter.write(DesignBook.of(SERVICE)));
+    @ParameterizedTest
+    @EnumSource
+    void theSameContentsGiveTheSameBytes(Workbook workbook) {
+        Contents contents = new Contents(SERVICE, cell -> "1");
+        assertArrayEquals(workbook.write(contents), workbook.write(contents));
     }
 }
