@@ -55,8 +55,7 @@ final class OutlineFiles {
                                     letter,
                                     PictureFiles.word(set)),
                             "segment " + letter + " of the " + panel.face() + " panel, " + PictureFiles.word(set),
-                            () -> PanelOutline.ofSegment(design, panel, piece, set)
-                                    .outline());
+                            () -> PanelOutline.ofSegment(design, panel, piece, set));
                 }
             }
         }

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.orbwright.assembly.Net;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
 import org.orbwright.design.SphereKind;
@@ -14,10 +15,14 @@ import org.orbwright.drawing.BoardDrawing;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.PanelDrawing;
+import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SurvivalDrawing;
 import org.orbwright.drawing.SvgWriter;
+import org.orbwright.jig.JigPlan.JigFace;
+import org.orbwright.jig.JigPlan.JigSegment;
+import org.orbwright.jig.TipCut.CutSide;
 import org.orbwright.sheet.Answer;
 import org.orbwright.stock.CutBoard;
 
@@ -53,6 +58,9 @@ final class PictureFiles {
                 }
             }
         }
+        if (build.jig() != null && design.has(DesignPart.KERF)) {
+            setUps();
+        }
         if (build.bands() != null) {
             survival();
         }
@@ -76,6 +84,24 @@ final class PictureFiles {
             }
         }
         return files;
+    }
+
+    private void setUps() {
+        for (JigFace face : build.jig().faces()) {
+            for (JigSegment segment : face.segments()) {
+                for (CutSide leg : CutSide.values()) {
+                    add(
+                            BookFile.name("set-up", face.face(), segment.segment(), word(leg), "leg"),
+                            "the saw set up for the " + word(leg) + " leg of segment " + segment.segment() + ", "
+                                    + face.face(),
+                            () -> SawSetUpDrawing.leg(design, face, segment, leg));
+                }
+            }
+            add(
+                    BookFile.name("set-up", face.face(), "bevel"),
+                    "the saw set up for the bevels of the " + face.face() + " panels",
+                    () -> SawSetUpDrawing.bevel(design, face));
+        }
     }
 
     private void survival() {

@@ -3,6 +3,8 @@ package org.orbwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.orbwright.design.DesignPart;
+import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -12,6 +14,7 @@ import org.orbwright.jig.JigPlan.UprightCut;
 import org.orbwright.jig.JigSetting;
 import org.orbwright.jig.JigSetting.MeasuredAngle;
 import org.orbwright.jig.TipCut;
+import org.orbwright.jig.TipCut.CutSide;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
@@ -46,6 +49,9 @@ final class SawSections {
                     JigSegment jig = jig(answers, face.face(), segment.segment());
                     settings(jig, section);
                     tips(jig, section);
+                    if (answers.design().has(DesignPart.KERF)) {
+                        legs(answers, face.face(), jig, section);
+                    }
                 } else {
                     section.text("The mirror image of segment " + segment.segment() + ": its settings with left and"
                             + " right changed.");
@@ -83,6 +89,17 @@ final class SawSections {
                 .length("Hold-down from the stop, left leg", left.holdDownFromStop())
                 .length("Hold-down from the stop, right leg", right.holdDownFromStop())
                 .length("Hold-down from the edge that carries the base", left.holdDownFromBase());
+    }
+
+    /** A picture of each cut. */
+    private static void legs(Answers answers, String kind, JigSegment segment, SetUp section) {
+        JigFace face = answers.jig().faces().stream()
+                .filter(each -> each.face().equals(kind))
+                .findFirst()
+                .orElseThrow();
+        for (CutSide leg : CutSide.values()) {
+            section.picture(SawSetUpDrawing.leg(answers.design(), face, segment, leg));
+        }
     }
 
     private static void tips(JigSegment segment, SetUp section) {
@@ -198,8 +215,11 @@ final class SawSections {
             if (bevel.upright() != null) {
                 upright(bevel.upright(), section);
             }
-            section.check("One edge bevelled, measured against these numbers, then all others.")
-                    .picture(SectionDrawing.draw(answers.design(), face.face()));
+            section.check("One edge bevelled, measured against these numbers, then all others.");
+            if (answers.design().has(DesignPart.KERF)) {
+                section.picture(SawSetUpDrawing.bevel(answers.design(), face));
+            }
+            section.picture(SectionDrawing.draw(answers.design(), face.face()));
         }
         return section.build();
     }

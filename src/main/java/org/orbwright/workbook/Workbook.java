@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -84,7 +85,7 @@ public enum Workbook {
             Document xml = read(part);
             repeatRows(xml);
             fill(xml, contents::text);
-            archive.addText(part, text(xml));
+            archive.addBytes(part, text(xml).getBytes(StandardCharsets.UTF_8));
         }
         return archive.toBytes();
     }
