@@ -110,7 +110,7 @@ final class Legend {
 
     /** Height of letters that suit a sheet of this width. */
     static double letters(double width) {
-        return width * 0.025;
+        return width * 0.028;
     }
 
     /** Height of the key below a drawing of this width. */

@@ -85,7 +85,10 @@ final class GluingSections {
                 section.text("Panels from inverted segments: " + numbers(spheres.invertedPanels()) + ".");
             }
         }
-        plan.nets().forEach(net -> net(section, answers, net));
+        plan.nets().forEach(net -> net(section, net));
+        plan.nets()
+                .forEach(net -> section.picture(
+                        NetDrawing.draw(answers.design(), answers.design().sphere(null), List.of(net))));
         for (SolidStage stage : plan.stages()) {
             section.heading("Stage " + stage.stage() + ": " + work(stage.work()));
             section.text((stage.panels().isEmpty() ? "" : "Panels in their order: " + numbers(stage.panels()) + ". ")
@@ -106,7 +109,7 @@ final class GluingSections {
         return section.build();
     }
 
-    private static void net(SetUp section, Answers answers, Net net) {
+    private static void net(SetUp section, Net net) {
         section.heading(NetDrawing.name(net) + ", laid flat");
         if (net.followsStages()) {
             section.check("Tape on the outer faces, new panel to a panel already taped: "
@@ -119,7 +122,6 @@ final class GluingSections {
                         + pairs(net.last(), NetSeam::panel, NetSeam::neighbour) + ".");
             }
         }
-        section.picture(NetDrawing.draw(answers.design(), answers.design().sphere(null), List.of(net)));
     }
 
     private static <S> String pairs(List<S> seams, ToIntFunction<S> panel, ToIntFunction<S> neighbour) {

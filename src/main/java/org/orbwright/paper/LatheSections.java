@@ -2,6 +2,7 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.notice.Article;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.quantity.LengthUnit;
@@ -178,7 +179,15 @@ final class LatheSections {
         section.check("Sanded, each grit finer than the one before; what sanding takes comes off the diameter. Grits"
                         + " used: ______ ______ ______")
                 .check("Coats of finish, each dry before the next.");
+        walls(answers, section);
         return section.build();
+    }
+
+    /** The wall is seen in sections, one for each face kind. */
+    static void walls(Answers answers, SetUp section) {
+        for (FaceSizing face : answers.sphere().faces()) {
+            section.picture(SectionDrawing.draw(answers.design(), face.face()));
+        }
     }
 
     private static void finish(FinishPlan finish, SetUp section) {

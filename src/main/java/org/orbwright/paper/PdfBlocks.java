@@ -24,14 +24,18 @@ final class PdfBlocks {
     /** Height of the letters, 8.2 points; in millimetres, as all sizes here. */
     static final double LETTERS = 2.9;
 
-    static final double LINE = 3.9;
+    static final double LINE = 3.75;
     static final double GAP = 1.2;
     static final double THIN = 0.15;
     /** No letters are smaller than 7 points, which is hard to read at a bench (common practice, no source). */
     static final double SMALL = 2.5;
 
-    /** Letters in pictures may be a little smaller, 6 points: two pictures then stand side by side. */
-    private static final double SMALLEST_IN_PICTURES = 2.1;
+    /** A picture over the whole width has letters of at least 6 points, unless the page is too narrow for it. */
+    private static final double SMALL_IN_PICTURES = 2.1;
+    /** If the smallest letters are as large as this, a picture need not be larger. */
+    private static final double LARGE_IN_PICTURES = 2.6;
+    /** In a column the numbers of crowded bands, which stand in a table too, may be 5 points. */
+    private static final double SMALLEST_IN_COLUMN = 1.8;
 
     private static final double SMALL_LINE = 3.3;
     private static final double HEADING = 3.3;
@@ -42,7 +46,7 @@ final class PdfBlocks {
     /** A box to write a measured value into by hand. */
     private static final double WRITTEN_WIDTH = 17;
 
-    private static final double WRITTEN_HEIGHT = 5.2;
+    private static final double WRITTEN_HEIGHT = 4.8;
     /** Room for a number and its unit. */
     private static final double NUMBER = 25;
 
@@ -64,7 +68,7 @@ final class PdfBlocks {
             return new PdfTable(table, letters, width).natural() <= width;
         }
         return !(step instanceof Picture picture)
-                || scale(picture.drawing()) * smallest(picture.drawing()) >= SMALLEST_IN_PICTURES;
+                || scale(picture.drawing()) * smallest(picture.drawing()) >= SMALLEST_IN_COLUMN;
     }
 
     /** The blocks of a step, one below the other. */
@@ -157,9 +161,11 @@ final class PdfBlocks {
         canvas.out().setStrokingColor(Color.BLACK);
     }
 
+    /** As large as the column is wide, but not higher than letters and eye need. */
     private double scale(Drawing drawing) {
-        double high = Math.max(HIGHEST_PICTURE, SMALLEST_IN_PICTURES / smallest(drawing) * drawing.height());
-        return Math.min(width / drawing.width(), high / drawing.height());
+        double eye = Math.min(HIGHEST_PICTURE / drawing.height(), LARGE_IN_PICTURES / smallest(drawing));
+        double high = Math.max(eye, SMALL_IN_PICTURES / smallest(drawing));
+        return Math.min(width / drawing.width(), high);
     }
 
     private static double smallest(Drawing drawing) {

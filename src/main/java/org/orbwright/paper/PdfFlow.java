@@ -7,6 +7,7 @@ import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Heading;
+import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.paper.ShopSheet.Step;
 import org.orbwright.paper.ShopSheet.Text;
@@ -98,22 +99,29 @@ final class PdfFlow {
         }
     }
 
-    /** What leads to a wide step is as wide as that. */
+    /** What leads to a wide step is as wide as that. Several pictures one after the other stand side by side. */
     private List<Run> runs(List<Step> steps) {
         List<Run> runs = new ArrayList<>();
         List<Step> together = new ArrayList<>();
-        boolean whole = false;
         for (int i = 0; i < steps.size(); i++) {
-            boolean needs = whole(steps, i);
-            if (needs != whole && !together.isEmpty()) {
-                runs.add(run(whole, together));
+            together.add(steps.get(i));
+            if (i == steps.size() - 1
+                    || whole(steps, i) != whole(steps, i + 1)
+                    || gallery(steps, i) != gallery(steps, i + 1)) {
+                runs.add(run(whole(steps, i), together));
                 together.clear();
             }
-            whole = needs;
-            together.add(steps.get(i));
         }
-        runs.add(run(whole, together));
         return runs;
+    }
+
+    /** Whether a step is one of several pictures one after the other. */
+    private static boolean gallery(List<Step> steps, int at) {
+        return isPicture(steps, at) && (isPicture(steps, at - 1) || isPicture(steps, at + 1));
+    }
+
+    private static boolean isPicture(List<Step> steps, int at) {
+        return at >= 0 && at < steps.size() && steps.get(at) instanceof Picture;
     }
 
     private Run run(boolean whole, List<Step> steps) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.orbwright.design.DesignPart;
 import org.orbwright.drawing.SawSetUpDrawing;
-import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
@@ -77,7 +76,7 @@ final class SawSections {
     private static void settings(JigSegment segment, SetUp section) {
         LegCut left = segment.left();
         LegCut right = segment.right();
-        boolean alike = Math.abs(left.mitre().angle() - right.mitre().angle()) < SAME_SETTING;
+        boolean alike = alike(segment);
         mitre(alike ? "both legs" : "left leg, " + up(left), left.mitre(), section);
         if (!alike) {
             mitre("right leg, " + up(right), right.mitre(), section);
@@ -91,13 +90,20 @@ final class SawSections {
                 .length("Hold-down from the edge that carries the base", left.holdDownFromBase());
     }
 
-    /** A picture of each cut. */
+    private static boolean alike(JigSegment segment) {
+        return Math.abs(segment.left().mitre().angle() - segment.right().mitre().angle()) < SAME_SETTING;
+    }
+
+    /** A picture of each cut; both legs of equal angles are cut on one set-up. */
     private static void legs(Answers answers, String kind, JigSegment segment, SetUp section) {
         JigFace face = answers.jig().faces().stream()
                 .filter(each -> each.face().equals(kind))
                 .findFirst()
                 .orElseThrow();
-        for (CutSide leg : CutSide.values()) {
+        if (alike(segment)) {
+            section.text("Both legs are cut on this set-up, the right one with the wood turned over.");
+        }
+        for (CutSide leg : alike(segment) ? List.of(CutSide.LEFT) : List.of(CutSide.values())) {
             section.picture(SawSetUpDrawing.leg(answers.design(), face, segment, leg));
         }
     }
@@ -219,7 +225,9 @@ final class SawSections {
             if (answers.design().has(DesignPart.KERF)) {
                 section.picture(SawSetUpDrawing.bevel(answers.design(), face));
             }
-            section.picture(SectionDrawing.draw(answers.design(), face.face()));
+        }
+        if (answers.turning() == null) {
+            LatheSections.walls(answers, section);
         }
         return section.build();
     }

@@ -17,6 +17,7 @@ import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Roughing;
+import org.orbwright.turning.Roughing.RingGauge;
 
 /**
  * The full-size templates of a design.
@@ -56,7 +57,18 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         return new Templates(printed, leftOut);
     }
 
+    /** Whole ring gauges are handier; a quarter of each is printed where that saves a page. */
     private static List<Drawing> all(Answers answers, PaperSize paper) {
+        List<RingGauge> gauges = answers.turning().roughing().gauges();
+        List<Drawing> others = others(answers);
+        List<Drawing> whole = new ArrayList<>(others);
+        whole.add(TemplateDrawing.rings(answers.design(), gauges));
+        List<Drawing> quarters = new ArrayList<>(others);
+        quarters.add(TemplateDrawing.quarterRings(answers.design(), gauges));
+        return Plates.of(quarters, paper).size() < Plates.of(whole, paper).size() ? quarters : whole;
+    }
+
+    private static List<Drawing> others(Answers answers) {
         Design design = answers.design();
         List<Drawing> drawings = new ArrayList<>();
         List<FaceSegments> faces = answers.segments().faces();
@@ -71,9 +83,6 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
             drawings.add(TemplateDrawing.panel(design, panel));
         }
         Roughing roughing = answers.turning().roughing();
-        Drawing rings = TemplateDrawing.rings(design, roughing.gauges());
-        drawings.add(
-                Tiling.of(rings, paper).tiles() == 1 ? rings : TemplateDrawing.quarterRings(design, roughing.gauges()));
         drawings.add(TemplateDrawing.profile(design, 2 * design.sphereRadius(), "finished sphere"));
         if (roughing.turnedDiameter() > 2 * design.sphereRadius()) {
             drawings.add(TemplateDrawing.profile(design, roughing.turnedDiameter(), "sphere before sanding"));
