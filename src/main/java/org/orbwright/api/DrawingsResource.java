@@ -69,7 +69,6 @@ public class DrawingsResource {
             @Parameter(
                             description = "Number of the panel whose middle faces the eye, from 1, instead of azimuth"
                                     + " and elevation.",
-                            example = "3",
                             schema = @Schema(type = SchemaType.INTEGER, minimum = "1"))
                     @QueryParam("panel")
                     String panel,

@@ -36,7 +36,7 @@ import org.orbwright.quantity.Quantity;
  * @param max largest number, or null
  * @param size bounds of a text's or a list's length, or null
  * @param notBlank whether a text has to hold more than blanks
- * @param items the rules of a list's items if they are numbers or texts, otherwise null
+ * @param items the rules of a list's items if they are numbers, texts or constants, otherwise null
  */
 record FieldRules(
         String name,
@@ -89,7 +89,7 @@ record FieldRules(
 
     private static FieldRules items(RecordComponent component) {
         Class<?> element = elementOf(component);
-        boolean scalars = element == String.class || isNumber(element);
+        boolean scalars = element == String.class || element.isEnum() || isNumber(element);
         if (!scalars || !(component.getAnnotatedType() instanceof AnnotatedParameterizedType list)) {
             return null;
         }

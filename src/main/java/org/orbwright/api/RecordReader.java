@@ -52,9 +52,9 @@ final class RecordReader {
     private static Map<String, Object>[] constantsOf(FieldRules[] fields) {
         Map<String, Object>[] constants = new Map[fields.length];
         for (int i = 0; i < fields.length; i++) {
-            if (fields[i].type().isEnum()) {
+            if (fields[i].element().isEnum()) {
                 constants[i] = new HashMap<>();
-                for (Object constant : fields[i].type().getEnumConstants()) {
+                for (Object constant : fields[i].element().getEnumConstants()) {
                     constants[i].put(WireNames.of(constant), constant);
                 }
             }
@@ -126,7 +126,7 @@ final class RecordReader {
             return named && !field.required() ? refuse(field, json, broken) : null;
         }
         if (field.isList()) {
-            return token == JsonToken.START_ARRAY ? list(field, json, broken) : refuse(field, json, broken);
+            return token == JsonToken.START_ARRAY ? list(position, json, broken) : refuse(field, json, broken);
         }
         if (field.type().isRecord()) {
             return token == JsonToken.START_OBJECT
@@ -142,14 +142,15 @@ final class RecordReader {
         if (token != JsonToken.VALUE_STRING) {
             return refuse(field, json, broken);
         }
-        return field.type() == String.class ? json.getText() : constant(position, json, broken);
+        return field.type() == String.class ? json.getText() : constant(field, position, json, broken);
     }
 
-    private static List<Object> list(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
+    private List<Object> list(int position, JsonParser json, List<Violation> broken) throws IOException {
+        FieldRules field = fields[position];
         List<Object> list = new ArrayList<>();
         while (json.nextToken() != JsonToken.END_ARRAY) {
             if (field.items() != null) {
-                list.add(scalar(field.items(), json, broken));
+                list.add(scalar(field.items(), position, json, broken));
             } else if (json.currentToken() == JsonToken.START_OBJECT) {
                 list.add(READERS.get(field.element()).read(json, broken));
             } else {
@@ -163,15 +164,18 @@ final class RecordReader {
         return list;
     }
 
-    /** A number or a text in a list. */
-    private static Object scalar(FieldRules item, JsonParser json, List<Violation> broken) throws IOException {
+    /** A number, a text or a constant in a list. */
+    private Object scalar(FieldRules item, int position, JsonParser json, List<Violation> broken) throws IOException {
         if (json.currentToken() == JsonToken.VALUE_NULL) {
             return null;
         }
         if (item.isNumber()) {
             return json.currentToken().isNumeric() ? number(item, json, broken) : refuse(item, json, broken);
         }
-        return json.currentToken() == JsonToken.VALUE_STRING ? json.getText() : refuse(item, json, broken);
+        if (json.currentToken() != JsonToken.VALUE_STRING) {
+            return refuse(item, json, broken);
+        }
+        return item.type().isEnum() ? constant(item, position, json, broken) : json.getText();
     }
 
     private static Object number(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
@@ -199,11 +203,12 @@ final class RecordReader {
         return null;
     }
 
-    private Object constant(int position, JsonParser json, List<Violation> broken) throws IOException {
+    private Object constant(FieldRules field, int position, JsonParser json, List<Violation> broken)
+            throws IOException {
         Object constant = constants[position].get(json.getText());
         if (constant == null) {
             String pointer = pointer(json);
-            String allowed = fields[position].allowed();
+            String allowed = field.allowed();
             String text = Sentences.cut(json.getText());
             broken.add(new Violation(
                     pointer,

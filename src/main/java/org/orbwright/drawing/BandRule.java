@@ -47,7 +47,7 @@ final class BandRule {
         this.set = place.panel().lamination().used(set);
         this.layers = BandStack.of(place.panel().lamination(), place.piece(), this.set)
                 .layers();
-        this.zero = layers.get(0).outer().offset();
+        this.zero = layers.isEmpty() ? 0 : layers.get(0).outer().offset();
         distances.add(design.unit().sayNumber(0));
         for (Layer layer : layers) {
             distances.add(design.unit().sayNumber(distance(layer)));
@@ -68,31 +68,34 @@ final class BandRule {
         return zero - layer.inner().offset();
     }
 
-    /** Length of the rule. */
+    /** Length of the rule; a design without bands has none. */
     double length() {
-        return distance(layers.get(layers.size() - 1));
+        return layers.isEmpty() ? 0 : distance(layers.get(layers.size() - 1));
     }
 
     /** Width that it takes, in letters. */
     double width() {
-        return widest(distances, leftHead) + widest(widths, rightHead) + STRIP + 2 * LEADER;
+        return layers.isEmpty() ? 0 : widest(distances, leftHead) + widest(widths, rightHead) + STRIP + 2 * LEADER;
     }
 
     private static double widest(List<String> texts, List<String> head) {
         return Math.max(
-                texts.stream().mapToDouble(t -> Lettering.width(t, 1)).max().orElseThrow(),
+                texts.stream().mapToDouble(t -> Lettering.width(t, 1)).max().orElse(0),
                 head.stream().mapToDouble(t -> Lettering.width(t, 1)).max().orElseThrow());
     }
 
     /** How far its letters reach above its lower end. */
     double above(double letters) {
+        if (layers.isEmpty()) {
+            return 0;
+        }
         double highest = Math.max(heights(ends(), letters)[layers.size()], length());
         return highest + (HEADS + 1) * letters;
     }
 
     /** How far its letters reach below its lower end. */
     double below(double letters) {
-        return letters - heights(ends(), letters)[0];
+        return layers.isEmpty() ? 0 : letters - heights(ends(), letters)[0];
     }
 
     /** Where the lines are, upwards from the lower end. */
@@ -150,6 +153,9 @@ final class BandRule {
      * @param letters height of the letters
      */
     List<Mark> marks(double left, double bottom, double letters, Legend legend) {
+        if (layers.isEmpty()) {
+            return List.of();
+        }
         double x = left + (widest(distances, leftHead) + LEADER) * letters;
         double right = x + STRIP * letters;
         double[] ends = ends();
@@ -187,7 +193,7 @@ final class BandRule {
 
     /** The ring at the corner that tilted bands are measured from; nothing for straight ones. */
     List<Point> ring() {
-        if (straight()) {
+        if (straight() || layers.isEmpty()) {
             return List.of();
         }
         double cos = layers.get(0).outer().cos();
@@ -200,6 +206,9 @@ final class BandRule {
 
     /** What is measured, in a sentence. */
     String sentence() {
+        if (layers.isEmpty()) {
+            return "";
+        }
         return straight()
                 ? "Rule: from the base, square to it."
                 : "Rule: from the corner with the ring, square to the bands.";
@@ -208,6 +217,9 @@ final class BandRule {
     /** A line of text for each band with its wood, its width and where it lies; in inches with fractions. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        if (layers.isEmpty()) {
+            return lines;
+        }
         lines.add(straight() ? "Bands, from the base:" : "Bands, from the ring:");
         double from = 0;
         for (Layer layer : layers) {

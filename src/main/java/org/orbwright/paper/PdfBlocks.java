@@ -179,7 +179,7 @@ final class PdfBlocks {
     private Block picture(Drawing drawing) {
         double scale = scale(drawing);
         double height = scale * drawing.height();
-        String caption = drawing.title() + ". Printed at 100 % it is " + Rounding.plain(scale, 3) + " times true size.";
+        String caption = drawing.title() + ": " + Rounding.plain(scale, 3) + " of true size at 100 %";
         return new Block(height + 3 * GAP + SMALL, (canvas, left, top) -> {
             double start = left + (width - scale * drawing.width()) / 2;
             double thin = PdfDrawing.THIN_PER_DRAWING * scale * drawing.width();

@@ -2,6 +2,7 @@ package org.orbwright.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.orbwright.diagnosis.DialSetting;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
@@ -55,11 +56,16 @@ final class TrialSection {
     private void rows(DialSetting setting, String of, String wanted, int trials) {
         for (int trial = 1; trial <= trials; trial++) {
             List<String> row = new ArrayList<>();
-            row.add(trial == 1 ? (setting + " " + of).strip() : "\"");
+            row.add(trial == 1 ? (words(setting) + " " + of).strip() : "\"");
             row.add(trial == 1 ? wanted : "\"");
             FIELDS.forEach(field -> row.add(""));
             rows.add(row);
         }
+    }
+
+    /** In small letters: a setting that is called STOP is no reason to stop. */
+    private static String words(DialSetting setting) {
+        return setting.name().toLowerCase(Locale.ROOT);
     }
 
     private Section build() {
@@ -68,7 +74,8 @@ final class TrialSection {
         return section.text("Write a line for each trial cut. The columns are the fields of a trial in the document's"
                         + " section diagnosis, under dialIn. Post the document to the address diagnosis: it answers the"
                         + " next setting. In set stands what your scale showed. Write a gap or a reading, not both. In"
-                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam.")
+                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam. The document has the names of"
+                        + " settings in capitals.")
                 .table(headings, rows)
                 .build();
     }

@@ -72,7 +72,9 @@ final class FileText {
             case "application/pdf" -> pdf(file);
             case "application/zip" -> archive(file);
             case "text/html" -> Map.of("page", texts(xml(file), "body").replaceAll("\\s+", " "));
-            case "text/plain" -> Map.of("text", text.replace(")\n(...", ""));
+            case "text/plain" ->
+                // A comment within brackets has square ones inside.
+                Map.of("text", text.replace(")\n(...", "").replace('[', '(').replace(']', ')'));
             default -> throw new AssertionError("nobody here reads " + type);
         };
     }

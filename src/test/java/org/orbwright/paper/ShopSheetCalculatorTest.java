@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -448,7 +449,11 @@ class ShopSheetCalculatorTest {
                         .toList(),
                 table.headings().subList(2, table.headings().size()));
         for (DialSetting setting : DialSetting.values()) {
-            assertTrue(table.rows().stream().anyMatch(row -> row.get(0).startsWith(setting.name())), setting.name());
+            assertTrue(
+                    table.rows().stream()
+                            .anyMatch(
+                                    row -> row.get(0).startsWith(setting.name().toLowerCase(Locale.ROOT))),
+                    setting.name());
         }
     }
 
