@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -32,6 +33,7 @@ final class BuildFiles {
     static List<BookFile> of(Document document) {
         Answer build = SheetCalculator.build(document, STATIONS);
         Answer sheet = SheetJson.answer(document);
+        JsonNode json = SheetJson.of(build);
         List<BookFile> files = new ArrayList<>(BuildBook.files(document, build));
         if (build.cuts() != null) {
             files.add(new BookFile(
@@ -62,11 +64,8 @@ final class BuildFiles {
         files.add(new BookFile(
                 "design.json",
                 "the document with everything filled in, to post again",
-                () -> readable(SheetJson.of(build).get("document").toString())));
-        files.add(new BookFile(
-                "build.json",
-                "every number of the build",
-                () -> readable(SheetJson.of(build).toString())));
+                () -> readable(json.get("document").toString())));
+        files.add(new BookFile("build.json", "every number of the build", () -> readable(json.toString())));
         files.add(0, BookFile.text(BookIndex.NAME, "this page", () -> BookIndex.write(build, files)));
         return files;
     }

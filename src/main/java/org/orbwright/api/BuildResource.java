@@ -40,8 +40,8 @@ public class BuildResource {
                             + " work, and the cautions by step. A part that waits for something is left out with a note."
                             + " A sweep (explore) is many builds, and is answered at its own address alone."
                             + " /v1/shop-sheet prints this very answer. As an archive it is all files of the build:"
-                            + " paper, lists, pictures, outlines, bodies, program, the completed document, and a page"
-                            + " that lists them, index.html.")
+                            + " paper, lists, pictures, outlines, bodies, program and the completed document. The page"
+                            + " index.html lists them.")
     @APIResponse(
             responseCode = "200",
             description = "The build.",

@@ -235,8 +235,8 @@ public class DrawingsResource {
                 .findFirst()
                 .orElseThrow();
         Drawing drawing = switch (asked) {
-            case LEFT_LEG -> SawSetUpDrawing.leg(checked, set, leg, CutSide.LEFT);
-            case RIGHT_LEG -> SawSetUpDrawing.leg(checked, set, leg, CutSide.RIGHT);
+            case LEFT_LEG -> SawSetUpDrawing.leg(checked, panel, leg, CutSide.LEFT);
+            case RIGHT_LEG -> SawSetUpDrawing.leg(checked, panel, leg, CutSide.RIGHT);
             case BEVEL -> SawSetUpDrawing.bevel(checked, set);
         };
         return query.answer(drawing, told.notices());

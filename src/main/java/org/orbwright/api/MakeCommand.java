@@ -8,6 +8,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,6 +17,7 @@ import org.orbwright.api.Terminal.UnreadableSource;
 import org.orbwright.book.BookFile;
 import org.orbwright.book.BookIndex;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.xml.Xml;
 
 /**
  * The command {@code make [--replace] FILE_OR_NAME FOLDER}: writes all files of a build into a folder, and ends. It
@@ -25,6 +28,7 @@ public final class MakeCommand implements QuarkusApplication {
 
     private static final String REPLACE = "--replace";
     private static final String INSTANCE = "/v1/build";
+    private static final String MARK = "name=\"generator\" content=\"" + Xml.GENERATOR + "\"";
     /** A file that an index of an earlier build lists. */
     private static final Pattern LISTED = Pattern.compile("href=\"((?:[a-z]+/)?[a-z0-9-]+\\.[a-z0-9]+)\"");
 
@@ -66,35 +70,45 @@ public final class MakeCommand implements QuarkusApplication {
 
     private static int write(List<BookFile> files, Path folder, boolean replace) throws IOException {
         Files.createDirectories(folder);
-        if (replace) {
-            deleteEarlier(folder);
-        }
-        try (Stream<Path> there = Files.list(folder)) {
-            if (!replace && there.findAny().isPresent()) {
-                return Terminal.fail(
-                        "The folder " + folder + " is not empty, and nothing was written. Name a new folder." + " With "
-                                + REPLACE + " the files of an earlier build in it are deleted first.");
-            }
+        Set<String> earlier = earlier(folder);
+        if (!isEmpty(folder) && (!replace || earlier.isEmpty())) {
+            return Terminal.fail("The folder " + folder + " is not empty, and nothing was written. Name a new folder."
+                    + " With " + REPLACE + " a folder with an earlier build is taken too.");
         }
         for (BookFile file : files) {
             Path path = folder.resolve(file.name());
             Files.createDirectories(path.getParent());
             Files.write(path, file.content().get());
+            earlier.remove(file.name());
+        }
+        // A board or a program of an earlier design must not lie beside the new ones.
+        for (String name : earlier) {
+            Files.deleteIfExists(folder.resolve(name));
         }
         Terminal.print(files.size() + " files are in " + folder + ". Open " + folder.resolve(BookIndex.NAME)
                 + " first: it says what is wrong, and lists the files.");
         return Terminal.DONE;
     }
 
-    /** A board or a program of an earlier design must not lie beside the new ones. */
-    private static void deleteEarlier(Path folder) throws IOException {
+    private static boolean isEmpty(Path folder) throws IOException {
+        try (Stream<Path> there = Files.list(folder)) {
+            return there.findAny().isEmpty();
+        }
+    }
+
+    /** The files of an earlier build by its index; none where the index is not one of ours. */
+    private static Set<String> earlier(Path folder) throws IOException {
+        Set<String> names = new TreeSet<>();
         Path index = folder.resolve(BookIndex.NAME);
-        if (Files.exists(index)) {
-            Matcher listed = LISTED.matcher(Files.readString(index, StandardCharsets.UTF_8));
+        String page = Files.exists(index) ? new String(Files.readAllBytes(index), StandardCharsets.UTF_8) : "";
+        if (page.contains(MARK)) {
+            names.add(BookIndex.NAME);
+            Matcher listed = LISTED.matcher(page);
             while (listed.find()) {
-                Files.deleteIfExists(folder.resolve(listed.group(1)));
+                names.add(listed.group(1));
             }
         }
+        return names;
     }
 
     private static String help() {
@@ -106,7 +120,7 @@ public final class MakeCommand implements QuarkusApplication {
 
                   FILE_OR_NAME  a file with a JSON document, or the name of a worked design
                   FOLDER        a new or empty folder
-                  --replace     delete the files of an earlier build in the folder first
+                  --replace     take a folder with an earlier build, whose files are replaced or deleted
                   --help        print this text
 
                 The exit code is 0 for a build and 1 for a problem.

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /**
  * The kinds of problem, each with a status, a title and what to do about it. The type of a problem is the address of a
- * page that says so (RFC 9457, 3.1.1), relative to the service, which does not know the name it is reached by.
+ * page that says so (RFC 9457, 3.1.1). It is relative, as the service does not know the name that it is reached by.
  */
 enum ProblemKind {
     UNREADABLE_JSON(
@@ -41,7 +41,7 @@ enum ProblemKind {
     BODY_TOO_SLOW(
             408,
             "The body came in too slowly",
-            "Send the whole document at once. A body may take half a minute, and pause for ten seconds."),
+            "Send the whole document at once, without pauses. The keeper of the service sets how long a body may take."),
     BODY_TOO_LARGE(
             413,
             "The body is too large",

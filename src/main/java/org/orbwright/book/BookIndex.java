@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.orbwright.notice.Article;
+import org.orbwright.paper.ShopSheetCalculator;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.Caution;
 import org.orbwright.sheet.Finding;
@@ -20,10 +20,7 @@ public final class BookIndex {
 
     /** The page. */
     public static String write(Answer build, List<BookFile> files) {
-        String name = build.document().name();
-        String title = name == null || name.isBlank()
-                ? "Sphere from " + Article.with(build.document().solid())
-                : name;
+        String title = ShopSheetCalculator.title(build.document());
         StringWriter text = new StringWriter();
         Xml page = Xml.html(text, title);
         page.text("h1", title);

@@ -49,12 +49,9 @@ final class OutlineFiles {
                     String letter = piece.segment() + (piece.mirrored() ? "*" : "");
                     add(
                             BookFile.name(
-                                    "segment",
-                                    panel.face(),
-                                    PictureFiles.word(panel.places()).replace("all", ""),
-                                    letter,
-                                    PictureFiles.word(set)),
-                            "segment " + letter + " of the " + panel.face() + " panel, " + PictureFiles.word(set),
+                                    "segment", panel.face(), PictureFiles.half(panel), letter, PictureFiles.word(set)),
+                            "segment " + letter + ", " + panel.face() + " " + PictureFiles.half(panel) + " "
+                                    + PictureFiles.word(set),
                             () -> PanelOutline.ofSegment(design, panel, piece, set));
                 }
             }

@@ -88,13 +88,9 @@ final class PictureFiles {
 
     private void setUps() {
         for (JigFace face : build.jig().faces()) {
-            for (JigSegment segment : face.segments()) {
-                for (CutSide leg : CutSide.values()) {
-                    add(
-                            BookFile.name("set-up", face.face(), segment.segment(), word(leg), "leg"),
-                            "the saw set up for the " + word(leg) + " leg of segment " + segment.segment() + ", "
-                                    + face.face(),
-                            () -> SawSetUpDrawing.leg(design, face, segment, leg));
+            for (Panel panel : design.panels()) {
+                if (panel.face().equals(face.face())) {
+                    face.segments().forEach(segment -> legs(panel, segment));
                 }
             }
             add(
@@ -104,13 +100,22 @@ final class PictureFiles {
         }
     }
 
+    private void legs(Panel panel, JigSegment segment) {
+        for (CutSide leg : CutSide.values()) {
+            add(
+                    BookFile.name("set-up", panel.face(), half(panel), segment.segment(), word(leg), "leg"),
+                    "the saw set up for the " + word(leg) + " leg of segment " + segment.segment() + ", " + panel.face()
+                            + " " + half(panel),
+                    () -> SawSetUpDrawing.leg(design, panel, segment, leg));
+        }
+    }
+
     private void survival() {
         for (Panel panel : design.panels()) {
-            String half = panel.places() == Places.ALL ? "" : word(panel.places());
             for (BandSet set : design.setsOf(panel)) {
                 add(
-                        BookFile.name("bands", panel.face(), half, word(set)),
-                        "what is left of the bands of the " + panel.face() + " panel, " + word(set),
+                        BookFile.name("bands", panel.face(), half(panel), word(set)),
+                        "what is left of the bands, " + panel.face() + " " + half(panel) + " " + word(set),
                         () -> SurvivalDrawing.draw(design, panel.face(), panel.places(), set, STATIONS));
             }
         }
@@ -121,6 +126,11 @@ final class PictureFiles {
                 "pictures/" + name + ".svg",
                 what,
                 () -> SvgWriter.write(drawing.get().with(build.notices()))));
+    }
+
+    /** The half of a panel's segments that is meant; empty for all of them. */
+    static String half(Panel panel) {
+        return panel.places() == Places.ALL ? "" : word(panel.places());
     }
 
     static String word(Enum<?> constant) {

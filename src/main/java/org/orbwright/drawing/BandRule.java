@@ -224,19 +224,12 @@ final class BandRule {
         double from = 0;
         for (Layer layer : layers) {
             String wood = layer.number() + " " + layer.band().species();
-            String width =
-                    design.say(layer.band().width()) + fraction(layer.band().width());
-            String start = design.unit().sayNumber(from) + fraction(from);
-            String end = design.say(distance(layer)) + fraction(distance(layer));
+            String width = Lettering.length(design.unit(), layer.band().width());
+            String start = Lettering.unbroken(design.unit().sayWithFraction(from));
+            String end = Lettering.length(design.unit(), distance(layer));
             lines.add(wood + ": " + width + " wide, at " + start + " to " + end);
             from = distance(layer);
         }
         return lines;
-    }
-
-    private String fraction(double length) {
-        String fraction = design.unit().fraction(length);
-        boolean whole = fraction.isEmpty() || fraction.equals(design.unit().sayNumber(length));
-        return whole ? "" : " (" + fraction + ")";
     }
 }

@@ -82,8 +82,8 @@ public final class BlankTemplate {
                 Anchor.START,
                 "the kerf of " + design.say(design.kerf())
                         + " lies between a thick line and its dashed one. Numbers: cut, and how far from the end.");
-        String name = "Marks on a blank for segment " + segment.segment() + (segment.mirrored() ? "*" : "") + " of the "
-                + face.face() + " panel";
+        String name = "Marks on a blank: " + PanelNames.of(panel) + ", " + segment.segment()
+                + (segment.mirrored() ? "*" : "");
         return sheet.drawing(name, length + 2 * MARGIN, first + MARGIN);
     }
 }

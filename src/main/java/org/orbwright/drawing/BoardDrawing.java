@@ -31,9 +31,6 @@ public final class BoardDrawing {
     private static final double RIGHT = WIDTH - 9;
     /** With more lanes than this a section is drawn over the whole width of the sheet if it fills that. */
     private static final int LANES_IN_HALF = 6;
-    /** A blank at which no line ends. */
-    private static final char NO_BREAK = '\u00a0';
-
     /** Letters of this share of the width are as large in the key as in the drawing. */
     private static final double KEY_WIDTH = LETTERS / Legend.letters(1);
 
@@ -171,7 +168,7 @@ public final class BoardDrawing {
                 .filter(number -> !unit.fraction(number).equals(unit.sayNumber(number)))
                 .sorted()
                 .mapToObj(number -> unit.sayNumber(number) + " = " + unit.fraction(number))
-                .map(equation -> equation.replace(' ', NO_BREAK))
+                .map(Lettering::unbroken)
                 .distinct()
                 .collect(Collectors.joining("; "));
         return list.isEmpty()

@@ -2,6 +2,7 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.quantity.LengthUnit;
 
 /** How much room letters take. The font is the reading program's, so widths are estimates, rather too wide. */
 final class Lettering {
@@ -26,6 +27,21 @@ final class Lettering {
             return WIDE;
         }
         return Character.isUpperCase(letter) ? CAPITAL : USUAL;
+    }
+
+    /** A blank at which no line ends. */
+    private static final char NO_BREAK = '\u00a0';
+
+    /** A text that stays on one line, such as a number with its fraction. */
+    static String unbroken(String text) {
+        return text.replace(' ', NO_BREAK);
+    }
+
+    /** A length with its unit, in inches with its fraction in brackets, which stays on one line. */
+    static String length(LengthUnit unit, double millimetres) {
+        String fraction = unit.fraction(millimetres);
+        boolean whole = fraction.isEmpty() || fraction.equals(unit.sayNumber(millimetres));
+        return unit.say(millimetres) + (whole ? "" : " " + unbroken("(" + fraction + ")"));
     }
 
     /** The text in lines that are no wider than the room for them; a word that is wider is cut. */

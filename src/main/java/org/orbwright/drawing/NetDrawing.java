@@ -56,7 +56,8 @@ public final class NetDrawing {
     }
 
     private Drawing drawing() {
-        String name = "Panels of the " + design.solid().name() + ", laid flat";
+        String name = (nets.size() == 1 ? name(nets.get(0)) : "Panels") + " of the "
+                + design.solid().name() + ", laid flat";
         List<Mark> marks = new ArrayList<>();
         marks.add(Callout.heading(name, width, letters));
         double bottom = 3 * letters;

@@ -32,7 +32,7 @@ public final class SawSetUpDrawing {
     static final Box ROOM = new Box(3, 8, 100, 60);
 
     static final String GUARDS =
-            "Guards and hold-downs are left out of the picture; use them as the machine's manual says.";
+            "Guards are left out, and of a hold-down only its place is shown. Use both as the machine's manual says.";
 
     private static final double TEXT = 104;
 
@@ -42,28 +42,27 @@ public final class SawSetUpDrawing {
      * Draws the crosscut along one leg of a segment, seen from above by an operator who stands below the picture.
      *
      * @param design the design
-     * @param face the face kind's set-ups
+     * @param panel the panel, or the half of it with the segment's lamination
      * @param segment the segment's set-ups
      * @param side which leg, seen from outside with the base down
      */
-    public static Drawing leg(Design design, JigFace face, JigSegment segment, CutSide side) {
+    public static Drawing leg(Design design, Panel panel, JigSegment segment, CutSide side) {
         design.require("the picture of a set-up depends", DesignPart.KERF);
         boolean left = side == CutSide.LEFT;
         LegCut cut = left ? segment.left() : segment.right();
-        Panel panel = DrawnFace.of(design, face.face());
         Piece piece = panel.pieces().stream()
                 .filter(each -> each.segment().equals(segment.segment()) && !each.mirrored())
                 .findFirst()
                 .orElseThrow();
-        String title = "Segment " + segment.segment() + " of the " + face.face() + ", " + (left ? "left" : "right")
-                + " leg, from above";
+        String title = "Segment " + segment.segment() + " of the " + PanelNames.of(panel) + ", "
+                + (left ? "left" : "right") + " leg, from above";
         List<String> texts = new ArrayList<>();
         texts.add("A: mitre gauge " + angle(cut.mitre().angle()) + " from square.");
         texts.add("B: stop to blade, along the edge with the base: " + length(design, segment.stopDistance()) + ".");
         texts.add("C: a hold-down presses here, " + length(design, cut.holdDownFromStop()) + " from the stop and "
                 + length(design, cut.holdDownFromBase()) + " from that edge.");
-        texts.add("D: blade, " + length(design, design.kerf())
-                + " kerf. Left of it: offcut side, the rest of the blank.");
+        String rest = panel.lamination().straight() ? "the rest of the blank" : "what is left of the stick";
+        texts.add("D: blade, " + length(design, design.kerf()) + " kerf. Left of it: offcut side, " + rest + ".");
         texts.add(faceName(cut.faceUp(), "up") + " The base is against the gauge's fence.");
         if (panel.pieces().stream().anyMatch(each -> each.segment().equals(segment.segment()) && each.mirrored())) {
             texts.add("For its mirror image left and right change.");
@@ -119,9 +118,7 @@ public final class SawSetUpDrawing {
     }
 
     private static String length(Design design, double length) {
-        String fraction = design.unit().fraction(length);
-        boolean whole = fraction.isEmpty() || fraction.equals(design.unit().sayNumber(length));
-        return design.say(length) + (whole ? "" : " (" + fraction + ")");
+        return Lettering.length(design.unit(), length);
     }
 
     private static String faceName(WoodFace face, String where) {

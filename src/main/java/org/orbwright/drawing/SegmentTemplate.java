@@ -57,8 +57,8 @@ public final class SegmentTemplate {
                 "base " + design.say(piece.baseLength())
                         + (parallel ? "; at the left: from the base to each glue line" : ""));
         String which = panel.lamination().sets() == 2 ? Legend.setName(set) + ", " : "";
-        String name = "Segment " + piece.segment() + (piece.mirrored() ? "*" : "") + " of the " + panel.face()
-                + " panel, " + which + "base distance " + design.say(piece.base());
+        String name = "Segment " + piece.segment() + (piece.mirrored() ? "*" : "") + " of the " + PanelNames.of(panel)
+                + ", " + which + "base distance " + design.say(piece.base());
         return sheet.drawing(name, right + MARGIN, base + MARGIN);
     }
 

@@ -26,12 +26,12 @@ import org.orbwright.solid.Face;
 public final class SphereDrawing {
     /** Radius of the ring that marks a pole, as a share of the sphere's. */
     private static final double POLE_SIZE = 0.012;
-    /** Radius of a panel's number as a share of its base distance as it is seen, and its bounds in letters. */
     /** Where the eye stands around the third axis where nobody says so; in radians. */
     public static final double AZIMUTH = Math.toRadians(25);
     /** How far it stands above the plane of the first two axes; in radians. */
     public static final double ELEVATION = Math.toRadians(20);
 
+    /** Radius of a panel's number as a share of its base distance as it is seen, and its bounds in letters. */
     private static final double NUMBER_PER_BASE = 0.3;
 
     private static final double SMALLEST_NUMBER = 0.55;

@@ -3,6 +3,8 @@ package org.orbwright.paper;
 import java.util.List;
 import org.orbwright.assembly.AssemblyPlan;
 import org.orbwright.design.Design;
+import org.orbwright.document.PaperPart;
+import org.orbwright.document.PaperRequest;
 import org.orbwright.jig.JigPlan;
 import org.orbwright.segment.SegmentPlan;
 import org.orbwright.segment.Yield;
@@ -18,8 +20,14 @@ import org.orbwright.turning.TurningPlan;
  *
  * @param design the design
  * @param build the answer
+ * @param paper what is printed, filled in
  */
-record Answers(Design design, Answer build) {
+record Answers(Design design, Answer build, PaperRequest paper) {
+
+    /** Whether a part is printed. */
+    boolean prints(PaperPart part) {
+        return paper.parts().contains(part);
+    }
 
     SegmentPlan segments() {
         return build.segments();

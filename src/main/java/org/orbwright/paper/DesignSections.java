@@ -33,17 +33,28 @@ final class DesignSections {
 
     private DesignSections() {}
 
-    static Section brief(Answers answers) {
-        SphereSizing sphere = answers.sphere();
-        SetUp section = answers.section("The design in brief");
+    /** What is read before the first cut, for a sheet without its summary. */
+    static Section before(Answers answers) {
+        SetUp section = answers.section("Before the first cut");
+        begin(answers, section);
+        return section.build();
+    }
+
+    private static void begin(Answers answers, SetUp section) {
         section.cautions(Step.GENERAL)
                 .text("Solid: " + answers.design().solid().name() + ". Take the set-ups in their order, tick each box,"
                         + " and write what you measured into the boxes.");
         if (answers.design().unit() == LengthUnit.IN) {
             section.text("Beside inches in decimals stands the nearest 1/64 in as a rule shows it. What follows it is"
-                    + " how much the true measure is more (+) or less (-) than that, in inches: 3 9/64 + 0.003 is three"
+                    + " how much the true measure is more (+) or less (-), in inches. 3 9/64 + 0.003 is three"
                     + " thousandths more than 3 9/64.");
         }
+    }
+
+    static Section brief(Answers answers) {
+        SphereSizing sphere = answers.sphere();
+        SetUp section = answers.section("The design in brief");
+        begin(answers, section);
         section.count("Spheres", answers.design().copies())
                 .length("Across flats", sphere.acrossFlats())
                 .length("Shortest edge, at the joint distance", sphere.edge())

@@ -121,6 +121,8 @@ final class GluingSections {
                 section.text("These seams close last, with the other cap: "
                         + pairs(net.last(), NetSeam::panel, NetSeam::neighbour) + ".");
             }
+        } else {
+            section.text("This net is for a trial without glue: its panels are glued in another order.");
         }
     }
 

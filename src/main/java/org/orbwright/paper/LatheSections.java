@@ -186,7 +186,7 @@ final class LatheSections {
     /** The wall is seen in sections, one for each face kind. */
     static void walls(Answers answers, SetUp section) {
         for (FaceSizing face : answers.sphere().faces()) {
-            section.picture(SectionDrawing.draw(answers.design(), face.face()));
+            section.sketch(SectionDrawing.draw(answers.design(), face.face()));
         }
     }
 

@@ -94,7 +94,7 @@ final class PdfBlocks {
         } else if (step instanceof Table table) {
             return new PdfTable(table, letters, width).blocks();
         } else if (step instanceof Picture picture) {
-            return List.of(picture(picture.drawing()));
+            return List.of(picture(picture));
         }
         throw new IllegalArgumentException("no such step: " + step);
     }
@@ -176,17 +176,19 @@ final class PdfBlocks {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private Block picture(Drawing drawing) {
+    private Block picture(Picture picture) {
+        Drawing drawing = picture.drawing();
         double scale = scale(drawing);
         double height = scale * drawing.height();
-        String caption = drawing.title() + ": " + Rounding.plain(scale, 3) + " of true size at 100 %";
-        return new Block(height + 3 * GAP + SMALL, (canvas, left, top) -> {
+        String size = picture.trueSize() ? Rounding.plain(scale, 3) + " of true size at 100 %" : "not to scale";
+        List<String> caption = letters.wrap(drawing.title() + ": " + size, SMALL, width);
+        return new Block(height + 3 * GAP + caption.size() * SMALL_LINE, (canvas, left, top) -> {
             double start = left + (width - scale * drawing.width()) / 2;
             double thin = PdfDrawing.THIN_PER_DRAWING * scale * drawing.width();
             drawings.draw(drawing, canvas, start, top + GAP, scale, thin);
             canvas.out().setNonStrokingColor(Color.BLACK);
             canvas.out().setStrokingColor(Color.BLACK);
-            canvas.text(letters.fit(caption, SMALL, width), left, top + 2 * GAP + height + SMALL, SMALL, Anchor.START);
+            write(caption, SMALL, SMALL_LINE, canvas, left, top + 2 * GAP + height);
         });
     }
 
@@ -218,11 +220,10 @@ final class PdfBlocks {
     Block title(String title) {
         double bar = 6.4;
         return new Block(bar + GAP, (canvas, left, top) -> {
-                    canvas.fill(left, top, width, bar, 0.88);
-                    canvas.frame(left + width - bar + 1.4, top + 1.4, bar - 2.8, bar - 2.8, 2 * THIN);
-                    canvas.bold(title, left + GAP, top + 4.7, 4.2, Anchor.START);
-                })
-                .leading();
+            canvas.fill(left, top, width, bar, 0.88);
+            canvas.frame(left + width - bar + 1.4, top + 1.4, bar - 2.8, bar - 2.8, 2 * THIN);
+            canvas.bold(title, left + GAP, top + 4.7, 4.2, Anchor.START);
+        });
     }
 
     /** Blocks of several steps: a caution stays with what it is about, a box to tick with what goes before it. */

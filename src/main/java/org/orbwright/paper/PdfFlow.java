@@ -88,7 +88,8 @@ final class PdfFlow {
         double height = title.height() + runs.stream().mapToDouble(Run::height).sum();
         double page = paper.height() - BOTTOM - MARGIN;
         y += y > MARGIN ? 2 * PdfBlocks.GAP : 0;
-        if (height > left() && (height <= page || left() < LEAST_START)) {
+        if (height > left()
+                && (height <= page || left() < LEAST_START || !begins(runs.get(0), left() - title.height()))) {
             turn();
         }
         pages.bookmark(section.title(), canvas.page());
@@ -134,6 +135,11 @@ final class PdfFlow {
             led++;
         }
         return !narrow.takes(steps.get(led));
+    }
+
+    /** Whether the first block of a run fits, so that no title stands alone. */
+    private static boolean begins(Run run, double room) {
+        return run.column().fitting(room) > 0;
     }
 
     private void draw(Run run) throws IOException {

@@ -2,7 +2,9 @@ package org.orbwright.paper;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
@@ -28,9 +30,6 @@ final class PdfTemplates {
     private static final double LETTERS = 3;
     private static final double LINE = 4.2;
     private static final double BAR_STROKE = 3;
-    /** No label of a template is longer; in millimetres. */
-    private static final double LONGEST_LABEL = 150;
-
     private final PdfPages pages;
     private final PdfDrawing drawings;
     private final PaperSize paper;
@@ -91,19 +90,17 @@ final class PdfTemplates {
         out.restoreGraphicsState();
     }
 
-    /** The template without the letters of other tiles, which readers of text would find on every page. */
-    private static Drawing near(Placed placed) {
+    /** The template as a tile shows it: letters whole or not at all, each on the tile that it begins on at least. */
+    private Drawing near(Placed placed) {
         Drawing template = placed.template();
-        Tiling tiling = placed.tiling();
-        double left = tiling.left(placed.column());
-        double top = tiling.top(placed.row());
-        List<Mark> marks = template.marks().stream()
-                .filter(mark -> !(mark instanceof Label label)
-                        || (label.x() > left - LONGEST_LABEL
-                                && label.x() < left + tiling.tileWidth() + LONGEST_LABEL
-                                && label.y() > top
-                                && label.y() < top + tiling.tileHeight() + label.size()))
-                .toList();
+        List<Mark> marks = new ArrayList<>();
+        for (Mark mark : template.marks()) {
+            if (mark instanceof Label label) {
+                within(label, placed).ifPresent(marks::add);
+            } else {
+                marks.add(mark);
+            }
+        }
         return new Drawing(
                 template.title(),
                 template.description(),
@@ -113,19 +110,41 @@ final class PdfTemplates {
                 marks);
     }
 
+    /** A label that a tile shows: one that is whole on it, or one that begins on it and is moved inwards. */
+    private Optional<Label> within(Label label, Placed placed) {
+        Tiling tiling = placed.tiling();
+        double left = tiling.left(placed.column());
+        double right = left + tiling.tileWidth(placed.column());
+        double top = tiling.top(placed.row());
+        if (label.y() < top + label.size() || label.y() > top + tiling.tileHeight()) {
+            return Optional.empty();
+        }
+        double width = pages.letters().width(label.text(), label.size());
+        double share = label.anchor() == Anchor.START ? 0 : label.anchor() == Anchor.MIDDLE ? 0.5 : 1;
+        double start = label.x() - share * width;
+        boolean begins = start >= left && start < right - Tiling.OVERLAP;
+        if (start < left || (start + width > right && !begins)) {
+            return placed.column() == 0 && start < left && label.x() >= left
+                    ? Optional.of(moved(label, left - start))
+                    : Optional.empty();
+        }
+        return Optional.of(moved(label, Math.min(0, right - start - width)));
+    }
+
+    private static Label moved(Label label, double by) {
+        return new Label(label.x() + by, label.y(), label.size(), label.anchor(), label.text(), label.letters());
+    }
+
     private static void head(Placed placed, PdfCanvas canvas) throws IOException {
         Tiling tiling = placed.tiling();
-        String place = tiling.tiles() == 1
-                ? ""
-                : ", row " + (placed.row() + 1) + " of " + tiling.rows() + ", column " + (placed.column() + 1) + " of "
-                        + tiling.columns();
+        String row = tiling.rows() == 1 ? "" : "row " + (placed.row() + 1) + " of " + tiling.rows() + ", ";
+        String column =
+                tiling.columns() == 1 ? "" : "column " + (placed.column() + 1) + " of " + tiling.columns() + ", ";
+        String title = row + column + placed.template().title();
         double room = tiling.tileWidth(placed.column()) / BOLD;
         PdfLetters letters = canvas.letters();
-        double size = Math.min(
-                TITLE_LETTERS,
-                Math.max(PdfBlocks.SMALL, room / letters.width(placed.template().title() + place, 1)));
-        String title = letters.fit(placed.template().title(), size, room - letters.width(place, size)) + place;
-        canvas.bold(title, placed.left(), placed.top() + TITLE_LETTERS, size, Anchor.START);
+        double size = Math.min(TITLE_LETTERS, Math.max(PdfBlocks.SMALL, room / letters.width(title, 1)));
+        canvas.bold(letters.fit(title, size, room), placed.left(), placed.top() + TITLE_LETTERS, size, Anchor.START);
     }
 
     private void bar(PdfCanvas canvas) throws IOException {

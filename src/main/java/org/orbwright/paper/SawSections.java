@@ -3,7 +3,9 @@ package org.orbwright.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
+import org.orbwright.design.Panel;
 import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -49,7 +51,7 @@ final class SawSections {
                     settings(jig, section);
                     tips(jig, section);
                     if (answers.design().has(DesignPart.KERF)) {
-                        legs(answers, face.face(), jig, section);
+                        legs(answers.design(), answers.design().panels().get(i), jig, section);
                     }
                 } else {
                     section.text("The mirror image of segment " + segment.segment() + ": its settings with left and"
@@ -95,16 +97,12 @@ final class SawSections {
     }
 
     /** A picture of each cut; both legs of equal angles are cut on one set-up. */
-    private static void legs(Answers answers, String kind, JigSegment segment, SetUp section) {
-        JigFace face = answers.jig().faces().stream()
-                .filter(each -> each.face().equals(kind))
-                .findFirst()
-                .orElseThrow();
+    private static void legs(Design design, Panel panel, JigSegment segment, SetUp section) {
         if (alike(segment)) {
             section.text("Both legs are cut on this set-up, the right one with the wood turned over.");
         }
         for (CutSide leg : alike(segment) ? List.of(CutSide.LEFT) : List.of(CutSide.values())) {
-            section.picture(SawSetUpDrawing.leg(answers.design(), face, segment, leg));
+            section.sketch(SawSetUpDrawing.leg(design, panel, segment, leg));
         }
     }
 
@@ -112,6 +110,7 @@ final class SawSections {
         List<List<String>> rows = new ArrayList<>();
         for (TipCut cut : segment.tipCuts()) {
             rows.add(List.of(
+                    Integer.toString(rows.size() + 1),
                     words(cut.freedWith()),
                     words(cut.cut()),
                     words(cut.leg()),
@@ -119,9 +118,12 @@ final class SawSections {
                     words(cut.segmentSide()),
                     words(cut.bladeAtTip())));
         }
-        section.table(
-                List.of("Edge at the gauge", "Cut", "Leg", "Face down", "Segment's side", "Blade at the tip"), rows);
-        segment.tipCuts().stream().map(TipCut::backing).distinct().forEach(section::text);
+        section.table(List.of("", "Freed with", "Cut", "Leg", "Face down", "Segment's side", "Blade at the tip"), rows);
+        section.text(
+                "Freed with: the edge that is at the gauge in the second cut. Before that the wood is turned over.");
+        for (int i = 0; i < segment.tipCuts().size(); i++) {
+            section.text((i + 1) + ": " + segment.tipCuts().get(i).backing());
+        }
     }
 
     private static String words(Enum<?> constant) {
@@ -168,7 +170,7 @@ final class SawSections {
         String turned = segment.turnedBlanks() > 0
                 ? " Turn " + segment.turnedBlanks() + " of the blanks end for end before the first cut."
                 : "";
-        section.check("Cut " + needed + " segments; " + left + " are left over." + turned);
+        section.check("Cut " + needed + " segments. Left over: " + left + "." + turned);
     }
 
     static Section closingTest(Answers answers) {
@@ -223,7 +225,7 @@ final class SawSections {
             }
             section.check("One edge bevelled, measured against these numbers, then all others.");
             if (answers.design().has(DesignPart.KERF)) {
-                section.picture(SawSetUpDrawing.bevel(answers.design(), face));
+                section.sketch(SawSetUpDrawing.bevel(answers.design(), face));
             }
         }
         if (answers.turning() == null) {

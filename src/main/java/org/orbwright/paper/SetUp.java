@@ -51,8 +51,14 @@ final class SetUp {
         return add(new Check(text));
     }
 
+    /** A picture at true size, which is reduced to fit. */
     SetUp picture(Drawing drawing) {
-        return add(new Picture(drawing));
+        return add(new Picture(drawing, true));
+    }
+
+    /** A picture that is not to scale. */
+    SetUp sketch(Drawing drawing) {
+        return add(new Picture(drawing, false));
     }
 
     /** The cautions of some steps of the work; what several of them say alike stands once in a section. */
@@ -118,6 +124,11 @@ final class SetUp {
     /** A length for a table: the number, in inches with its fraction. */
     String cell(double millimetres) {
         return unit.sayWithFraction(millimetres);
+    }
+
+    /** The symbol of the unit of lengths. */
+    String unit() {
+        return unit.symbol();
     }
 
     /** The heading of a column of lengths. */

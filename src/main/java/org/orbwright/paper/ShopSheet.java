@@ -135,6 +135,7 @@ public record ShopSheet(
      * A drawing, reduced to fit.
      *
      * @param drawing the drawing
+     * @param trueSize whether what it shows has its own size in it, so that the scale on paper can be told
      */
-    public record Picture(Drawing drawing) implements Step {}
+    public record Picture(Drawing drawing, boolean trueSize) implements Step {}
 }

@@ -73,26 +73,30 @@ public final class ShopSheetCalculator {
      * @param build its build
      */
     public static ShopSheet sheet(Document document, Answer build) {
-        Answers answers = new Answers(Design.of(document.design()), build);
-        LengthUnit unit = answers.design().unit();
+        Design design = Design.of(document.design());
+        LengthUnit unit = design.unit();
         Bar bar = unit == LengthUnit.MM ? METRIC_BAR : INCH_BAR;
         PaperRequest paper = (document.paper() == null ? new PaperRequest(null, null) : document.paper()).filled(unit);
+        Answers answers = new Answers(design, build, paper);
         Set<PaperPart> missing = new LinkedHashSet<>(document.paper() == null ? List.of() : asked(document.paper()));
         List<Section> sections = new ArrayList<>();
+        if (!answers.prints(PaperPart.SUMMARY)) {
+            sections.add(DesignSections.before(answers));
+        }
         for (Card card : CARDS) {
-            if (paper.parts().contains(card.part()) && card.there().test(answers)) {
+            if (answers.prints(card.part()) && card.there().test(answers)) {
                 sections.add(card.section().apply(answers));
                 missing.remove(card.part());
             }
         }
         Templates templates = new Templates(List.of(), List.of());
-        if (paper.parts().contains(PaperPart.TEMPLATES) && answers.turning() != null) {
+        if (answers.prints(PaperPart.TEMPLATES) && answers.turning() != null) {
             templates = Templates.of(answers, paper.size());
             sections.add(templates.section(answers, bar));
             missing.remove(PaperPart.TEMPLATES);
         }
         return new ShopSheet(
-                title(answers.design()),
+                title(document),
                 paper.size(),
                 byGravity(answers.findings()),
                 missing.stream().map(PaperPart::name).toList(),
@@ -110,10 +114,9 @@ public final class ShopSheetCalculator {
         return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
     }
 
-    private static String title(Design design) {
-        String name = design.request().name();
-        return name == null || name.isBlank()
-                ? "Sphere from " + Article.with(design.solid().name())
-                : name;
+    /** What a document's build is called. */
+    public static String title(Document document) {
+        String name = document.name();
+        return name == null || name.isBlank() ? "Sphere from " + Article.with(document.solid()) : name;
     }
 }

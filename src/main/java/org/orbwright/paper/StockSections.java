@@ -53,7 +53,7 @@ final class StockSections {
             section.heading("Board " + board.number() + ": " + (board.name() == null ? "" : board.name() + ", ")
                             + board.species())
                     .table(headings(section), rows(steps, section))
-                    .picture(BoardDrawing.draw(answers.design(), answers.stock(), board.number()));
+                    .sketch(BoardDrawing.draw(answers.design(), answers.stock(), board.number()));
         }
         return section.check("All boards cut. Each strip is marked with its name, and what is kept is put by.")
                 .build();

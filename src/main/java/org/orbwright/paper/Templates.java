@@ -26,10 +26,10 @@ import org.orbwright.turning.Roughing.RingGauge;
  * @param leftOut for each that is not, what it is and why
  */
 record Templates(List<Drawing> printed, List<String> leftOut) {
-    /** A template on more pages is no longer put together exactly. Chosen, no source. */
-    private static final int MOST_PAGES = 24;
+    /** A template of more tiles is no longer put together exactly. Chosen, no source. */
+    private static final int MOST_TILES = 24;
     /** All templates of a sheet together. Chosen, no source. */
-    private static final int MOST_PAGES_OF_ALL = 100;
+    private static final int MOST_TILES_OF_ALL = 100;
 
     Templates {
         printed = List.copyOf(printed);
@@ -43,12 +43,12 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         long all = 0;
         for (Drawing drawing : all(answers, paper)) {
             long tiles = Tiling.of(drawing, paper).tiles();
-            if (tiles > MOST_PAGES) {
+            if (tiles > MOST_TILES) {
                 leftOut.add("Left out: " + drawing.title() + ". It would take " + tiles
-                        + " pages, and a template has at" + " most " + MOST_PAGES + ".");
-            } else if (all + tiles > MOST_PAGES_OF_ALL) {
+                        + " tiles, and a template has at most " + MOST_TILES + ".");
+            } else if (all + tiles > MOST_TILES_OF_ALL) {
                 leftOut.add("Left out: " + drawing.title() + ". With it the templates would take more than "
-                        + MOST_PAGES_OF_ALL + " pages.");
+                        + MOST_TILES_OF_ALL + " tiles.");
             } else {
                 all += tiles;
                 printed.add(drawing);

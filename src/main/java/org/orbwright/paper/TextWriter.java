@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.orbwright.document.Document;
-import org.orbwright.notice.Article;
 import org.orbwright.notice.Notice;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.paper.ShopSheet.Step;
@@ -34,8 +33,7 @@ public final class TextWriter {
     public static String write(Answer sheet) {
         TextWriter writer = new TextWriter();
         Document document = sheet.document();
-        String name = document.name();
-        writer.line(name == null || name.isBlank() ? "Sphere from " + Article.with(document.solid()) : name);
+        writer.line(ShopSheetCalculator.title(document));
         writer.findings(sheet.findings());
         SummarySections.of(sheet).forEach(writer::section);
         writer.cautions(sheet.cautions());

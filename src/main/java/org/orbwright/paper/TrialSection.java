@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.orbwright.diagnosis.DialSetting;
+import org.orbwright.document.PaperPart;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
 import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.segment.Yield.LaminationYield;
+import org.orbwright.sheet.Caution.Step;
 
 /** A table to write trials of the saw into, as the section diagnosis of a document takes them. */
 final class TrialSection {
@@ -27,7 +29,15 @@ final class TrialSection {
     }
 
     static Section trials(Answers answers) {
-        TrialSection trials = new TrialSection(answers.section("Trials of the saw"));
+        SetUp section = answers.section("Trials of the saw");
+        // A trial cut is a cut; where the sheet has its cards, their cautions stand there.
+        if (!answers.prints(PaperPart.SEGMENTS)) {
+            section.cautions(Step.SETTING_UP, Step.CROSSCUTTING);
+        }
+        if (!answers.prints(PaperPart.BEVELS)) {
+            section.cautions(Step.SETTING_UP, Step.BEVELLING);
+        }
+        TrialSection trials = new TrialSection(section);
         for (JigFace face : answers.jig().faces()) {
             for (JigSegment segment : face.segments()) {
                 String name = face.face() + " " + segment.segment();
@@ -74,8 +84,9 @@ final class TrialSection {
         return section.text("Write a line for each trial cut. The columns are the fields of a trial in the document's"
                         + " section diagnosis, under dialIn. Post the document to the address diagnosis: it answers the"
                         + " next setting. In set stands what your scale showed. Write a gap or a reading, not both. In"
-                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam. The document has the names of"
-                        + " settings in capitals.")
+                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam. The columns set and reading have"
+                        + " the unit of what is to be read; gap and distance are in " + section.unit() + ". The"
+                        + " document has the names of settings in capitals.")
                 .table(headings, rows)
                 .build();
     }

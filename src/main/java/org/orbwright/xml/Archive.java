@@ -12,7 +12,7 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** A ZIP archive of XML parts; the same parts give the same bytes. */
+/** A ZIP archive; the same parts give the same bytes. */
 public final class Archive {
     /**
      * No clock shows in the bytes; entries of the first day of 1980 would get an extra field, which a first entry may

@@ -10,6 +10,9 @@ import javax.xml.stream.XMLStreamWriter;
  * what XML may hold; texts may be anybody's.
  */
 public final class Xml {
+    /** By which a page of ours is known. */
+    public static final String GENERATOR = "Orbwright";
+
     private static final String HTML_STYLE =
             "body { font: 16px/1.45 sans-serif; margin: 0 auto; max-width: 54em; padding: 1em; }"
                     + " .STOP { border: 4px solid; padding: 0.5em; } .WARN { border: 2px solid; padding: 0.5em; }";
@@ -61,6 +64,7 @@ public final class Xml {
         return page.open("head")
                 .empty("meta", "charset", "UTF-8")
                 .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+                .empty("meta", "name", "generator", "content", GENERATOR)
                 .text("title", title)
                 .text("style", HTML_STYLE)
                 .close(1)

@@ -41,6 +41,13 @@ class MakeCommandTest {
         assertEquals(1, again.exitCode());
         assertTrue(again.getErrorOutput().contains("is not empty, and nothing was written."), again.getErrorOutput());
 
+        Path foreign = Files.createDirectory(place.resolve("pages"));
+        Path about = Files.writeString(foreign.resolve("about.html"), "mine");
+        Files.writeString(foreign.resolve("index.html"), "<a href=\"about.html\">about</a>");
+        LaunchResult refused = launcher.launch("make", "--replace", design.toString(), foreign.toString());
+        assertEquals(1, refused.exitCode());
+        assertTrue(Files.exists(about));
+
         Path note = Files.writeString(folder.resolve("my-note.txt"), "glue on Friday");
         Files.writeString(design, SMALL.formatted("octahedron"));
         LaunchResult replaced = launcher.launch("make", "--replace", design.toString(), folder.toString());

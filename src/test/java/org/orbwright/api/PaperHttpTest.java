@@ -55,6 +55,22 @@ class PaperHttpTest {
         }
     }
 
+    @Test
+    void partsAreChosenByName() throws IOException {
+        ObjectNode body = body("boathouse-lantern");
+        body.set("paper", Contract.json("{\"parts\":[\"BEVELS\"]}"));
+        String text = text(pdf(body));
+        assertTrue(text.contains("Bevelling the panels") && !text.contains("Crosscutting the segments"), text);
+        body.set("paper", Contract.json("{\"parts\":[\"BEVELS\",\"COVER\"]}"));
+        request(Contract.badRequest(), body)
+                .post(ADDRESS)
+                .then()
+                .statusCode(400)
+                .body("violations[0].path", equalTo("/paper/parts/1"))
+                .body("violations[0].code", equalTo("UNKNOWN_VALUE"))
+                .body("violations[0].allowed", startsWith("one of SUMMARY, BANDS"));
+    }
+
     private static JsonNode answer(String address, JsonNode body) {
         return Contract.json(
                 request(Contract.request(), body).post("/v1/" + address).asString());

@@ -62,7 +62,7 @@ class SawSetUpDrawingTest {
     }
 
     private static void leg(Design design, JigFace face, JigSegment segment, CutSide side) {
-        Drawing drawing = SawSetUpDrawing.leg(design, face, segment, side);
+        Drawing drawing = SawSetUpDrawing.leg(design, DrawnFace.of(design, face.face()), segment, side);
         double angle = (side == CutSide.LEFT ? segment.left() : segment.right())
                 .mitre()
                 .angle();
@@ -128,7 +128,8 @@ class SawSetUpDrawingTest {
     void isAStripWithReadableLettersAndTheSentenceOnGuards(Design design) {
         for (JigFace face : faces(design)) {
             for (Drawing drawing : List.of(
-                    SawSetUpDrawing.leg(design, face, face.segments().get(0), CutSide.LEFT),
+                    SawSetUpDrawing.leg(
+                            design, design.panels().get(0), face.segments().get(0), CutSide.LEFT),
                     SawSetUpDrawing.bevel(design, face))) {
                 SvgDocument.of(drawing).check(drawing);
                 assertTrue(drawing.width() == 180 && drawing.height() <= 70);
@@ -140,7 +141,7 @@ class SawSetUpDrawingTest {
                         all += label.text() + " ";
                     }
                 }
-                assertTrue(all.contains("Guards and hold-downs are left out of the picture; use them as the"), all);
+                assertTrue(all.contains("Guards are left out, and of a hold-down only its place is shown."), all);
             }
         }
     }

@@ -30,7 +30,9 @@ import org.orbwright.document.PaperPart;
 import org.orbwright.document.PaperRequest;
 import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Line;
+import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PathData;
 import org.orbwright.fixture.Designs;
@@ -321,7 +323,7 @@ class PdfWriterTest {
         ShopSheet sheet = new ShopSheet(
                 "Long", PaperSize.A4, List.of(), List.of(), List.of(), new Bar(100, "100 mm"), List.of(long900));
         try (PDDocument document = pdf(sheet)) {
-            List<Integer> pages = pages(document, "Long, row 1 of 1");
+            List<Integer> pages = pages(document, "of 4, Long");
             assertEquals(4, pages.size());
             for (int i = 1; i < pages.size(); i++) {
                 List<Stroke> before = PdfLines.of(document.getPage(pages.get(i - 1)));
@@ -345,10 +347,36 @@ class PdfWriterTest {
         }
     }
 
-    /**
-     * A whole dodecahedron, with all that a build answers, on at most twelve pages; and the worked design with boards,
-     * inlays, balance and a tool path on as few as were reached.
-     */
+    /** A number that is cut at the edge of a tile would be read as another one. */
+    @Test
+    void noLabelIsCutAtTheEdgeOfATile() throws IOException {
+        ShopSheet sheet = sheet(example("dodecahedron-with-land"), PaperSize.A4);
+        try (PDDocument document = pdf(sheet)) {
+            String text = text(document);
+            for (Drawing template : sheet.templates()) {
+                for (Mark mark : template.marks()) {
+                    if (mark instanceof Label label) {
+                        assertTrue(text.contains(label.text()), label.text());
+                    }
+                }
+            }
+            for (int page : pages(document, BAR)) {
+                double width = document.getPage(page).getMediaBox().getWidth();
+                new PDFTextStripper() {
+                    @Override
+                    protected void processTextPosition(TextPosition letter) {
+                        if (getCurrentPageNo() == page + 1) {
+                            assertTrue(
+                                    letter.getX() > 27 && letter.getX() + letter.getWidth() < width - 27, letter + "");
+                        }
+                        super.processTextPosition(letter);
+                    }
+                }.getText(document);
+            }
+        }
+    }
+
+    /** A whole dodecahedron, two spheres of it, with all that any build needs. */
     @ParameterizedTest
     @CsvSource({"dodecahedron-with-land, 12"})
     void aWholeBuildTakesFewPages(String name, int most) throws IOException {

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,7 @@ import org.orbwright.fixture.Stocks;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Picture;
 import org.orbwright.paper.ShopSheet.Section;
+import org.orbwright.paper.ShopSheet.Step;
 import org.orbwright.paper.ShopSheet.Table;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
@@ -422,6 +424,47 @@ class ShopSheetCalculatorTest {
                 List.of("The design in brief", "Bevelling the panels"),
                 sheet.sections().stream().map(Section::title).toList());
         assertEquals(List.of(), sheet.missing());
+    }
+
+    /** What fits is not what is safe: that is said whatever is printed, and trial cuts have their cautions. */
+    @Test
+    void aPartAloneHasItsCautions() {
+        ShopSheet trials = ShopSheetCalculator.sheet(Designs.of("cube")
+                .document(org.orbwright.document.Section.PAPER, new PaperRequest(null, List.of(PaperPart.TRIALS))));
+        assertEquals(texts(Caution.Step.GENERAL), cautions(section(trials, "Before the first cut")));
+        assertTrue(cautions(section(trials, "Trials of the saw")).containsAll(texts(Caution.Step.CROSSCUTTING)));
+        assertTrue(cautions(section(trials, "Trials of the saw")).containsAll(texts(Caution.Step.BEVELLING)));
+    }
+
+    /** Two blanks of one face kind have woods of their own, and their tiles must not be mixed up. */
+    @ParameterizedTest
+    @MethodSource("solids")
+    void noTwoTemplatesHaveOneTitle(String solid) {
+        titlesDiffer(sheet(Designs.of(solid)));
+    }
+
+    @Test
+    void templatesOfHalvesDiffer() {
+        titlesDiffer(sheet(Designs.example("truncated-octahedron-alternating")));
+    }
+
+    private static void titlesDiffer(ShopSheet sheet) {
+        List<String> titles = sheet.templates().stream().map(Drawing::title).toList();
+        assertEquals(titles.size(), Set.copyOf(titles).size(), titles::toString);
+    }
+
+    /** A set-up, a board and a section are fitted to the sheet; panels, nets and spheres have their own size. */
+    @Test
+    void onlyWhatIsDrawnAtItsSizeHasAScale() throws IOException {
+        for (Section section : ShopSheetCalculator.sheet(tide()).sections()) {
+            for (Step step : section.steps()) {
+                if (step instanceof Picture picture) {
+                    String title = picture.drawing().title();
+                    boolean fitted = title.matches("Section.*|Board.*|Bevel.*|Segment .* leg, from above");
+                    assertEquals(!fitted, picture.trueSize(), title);
+                }
+            }
+        }
     }
 
     @Test
