@@ -19,9 +19,10 @@ RUN --mount=type=cache,target=/root/.m2/repository \
     mvn -q -B package -Dmaven.test.skip=true -Dspotless.check.skip=true -Dquarkus.package.jar.type=aot-jar
 # The linked modules are what the service asks for by its libraries' manifests and services, not what jdeps finds alone.
 #
-# Its own options, which JDK_JAVA_OPTIONS and the command line overrule one by one:
+# Its own options, which JDK_JAVA_OPTIONS and the command line overrule one by one. In ENTRYPOINT they would stand after
+# JDK_JAVA_OPTIONS, and nobody could overrule them there:
 # - the serial collector, which needs the least memory, unless another one is named: the first option says so, the second
-#   keeps the first from leaving out the compiler for what runs long;
+#   keeps the first from leaving out the compiler for what runs long. No collector is named here: a second one is refused;
 # - a heap of at most 60 % of the container's memory, the rest is for the cache, code and libraries (some 110 MB, and what
 #   pictures and connections take), and a small one at first, so that it grows with the work and not with the machine;
 # - short pointers, on large machines too, where that many per cent would need long ones, with which no cache can be shared;
@@ -38,7 +39,8 @@ RUN jlink --output /opt/orbwright/java --no-header-files --no-man-pages --compre
 java.rmi,java.scripting,java.security.jgss,java.security.sasl,java.sql,java.transaction.xa,java.xml,\
 jdk.crypto.ec,jdk.jfr,jdk.management,jdk.unsupported,jdk.zipfs
 COPY src/container src/container
-# Pictures write their text in the one font that comes with the PDF library, so that none has to be installed.
+# Pictures write their text in the one font that comes with the PDF library, so that none has to be installed. With its
+# fontconfig.properties the Java machine does not look for fontconfig. Without both it throws.
 RUN cp -r target/quarkus-app/. target/bom.json target/licences.txt LICENSE /opt/orbwright/ && \
     mkdir -p /opt/orbwright/java/lib/fonts && cd /opt/orbwright/java/lib/fonts && \
     jar --extract --file "$(ls /opt/orbwright/lib/main/org.apache.pdfbox.pdfbox-[0-9]*.jar)" \
@@ -51,7 +53,16 @@ RUN cd /opt/orbwright && natives="$(ls "$PWD"/lib/main/com.google.ortools.ortool
     cd native && jar --extract --file "$natives" && mv ortools-linux-*/* . && rm -r META-INF ortools-linux-* && \
     touch /build/empty && jar --create --file "$natives" -C /build empty
 # The Java machine takes the cache only beside files of the same size and time: those are set before it is made, to a fixed
-# time, so that layers come out alike.
+# time, so that layers come out alike. A cache that is missing is no error; -XX:AOTMode=on makes it one. All collectors use
+# it but those without compressed pointers (ZGC).
+#
+# Most of the memory at rest is the cache: classes that are linked at the start are touched then, so all of it is resident.
+# Hence pictures, paper and plans are not rehearsed: 20 MB less, and their first answers take a little longer. Without
+# linked classes the start would take twice as long. The rest of the start's garbage stays in the heap: the serial collector
+# has no reason to look before more is needed.
+#
+# Two builds of one commit give the same files but for two. One is generated-bytecode.jar, whose classes Quarkus 3.33 does
+# not generate in one order (quarkusio/quarkus#7027). The other is the cache, which holds what the rehearsal measured.
 ARG SOURCE_DATE_EPOCH=1767225600
 RUN find /opt/orbwright -exec touch --no-dereference --date=@${SOURCE_DATE_EPOCH} {} + && \
     java src/container/java/org/orbwright/container/Rehearsal.java /opt/orbwright/java/bin/java \
@@ -79,8 +90,9 @@ ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwrig
             "-Dsun.awt.fontconfig=/opt/orbwright/java/lib/fontconfig.properties", \
             "-Djava.library.path=/opt/orbwright/native", \
             "-jar", "/opt/orbwright/quarkus-run.jar"]
-# Asks the address in ORBWRIGHT_HEALTH, http://127.0.0.1:8080/q/health/live without it. This Java machine reads
-# JDK_JAVA_OPTIONS too, so its few megabytes are stated here, where they overrule what the service has.
+# For plain containers; Kubernetes asks by HTTP. Asks the address in ORBWRIGHT_HEALTH, by default
+# http://127.0.0.1:8080/q/health/live. This Java machine reads JDK_JAVA_OPTIONS too, so its few megabytes are stated here,
+# where they overrule what the service has. No option that opens a port belongs into JDK_JAVA_OPTIONS: it would open twice.
 HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
     CMD ["/opt/orbwright/java/bin/java", "-Xms8m", "-Xmx16m", "-XX:TieredStopAtLevel=1", "-XX:AOTMode=off", \
          "-cp", "/opt/orbwright/app/*", "org.orbwright.api.HealthCheck"]
