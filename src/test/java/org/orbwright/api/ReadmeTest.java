@@ -39,7 +39,6 @@ class ReadmeTest {
     private static final String DESIGN = worked("icosahedron-mixed");
     private static final Pattern QUOTED = Pattern.compile("`([^`]*)`");
     private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?");
-    private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)(?:#[^)]*)?\\)");
     private static final Pattern POSTED = Pattern.compile("--data @(\\S+)");
     private static final Pattern ACCEPTED = Pattern.compile("-H 'Accept: ([^']*)'");
     private static final Pattern ASKED = Pattern.compile("http://localhost:8080([^'\\s]+)");
@@ -68,16 +67,6 @@ class ReadmeTest {
         String told = pages.get(README).replace('\n', ' ').replaceFirst(".*says why: \"([^\"]*)\".*", "$1");
         assertTrue(
                 sheet(threeLines()).path("findings").findValuesAsText("message").contains(told), told);
-    }
-
-    @TestFactory
-    Stream<DynamicTest> everyLinkLeadsToAFile() {
-        List<DynamicTest> tests = new ArrayList<>();
-        pages.forEach((page, text) -> matches(LINK, text, 1)
-                .forEach(link -> tests.add(DynamicTest.dynamicTest(
-                        page + " " + link, () -> assertTrue(Files.exists(page.resolveSibling(link)))))));
-        assertFalse(tests.isEmpty());
-        return tests.stream();
     }
 
     /** The commands that post a worked document. */
