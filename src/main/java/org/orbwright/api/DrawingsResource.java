@@ -25,6 +25,7 @@ import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.drawing.SectionDrawing;
 import org.orbwright.drawing.SphereDrawing;
+import org.orbwright.drawing.SphereLook;
 import org.orbwright.drawing.SurvivalDrawing;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
@@ -88,22 +89,29 @@ public class DrawingsResource {
                             schema = @Schema(type = SchemaType.BOOLEAN))
                     @QueryParam("numbers")
                     String numbers,
+            @Parameter(
+                            description =
+                                    "Whether a light from the upper left shades the sphere, true or false; false if"
+                                            + " left out. The woods then have their colours alone, without hatches.",
+                            example = "true",
+                            schema = @Schema(type = SchemaType.BOOLEAN))
+                    @QueryParam("light")
+                    String light,
             @BeanParam PictureQuery query) {
-        boolean numbered = Boolean.parseBoolean(Query.name("numbers", numbers, List.of("false", "true")));
         Design design = Design.of(document.design());
-        double around = Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25"));
-        double above = Math.toRadians(Query.number("elevation", elevation, -90, 90, "20"));
+        SphereLook look = new SphereLook(
+                Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25")),
+                Math.toRadians(Query.number("elevation", elevation, -90, 90, "20")),
+                Query.flag("numbers", numbers),
+                Query.flag("light", light));
         if (!Query.isEmpty(panel)) {
             Query.leftOut("azimuth", azimuth, "where a panel is named");
             Query.leftOut("elevation", elevation, "where a panel is named");
             int faces = design.solid().faces().size();
-            int number = Query.whole("panel", panel, 1, faces, "1");
-            return query.answer(
-                    SphereDrawing.facing(design, design.sphere(set.asked()), number, numbered),
-                    SheetCalculator.turned(document).notices());
+            look = look.facing(design.solid(), Query.whole("panel", panel, 1, faces, "1"));
         }
         return query.answer(
-                SphereDrawing.draw(design, design.sphere(set.asked()), around, above, numbered),
+                SphereDrawing.draw(design, design.sphere(set.asked()), look),
                 SheetCalculator.turned(document).notices());
     }
 

@@ -66,6 +66,11 @@ final class Query {
         throw refuse(name, "UNKNOWN_VALUE", text, "one of " + String.join(", ", names));
     }
 
+    /** A parameter that is true or false; false where there is none. */
+    static boolean flag(String name, String text) {
+        return Boolean.parseBoolean(name(name, text, List.of("false", "true")));
+    }
+
     /** Whether a parameter says nothing. */
     static boolean isEmpty(String text) {
         return text == null || text.isEmpty();

@@ -31,7 +31,7 @@ public record Drawing(
     }
 
     /** Something that is drawn. */
-    public sealed interface Mark permits Area, Paper, Ink, Line, Label {
+    public sealed interface Mark permits Area, Shade, Paper, Ink, Line, Label {
         /** The same mark further down on the sheet. */
         Mark lowered(double by);
     }
@@ -42,11 +42,37 @@ public record Drawing(
      * @param path its closed outline
      * @param tone number of its wood's tone
      * @param pen how its outline is drawn
+     * @param hatched whether it has the tone's hatch; without it, it has the colour alone
      */
-    public record Area(PathData path, int tone, Pen pen) implements Mark {
+    public record Area(PathData path, int tone, Pen pen, boolean hatched) implements Mark {
+
+        /** An area with colour and hatch. */
+        public Area(PathData path, int tone, Pen pen) {
+            this(path, tone, pen, true);
+        }
+
+        /** The same area in its colour alone. */
+        Area plain() {
+            return new Area(path, tone, pen, false);
+        }
+
         @Override
         public Mark lowered(double by) {
-            return new Area(path.lowered(by), tone, pen);
+            return new Area(path.lowered(by), tone, pen, hatched);
+        }
+    }
+
+    /**
+     * Light from the upper left and shadow on a ball. It lies over the colours, which are seen through it.
+     *
+     * @param x middle of the ball
+     * @param y middle of the ball
+     * @param radius radius of the ball
+     */
+    public record Shade(double x, double y, double radius) implements Mark {
+        @Override
+        public Mark lowered(double by) {
+            return new Shade(x, y + by, radius);
         }
     }
 

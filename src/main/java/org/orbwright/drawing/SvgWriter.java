@@ -12,6 +12,7 @@ import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Paper;
 import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.Drawing.Shade;
 import org.orbwright.xml.XmlText;
 
 /** Writes a drawing as SVG 1.1, one user unit a millimetre, with a title and a description for readers of screens. */
@@ -94,7 +95,7 @@ public final class SvgWriter {
         double size = drawing.width() / HATCHES_PER_SHEET;
         xml.writeStartElement("defs");
         int[] tones = drawing.marks().stream()
-                .filter(Area.class::isInstance)
+                .filter(mark -> mark instanceof Area area && area.hatched())
                 .mapToInt(mark -> ((Area) mark).tone())
                 .distinct()
                 .sorted()
@@ -116,12 +117,17 @@ public final class SvgWriter {
             attributes("transform", "scale(" + PathData.number(size / Tones.HATCH_SIZE) + ")");
             xml.writeEndElement();
         }
+        if (drawing.marks().stream().anyMatch(Shade.class::isInstance)) {
+            ShadeGradient.define(xml, prefix);
+        }
         xml.writeEndElement();
     }
 
     private void mark(Mark mark) throws XMLStreamException {
         if (mark instanceof Area area) {
             area(area);
+        } else if (mark instanceof Shade shade) {
+            ShadeGradient.lay(shade, xml, prefix);
         } else if (mark instanceof Paper paper) {
             xml.writeEmptyElement("path");
             attributes("d", paper.path().toString(), "fill", PAPER, "fill-rule", "evenodd");
@@ -154,8 +160,10 @@ public final class SvgWriter {
         String path = area.path().toString();
         xml.writeEmptyElement("path");
         attributes("d", path, "fill", Tones.fill(area.tone()));
-        xml.writeEmptyElement("path");
-        attributes("d", path, "fill", "url(#" + prefix + "wood-" + area.tone() + ")");
+        if (area.hatched()) {
+            xml.writeEmptyElement("path");
+            attributes("d", path, "fill", "url(#" + prefix + "wood-" + area.tone() + ")");
+        }
         pen(area.pen());
     }
 

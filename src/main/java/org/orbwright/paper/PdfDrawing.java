@@ -67,15 +67,18 @@ final class PdfDrawing {
         out.restoreGraphicsState();
     }
 
+    /** Draws a mark. A shade has no look here: nothing on paper is lit. */
     private void mark(Mark mark, PdfCanvas canvas, double scale, double thin, double hatch) throws IOException {
         PDPageContentStream out = canvas.out();
         if (mark instanceof Area area) {
             out.setNonStrokingColor(Color.decode(Tones.fill(area.tone())));
             PdfPath.lay(area.path(), scale, out);
             out.fill();
-            out.setNonStrokingColor(hatched(area.tone(), hatch, canvas));
-            PdfPath.lay(area.path(), scale, out);
-            out.fill();
+            if (area.hatched()) {
+                out.setNonStrokingColor(hatched(area.tone(), hatch, canvas));
+                PdfPath.lay(area.path(), scale, out);
+                out.fill();
+            }
             stroke(area.path(), area.pen(), scale, thin, out);
         } else if (mark instanceof Paper paper) {
             out.saveGraphicsState();

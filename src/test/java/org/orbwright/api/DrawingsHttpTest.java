@@ -94,6 +94,7 @@ class DrawingsHttpTest {
         "panel, face, pentagon, 'one of square, hexagon'",
         "panel, set, sideways, 'one of UPRIGHT, INVERTED'",
         "sphere, numbers, no, 'one of false, true'",
+        "sphere, light, on, 'one of false, true'",
         "sphere, azimuth, north, -360 to 360",
         "sphere, elevation, 90.5, -90 to 90",
         "survival, stations, 1, 'a whole number, 2 to 91'",

@@ -189,7 +189,10 @@ class SphereDrawingTest {
         Design design = DrawnDesigns.on(solid, 0, 30, 0, null);
         int last = design.solid().faces().size();
         for (int panel : new int[] {1, 2, last}) {
-            Drawing drawing = SphereDrawing.facing(design, design.sphere(BandSet.UPRIGHT), panel, true);
+            Drawing drawing = SphereDrawing.draw(
+                    design,
+                    design.sphere(BandSet.UPRIGHT),
+                    new SphereLook(0, 0, true, false).facing(design.solid(), panel));
             Drawing.Label number = drawing.marks().stream()
                     .filter(mark -> mark instanceof Drawing.Label label
                             && label.letters() == Drawing.Letters.REVERSED

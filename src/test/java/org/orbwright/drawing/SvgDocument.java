@@ -23,7 +23,7 @@ import org.xml.sax.InputSource;
 record SvgDocument(Element root, List<Element> elements) {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Set<String> ELEMENTS =
-            Set.of("svg", "title", "desc", "defs", "pattern", "path", "rect", "text");
+            Set.of("svg", "title", "desc", "defs", "pattern", "path", "rect", "text", "radialGradient", "stop");
     private static final Pattern REFERENCE = Pattern.compile("url\\(#([^)]*)\\)");
     private static final Pattern COORDINATES =
             Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)|A[0-9.]+ [0-9.]+ 0 [01] [01] (-?[0-9.]+) (-?[0-9.]+)|Z");
