@@ -24,7 +24,6 @@ import org.orbwright.drawing.Drawing;
 import org.orbwright.drawing.NetDrawing;
 import org.orbwright.drawing.SawSetUpDrawing;
 import org.orbwright.drawing.SectionDrawing;
-import org.orbwright.drawing.SphereDrawing;
 import org.orbwright.drawing.SphereLook;
 import org.orbwright.drawing.SurvivalDrawing;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -54,11 +53,11 @@ public class DrawingsResource {
             operationId = "drawSphere",
             summary = "The finished sphere",
             description = "The sphere with the bands of every panel and the seams, in orthographic projection from any"
-                    + " direction or square to one of its panels. A ring marks a panel's middle, or its number where"
+                    + " direction or square to one of its panels, for one set or for both side by side. A ring marks a panel's middle, or its number where"
                     + " numbers are asked for and have room.")
     public Response sphere(
             Document document,
-            @BeanParam SetQuery set,
+            @BeanParam SphereSetQuery set,
             @Parameter(
                             description =
                                     "Where the eye stands around the solid's third axis, in degrees from its first"
@@ -111,8 +110,7 @@ public class DrawingsResource {
             look = look.facing(design.solid(), Query.whole("panel", panel, 1, faces, "1"));
         }
         return query.answer(
-                SphereDrawing.draw(design, design.sphere(set.asked()), look),
-                SheetCalculator.turned(document).notices());
+                set.draw(design, look), SheetCalculator.turned(document).notices());
     }
 
     @POST

@@ -182,6 +182,33 @@ public record Design(
         return asked == null ? spheres.get(0) : SphereKind.of(asked, 1, solid);
     }
 
+    /**
+     * A sphere of each set.
+     *
+     * @throws ImpossibleDesignException where sawing gives one set, or where each sphere has panels of both
+     */
+    public List<SphereKind> sphereOfEachSet() {
+        if (!hasTwoSets()) {
+            throw new ImpossibleDesignException(List.of(new Violation(
+                    "/laminations",
+                    "ONE_SET",
+                    "Sawing gives one set of segments here, so there are no two spheres to compare.",
+                    null,
+                    "straight bands that differ when the blank is turned around")));
+        }
+        if (spheres.get(0).set() == SphereSet.MIXED) {
+            throw new ImpossibleDesignException(List.of(new Violation(
+                    "/sets",
+                    "SETS_MIXED",
+                    "Each sphere of this design has panels of both sets, so there are no two spheres to compare.",
+                    String.valueOf(request.sets()),
+                    "TWINS, UPRIGHT or INVERTED")));
+        }
+        return Stream.of(BandSet.values())
+                .map(set -> SphereKind.of(set, 1, solid))
+                .toList();
+    }
+
     /** The set that is asked for, or else the one that the first panel is made from. */
     public BandSet set(BandSet asked) {
         return asked == null ? spheres.get(0).panels().get(0) : asked;

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
+import org.orbwright.drawing.Drawing.Anchor;
 import org.orbwright.drawing.Drawing.Area;
+import org.orbwright.drawing.Drawing.Label;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.notice.Article;
@@ -15,6 +17,9 @@ public final class SphereDrawing {
     public static final double AZIMUTH = Math.toRadians(25);
     /** How far it stands above the plane of the first two axes; in radians. */
     public static final double ELEVATION = Math.toRadians(20);
+
+    /** Height of a set's name below its sphere, with the room below it, in letters. */
+    private static final double SUBTITLE = 2.5;
 
     private SphereDrawing() {}
 
@@ -53,6 +58,39 @@ public final class SphereDrawing {
                         + " segments of " + name + ", seen from outside.",
                 width,
                 width,
+                marks);
+    }
+
+    /**
+     * Draws spheres of a design side by side, each with the name of its set below it, and one key.
+     *
+     * @param design the design
+     * @param spheres which sets their panels are made from
+     * @param look how they are looked at
+     */
+    public static Drawing sideBySide(Design design, List<SphereKind> spheres, SphereLook look) {
+        double middle = design.sphereRadius() * (1 + Legend.MARGIN);
+        double width = 2 * middle * spheres.size();
+        double letters = Legend.letters(width);
+        List<Mark> marks = new ArrayList<>();
+        List<String> sets = new ArrayList<>();
+        for (SphereKind sphere : spheres) {
+            double x = (2 * sets.size() + 1) * middle;
+            String set = Legend.setName(sphere.set());
+            marks.addAll(new SphereDisc(design, sphere, look, new Point(x, middle), letters).marks());
+            marks.add(new Label(x, 2 * middle + letters, letters, Anchor.MIDDLE, set + " segments"));
+            sets.add(set);
+        }
+        String name = Article.with(design.solid().name());
+        return sheet(
+                design,
+                look,
+                "Spheres from " + name + ", " + String.join(" and ", sets),
+                "Finished spheres of " + design.say(2 * design.sphereRadius()) + " in diameter side by side, from "
+                        + name + ", seen from outside. From left to right: made from " + String.join(", from ", sets)
+                        + " segments.",
+                width,
+                2 * middle + SUBTITLE * letters,
                 marks);
     }
 

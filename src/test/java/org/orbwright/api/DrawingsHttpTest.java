@@ -94,6 +94,7 @@ class DrawingsHttpTest {
         "panel, face, pentagon, 'one of square, hexagon'",
         "panel, set, sideways, 'one of UPRIGHT, INVERTED'",
         "sphere, numbers, no, 'one of false, true'",
+        "sphere, set, TWINS, 'one of UPRIGHT, INVERTED, BOTH'",
         "sphere, light, on, 'one of false, true'",
         "sphere, azimuth, north, -360 to 360",
         "sphere, elevation, 90.5, -90 to 90",
@@ -173,6 +174,36 @@ class DrawingsHttpTest {
                 .then()
                 .statusCode(400)
                 .body("detail", containsString("left out where a panel is named"));
+    }
+
+    @Test
+    void bothSetsAreShownSideBySide() {
+        String both = design(Contract.request(), "truncated-octahedron-alternating")
+                .queryParam("set", "BOTH")
+                .queryParam("light", true)
+                .post("/v1/drawings/sphere")
+                .then()
+                .statusCode(200)
+                .header("Content-Disposition", containsString("sphere BOTH.svg"))
+                .extract()
+                .asString();
+        for (String set : new String[] {"upright segments", "inverted segments"}) {
+            assertEquals(2, both.split(">" + set + "<", -1).length, set);
+        }
+    }
+
+    /** Mixed spheres; and chevrons, whose bands are not straight, so that sawing gives one set. */
+    @ParameterizedTest
+    @CsvSource({"icosahedron-mixed, /sets, SETS_MIXED", "cube-with-chevrons, /laminations, ONE_SET"})
+    void bothSetsAreRefusedWhereThereAreNoTwoSpheres(String design, String path, String code) {
+        design(Contract.request(), design)
+                .queryParam("set", "BOTH")
+                .post("/v1/drawings/sphere")
+                .then()
+                .statusCode(422)
+                .contentType("application/problem+json")
+                .body("violations[0].path", equalTo(path))
+                .body("violations[0].code", equalTo(code));
     }
 
     @Test

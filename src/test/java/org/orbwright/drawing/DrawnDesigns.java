@@ -91,6 +91,13 @@ final class DrawnDesigns {
             drawings.put("sphere " + set, SphereDrawing.draw(design, design.sphere(set), 0.5, 0.4, true));
         }
         drawings.put(
+                "sphere lit", SphereDrawing.draw(design, design.sphere(null), new SphereLook(0.5, 0.4, false, true)));
+        if (design.hasTwoSets()) {
+            drawings.put(
+                    "spheres",
+                    SphereDrawing.sideBySide(design, design.sphereOfEachSet(), new SphereLook(0.5, 0.4, true, true)));
+        }
+        drawings.put(
                 "net", NetDrawing.draw(design, design.sphere(BandSet.UPRIGHT), NetCalculator.calculate(null, design)));
         drawings.put("section", SectionDrawing.draw(design));
         return drawings;
