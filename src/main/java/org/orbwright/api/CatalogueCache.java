@@ -14,8 +14,9 @@ import java.util.zip.CRC32C;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
 
 /**
- * Lets caches keep what changes only with the service itself: the lists of solids, designs and woods here, and the
- * answers to spreadsheets ({@link CellAnswer}). Whoever has an answer already is told so without a body.
+ * Lets caches keep what changes only with the service itself: the lists of solids, designs and woods, with the pictures
+ * of solids, here, and the answers to spreadsheets ({@link CellAnswer}). Whoever has an answer already is told so
+ * without a body.
  */
 public class CatalogueCache {
     /** An hour is long for a shop's day and short for an upgrade. */
@@ -34,10 +35,7 @@ public class CatalogueCache {
                 || !CATALOGUE.contains(found.getResourceClass())) {
             return;
         }
-        EntityTag tag = tag(
-                answer.getEntity() instanceof Record part
-                        ? RecordWriter.toJson(part)
-                        : answer.getEntity().toString().getBytes(StandardCharsets.UTF_8));
+        EntityTag tag = tag(bytes(answer.getEntity()));
         answer.getHeaders().putSingle(HttpHeaders.ETAG, tag);
         answer.getHeaders().putSingle(HttpHeaders.CACHE_CONTROL, control());
         // A cache must not hand a packed answer to a caller that cannot unpack it.
@@ -47,6 +45,13 @@ public class CatalogueCache {
             answer.setStatus(304);
             answer.setEntity(null);
         }
+    }
+
+    private static byte[] bytes(Object answer) {
+        if (answer instanceof Record part) {
+            return RecordWriter.toJson(part);
+        }
+        return answer instanceof byte[] file ? file : answer.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     /** The tag of an answer. */

@@ -1,10 +1,12 @@
 package org.orbwright.api;
 
+import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
@@ -12,6 +14,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.orbwright.design.Violation;
+import org.orbwright.drawing.SolidDrawing;
 import org.orbwright.quantity.Describe;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
@@ -45,6 +48,30 @@ public class SolidsResource {
                             schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
                     @PathParam("solid")
                     String solid) {
+        return named(solid);
+    }
+
+    @GET
+    @Path("/{solid}/picture")
+    @Produces({Form.SVG_TYPE, Form.PNG_TYPE})
+    @Operation(
+            operationId = "drawSolid",
+            summary = "A picture of a solid",
+            description = "The solid with each face kind in a tone of its own, in orthographic projection, as SVG or as"
+                    + " PNG. Its key names the face kinds.")
+    @Heavy
+    public Response picture(
+            @Parameter(
+                            description = "The solid's name in the catalogue.",
+                            example = "truncated-icosahedron",
+                            schema = @Schema(type = SchemaType.STRING, minLength = 1, maxLength = 60))
+                    @PathParam("solid")
+                    String solid,
+            @BeanParam PictureQuery query) {
+        return query.answer(SolidDrawing.draw(named(solid)), List.of());
+    }
+
+    private static Solid named(String solid) {
         return SolidCatalogue.find(solid).orElseThrow(() -> unknown(solid));
     }
 

@@ -56,7 +56,16 @@ class PackedHttpTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"/solids", "/solids/cube", "/designs", "/designs/icosahedron-mixed", "/woods", "/woods/hickory"})
+            strings = {
+                "/solids",
+                "/solids/cube",
+                "/solids/cube/picture",
+                "/solids/cube/picture?format=png",
+                "/designs",
+                "/designs/icosahedron-mixed",
+                "/woods",
+                "/woods/hickory"
+            })
     void whoeverHasTheCatalogueIsToldSo(String address) {
         String tag = Contract.request()
                 .get("/v1" + address)

@@ -109,8 +109,12 @@ class StopsInFilesTest {
             "/v1/bodies/sphere", Map.of("deviation", "2"));
 
     /** Files that are about no document; the workbook asks for the cells severity and finding. */
-    private static final Set<String> WITHOUT_DOCUMENT =
-            Set.of("/clients/workbook.ods", "/clients/workbook.xlsx", "/problems", "/problems/{problem}");
+    private static final Set<String> WITHOUT_DOCUMENT = Set.of(
+            "/clients/workbook.ods",
+            "/clients/workbook.xlsx",
+            "/problems",
+            "/problems/{problem}",
+            "/v1/solids/{solid}/picture");
 
     /** Formats that have room for codes alone. */
     private static final Set<String> CODES_ALONE =
