@@ -138,8 +138,9 @@ final class LegSetUp {
         Point to = sheet(base, -1.5 * fence);
         marks.add(Callout.dimension(from.x(), from.y(), to.x(), to.y(), 1));
         Point middle = sheet(0.4 * base, -1.5 * fence);
-        marks.addAll(Callout.balloon(middle.x(), middle.y(), BALLOON, "B"));
+        // Where the gauge is turned little, the line that the angle is measured from runs below this letter.
         angle(frame.scale() * base);
+        marks.addAll(Callout.balloon(middle.x(), middle.y(), BALLOON, "B"));
     }
 
     /** The angle of the fence from square to the blade. */

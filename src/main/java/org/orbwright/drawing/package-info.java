@@ -7,7 +7,7 @@
  * {@link org.orbwright.drawing.SvgWriter} writes it as SVG 1.1 and {@link org.orbwright.drawing.PngRenderer} as PNG.
  * Outlines ({@link org.orbwright.drawing.Outline}) are for machines: {@link org.orbwright.drawing.DxfWriter} and
  * {@link org.orbwright.drawing.CutWriter} write them. Every drawing tells woods apart by tone, hatch and label, never
- * by colour alone.
+ * by colour alone. A lit sphere, by which woods are chosen, goes without hatches.
  *
  * <p><b>DXF</b> is release 2000 in ASCII with the least that ezdxf's documentation asks for. That needs no library.
  * Release 12 comes on request. It has no unit. {@code $INSUNITS} is written all the same. The unit also stands in the
@@ -19,7 +19,7 @@
  * trusted more than it was tested.
  *
  * <p><b>Marks on a blank</b> are full lines with the far side of each kerf dashed, as both sides are wanted wood. A
- * ring gauge that takes more than one page is printed as a quarter. It is turned about two lines at right angles.
+ * quarter of each ring gauge is printed where that saves a page. It is turned about two lines at right angles.
  *
  * <p><b>Large pictures wait for memory</b> ({@link org.orbwright.drawing.PngRenderer}).
  */
