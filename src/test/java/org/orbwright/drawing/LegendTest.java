@@ -32,8 +32,8 @@ import org.orbwright.jig.JigRequest;
 import org.orbwright.jig.TipCut.CutSide;
 
 /**
- * The key of a picture names what is drawn: no wood more and none less. Both are read from the marks alone; which tone a
- * wood has follows from the order of the bands in the design.
+ * The key of a picture names what is drawn: no wood more and none less. Both are read from the marks alone; which tone
+ * a wood has follows from the order of the bands in the design.
  */
 class LegendTest {
     /** A tone and how much of it is hidden. */
@@ -135,7 +135,8 @@ class LegendTest {
     void aBlankAtTheSawHasTheTonesOfItsLamination(String example) {
         Design design = DrawnDesigns.example(example);
         Map<String, Integer> tones = tones(design);
-        for (JigFace face : JigCalculator.plan(new JigRequest(null, null), design).faces()) {
+        for (JigFace face :
+                JigCalculator.plan(new JigRequest(null, null), design).faces()) {
             Panel panel = design.facePanels().stream()
                     .filter(each -> each.face().equals(face.face()))
                     .findFirst()
@@ -144,9 +145,7 @@ class LegendTest {
             panel.lamination().bands().forEach(band -> expected.add(tones.get(band.species())));
             Drawing drawing = SawSetUpDrawing.leg(design, face, face.segments().get(0), CutSide.LEFT);
             Set<Integer> drawn = new TreeSet<>();
-            drawing.marks().stream()
-                    .filter(Area.class::isInstance)
-                    .forEach(mark -> drawn.add(((Area) mark).tone()));
+            drawing.marks().stream().filter(Area.class::isInstance).forEach(mark -> drawn.add(((Area) mark).tone()));
             assertEquals(expected, drawn, drawing.title());
         }
     }
@@ -163,9 +162,7 @@ class LegendTest {
             assertEquals(Set.copyOf(looks(marks.subList(0, start))), Set.copyOf(key), drawing.title());
             assertEquals(1, key.stream().map(Look::tone).distinct().count(), "one board is of one wood");
             assertEquals(
-                    "waste",
-                    ((Label) marks.get(marks.size() - 1)).text(),
-                    "waste has lines alone, no tone of a wood");
+                    "waste", ((Label) marks.get(marks.size() - 1)).text(), "waste has lines alone, no tone of a wood");
             assertTrue(marks.get(marks.size() - 2) instanceof Line);
         }
     }
