@@ -143,7 +143,8 @@ class LegendTest {
                     .orElseThrow();
             Set<Integer> expected = new TreeSet<>();
             panel.lamination().bands().forEach(band -> expected.add(tones.get(band.species())));
-            Drawing drawing = SawSetUpDrawing.leg(design, face, face.segments().get(0), CutSide.LEFT);
+            Drawing drawing = SawSetUpDrawing.leg(
+                    design, DrawnFace.of(design, face.face()), face.segments().get(0), CutSide.LEFT);
             Set<Integer> drawn = new TreeSet<>();
             drawing.marks().stream().filter(Area.class::isInstance).forEach(mark -> drawn.add(((Area) mark).tone()));
             assertEquals(expected, drawn, drawing.title());

@@ -167,7 +167,8 @@ class ShopSheetCalculatorTest {
                 texts(section(sheet(Designs.example("dodecahedron-with-land").copies(1)), "Crosscutting the segments"));
         assertTrue(one.contains("Cut 60 upright segments. Left over: "), one);
         String pair = texts(section(sheet(Designs.example("dodecahedron-two-spheres")), "Crosscutting the segments"));
-        assertTrue(pair.contains("Cut 60 upright and 60 inverted segments. Left over: 0 upright and 0 inverted."), pair);
+        assertTrue(
+                pair.contains("Cut 60 upright and 60 inverted segments. Left over: 0 upright and 0 inverted."), pair);
         String alike = texts(section(
                 sheet(Designs.example("deltoidal-hexecontahedron-upright-bands")), "Crosscutting the segments"));
         assertTrue(alike.contains("Cut 60 segments. Left over: "), alike);
