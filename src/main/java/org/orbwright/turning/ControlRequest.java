@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNullElse;
 
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
+import java.time.Duration;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
@@ -49,8 +50,8 @@ public record ControlRequest(
         WorkOffset workOffset,
 
         @Describe(
-                value = "Number of the tool. The program then changes to it (T and M6) before the spindle starts."
-                        + " If left out, no tool is changed.",
+                value = "Number of the tool. The program then stops the spindle, changes to the tool (T and M6) and"
+                        + " waits (M0) before the spindle starts. If left out, no tool is changed.",
                 example = "3",
                 optional = true)
         @Min(1)
@@ -76,8 +77,8 @@ public record ControlRequest(
         @Describe(
                 value = "On three axes. CIRCLES: full circles (G3 with I and J), after G91.1. CIRCLES_WITHOUT_G91_1:"
                         + " the same for controls that refuse G91.1; I and J must be taken from the start of the"
-                        + " circle. SEGMENTS: straight moves around the circle, which stray outwards by at most"
-                        + " 0.01 mm, and never inwards. CIRCLES if left out.",
+                        + " circle. SEGMENTS: straight moves around the circle. Before they are rounded to decimals,"
+                        + " they lie at most 0.01 mm outside it and never inside. CIRCLES if left out.",
                 example = "\"CIRCLES\"",
                 optional = true)
         Arcs arcs,
@@ -127,6 +128,9 @@ public record ControlRequest(
         @Min(3)
         @Max(6)
         Integer decimals) {
+
+    /** How long a program waits for the spindle to come to speed. Common practice, no source. */
+    static final Duration WAIT = Duration.ofSeconds(5);
 
     /** What is worded as most controls take it. */
     static final ControlRequest USUAL =
@@ -200,14 +204,14 @@ public record ControlRequest(
         SEGMENTS
     }
 
-    /** How a wait of 5 seconds is written. */
+    /** How the wait for the spindle is written. */
     public enum Dwell {
         /** P in seconds. */
-        P_SECONDS("P5"),
+        P_SECONDS("P" + WAIT.toSeconds()),
         /** P in milliseconds. */
-        P_MILLISECONDS("P5000"),
+        P_MILLISECONDS("P" + WAIT.toMillis()),
         /** X in seconds. */
-        X_SECONDS("X5.0");
+        X_SECONDS("X" + WAIT.toSeconds() + ".0");
 
         private final String word;
 

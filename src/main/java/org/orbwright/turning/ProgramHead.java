@@ -37,10 +37,10 @@ final class ProgramHead {
     static List<String> lines(
             PathRequest request, TurningRequest turning, Design design, ToolPath path, List<Notice> notices) {
         ProgramHead head = new ProgramHead(request, turning, design, path);
+        notices.forEach(notice -> head.comment(notice.line()));
         String name = design.request().name();
         head.comment("Design: " + (name == null || ProgramText.plain(name).isEmpty() ? "" : name + ", ")
                 + design.solid().name());
-        notices.forEach(notice -> head.comment(notice.line()));
         head.zero();
         if (request.machine() == Machine.ROTARY) {
             head.rotary();
@@ -69,17 +69,17 @@ final class ProgramHead {
         comment("A turns the work about X. The first end of the axis points to plus X.");
         comment("A has to be an axis without limit"
                 + (control.turns() == Turns.ABSOLUTE
-                        ? " that is not wrapped at 360 degrees. It goes to A0 at the clear height before the first cut,"
-                                + " goes on from turn to turn, and is wound back to A0 at the end."
-                        : ", which may count on or wrap at 360 degrees: each turn is 360 degrees more. It goes to A0 at"
-                                + " the clear height before the first cut, and a table that counts on is wound back"
-                                + " to A0 at the end."));
-        comment(
-                control.rotaryFeed() == RotaryFeed.INVERSE_TIME
-                        ? "F after G93 is one over the minutes of a turn. Some controls take it for seconds: see that"
-                                + " the first turn takes as long as it should."
-                        : "F of a turn is in degrees a minute. Some controls take it for a length at a diameter that"
-                                + " is set in them: see that the first turn takes as long as it should.");
+                        ? " that is not wrapped at 360 degrees. On a table that wraps the cutter goes down and nothing"
+                                + " turns. A goes to 0 at the clear height before the first cut. From there it goes"
+                                + " on from turn to turn. At the end it is wound back to 0."
+                        : ". It may count on or wrap at 360 degrees: each turn is 360 degrees more. A goes to 0 at"
+                                + " the clear height before the first cut. At the end a table that counts on is wound"
+                                + " back to 0."));
+        comment((control.rotaryFeed() == RotaryFeed.INVERSE_TIME
+                        ? "F after G93 is one over the minutes of a turn. Some controls take it for seconds."
+                        : "F of a turn is in degrees a minute. Some controls take it for a length at a diameter that is"
+                                + " set in them.")
+                + " See that the first turn takes as long as it should.");
         comment(disc("Disc at plus X: ", milling.holding().head()) + " "
                 + disc("Disc at minus X: ", milling.holding().tail()) + " Room beside each: " + say(milling.room())
                 + ". Chuck and tailstock are not known to this program.");
@@ -91,10 +91,10 @@ final class ProgramHead {
     }
 
     private void threeAxis() {
-        comment("The first end of the axis points up. This mills the upper half only, up to the pole:"
-                + " there must be no disc, no screw and no centre on the upper end.");
-        comment("For the other half the work is turned over. How the milled half is then held, in a cup or a bed of"
-                + " the sphere's own radius, and aligned by marks, is not known to this program.");
+        comment("The first end of the axis points up. This mills the upper half only, up to the pole."
+                + " There must be no disc, no screw and no centre on the upper end.");
+        comment("For the other half the work is turned over. How the milled half is then held and aligned is not known"
+                + " to this program. It may be a cup or a bed of the sphere's own radius, with marks.");
         comment("Circles run counter-clockwise from above around the work: with M3 that is conventional cutting.");
         Seat lower = milling.holding().tail();
         comment("Lower disc: diameter " + say(lower.disc()) + ", " + say(lower.seatDistance())
@@ -107,7 +107,8 @@ final class ProgramHead {
                         "I and J have to be taken from the start of the circle. A control that takes"
                                 + " them from zero cuts into the sphere: look at the first circle in air.";
                     case SEGMENTS ->
-                        "Circles are straight moves, at most " + design.sayAtLeast(RingSegments.STRAY) + " outside.";
+                        "Circles are straight moves, at most " + design.sayAtLeast(RingSegments.STRAY)
+                                + " outside the circle, before rounding.";
                 });
     }
 
@@ -143,22 +144,24 @@ final class ProgramHead {
     }
 
     private void start() {
+        comment("Do not start in the middle of the program.");
         comment("Before the start jog the cutter above the work and all that holds it, higher than Z "
                 + design.sayAtLeast(path.clearHeight())
-                + (control.tool() == null
-                        ? ": the first move is straight to that height, at the X and Y where the cutter stands."
-                        : ": after the tool change the first move is straight to that height, at the X and Y where"
-                                + " that leaves the cutter."));
-        comment("G4 " + control.dwell().word() + " after M3 "
+                + ". The first move goes straight to that height. It does not move X or Y.");
+        if (control.tool() != null) {
+            comment("The tool change may move the cutter, and some controls apply a tool offset with M6. After it"
+                    + " the program waits: see that the cutter is above the work and that Z is right. Some controls do"
+                    + " not jog while they wait: there the place of the tool change must be above the work.");
+        }
+        comment("G4 " + control.dwell().word() + " waits " + ControlRequest.WAIT.toSeconds() + " seconds where "
                 + switch (control.dwell()) {
                     case P_SECONDS ->
-                        "waits 5 seconds where P is in seconds as in RS-274/NGC, and 5 milliseconds on"
-                                + " some controls";
+                        "P is in seconds. Some controls wait " + ControlRequest.WAIT.toSeconds() + " milliseconds";
                     case P_MILLISECONDS ->
-                        "waits 5 seconds where P is in milliseconds, and 5000 seconds on some" + " controls";
-                    case X_SECONDS -> "waits 5 seconds on controls that take X for seconds";
+                        "P is in milliseconds. Some controls wait " + ControlRequest.WAIT.toMillis() + " seconds";
+                    case X_SECONDS -> "X is in seconds";
                 }
-                + ": see that the spindle is at speed before the first cut.");
+                + ". See that the spindle is at speed before the first cut.");
     }
 
     private double millimetres(Double stated) {

@@ -5,12 +5,15 @@ import org.orbwright.notice.Notice;
 import org.orbwright.turning.ControlRequest.Comments;
 
 /**
- * The lines of a program, with comments and numbers as a control takes them.
+ * The lines of a program, with comments and line numbers as a control takes them.
  *
  * <p>Controls carry out some comments, and know them by what stands first in them: {@code (MSG, text)},
  * {@code (PROBEOPEN file)}, {@code (LOGCLOSE)} (LinuxCNC documentation, "G-code overview", sections Messages to Print
  * Messages). So a comment begins with a word of ours, and each further line of it with {@link #GOES_ON}: no word of the
  * caller's stands first, whatever a control takes for a command.
+ *
+ * <p>Grbl takes {@code !}, {@code ~} and {@code ?} for commands wherever they stand, even within comments (gnea/grbl
+ * issue 916, grbl/grbl issue 118): none of them is written.
  */
 final class ProgramText {
     private static final int MOST_COMMENT = 100;
@@ -57,8 +60,9 @@ final class ProgramText {
     }
 
     /**
-     * A text in letters that every control takes. Accents go. What would end a comment or the program is written in
-     * another way, and a letter that is none of these as a question mark, so that nobody takes the rest for the whole.
+     * A text in letters that every control takes. Accents go. What would end a comment or the program, or is a command
+     * wherever it stands, is written in another way. Any other letter is written as a low line: so nobody takes the
+     * rest for the whole.
      */
     static String plain(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFD)
@@ -66,9 +70,12 @@ final class ProgramText {
                 .replace(';', ',')
                 .replace('(', '[')
                 .replace(')', ']')
+                .replace('!', '.')
+                .replace('?', '.')
+                .replace('~', '-')
                 .replace("%", " percent")
                 .replaceAll("[\\p{Cntrl}\\p{Z}]+", " ")
-                .replaceAll("[^ -~]", "?")
+                .replaceAll("[^ -~]", "_")
                 .strip();
     }
 

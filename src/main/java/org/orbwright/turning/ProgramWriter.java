@@ -74,6 +74,7 @@ public final class ProgramWriter {
             if (move.pass() != pass) {
                 if (pass >= 0 && path.passes().get(pass).inAir()) {
                     program.comment("End of the pass in air: the spindle stops and the program waits");
+                    program.comment("Cycle start starts the spindle again. Keep clear.");
                     stop();
                     program.block("M0");
                     spin();
@@ -116,7 +117,10 @@ public final class ProgramWriter {
             program.block(control.workOffset().name());
         }
         if (control.tool() != null) {
+            stop();
             program.block("T" + control.tool() + " M6");
+            program.comment("Look where the cutter stands. Jog it above the work. Cycle start starts the spindle.");
+            program.block("M0");
         }
         spin();
     }
@@ -155,9 +159,9 @@ public final class ProgramWriter {
     }
 
     private void rapid(PathMove move) {
-        forward();
+        inverse = false;
         // Up first, then the table, then across: the cutter is above the work before anything else moves.
-        program.block("G0 Z" + length(move.z()));
+        program.block(undone() + "G0 Z" + length(move.z()));
         if (rotary && move.a() != angle) {
             program.block("G0 A" + degrees(move.a()));
         }
@@ -189,6 +193,12 @@ public final class ProgramWriter {
             program.block(
                     "G3 X" + length(radius) + " Y" + length(0) + " I" + length(-radius) + " J" + length(0) + speed);
         }
+    }
+
+    /** Takes back what holds within a turn, even where a stop there has kept the program from doing so. */
+    private String undone() {
+        return (rotary && control.turns() == Turns.INCREMENTAL ? "G90 " : "")
+                + (rotary && control.rotaryFeed() == RotaryFeed.INVERSE_TIME ? "G94 " : "");
     }
 
     /** Back to feeds in length per minute. */

@@ -263,9 +263,8 @@ class TurningHttpTest {
                 .statusCode(200)
                 .extract()
                 .asString();
-        assertTrue(program.startsWith(
-                "%\n(Design: Boathouse lantern [invented], dodecahedron)\n(CAUTION GENERAL: These numbers say what fits,"
-                        + " not what is safe."));
+        assertTrue(program.startsWith("%\n(CAUTION GENERAL: These numbers say what fits, not what is safe."));
+        assertTrue(program.contains("\n(Design: Boathouse lantern [invented], dodecahedron)\n"));
         assertTrue(program.contains("run it in air first"));
         assertTrue(program.endsWith("M5\nM30\n%\n"));
         assertTrue(program.contains("\nG21\n"));
@@ -279,7 +278,8 @@ class TurningHttpTest {
                 .statusCode(200)
                 .extract()
                 .asString();
-        assertTrue(program.indexOf("(STOP BREAK_THROUGH: ") > 0, program);
+        assertTrue(program.startsWith("%\n(STOP "), program);
+        assertTrue(program.contains("\n(STOP BREAK_THROUGH: "), program);
         assertTrue(program.indexOf("(STOP BREAK_THROUGH: ") < program.indexOf("(CAUTION "), program);
         assertTrue(program.indexOf("(CAUTION ") < program.indexOf("\nG21\n"), program);
     }

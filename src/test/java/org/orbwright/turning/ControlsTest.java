@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,11 +38,11 @@ import org.orbwright.turning.ProgramReader.Table;
  */
 class ControlsTest {
     /** Turns, feed of the table, arcs; the rest is left out. */
-    private static ControlRequest motion(Turns turns, RotaryFeed feed, Arcs arcs) {
+    static ControlRequest motion(Turns turns, RotaryFeed feed, Arcs arcs) {
         return new ControlRequest(null, null, turns, feed, arcs, null, null, null, null, null, null, null);
     }
 
-    private static final ControlRequest FRAME = new ControlRequest(
+    static final ControlRequest FRAME = new ControlRequest(
             WorkOffset.G57,
             12,
             null,
@@ -54,7 +55,7 @@ class ControlsTest {
             true,
             false,
             3);
-    private static final ControlRequest FINE = new ControlRequest(
+    static final ControlRequest FINE = new ControlRequest(
             WorkOffset.G54,
             1,
             Turns.INCREMENTAL,
@@ -76,7 +77,7 @@ class ControlsTest {
         }
     }
 
-    private static PathJob job(Machine machine, LengthUnit unit) {
+    static PathJob job(Machine machine, LengthUnit unit) {
         boolean inches = unit == LengthUnit.IN;
         double scale = inches ? 1 / 25.4 : 1;
         Designs lantern = Designs.example("dodecahedron-with-land");
@@ -202,50 +203,31 @@ class ControlsTest {
     @Test
     void theControlOfThisTestRefusesWhatItDoesNotKnow() {
         String program = job(Machine.ROTARY, LengthUnit.MM).program();
-        for (String wrong :
-                List.of("G90 G95", "G90 G94 H1", "G90 G94 M8", "(MSG, x)", "G92 X0", "M4", "G91 G94", "X5")) {
+        for (String wrong : List.of("G90 G95", "G90 G94 H1", "G90 G94 M8", "(MSG, x)", "G92 X0", "M4", "X5")) {
             String changed = program.replaceFirst("G90 G94\n", wrong + "\n");
             assertFalse(changed.equals(program));
             assertThrows(AssertionError.class, () -> ProgramReader.run(changed), wrong);
         }
+        assertThrows(AssertionError.class, () -> ProgramReader.run(program.replace("G90", "G91")), "increments");
         assertThrows(
                 AssertionError.class,
                 () -> ProgramReader.run(program.replaceFirst("G93\n", "").replaceFirst("G91 G1", "G93 G91 G2")));
     }
 
-    @Test
-    void framesAreWrittenAsStated() {
-        List<String> lines = job(Machine.ROTARY, LengthUnit.MM)
-                .with("control", FRAME)
-                .program()
-                .lines()
-                .filter(line -> !line.startsWith(";"))
-                .toList();
-        assertEquals(
-                List.of(
-                        "N10 G21",
-                        "N20 G17 G40 G49 G80",
-                        "N30 G90 G94",
-                        "N40 G57",
-                        "N50 T12 M6",
-                        "N60 S9000 M3",
-                        "N70 M8",
-                        "N80 G4 X5.0"),
-                lines.subList(0, 8));
-        assertTrue(lines.get(8).matches("N90 G0 Z[0-9]+\\.[0-9]{3}"), lines.get(8));
-        List<String> end = lines.subList(lines.size() - 3, lines.size());
-        assertEquals(
-                List.of("M9", "M5", "M2"),
-                end.stream().map(line -> line.split(" ", 2)[1]).toList());
-    }
-
-    @Test
-    void lineNumbersBeginAgain() {
-        String program =
-                job(Machine.THREE_AXIS, LengthUnit.MM).with("control", FINE).program();
-        assertTrue(program.contains("\nN99990 "));
-        assertTrue(program.indexOf("\nN10 ", program.indexOf("\nN99990 ")) > 0);
-        assertFalse(program.contains("\nN100000 "));
+    @ParameterizedTest
+    @MethodSource("variants")
+    void theHeadIsReadAloud(Variant variant) {
+        PathJob job = variant.job();
+        String program = ProgramWriter.write(job.request(), job.turning(), job.built(), job.path(), List.of());
+        String head = program.lines()
+                .filter(line -> line.startsWith("(") || line.startsWith(";"))
+                .takeWhile(line -> !line.contains("Pass 1 of"))
+                .map(line -> line.replaceAll("^(\\(|; )|\\)$", ""))
+                .collect(Collectors.joining("\n"))
+                .replace("\n...", "");
+        for (String sentence : head.split("\\. |\n", -1)) {
+            assertTrue(sentence.split(" ", -1).length <= 25, sentence);
+        }
     }
 
     @ParameterizedTest
@@ -267,11 +249,16 @@ class ControlsTest {
         String degrees =
                 rotary.with("control", FINE).program().replace(")\n(...", "").replaceAll("\\s+", " ");
         assertTrue(degrees.contains("Some controls take it for a length at a diameter that is set in them"), degrees);
-        assertTrue(degrees.contains("5000 seconds on some controls"), degrees);
+        assertTrue(
+                degrees.contains(
+                        "G4 P5000 waits 5 seconds where P is in milliseconds. Some controls wait 5000 seconds."),
+                degrees);
         assertTrue(degrees.contains("T1 is changed to: Z0 is touched off"), degrees);
+        assertTrue(degrees.contains("some controls apply a tool offset with M6"), degrees);
         String absolute =
                 rotary.with("control", motion(Turns.ABSOLUTE, null, null)).program();
         assertTrue(absolute.contains("not wrapped at 360 degrees"), absolute);
+        assertTrue(absolute.replace(")\n(...", "").contains("cutter goes down and nothing turns"), absolute);
         String unstated = job(Machine.THREE_AXIS, LengthUnit.MM)
                 .with("control", motion(null, null, Arcs.CIRCLES_WITHOUT_G91_1))
                 .program();

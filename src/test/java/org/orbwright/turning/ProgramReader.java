@@ -13,11 +13,12 @@ import java.util.regex.Pattern;
 
 /**
  * A control that knows the few words of ISO 6983-1:2009 (from memory) that it needs, and refuses all others. It starts
- * with its axes parked anywhere, and does not end with the table turned, or the spindle not waited for.
+ * with its axes parked anywhere and the spindle on, and does not end with the table turned, or the spindle not waited
+ * for.
  */
 final class ProgramReader {
     private static final Pattern WORD = Pattern.compile("([A-Z])(-?[0-9]+(?:\\.[0-9]+)?)");
-    private static final Pattern COMMENT = Pattern.compile("\\([ -~&&[^()%;]]+\\)|; [ -~&&[^()%;]]+");
+    private static final Pattern COMMENT = Pattern.compile("\\([ -~&&[^()%;!~?]]+\\)|; [ -~&&[^()%;!~?]]+");
     private static final double PARKED = 12345;
     private static final double TURN = 360;
 
@@ -46,8 +47,10 @@ final class ProgramReader {
     private double unit = 1;
     private boolean inverse;
     private boolean incremental;
-    private boolean spinning;
+    private boolean spinning = true;
+    private boolean started;
     private boolean waited;
+    private boolean changed;
     private boolean cooling;
     private boolean ended;
     private int number;
@@ -122,7 +125,8 @@ final class ProgramReader {
                 case "0.0", "1.0", "3.0" -> motion = (int) code;
                 case "4.0" -> {
                     Double wait = words.containsKey('P') ? words.remove('P') : words.remove('X');
-                    waited = spinning && wait >= 5;
+                    assertTrue(started && (wait == 5 || wait == 5000), line);
+                    waited = true;
                 }
                 case "20.0" -> unit = 25.4;
                 case "21.0" -> unit = 1;
@@ -141,13 +145,24 @@ final class ProgramReader {
     private void miscellaneous(Map<Character, Double> words, String line) {
         int code = words.remove('M').intValue();
         switch (code) {
-            case 0 -> assertTrue(!spinning && !cooling, "waits with a still spindle");
-            case 3 -> spinning = words.remove('S') > 0;
+            case 0 -> {
+                assertTrue(!spinning && !cooling, "waits with a still spindle");
+                changed = false;
+            }
+            case 3 -> {
+                assertTrue(!changed && words.remove('S') > 0, "looked at after a change of the tool");
+                spinning = true;
+                started = true;
+            }
             case 5 -> {
                 spinning = false;
+                started = false;
                 waited = false;
             }
-            case 6 -> assertTrue(!spinning && positions.isEmpty() && words.remove('T') >= 1, line);
+            case 6 -> {
+                assertTrue(!spinning && positions.isEmpty() && words.remove('T') >= 1, line);
+                changed = true;
+            }
             case 7, 8 -> {
                 assertTrue(spinning, line);
                 cooling = true;
@@ -159,7 +174,7 @@ final class ProgramReader {
     }
 
     private void move(int motion, Map<Character, Double> words, String line) {
-        assertTrue(spinning && waited, line);
+        assertTrue(waited, line);
         assertTrue(Set.of('X', 'Y', 'Z', 'A', 'I', 'J', 'F').containsAll(words.keySet()), line);
         assertTrue(!incremental || words.keySet().equals(Set.of('A', 'F')), line);
         assertEquals(motion > 0, words.containsKey('F'), line);

@@ -75,7 +75,7 @@ class WaysDownByHandTest {
         List<String> lines = List.of(threeFourFive(0).program().split("\n", -1));
         int down = lines.indexOf("G1 X30.0000 Z36.2000 F250.0");
         List<String> words = new ArrayList<>();
-        for (String line : lines.subList(down - 1, down + 12)) {
+        for (String line : lines.subList(down - 1, down + 11)) {
             words.add(line.replaceAll(" A[0-9.]+", " A"));
         }
         // Turns of 37.2 and of 36 mm radius a minute: 1200 / (2 pi 37.2) = 5.134030 and 1200 / (2 pi 36) = 5.305165.
@@ -91,14 +91,17 @@ class WaysDownByHandTest {
                         "G93",
                         "G91 G1 A F5.30516",
                         "G90",
-                        "G94",
                         // Corners at root(30^2 + 42.4^2) - 5 = 46.94 mm, and twice 8 mm.
-                        "G0 Z62.9400",
+                        "G90 G94 G0 Z62.9400",
                         "G0 X30.0000 Y0.0000"),
                 words);
         assertTrue(words.get(0).startsWith("G1 X30.0000 Z38."), words.get(0));
-        assertEquals(
-                "G94", lines.stream().filter(line -> line.matches("G9[34]")).reduce("", (a, b) -> b));
+        assertTrue(
+                lines.stream()
+                        .filter(line -> line.matches(".*G9[34]\\b.*"))
+                        .reduce("", (a, b) -> b)
+                        .matches(".*G94\\b.*"),
+                "feeds are lengths in the end");
     }
 
     @Test
