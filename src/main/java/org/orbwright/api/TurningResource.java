@@ -65,11 +65,10 @@ public class TurningResource {
     @Operation(
             operationId = "writeProgram",
             summary = "The same as a program (ISO 6983, RS-274)",
-            description = "Straight moves, full circles and turns of the table with inverse-time feed (G93), in the"
-                    + " design's unit,"
-                    + " with all findings and cautions as comments at its head, STOPs first. No tool is changed. It is"
-                    + " refused where the machine's"
-                    + " limits, the cutter or its holder do not suffice.")
+            description = "Straight moves, circles and turns of the table, worded as path.control says, in the design's"
+                    + " unit. All findings and cautions are comments at its head, STOPs first. No tool is changed"
+                    + " unless path.control states one. It is refused where the machine's limits, the cutter or its"
+                    + " holder do not suffice.")
     @APIResponse(
             responseCode = "200",
             description = "The program.",
