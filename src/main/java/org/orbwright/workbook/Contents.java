@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.orbwright.cell.CellDesign;
 import org.orbwright.cell.Parameter;
@@ -42,6 +43,8 @@ public record Contents(String service, UnaryOperator<String> cells) {
     private static final int HEADING_ROWS = 1;
     private static final List<Parameter> LEFT_OUT = List.of(Parameter.EDGE, Parameter.SPHERE_DIAMETER);
     private static final String BETWEEN_BANDS = ";";
+    /** As both file formats write a number in a cell. */
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
 
     static int longestList() {
         return LISTS.values().stream().mapToInt(List::size).max().orElse(0);
@@ -69,8 +72,18 @@ public record Contents(String service, UnaryOperator<String> cells) {
             case "bands" -> bands(Integer.parseInt(of));
             case "query" -> query(Parameter.of(of).orElseThrow());
             case "cell" -> cells.apply(asked(of));
+            case "number" -> number(of);
             default -> throw new IllegalStateException("nothing is known as " + words);
         };
+    }
+
+    /** A text in a cell for numbers would break the file, and be found out only by who opens it. */
+    private String number(String cell) {
+        String answer = cells.apply(asked(cell));
+        if (!NUMBER.matcher(answer).matches()) {
+            throw new IllegalStateException("the cell " + cell + " answers no number: " + answer);
+        }
+        return answer;
     }
 
     private static String band(String number) {

@@ -8,14 +8,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Computes the few functions of texts by which the workbook makes its query, as a spreadsheet does. Formulas are read
- * as Office Open XML has them, and the cells that they name are computed in turn.
+ * Computes the few functions of texts by which the workbook makes its query, as a spreadsheet does: it compares texts
+ * without regard to capitals. Formulas are read as Office Open XML has them, and the cells that they name are computed
+ * in turn.
  */
 final class FormulaReader {
     private static final Pattern REFERENCE = Pattern.compile("(?:[A-Z][a-z]+!)?[A-Z][0-9]+");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-zA-Z]*");
     private static final String TRUE = "true";
 
     private final Map<String, BookReader.Cell> cells;
+    private final Map<String, String> names;
     /** What is computed already, since a cell may be named many times. */
     private final Map<String, String> known;
 
@@ -23,25 +26,34 @@ final class FormulaReader {
     private final String formula;
     private int at;
 
-    private FormulaReader(Map<String, BookReader.Cell> cells, Map<String, String> known, String sheet, String formula) {
-        this.cells = cells;
-        this.known = known;
+    private FormulaReader(FormulaReader asking, String sheet, String formula) {
+        this.cells = asking.cells;
+        this.names = asking.names;
+        this.known = asking.known;
         this.sheet = sheet;
         this.formula = formula;
     }
 
-    /** The text of a cell, such as {@code Design!B4}. */
-    static String text(Map<String, BookReader.Cell> cells, String place) {
-        return text(cells, new HashMap<>(), place);
+    private FormulaReader(Map<String, BookReader.Cell> cells, Map<String, String> names) {
+        this.cells = cells;
+        this.names = names;
+        this.known = new HashMap<>();
+        this.sheet = "";
+        this.formula = "";
     }
 
-    private static String text(Map<String, BookReader.Cell> cells, Map<String, String> known, String place) {
+    /** The text of a cell, such as {@code Design!B4}, in a workbook with these names of cells. */
+    static String text(Map<String, BookReader.Cell> cells, Map<String, String> names, String place) {
+        return new FormulaReader(cells, names).text(place);
+    }
+
+    private String text(String place) {
         BookReader.Cell cell = cells.get(place);
         if (cell == null || cell.formula().isEmpty()) {
             return cell == null ? "" : cell.value();
         }
         if (!known.containsKey(place)) {
-            known.put(place, new FormulaReader(cells, known, place.split("!", -1)[0], cell.formula()).whole());
+            known.put(place, new FormulaReader(this, place.split("!", -1)[0], cell.formula()).whole());
         }
         return known.get(place);
     }
@@ -68,7 +80,7 @@ final class FormulaReader {
 
     private String comparison() {
         String left = joined();
-        return takes("=") ? String.valueOf(left.equals(joined())) : left;
+        return takes("=") ? String.valueOf(left.equalsIgnoreCase(joined())) : left;
     }
 
     private String joined() {
@@ -91,11 +103,21 @@ final class FormulaReader {
             return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
         }
         if (takes("AND(")) {
-            boolean both = comparison().equals(TRUE);
-            expect(",");
-            both &= comparison().equals(TRUE);
+            boolean all = comparison().equals(TRUE);
+            while (takes(",")) {
+                all &= comparison().equals(TRUE);
+            }
             expect(")");
-            return String.valueOf(both);
+            return String.valueOf(all);
+        }
+        if (takes("SUBSTITUTE(")) {
+            String text = comparison();
+            expect(",");
+            String old = comparison();
+            expect(",");
+            String inItsPlace = comparison();
+            expect(")");
+            return text.replace(old, inItsPlace);
         }
         return takes("IF(") ? chosen() : referred();
     }
@@ -111,12 +133,17 @@ final class FormulaReader {
     }
 
     private String referred() {
+        Matcher name = NAME.matcher(formula).region(at, formula.length());
+        if (name.lookingAt()) {
+            at = name.end();
+            return text(names.get(name.group()));
+        }
         Matcher reference = REFERENCE.matcher(formula).region(at, formula.length());
         if (!reference.lookingAt()) {
             throw new IllegalArgumentException("no formula from " + formula.substring(at));
         }
         at = reference.end();
         String place = reference.group();
-        return text(cells, known, place.contains("!") ? place : sheet + "!" + place);
+        return text(place.contains("!") ? place : sheet + "!" + place);
     }
 }

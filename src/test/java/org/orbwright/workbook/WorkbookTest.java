@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellDesign;
 import org.orbwright.cell.Needs;
 import org.orbwright.cell.Parameter;
@@ -159,10 +158,16 @@ class WorkbookTest {
         BookReader book = book(Workbook.OFFICE_OPEN);
         Map<String, BookReader.Cell> cells = book.cells();
         filled.forEach((place, text) -> cells.put("Design!" + place, new BookReader.Cell("", text, "text")));
-        return FormulaReader.text(cells, book.names().get("query"));
+        return FormulaReader.text(cells, book.names(), book.names().get("query"));
     }
 
     private Design asked(Map<String, String> filled) throws Exception {
+        CellDesign.Reading reading = reading(filled);
+        assertEquals(List.of(), reading.broken());
+        return Design.of(reading.design());
+    }
+
+    private CellDesign.Reading reading(Map<String, String> filled) throws Exception {
         Map<Parameter, String> texts = new EnumMap<>(Parameter.class);
         for (String part : query(filled).substring(1).split("&", -1)) {
             String[] named = part.split("=", -1);
@@ -171,9 +176,7 @@ class WorkbookTest {
                             known,
                             URLDecoder.decode(named[1], StandardCharsets.UTF_8).strip()));
         }
-        CellDesign.Reading reading = CellDesign.read(texts, Needs.DESIGN);
-        assertEquals(List.of(), reading.broken());
-        return Design.of(reading.design());
+        return CellDesign.read(texts, Needs.DESIGN);
     }
 
     private static Stream<Solid> solids() {
@@ -222,36 +225,49 @@ class WorkbookTest {
         int last = Integer.parseInt(book.names().get("query").substring("Answers!D".length()));
         for (int row = row(cells, "Answers!A", "band row 1"); row <= last; row++) {
             String place = "Answers!D" + row;
-            assertEquals(FormulaReader.text(cells, place), cells.get(place).value(), place);
+            assertEquals(
+                    FormulaReader.text(cells, book.names(), place),
+                    cells.get(place).value(),
+                    place);
         }
         assertTrue(query(Map.of()).startsWith("?errors=text&solid=icosahedron&unit=mm&acrossFlats=212&thickness=30&"));
         assertEquals(
-                FormulaReader.text(cells, book.names().get("query")),
+                FormulaReader.text(cells, book.names(), book.names().get("query")),
                 cells.get(book.names().get("example")).value());
         assertEquals(4, asked(Map.of()).request().laminations().get(0).bands().size());
     }
 
-    /** What is stored for a cell was asked for by the name and the choice that stand beside it, as its formula does. */
+    /** A face kind alone in its row heads the rows below it; without a wood below it, it is refused and not dropped. */
     @Test
-    void everyAnswerIsThatOfTheCellBesideIt() throws Exception {
-        BookReader book = book(Workbook.OFFICE_OPEN);
-        Map<String, BookReader.Cell> cells = book.cells();
-        String query = FormulaReader.text(cells, book.names().get("query"));
-        int answers = 0;
-        for (int row = row(cells, "Answers!A", "Asked for") + 1; cells.containsKey("Answers!A" + row); row++) {
-            String name = cells.get("Answers!A" + row).value();
-            BookReader.Cell choice = cells.get("Answers!B" + row);
-            String chosen = choice == null ? "" : choice.value();
-            String wanted = ASKED.get(name + query + chosen);
-            assertEquals(wanted, cells.get("Answers!C" + row).value(), name + chosen);
-            assertEquals(wanted, cells.get("Answers!D" + row).value(), name + chosen);
-            String address = "service&\"/v1/cell/\"&A" + row + "&query&B" + row;
-            assertTrue(cells.get("Answers!D" + row).formula().contains("_xlfn.WEBSERVICE(" + address + ")"), name);
-            boolean byFace = choice != null && choice.formula().startsWith("face");
-            assertEquals(Cell.of(name).orElseThrow().choices().contains("face"), byFace, name);
-            answers++;
+    void aFaceKindMayStandAboveItsBands() throws Exception {
+        Map<String, BookReader.Cell> cells = book(Workbook.OFFICE_OPEN).cells();
+        int first = row(cells, "Design!B", FIRST_WOOD);
+        Map<String, String> filled = new HashMap<>();
+        filled.put("B" + row(cells, "Design!B", "icosahedron"), "cuboctahedron");
+        List<List<String>> rows = List.of(
+                List.of("square", "", ""),
+                List.of("", "red alder", "4"),
+                List.of("", FIRST_WOOD, "rest"),
+                List.of("Triangle", "", ""),
+                List.of("", FIRST_WOOD, "rest"));
+        for (int i = 0; i < rows.size(); i++) {
+            for (int column = 0; column < 3; column++) {
+                filled.put(
+                        (char) ('A' + column) + Integer.toString(first + i),
+                        rows.get(i).get(column));
+            }
         }
-        assertEquals(ASKED.size(), answers);
+        List<LaminationRequest> laminations = asked(filled).request().laminations();
+        assertEquals(
+                List.of("square", "triangle"),
+                laminations.stream().map(LaminationRequest::face).toList());
+        assertEquals(2, laminations.get(0).bands().size());
+        filled.put("A" + (first + 9), "square");
+        assertEquals(
+                List.of("bands names no wood in"),
+                reading(filled).broken().stream()
+                        .map(violation -> violation.message().replaceAll(" in .*", " in"))
+                        .toList());
     }
 
     /**
