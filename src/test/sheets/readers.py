@@ -14,6 +14,9 @@ from odf import opendocument, style, table, teletype, text
 SERVICE, ODS, XLSX = sys.argv[1:4]
 SHEETS = {"Design": ("portrait", 4), "Results": ("portrait", 5), "Bands": ("landscape", 5),
           "Answers": ("landscape", 1), "Lists": ("portrait", 1)}
+STORED = "Stored numbers, not fetched"
+# Where a sheet says whether its numbers were fetched.
+STATES = {"Design": "D1", "Results": "B1", "Bands": "J1"}
 LISTS = {"faces", "sets", "solids", "units", "woods"}
 DESIGN = {
     "unit": "mm", "solid": "icosahedron", "copies": 2, "size": {"by": "ACROSS_FLATS", "value": 212},
@@ -38,7 +41,7 @@ segment = sheet["bands"]["faces"][0]["segments"][0]
 WANTED = {
     "Blade tilt for the bevel": sheet["angles"]["faces"][0]["bladeTilt"],
     "Thinnest wall; below 0 it breaks through": sheet["sphere"]["thinnestWall"],
-    "Mass of the finished sphere": sheet["yield"]["spheres"][0]["mass"],
+    "Mass of the finished sphere, first set": sheet["yield"]["spheres"][0]["mass"],
 }
 WIDTHS = [[{band["band"]: band for band in segment[name]}[number]["visibleWidth"]["edgeMiddle"]
            for number in range(1, 5)] for name in ("upright", "inverted")]
@@ -68,6 +71,8 @@ expect("finding", book["Design"]["B4"].value, sheet["findings"][0]["message"])
 formulas = openpyxl.load_workbook(XLSX)
 expect("a formula", formulas["Results"]["B6"].value.startswith("=Answers!"), True)
 expect("charts", len(formulas["Bands"]._charts), 1)
+for name, place in STATES.items():
+    expect("state on " + name, book[name][place].value, STORED)
 
 # OpenDocument.
 document = opendocument.load(ODS)
@@ -94,14 +99,16 @@ for words, value in WANTED.items():
     expect(words, results[words], value)
 expect("visible widths", [[row[column] for row in rows(pages[2])[5:9]] for column in (4, 9)], WIDTHS)
 expect("finding", rows(pages[0])[3][1], sheet["findings"][0]["message"])
+for place, (name, cell) in enumerate(STATES.items()):
+    expect("state on " + name, rows(pages[place])[0][ord(cell[0]) - ord("A")], STORED)
 conditions = document.getElementsByType(table.ContentValidation)
 expect("lists that are offered", {str(choice.getAttribute("condition")) for choice in conditions},
        {f"of:cell-content-is-in-list({name})" for name in LISTS})
 for page, (across, titles) in zip(pages, SHEETS.values()):
     heading = page.getElementsByType(table.TableHeaderRows)[0]
     expect("headings", len(heading.getElementsByType(table.TableRow)), titles)
-for layout in document.getElementsByType(style.PageLayout):
-    if layout.getAttribute("name") in SHEETS:
-        setting = layout.getElementsByType(style.PageLayoutProperties)[0]
-        expect("paper", setting.getAttribute("printorientation"), SHEETS[layout.getAttribute("name")][0])
+papers = {layout.getAttribute("name"): layout.getElementsByType(style.PageLayoutProperties)[0]
+          for layout in document.getElementsByType(style.PageLayout)}
+expect("papers", {name: setting.getAttribute("printorientation") for name, setting in papers.items()},
+       {name: across for name, (across, titles) in SHEETS.items()})
 print("sheets: openpyxl and odfpy read in both workbooks what the service answers")

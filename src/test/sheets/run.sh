@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Opens the service's workbooks in LibreOffice Calc, first without fetching, then from the packaged service, and compares
-# their cells with the sheet for all solids; reads them with two other libraries; prints them in A4 and letter; runs the macros that the service hands out; runs the scripts. Needs what `mvn package` leaves behind.
-# On Debian as root, what is missing is installed. Usage: src/test/sheets/run.sh
+# their cells with the sheet for all solids; reads them with two other libraries; prints them in A4 and letter; runs the
+# macros that the service hands out, the functions for spreadsheets in the web, and the scripts.
+# Needs what `mvn package` leaves behind. On Debian as root, what is missing is installed. Usage: src/test/sheets/run.sh
 set -euo pipefail
 shopt -s inherit_errexit
 cd "$(dirname "$0")/../../.."
@@ -39,6 +40,7 @@ XML
 rm -rf "$work"
 mkdir -p "$work"
 need_calc
+command -v node >/dev/null || need_program nodejs
 start_service "$work/service.log"
 start_calc
 for format in ods xlsx; do
@@ -48,11 +50,7 @@ done
 /usr/bin/python3 "$sources/readers.py" "$url" "$work/workbook.ods" "$work/workbook.xlsx"
 design=src/main/resources/designs/icosahedron-mixed.json
 /usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe"
-if command -v node >/dev/null; then
-  node "$sources/cells.mjs" "$url" "$design"
-else
-  echo "sheets: no Node.js here, so the functions for the web are not run"
-fi
+node "$sources/cells.mjs" "$url" "$design"
 
 # The scripts: what they write, and their exit codes.
 expect_code() {
@@ -116,5 +114,5 @@ expect_code 0 env ORBWRIGHT_KEY="$key" sh "$work/sheet.sh" "$work/lamp.json"
 expect_code 0 env ORBWRIGHT_KEY="$key" python3 "$work/batch.py" "$work/lamp.ndjson"
 grep -q '^{"line":1,"sheet"' "$work/script.out" || fail "batch.py answers nothing with a key"
 /usr/bin/python3 "$sources/macros.py" "$url" "$design" "$pipe" "$key"
-if command -v node >/dev/null; then node "$sources/cells.mjs" "$url" "$design" "$key"; fi
+node "$sources/cells.mjs" "$url" "$design" "$key"
 echo "sheets: the scripts send their key"

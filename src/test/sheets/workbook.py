@@ -43,10 +43,11 @@ RESULTS = {
     "Mitre gauge off square, left side of the segment": "/angles/faces/0/segments/0/mitreGaugeLeft",
     "Base of the segment": "/segments/faces/0/segments/0/base",
     "Segments from a blank": "/segments/faces/0/segments/0/perBlank",
-    "Blanks for all spheres": "/yield/laminations/0/blanks",
+    "Segments of this kind in a sphere": "/segments/faces/0/segments/0/perSphere",
+    "Blanks of this face kind, all spheres": "/yield/laminations/0/blanks",
     "Diameter of the finished sphere": "/sphere/diameter",
     "Thinnest wall; below 0 it breaks through": "/sphere/thinnestWall",
-    "Mass of the finished sphere": "/yield/spheres/0/mass",
+    "Mass of the finished sphere, first set": "/yield/spheres/0/mass",
 }
 LENGTHS = ("Base of the segment", "Diameter of the finished sphere", "Thinnest wall; below 0 it breaks through")
 # Columns of the sheet Bands, from 0, and what stands in them of a band.
@@ -54,6 +55,10 @@ OF_BOTH = {1: "species", 2: "flatWidth"}
 OF_A_SET = ("visibleWidth/edgeMiddle", None, "visibleWidth/leftCorner", None, "survival")
 SETS = {"upright": 4, "inverted": 9}
 FIRST_BAND, BANDS, BAND_ROWS = 5, 8, 24
+# Where a sheet says whether its numbers were fetched.
+STATES = {"Design": "D1", "Results": "B1", "Bands": "J1"}
+# What the chart is drawn from, on the sheet Answers: columns from 0, for the upright and the inverted set.
+DRAWN = ((1, "upright"), (2, "inverted"))
 PAPERS = {"a4": (21000, 29700), "letter": (21590, 27940)}
 
 
@@ -122,6 +127,7 @@ def compare(document, design):
     for column in (2, 4, 6, 9, 11):
         expect("unit of the bands", bands[FIRST_BAND - 1][column][-4:], ", " + design["unit"])
     segment = answer["bands"]["faces"][0]["segments"][0]
+    check_drawn(document, segment)
     checked = len(RESULTS)
     for name, first in SETS.items():
         known = {band["band"]: band for band in segment.get(name, [])}
@@ -168,6 +174,29 @@ def write_bands(document, bands):
         for column in range(3):
             cell = design.getCellByPosition(column, first + i)
             cell.FormulaLocal = bands[i][column] if i < len(bands) else ""
+
+
+def check_state(document, wanted):
+    """Whether every sheet says where its numbers come from."""
+    for name, place in STATES.items():
+        expect("state on " + name, document.Sheets.getByName(name).getCellRangeByName(place).String, wanted)
+
+
+def check_drawn(document, segment):
+    """Whether the chart has a number for each band of a set, and else an error, which is not drawn."""
+    answers = document.Sheets.getByName("Answers")
+    heading = next(row for row in range(200) if answers.getCellByPosition(1, row).String == "Upright, for the chart")
+    for column, name in DRAWN:
+        known = {band["band"]: band["survival"] for band in segment.get(name, [])}
+        for number in range(1, BANDS + 1):
+            cell = answers.getCellByPosition(column, heading + number)
+            expect(f"what is drawn of {name} band {number}", None if cell.getError() else cell.Value, known.get(number))
+
+
+def head(document, name):
+    """The line that says which face kind is shown, and whether bands are left out."""
+    page = document.Sheets.getByName(name)
+    return [page.getCellRangeByName(place).String for place in ("A4", "A14")]
 
 
 def check_choices(document):
@@ -241,15 +270,19 @@ desktop = connect().ServiceManager.createInstanceWithContext("com.sun.star.frame
 # A file that may not fetch shows the numbers of the example, and none once the design is another.
 document = opened()
 checked = compare(document, DESIGN)
+check_state(document, "Stored numbers, not fetched")
 check_choices(document)
 labels = check_labels(document)
 check_print(document, PDF)
 type_in(document, "Kerf", "2.7")
 expect("a design that is not the example", cells(document, "Results")[5][1], "no answer")
+check_state(document, "Not fetched")
+check_drawn(document, {})
 document.close(True)
 
 document = opened(UpdateDocMode=FULL_UPDATE, MacroExecutionMode=4)
 checked += compare(document, DESIGN)
+check_state(document, "Fetched")
 
 # What a user does next: other sizes, one as a fraction and one in the other unit.
 type_in(document, "Size across flats", "8 5/8in")
@@ -301,11 +334,11 @@ checked += compare(document, DESIGN)
 write_bands(document, [("", "moonwood", "rest")])
 told = "ERROR: The density of moonwood is not known"
 rows = {row[0]: row[1] for row in cells(document, "Results")}
-expect("the mass of an unknown wood", rows["Mass of the finished sphere"][:len(told)], told)
+expect("the mass of an unknown wood", rows["Mass of the finished sphere, first set"][:len(told)], told)
 write_bands(document, [("", "", "1/4in")])
 told = 'ERROR: bands has no wood and width in "1/4'
 rows = {row[0]: row[1] for row in cells(document, "Results")}
-expect("a width without a wood", rows["Blanks for all spheres"][:len(told)], told)
+expect("a width without a wood", rows["Blanks of this face kind, all spheres"][:len(told)], told)
 
 # All solids, with rows of bands for each face kind.
 for words, value in (("Unit of lengths", "mm"), ("Land", ""), ("Sphere diameter", ""), ("Turning allowance", ""),
@@ -331,6 +364,23 @@ write_bands(document, [("square", "red alder", "4"), ("", "white ash", "rest"),
 for face, width in (("square", 4.0), ("triangle", 5.0)):
     type_in(document, "Face kind to show", face)
     expect("width of the first band of the " + face, cells(document, "Bands")[FIRST_BAND][2], width)
+    for name in ("Results", "Bands"):
+        expect("face kind shown on " + name, head(document, name)[0], "Face kind shown: " + face)
+
+# A face kind alone in its row is that of the rows below it; with no wood below it, it is refused.
+write_bands(document, [("square", "", ""), ("", "red alder", "4"), ("", "white ash", "rest"),
+                       ("triangle", "", ""), ("", "red alder", "6"), ("", "white ash", "rest")])
+expect("width of the first band under a heading", cells(document, "Bands")[FIRST_BAND][2], 6.0)
+write_bands(document, [("square", "red alder", "4"), ("", "white ash", "rest"), ("triangle", "", "")])
+told = "ERROR: bands names no wood in"
+expect("a heading without bands", cells(document, "Bands")[FIRST_BAND][2][:len(told)], told)
+
+# The sheet has room for 8 bands, and says so of the ninth.
+type_in(document, "Face kind to show", "")
+for count, said in ((8, ""), (9, "More bands are not shown.")):
+    write_bands(document, [("", ("white ash", "red alder")[i % 2], "2") for i in range(count - 1)]
+                + [("", "white ash", "rest")])
+    expect(f"a sheet of {count} bands", head(document, "Bands"), ["Face kind shown: the first of the solid", said])
 charts = document.Sheets.getByName("Bands").Charts
 expect("number of charts", charts.Count, 1)
 document.close(True)

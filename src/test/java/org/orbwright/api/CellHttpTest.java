@@ -19,8 +19,10 @@ import java.io.ByteArrayInputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -104,7 +106,7 @@ class CellHttpTest {
         JsonNode list = Contract.json(Contract.request().get("/v1/cell").asString());
         List<String> names = list.path("cells").findValuesAsText("name");
         assertEquals(Cell.names(), names);
-        assertEquals(Cell.names().size(), new java.util.HashSet<>(names).size());
+        assertEquals(Cell.names().size(), new HashSet<>(names).size());
     }
 
     /** What a cell does not need may be left out, and nothing changes; what it needs is asked for. */
@@ -253,7 +255,7 @@ class CellHttpTest {
                     .body(Posted.twoSpheres().put("sets", sets).toString())
                     .post("/v1/sheet")
                     .asString());
-            String text = sets.substring(0, 1) + sets.substring(1).toLowerCase(java.util.Locale.ROOT);
+            String text = sets.substring(0, 1) + sets.substring(1).toLowerCase(Locale.ROOT);
             assertEquals(
                     wanted.at("/yield/laminations/0/blanks").asText(),
                     cell("blanks", with("sets", text)).asString());
