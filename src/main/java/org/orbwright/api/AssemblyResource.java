@@ -21,8 +21,9 @@ public class AssemblyResource {
     @Operation(
             operationId = "planAssembly",
             summary = "The order of gluing, with glue and open time, and the panels laid flat",
-            description = "The stages lead from strips to blanks, from segments to panels, from panels to two caps of"
-                    + " equal number, and from the caps to the solid. Each has its seams with their lengths and areas,"
+            description = "The stages lead from strips to blanks, from segments to panels, from panels to two caps,"
+                    + " and from the caps to the solid. Both caps have equal numbers of panels. Each stage has its"
+                    + " seams with their lengths and areas,"
                     + " its glue, and its time. Work that does not fit into the open time is shared out over more"
                     + " stages. Every panel has its number and its neighbours. Each cap has a net: its panels laid"
                     + " flat as they are taped together, without overlap. A land holds their rims apart.")

@@ -74,8 +74,9 @@ public class BandDesignResource {
                     "A disc or a regular polygon let into the panels. The answer has the depth of the pocket, so that"
                             + " the inlay survives the turning and does not reach the hollow. It has the largest that"
                             + " fits, what it covers of each band, and motifs shared out over the panels. It also says which tips break most easily at the"
-                            + " saw and what helps there. For chips of a given size it says what hole they leave on the"
-                            + " sphere, which plug hides it, and how much larger a segment is sawn to be cut again. A"
+                            + " saw and what helps there. For chips of a given size it says what hole they leave on"
+                            + " the sphere and which plug hides it. It says how much larger a segment is sawn to be"
+                            + " cut again. A"
                             + " section with chips and no shape gets that plug.")
     public Answer inlays(Document document) {
         return SheetCalculator.inlays(document);

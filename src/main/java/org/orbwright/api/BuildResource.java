@@ -35,8 +35,9 @@ public class BuildResource {
             operationId = "answerBuild",
             summary = "A whole build at once",
             description =
-                    "Every part that the document has a section for, beside the sheet, the set-ups of the saw, the"
-                            + " gluing and the work on the lathe, which any build needs. All findings stand in the order of the"
+                    "Any build has the sheet, the set-ups of the saw, the gluing and the work on the lathe. It has"
+                            + " every other part that the document has a section for. All findings stand in the order"
+                            + " of the"
                             + " work, and the cautions by step. A part that waits for something is left out with a note."
                             + " A sweep (explore) is many builds, and is answered at its own address alone."
                             + " /v1/shop-sheet prints this very answer. As an archive it is all files of the build:"

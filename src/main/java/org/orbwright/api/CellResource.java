@@ -91,7 +91,7 @@ public class CellResource {
     @Operation(
             operationId = "readTable",
             summary = "One table of a design's sheet",
-            description = "Rows of plain values as comma separated values, or as XML in which every value is an element"
+            description = "Rows of plain values, as comma separated values or as XML. In XML every value is an element"
                     + " named as its column, inside row, inside table: //row[1]/survival."
                     + Csv.STOP_LINES
                     + " In XML each STOP is an element before the rows: //stop is its text, //stop/@code its code.")

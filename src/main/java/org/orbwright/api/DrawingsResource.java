@@ -197,7 +197,7 @@ public class DrawingsResource {
             description = "The outer faces of the panels of one sphere at true size, laid flat as they are taped"
                     + " together. There is a net for each cap, or one for the whole solid where the section assembly"
                     + " asks for it. It shows bands, and numbers on discs. It shows hinges with the gap that a land"
-                    + " asks for, and at every free edge the number of the panel that it is glued to. The panels fold"
+                    + " asks for. Every free edge has the number of the panel that it is glued to. The panels fold"
                     + " away from the tape: turn the taped sheet over, then fold up.")
     public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
         Design design = Design.of(document.design());

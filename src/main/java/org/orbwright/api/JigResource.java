@@ -21,11 +21,12 @@ public class JigResource {
     @Operation(
             operationId = "planJig",
             summary = "Set-ups of the saw, and how each is proved",
-            description = "Per face kind and kind of segment: mitre gauge, stop and the face that is up; the bevel's"
-                    + " tilt, blade height, inset and fence shift with the land, and the same cut with the panel"
-                    + " upright where the tilt is steep; for each angle the lines it is measured from, the stack under"
-                    + " a sine bar, the rise over a run and what a trial cut shows; the tip angle of each segment; and"
-                    + " the closing test of a whole panel. These numbers say what fits, not what is safe.")
+            description = "For each kind of segment it has mitre gauge, stop, the face that is up, and the tip angle."
+                    + " For each face kind it has the bevel's tilt, blade height and inset, and the fence shift with"
+                    + " the land. Where the tilt is steep it has the same cut with the panel upright. For each angle"
+                    + " it names the lines that it is measured from, and the stack under a sine bar. It also has the"
+                    + " rise over a run, and what a trial cut shows. A closing test proves a whole panel. These"
+                    + " numbers say what fits, not what is safe.")
     public Answer plan(Document document) {
         return SheetCalculator.jig(document);
     }

@@ -14,7 +14,7 @@ enum ProblemAnswers {
     INVALID_REQUEST("400", When.ALWAYS, "The body is not JSON, or the request breaks a rule of the contract."),
     UNAUTHENTICATED("401", When.ALWAYS, "A key or a token is needed, or the one that was sent is not known."),
     UNKNOWN_NAME("404", When.NAME, "There is nothing of that name; the nearest names are listed."),
-    NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it is not to be had in."),
+    NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it does not come in."),
     BODY_TOO_SLOW("408", When.BODY, "The body came in too slowly."),
     BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
     ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),

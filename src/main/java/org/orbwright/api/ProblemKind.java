@@ -36,7 +36,7 @@ enum ProblemKind {
             405, "That method is not for this address", "The header Allow says which methods the address takes."),
     NOT_ACCEPTABLE(
             406,
-            "The answer is not to be had in that form",
+            "The answer does not come in that form",
             "The detail lists the forms. Name one by the parameter format or by the header Accept."),
     BODY_TOO_SLOW(
             408,

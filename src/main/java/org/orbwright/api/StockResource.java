@@ -27,9 +27,9 @@ public class StockResource {
                     + " row each, with the same numbers; the last column is the design's unit, in which the lengths are"
                     + " stated. In inches a column more stands behind each length, named like it with Fraction at the"
                     + " end. It gives the nearest 1/64 and what the true length is more (+) or less (-), for example"
-                    + " 3 9/64 + 0.003 in. Decimals follow a point, and a cell is empty where a field is left out. A text that a"
-                    + " spreadsheet might take for a formula, since it begins with =, +, -, @, a tab or a line break,"
-                    + " has an apostrophe put before it."
+                    + " 3 9/64 + 0.003 in. Decimals follow a point, and a cell is empty where a field is left out. A"
+                    + " spreadsheet might take a text for a formula if it begins with =, +, -, @, a tab or a line"
+                    + " break. Such a text has an apostrophe put before it."
                     + Csv.STOP_LINES
                     + " All other findings, and the cautions, stand in the JSON: read them first.";
 
@@ -40,8 +40,9 @@ public class StockResource {
             description =
                     "For each wood the plan with the fewest missing strips, then the least of what is asked for. It is"
                             + " found by integer programming, and the answer says what is proved of it. A board is"
-                            + " crosscut to sections, a section is ripped into lanes, and a lane is sliced or resawn"
-                            + " once, in a resawn lane to strips of one width. Strips are in one piece or made up of"
+                            + " crosscut to sections, and a section is ripped into lanes. A lane is sliced or resawn"
+                            + " once. All strips of a resawn lane have one width. Strips are in one piece or made up"
+                            + " of"
                             + " pieces. Which strips are glued side by side is a part of the plan, so that seams keep"
                             + " their clearance. The answer also says what to buy from the offers, and what is left of"
                             + " the wood at every stage. Where strips are missing it says why, and what would help."

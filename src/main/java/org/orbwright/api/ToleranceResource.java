@@ -24,10 +24,11 @@ public class ToleranceResource {
             operationId = "calculateTolerance",
             summary = "What errors of cutting do to joints, seams, size and bands",
             description =
-                    "A design and its errors of setting and scatter. In closed form, to first order: gaps of panels"
-                            + " and seams, steps between panels, shifts of across flats, of the largest sphere, of the"
-                            + " wall and of every line between bands, each with its sensitivities and combined"
-                            + " uncertainty, and the largest setting errors that the glue forgives. By simulation"
+                    "A design and its errors of setting and scatter. In closed form, to first order, it has the gaps"
+                            + " of panels and seams, and the steps between panels. It has the shifts of across flats,"
+                            + " of the largest sphere, of the wall and of every line between bands. Each has its"
+                            + " sensitivities and its combined uncertainty. It also has the largest setting errors"
+                            + " that the glue forgives. By simulation"
                             + " with a seed: percentiles of the gaps, and how likely it is that the glue bridges all of"
                             + " them.")
     public Answer tolerance(Document document) {

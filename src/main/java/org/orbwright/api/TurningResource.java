@@ -42,9 +42,9 @@ public class TurningResource {
     @Operation(
             operationId = "planToolPath",
             summary = "The way of a cutter over the sphere",
-            description = "Passes of rings from the corners to the sphere, for a rotary table or three axes, with"
-                    + " ridges no higher"
-                    + " than stated, clear of the discs and of wood that the holder would meet. As CSV by the"
+            description = "Passes of rings from the corners to the sphere, for a rotary table or three axes. The"
+                    + " ridges are no higher than stated. The path is clear of the discs and of wood that the holder"
+                    + " would meet. As CSV by the"
                     + " header Accept: a move a row, in the design's unit, degrees and minutes."
                     + Csv.STOP_LINES)
     @APIResponse(
@@ -84,10 +84,11 @@ public class TurningResource {
             operationId = "balanceWork",
             summary = "Centre of mass and imbalance of the held work",
             description =
-                    "A design with panels that differ: by their set, by other woods, by heavier boards. In closed form,"
-                            + " for the glued-up solid and for the finished sphere: mass, where the centre of mass lies"
-                            + " about the axis, the imbalance and which panel is heavy, and at a stated speed the force"
-                            + " and the balance quality grade. It states what there is, not what would be safe.")
+                    "A design with panels that differ: by their set, by other woods, by heavier boards. The answer is"
+                            + " in closed form, for the glued-up solid and for the finished sphere. It has the mass,"
+                            + " where the centre of mass lies about the axis, the imbalance, and which panel is heavy."
+                            + " At a stated speed it has the force and the balance quality grade. It states what there"
+                            + " is, not what would be safe.")
     public Answer balance(Document document) {
         return SheetCalculator.balance(document);
     }

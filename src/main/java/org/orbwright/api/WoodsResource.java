@@ -67,9 +67,10 @@ public class WoodsResource {
     @Operation(
             operationId = "calculateMovement",
             summary = "Movement of the wood between stock and home",
-            description = "From the moisture of the stock and of the home's driest and dampest season, and from how the"
-                    + " growth rings lie in the strips: how far every band moves in width and thickness, what the"
-                    + " joints of each panel have to take, the steps along the glue lines, and the mass of each wood."
+            description = "It goes by the moisture of the stock, the home's driest and dampest season, and how the"
+                    + " growth rings lie in the strips. It says how far every band moves in width and"
+                    + " thickness, and what the joints of each panel have to take. It has the steps along the glue"
+                    + " lines, and the mass of each wood."
                     + " Temperatures are in degrees Celsius whatever the unit of lengths is.")
     public Answer movement(Document document) {
         return SheetCalculator.movement(document);

@@ -6,8 +6,8 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /** The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the solid. */
-@Describe("The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the"
-        + " solid, and the flat layout of the panels. Panels and seams have the"
+@Describe("The order of gluing: strips to blanks, segments to panels, panels to two caps, and the caps to the solid."
+        + " The plan also has the flat layout of the panels. Panels and seams have the"
         + " numbers of the solid's faces and edges in the catalogue, in pictures and inlays too.")
 public record AssemblyPlan(
         Glue glue,
@@ -127,8 +127,8 @@ public record AssemblyPlan(
     }
 
     /** How the solid is parted into two caps. */
-    @Describe("How the solid is parted into two caps, equal in number of panels, which are pushed together along an"
-            + " axis: every seam between them leans so that it closes. Together these seams are one closed loop.")
+    @Describe("How the solid is divided into two caps with equal numbers of panels. The caps are pushed together along"
+            + " an axis: every seam between them leans so that it closes. Together these seams are one closed loop.")
     public record CapSeam(
             @Describe(value = "What the axis runs through at the middle of the first cap.", example = "\"FACE\"")
             AxisThrough axisThrough,
@@ -178,10 +178,10 @@ public record AssemblyPlan(
             int stage,
 
             @Describe(
-                    value = "What is glued: panels to the FIRST_CAP or the SECOND_CAP, the CLOSING seam between them,"
-                            + " or, where that does not fit into the open time and single panels close fewer seams at"
-                            + " once, the remaining panels ONTO_FIRST_CAP. The same word again is the next part of a"
-                            + " work that does not fit into the open time.",
+                    value = "What is glued: panels to the FIRST_CAP or the SECOND_CAP, or the CLOSING seam between"
+                            + " them. ONTO_FIRST_CAP: the remaining panels, one by one. It comes where the closing"
+                            + " seam does not fit into the open time and single panels close fewer seams at once. The"
+                            + " same word again is the next part of a work that does not fit into the open time.",
                     example = "\"FIRST_CAP\"")
             SolidWork work,
 

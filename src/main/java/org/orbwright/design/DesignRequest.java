@@ -138,8 +138,8 @@ public record DesignRequest(
 
             @Describe(
                     value = "The measure: across two opposite flats of the solid, its shortest edge, or the finished"
-                            + " sphere's diameter (the solid then measures that and twice the turning allowance"
-                            + " across flats).",
+                            + " sphere's diameter. Across flats the solid then measures that diameter and twice the"
+                            + " turning allowance.",
                     quantity = Quantity.LENGTH,
                     usual = {20, 1500},
                     example = "212")

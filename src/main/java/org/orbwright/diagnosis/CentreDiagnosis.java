@@ -38,8 +38,8 @@ public record CentreDiagnosis(
                 optional = true)
         LengthEstimate outOfRound,
 
-        @Describe("Diameter of the largest sphere about the best centre that all measured faces leave room for, or that"
-                + " the seams do as they are designed, whichever is smaller.")
+        @Describe("Diameter of the largest sphere about the best centre. All measured faces leave room for it, and so"
+                + " do the seams as they are designed.")
         LengthEstimate largestDiameter,
 
         @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
@@ -105,8 +105,8 @@ public record CentreDiagnosis(
             DiscShift discs,
 
             @Describe(
-                    "Diameter of the largest sphere about it that all measured faces leave room for, or that the seams"
-                            + " do as they are designed, whichever is smaller.")
+                    "Diameter of the largest sphere about it. All measured faces leave room for that sphere, and so do"
+                            + " the seams as they are designed.")
             LengthEstimate largestDiameter,
 
             @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")

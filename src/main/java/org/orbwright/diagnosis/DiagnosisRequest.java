@@ -153,11 +153,10 @@ public record DiagnosisRequest(
     }
 
     /** The gaps of a test pair or trio of panels. */
-    @Describe(
-            "A test pair or trio of panels, bevelled and held together dry. A pair is a hinge: it has to be held to the"
-                    + " dihedral angle by a template, and tells just the sum of two bevels, half of which is taken for"
-                    + " each. A trio at a corner where just three faces meet is held by its own outlines, and its three"
-                    + " gaps tell the bevel of each panel.")
+    @Describe("A test pair or trio of panels, bevelled and held together dry. A pair is a hinge: a template has to hold"
+            + " it to the dihedral angle. It tells just the sum of two bevels, and half of that is taken for"
+            + " each. A trio stands at a corner where just three faces meet, and is held by its own outlines."
+            + " Its three gaps tell the bevel of each panel.")
     public record SeamTestRequest(
             @Describe(
                     value = "The face kinds of the two or three panels; may be left out for a solid that has only one.",

@@ -218,7 +218,8 @@ public final class SurvivalDrawing {
                         + design.say(band.visibleWidth().rightCorner()) + " at the right corner.")
                 .collect(Collectors.joining(" "));
         return "A plot of the width of each band that can be seen on the finished sphere of "
-                + design.say(2 * design.sphereRadius()) + " in diameter, along the base of a segment of the face kind "
-                + panel.face() + ". From the base to the tip: " + seen;
+                + design.say(2 * design.sphereRadius())
+                + " in diameter. It runs along the base of a segment of the face"
+                + " kind " + panel.face() + ". From the base to the tip: " + seen;
     }
 }

@@ -75,10 +75,10 @@ public record JigPlan(
 
     /** The crosscuts of one kind of segment. */
     @Describe("The crosscuts of one kind of segment, seen from outside with its base down; a mirrored segment has left"
-            + " and right changed. The right leg is cut with the wood turned over, so that the gauge stays on its side"
-            + " of square, and where both legs are alike one setting serves them. With tilted bands these are the cuts"
-            + " on the stick, which gives one segment: its first leg is sawn off the stick's end, and the point that"
-            + " this leaves on the edge that carries the base goes against the stop for the second.")
+            + " and right changed. The right leg is cut with the wood turned over, so the gauge stays on its side of"
+            + " square. Where both legs are alike, one setting serves them. With tilted bands these are the cuts on"
+            + " the stick, which gives one segment. Its first leg is sawn off the stick's end. This leaves a point on"
+            + " the edge that carries the base. That point goes against the stop for the second leg.")
     public record JigSegment(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,
@@ -196,9 +196,9 @@ public record JigPlan(
 
             @Describe(
                     value = "From the panel's rim inwards to where the cut leaves the inner face. With the land"
-                            + " against a fence above the blade it is also the distance, along the table, from the"
-                            + " fence's face to where the blade's outer side comes out of the table: the side away"
-                            + " from the fence, which saws the seam.",
+                            + " against a fence above the blade it is also a distance along the table. It goes from"
+                            + " the fence's face to where the blade's outer side comes out of the table. The outer"
+                            + " side is away from the fence and saws the seam.",
                     quantity = Quantity.LENGTH,
                     example = "10.3131")
             double inset,
@@ -225,8 +225,8 @@ public record JigPlan(
             double holdDownFromRim,
 
             @Describe(
-                    value = "The same cut with the panel upright, where the tilt is above the 45 degrees that saws"
-                            + " commonly have and the flat cut cannot be made; else left out.",
+                    value = "The same cut with the panel upright. Left out where the tilt is at most 45 degrees: saws"
+                            + " commonly tilt so far, and the flat cut can be made.",
                     optional = true)
             UprightCut upright) {}
 

@@ -27,8 +27,8 @@ import org.orbwright.quantity.Quantity;
         + " the setting then shows double.")
 public record JigSetting(
         @Describe(
-                value = "The line that the angle is measured from; the run of the rise lies along it, the rise is"
-                        + " square to it, and the sine bar of the angle stands on a straight edge held to it.",
+                value = "The line that the angle is measured from. The run of the rise lies along it, and the rise is"
+                        + " square to it. The sine bar of the angle stands on a straight edge held to it.",
                 example = "\"SQUARE_TO_BLADE\"")
         SettingLine line,
 

@@ -48,7 +48,8 @@ public record MovementRequest(
 
     /** The air that wood has come to rest in, or its moisture content. */
     @Describe("How moist the wood is: either its moisture content as a meter reads it, or the temperature and the"
-            + " relative humidity of the air in which it has lain long enough to come to rest. The equation behind the"
+            + " relative humidity of the air. The wood has lain in that air until its moisture no longer changes. The"
+            + " equation behind the"
             + " air is for Sitka spruce; other woods depart from it.")
     public record ClimateRequest(
             @Describe(

@@ -65,8 +65,8 @@ final class SegmentFindings {
                 findings.add(new Finding(
                         FindingCode.NO_HALVES,
                         Finding.Severity.NOTE,
-                        "The " + panel.face() + " panels have " + sides + " segments, an odd number: there are no two"
-                                + " halves to true up on a disc sander before the last joint, so every segment has to"
+                        "The " + panel.face() + " panels have " + sides + " segments, an odd number. So there are no"
+                                + " two halves to true up on a disc sander before the last joint. Every segment has to"
                                 + " close by its saw cut alone.",
                         "/solid"));
             }

@@ -77,8 +77,8 @@ final class ToleranceFindings {
             add(
                     FindingCode.SEGMENTS_SHARE_CUTS,
                     NOTE,
-                    "The bands of the " + panel.face() + " segments read the same from both edges, so that neighbours"
-                            + " along a blank come into one panel, and they share a cut. In that order a panel's gap"
+                    "The bands of the " + panel.face() + " segments read the same from both edges. So neighbours along"
+                            + " a blank come into one panel, and they share a cut. In that order a panel's gap"
                             + " would"
                             + " scatter by " + design.say(mixed * panel.unmixed()) + " instead of " + design.say(mixed)
                             + ", " + Rounding.plain(panel.unmixed(), 2)

@@ -127,9 +127,9 @@ public record SphereSizing(
             double smallestThickness,
 
             @Describe(
-                    value = "How far the fence is moved towards the blade from the setting without a land, to leave"
-                            + " the land, where the panel lies inner face down and its land bears against a fence"
-                            + " above the blade.",
+                    value = "How far the fence is moved towards the blade, from the setting without a land, to leave"
+                            + " the land. The panel lies inner face down, and its land bears against a fence above the"
+                            + " blade.",
                     quantity = Quantity.LENGTH,
                     example = "1.1459")
             double fenceShift,

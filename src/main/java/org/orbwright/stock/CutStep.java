@@ -39,8 +39,9 @@ public record CutStep(
         Integer lane,
 
         @Describe(
-                value = "What is set: the thickness to plane to, what is taken off an edge or an end, how far the fence"
-                        + " or the stop stands from the blade, or the size to trim to; left out where nothing is cut.",
+                value = "What is set: the thickness to plane to, what is taken off an edge or an end, or the size to"
+                        + " trim to. For a fence or a stop it is the distance from the blade. Left out where nothing"
+                        + " is cut.",
                 quantity = Quantity.LENGTH,
                 example = "33.6",
                 optional = true)

@@ -205,9 +205,8 @@ public record StockRequest(
 
     /** How strips may be made up of pieces. */
     @Describe("How strips may be made up of pieces that are joined end to end; strips are in one piece if this is left"
-            + " out. The middle of a seam is put on a cut between segments where such a cut will do, so that"
-            + " the saw takes"
-            + " most of it.")
+            + " out. Where a cut between segments will do, the middle of a seam is put on it. The saw then takes most"
+            + " of the seam.")
     public record SeamRequest(
             @Describe(value = "How two pieces of a strip meet.", example = "\"SCARF\"") @NotNull
             Joint joint,

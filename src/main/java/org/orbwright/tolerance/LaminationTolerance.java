@@ -14,9 +14,9 @@ public record LaminationTolerance(
         @Describe(value = "Which of the panel's segments the lamination is for.", example = "\"ALL\"")
         Places places,
 
-        @Describe("The lines, from the base to the tip, of upright segments, which carry the first band on the base,"
-                + " and of"
-                + " the kind of segment whose height answers most to the stop. Inverted segments have the"
+        @Describe("The lines, from the base to the tip, of upright segments, which carry the first band on the base."
+                + " They belong to the kind of segment whose height answers most to the stop. Inverted segments have"
+                + " the"
                 + " same bands from"
                 + " tip to base, and so lines of their own that are not listed.")
         List<BandLineTolerance> lines) {

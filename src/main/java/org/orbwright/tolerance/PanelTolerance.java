@@ -50,9 +50,8 @@ public record PanelTolerance(
                 + " out and never in. It may move a panel as far out as if all bevels were as large as its largest.")
         ErrorBudget faceDistance,
 
-        @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide, which is"
-                + " the"
-                + " sum of its bands and the error of the blank. Above 0"
+        @Describe("How blunt the tips are: how much higher the legs of a segment meet than the blank is wide. The"
+                + " blank's width is the sum of its bands and the error of the blank. Above 0"
                 + " the panel has a hole of this radius in the middle, below 0 the blank is wide enough.")
         ErrorBudget bluntTips,
 
@@ -65,9 +64,9 @@ public record PanelTolerance(
         double largestTipAngleError,
 
         @Describe(
-                value = "By how many times the scatter of the opening would be larger if the segments of a panel were"
-                        + " taken in the order of the blank, where neighbours share a cut that makes both of them"
-                        + " larger or smaller. Left out where upright and inverted segments differ, or each is cut"
+                value = "By how many times the opening would scatter more if the segments of a panel were taken in the"
+                        + " order of the blank. Neighbours share a cut there, which makes both of them larger or"
+                        + " smaller. Left out where upright and inverted segments differ, or each is cut"
                         + " from a stick of its own: no panel holds two that share a cut then.",
                 quantity = Quantity.PLAIN,
                 example = "1.341641",

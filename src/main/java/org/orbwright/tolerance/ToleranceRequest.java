@@ -71,12 +71,9 @@ public record ToleranceRequest(
 
     /** The errors of cutting. */
     @Describe("The errors of cutting; what is left out is 0. Panels are taken to lie inner face down for the bevel"
-            + " cut, as"
-            + " /v1/jig has it, with the fence at the rim, so that what they are too thick or too thin shows"
-            + " outside; the"
-            + " segments of a panel are taken to share no cut with each other, so where the bands read the"
-            + " same from both"
-            + " edges they have to be mixed before they are glued up.")
+            + " cut, with the fence at the rim, as in /v1/jig. So the error of a panel's thickness shows outside. The"
+            + " segments of a panel are taken to share no cut with each other. Where the bands read the same from both"
+            + " edges, mix the segments before they are glued up.")
     public record ErrorsRequest(
             @Describe(
                     value = "The tip angle of a segment, between its two sawn legs: twice what a mitre gauge is off,"

@@ -49,7 +49,7 @@ public record Holding(
             Through at,
 
             @Describe(
-                    value = "Its number in the list of the solid; left out likewise.",
+                    value = "Its number in the list of the solid; left out where nothing special is there.",
                     quantity = Quantity.NUMBER,
                     example = "1",
                     optional = true,
@@ -96,10 +96,9 @@ public record Holding(
             Double discThickness,
 
             @Describe(
-                    value = "How deep each screw hole stays in the finished sphere, measured along the screw"
-                            + " from its end,"
-                            + " where the wood over the sphere is thinnest on their circle; left out"
-                            + " without screws.",
+                    value = "How deep each screw hole stays in the finished sphere, measured along the screw from its"
+                            + " end. It is measured where the wood over the sphere is thinnest on their circle. Left"
+                            + " out without screws.",
                     quantity = Quantity.LENGTH,
                     example = "7.0396",
                     optional = true)

@@ -33,16 +33,12 @@ import org.orbwright.quantity.Rounding;
 public record PathRequest(
         @Describe(
                 value = "ROTARY: the work turns between discs about the X axis, and the cutter stands on it"
-                        + " from above. A has to be an axis without limit. THREE_AXIS: the work"
-                        + " stands upright on one disc, with no disc, screw or centre on its upper end,"
-                        + " and the upper"
-                        + " half is milled up to the pole in circles, counter-clockwise from above,"
-                        + " which with a"
-                        + " spindle that turns clockwise is conventional cutting. For the other half it"
-                        + " is turned"
-                        + " over; how the milled half is then held, in a cup or a bed of the sphere's"
-                        + " own radius, and"
-                        + " aligned by marks, is the caller's to see to.",
+                        + " from above. A has to be an axis without limit. THREE_AXIS: the work stands upright on one"
+                        + " disc, with no disc, screw or centre on its upper end. The upper half is milled up to the"
+                        + " pole in circles, counter-clockwise from above. With a spindle that turns clockwise this is"
+                        + " conventional cutting. For the other half the work is turned over. How to hold the milled"
+                        + " half then is up to the caller: in a cup or a bed of the sphere's own radius, aligned by"
+                        + " marks.",
                 example = "\"ROTARY\"")
         @NotNull
         Machine machine,

@@ -62,11 +62,10 @@ public record SpeedLimits(
             Double ringStress,
 
             @Describe(
-                    value = "Pull of the heaviest panel on its seams at the stated speed: its mass times the"
-                            + " distance of its"
-                            + " centre of mass times the square of the angular speed, as if it stood"
-                            + " square to the axis"
-                            + " and nothing else held it. Left out likewise.",
+                    value = "Pull of the heaviest panel on its seams at the stated speed: its mass times the distance"
+                            + " of its centre of mass times the square of the angular speed. It is taken to stand"
+                            + " square to the axis, with nothing else to hold it. Left out without a speed or a"
+                            + " density, or where the sphere breaks through to the hollow.",
                     quantity = Quantity.FORCE,
                     example = "15.4338",
                     optional = true)
@@ -82,7 +81,8 @@ public record SpeedLimits(
             Double seamArea,
 
             @Describe(
-                    value = "That pull over that area; left out likewise.",
+                    value = "That pull over that area. Left out without a speed or a density, or where the sphere"
+                            + " breaks through to the hollow.",
                     quantity = Quantity.STRESS,
                     example = "0.001503",
                     optional = true)

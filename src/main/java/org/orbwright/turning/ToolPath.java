@@ -9,9 +9,10 @@ import org.orbwright.turning.PathRequest.Machine;
 @Describe("The way of the cutter over the sphere. It is computed for the designed solid between its discs, and knows of"
         + " no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth"
         + " is square to"
-        + " the sphere: along the cutter's side the wood is deeper, the more so the farther from the middle"
-        + " plane, or on three"
-        + " axes from the pole, and it passes the outer side of the cutter faster than the stated feed.")
+        + " the sphere: along the cutter's side the wood is deeper. It gets deeper with the distance from the middle"
+        + " plane, or on three axes with the distance from the pole. The wood passes the outer side of the cutter"
+        + " faster than"
+        + " the stated feed.")
 public record ToolPath(
         @Describe(value = "The kind of machine.", example = "\"ROTARY\"")
         Machine machine,

@@ -72,8 +72,8 @@ public record TurningRequest(
     @Describe("The mounting discs at both ends of the axis, alike.")
     public record DiscsRequest(
             @Describe(
-                    value = "Diameter; the largest that fits on the panel if left out, and at a corner or an edge the"
-                            + " largest ring on which the wood stands clear of the sphere all around.",
+                    value = "Diameter. If left out it is the largest that fits on the panel. At a corner or an edge it"
+                            + " is the largest ring on which the wood stands clear of the sphere all around.",
                     quantity = Quantity.LENGTH,
                     usual = {15, 500},
                     example = "80",
