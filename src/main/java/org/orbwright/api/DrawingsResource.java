@@ -52,9 +52,9 @@ public class DrawingsResource {
     @Operation(
             operationId = "drawSphere",
             summary = "The finished sphere",
-            description = "The sphere with the bands of every panel and the seams, in orthographic projection from any"
-                    + " direction or square to one of its panels, for one set or for both side by side. A ring marks a panel's middle, or its number where"
-                    + " numbers are asked for and have room.")
+            description = "The sphere with the bands of every panel and the seams, in orthographic projection. It is"
+                    + " seen from any direction or square to one of its panels, in one set or in both side by side."
+                    + " A ring marks a panel's middle, or its number where numbers are asked for and have room.")
     public Response sphere(
             Document document,
             @BeanParam SphereSetQuery set,

@@ -14,7 +14,7 @@ import org.orbwright.notice.Notice;
 /** The STOPs of a drawing in white letters on a block of ink above it. */
 final class NoticeBlock {
     /** Lines that are shown, so that no picture grows without bounds; the description holds all of them. */
-    private static final int MOST_LINES = 24;
+    private static final int MOST_LINES = 22;
     /** Room for letters, as a share of the width: they are bold, and so a little wider than is reckoned with. */
     private static final double ROOM = 0.88;
 

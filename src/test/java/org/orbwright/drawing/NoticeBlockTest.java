@@ -18,6 +18,7 @@ import org.orbwright.drawing.Drawing.Letters;
 import org.orbwright.drawing.Drawing.Line;
 import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.Drawing.Paper;
+import org.orbwright.drawing.Drawing.Shade;
 import org.orbwright.fixture.PngTexts;
 import org.orbwright.notice.Notice;
 import org.orbwright.notice.Notice.Kind;
@@ -46,6 +47,9 @@ class NoticeBlockTest {
     private static String written(Mark mark) {
         if (mark instanceof Label label) {
             return "%.3f %.3f %s".formatted(label.x(), label.y(), label.text());
+        }
+        if (mark instanceof Shade shade) {
+            return "Shade %.2f %.2f %.2f".formatted(shade.x(), shade.y(), shade.radius());
         }
         PathData path = mark instanceof Area area
                 ? area.path()
