@@ -51,7 +51,8 @@ final class BuildFiles {
             for (BandSet set : chosen ? BandSet.values() : new BandSet[] {BandSet.UPRIGHT}) {
                 String which = chosen ? " " + set.name().toLowerCase(Locale.ROOT) : "";
                 files.add(BookFile.text(
-                        "lists/sheet-" + table.text() + which.replace(' ', '-') + ".csv",
+                        "lists/" + (table == CellTable.SHEET ? "sheet" : "sheet-" + table.text())
+                                + which.replace(' ', '-') + ".csv",
                         table.words() + (chosen ? " Set:" + which + "." : ""),
                         () -> CellTableWriter.write(
                                 table,
