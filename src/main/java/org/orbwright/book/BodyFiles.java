@@ -40,13 +40,11 @@ final class BodyFiles {
             return files;
         }
         for (Panel panel : design.facePanels()) {
-            for (BandSet set : BandSet.values()) {
-                if (design.panelsOf(panel.face(), set) > 0) {
-                    woods(
-                            BookFile.name("panel", panel.face(), PictureFiles.word(set)),
-                            "the bevelled " + panel.face() + " panel, " + PictureFiles.word(set),
-                            () -> BodyCalculator.panel(design, panel.face(), options(set)));
-                }
+            for (BandSet set : design.setsMade(panel.face())) {
+                woods(
+                        BookFile.name("panel", panel.face(), PictureFiles.word(set)),
+                        "the bevelled " + panel.face() + " panel, " + PictureFiles.word(set),
+                        () -> BodyCalculator.panel(design, panel.face(), options(set)));
             }
         }
         for (SphereKind sphere : design.spheres()) {

@@ -34,13 +34,11 @@ final class OutlineFiles {
             return files;
         }
         for (Panel panel : design.facePanels()) {
-            for (BandSet set : BandSet.values()) {
-                if (design.panelsOf(panel.face(), set) > 0) {
-                    add(
-                            BookFile.name("panel", panel.face(), PictureFiles.word(set)),
-                            "the " + panel.face() + " panel, " + PictureFiles.word(set),
-                            () -> PanelOutline.of(design, panel.face(), set));
-                }
+            for (BandSet set : design.setsMade(panel.face())) {
+                add(
+                        BookFile.name("panel", panel.face(), PictureFiles.word(set)),
+                        "the " + panel.face() + " panel, " + PictureFiles.word(set),
+                        () -> PanelOutline.of(design, panel.face(), set));
             }
         }
         for (Panel panel : design.panels()) {

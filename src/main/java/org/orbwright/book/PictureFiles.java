@@ -49,13 +49,11 @@ final class PictureFiles {
                     () -> SphereDrawing.draw(design, sphere, SphereDrawing.AZIMUTH, SphereDrawing.ELEVATION, true));
         }
         for (Panel panel : design.facePanels()) {
-            for (BandSet set : BandSet.values()) {
-                if (design.panelsOf(panel.face(), set) > 0) {
-                    add(
-                            BookFile.name("panel", panel.face(), word(set)),
-                            "the flat " + panel.face() + " panel, " + word(set),
-                            () -> PanelDrawing.draw(design, panel.face(), set));
-                }
+            for (BandSet set : design.setsMade(panel.face())) {
+                add(
+                        BookFile.name("panel", panel.face(), word(set)),
+                        "the flat " + panel.face() + " panel, " + word(set),
+                        () -> PanelDrawing.draw(design, panel.face(), set));
             }
         }
         if (build.jig() != null && design.has(DesignPart.KERF)) {

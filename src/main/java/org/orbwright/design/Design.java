@@ -229,6 +229,13 @@ public record Design(
         return request.spares().strips();
     }
 
+    /** The sets that panels of a face kind are made from, over all spheres. */
+    public List<BandSet> setsMade(String face) {
+        return Stream.of(BandSet.values())
+                .filter(set -> panelsOf(face, set) > 0)
+                .toList();
+    }
+
     /** Whether sawing gives two sets of segments for any of the panels. */
     public boolean hasTwoSets() {
         return panels.stream().anyMatch(panel -> panel.lamination().sets() == 2);

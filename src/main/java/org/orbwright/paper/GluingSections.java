@@ -54,10 +54,8 @@ final class GluingSections {
             section.measure(
                     "Joint, from the centre to the corner",
                     gluing.joints().get(0).length());
-            for (BandSet set : BandSet.values()) {
-                if (answers.design().panelsOf(gluing.face(), set) > 0) {
-                    section.picture(PanelDrawing.draw(answers.design(), gluing.face(), set));
-                }
+            for (BandSet set : answers.design().setsMade(gluing.face())) {
+                section.picture(PanelDrawing.draw(answers.design(), gluing.face(), set));
             }
         }
         return section.build();
