@@ -95,4 +95,4 @@ ENTRYPOINT ["/opt/orbwright/java/bin/java", "-XX:AOTCache=/opt/orbwright/orbwrig
 # where they overrule what the service has. No option that opens a port belongs into JDK_JAVA_OPTIONS: it would open twice.
 HEALTHCHECK --interval=30s --timeout=5s --start-period=10s --retries=3 \
     CMD ["/opt/orbwright/java/bin/java", "-Xms8m", "-Xmx16m", "-XX:TieredStopAtLevel=1", "-XX:AOTMode=off", \
-         "-cp", "/opt/orbwright/app/*", "org.orbwright.api.HealthCheck"]
+         "-cp", "/opt/orbwright/app/*", "org.orbwright.api.guard.HealthCheck"]

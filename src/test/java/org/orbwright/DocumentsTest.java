@@ -34,7 +34,7 @@ class DocumentsTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
     private static final Pattern ELSEWHERE = Pattern.compile("[a-z]+:.*");
     private static final Pattern HEADING = Pattern.compile("(?m)^#+ +(.*)$");
-    private static final Pattern LAYOUT_ROW = Pattern.compile("(?m)^\\| `([a-z]+)` \\|[^|]*\\|([^|]*)\\|$");
+    private static final Pattern LAYOUT_ROW = Pattern.compile("(?m)^\\| `([a-z.]+)` \\|[^|]*\\|([^|]*)\\|$");
     private static final Pattern QUOTED = Pattern.compile("`([^`]*)`");
     private static final Pattern POLICY_OF_THE_CONTRACT = Pattern.compile("(?s)Versions: (.*?)\n\n");
     private static final Pattern POLICY_OF_THE_PAGE = Pattern.compile("(?s)\n## Versions\n(.*?)\n## ");
@@ -98,9 +98,10 @@ class DocumentsTest {
     }
 
     static Set<String> packages() throws IOException {
-        try (Stream<Path> folders = Files.list(PACKAGES)) {
+        try (Stream<Path> folders = Files.walk(PACKAGES)) {
             return new TreeSet<>(folders.filter(Files::isDirectory)
-                    .map(folder -> folder.getFileName().toString())
+                    .filter(folder -> !folder.equals(PACKAGES))
+                    .map(folder -> PACKAGES.relativize(folder).toString().replace('/', '.'))
                     .toList());
         }
     }
@@ -109,7 +110,7 @@ class DocumentsTest {
     @MethodSource("packages")
     @DisplayName("where to start is a class of the package, and the package's own comment says the same")
     void thereIsSomewhereToStart(String name) throws IOException {
-        Path folder = PACKAGES.resolve(name);
+        Path folder = PACKAGES.resolve(name.replace('.', '/'));
         String comment = Files.readString(folder.resolve("package-info.java"));
         List<String> starts = layout().getOrDefault(name, List.of());
         assertFalse(starts.isEmpty());

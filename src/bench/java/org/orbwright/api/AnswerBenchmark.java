@@ -12,6 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.orbwright.api.wire.AnswerJson;
 import org.orbwright.bench.BenchmarkDesigns;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
@@ -39,6 +40,6 @@ public class AnswerBenchmark {
     /** Its JSON. */
     @Benchmark
     public byte[] write() {
-        return RecordWriter.toJson(sheet);
+        return AnswerJson.write(sheet);
     }
 }

@@ -7,6 +7,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.orbwright.api.wire.AnswerJson;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.SheetCalculator;
 
@@ -25,7 +26,7 @@ public class PreparedResource {
     @Operation(hidden = true)
     public Response prepared(Document document) {
         if (prepared == null) {
-            prepared = RecordWriter.toJson(SheetCalculator.sheet(document, 9));
+            prepared = AnswerJson.write(SheetCalculator.sheet(document, 9));
         }
         return Response.ok(prepared).build();
     }

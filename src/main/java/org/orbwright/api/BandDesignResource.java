@@ -11,6 +11,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.Csv;
 import org.orbwright.document.Document;
 import org.orbwright.explore.Sweep;
 import org.orbwright.sheet.Answer;
@@ -21,7 +23,6 @@ import org.orbwright.sheet.SheetCalculator;
 @Consumes(MediaType.APPLICATION_JSON)
 @Tag(name = "Pattern", description = "From what should be seen on the sphere to the design.")
 public class BandDesignResource {
-    static final String NDJSON = "application/x-ndjson";
 
     @POST
     @Path("/bands/solve")
@@ -42,7 +43,7 @@ public class BandDesignResource {
 
     @POST
     @Path("/bands/explore")
-    @Produces({NDJSON, Csv.MEDIA_TYPE})
+    @Produces({Format.NDJSON_TYPE, Csv.MEDIA_TYPE})
     @Operation(
             operationId = "exploreDesigns",
             summary = "A sweep over designs, a row each",
@@ -57,7 +58,7 @@ public class BandDesignResource {
             responseCode = "200",
             description = "The rows.",
             content = {
-                @Content(mediaType = NDJSON, schema = @Schema(type = SchemaType.STRING)),
+                @Content(mediaType = Format.NDJSON_TYPE, schema = @Schema(type = SchemaType.STRING)),
                 @Content(mediaType = Csv.MEDIA_TYPE, schema = @Schema(type = SchemaType.STRING))
             })
     public Sweep explore(Document document) {

@@ -10,6 +10,13 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import org.orbwright.api.guard.ProblemMappers;
+import org.orbwright.api.wire.AnswerJson;
+import org.orbwright.api.wire.Limits;
+import org.orbwright.api.wire.Problem;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
+import org.orbwright.api.wire.RequestReader;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
@@ -19,7 +26,7 @@ import org.orbwright.sheet.Answer;
  * as answers are taken. A line that is wrong is answered with its problem and does not stop the rest; an empty line is
  * skipped, but counted.
  */
-final class Batch {
+public final class Batch {
     private static final int BUFFER = 1 << 16;
 
     private final InputStream lines;
@@ -42,7 +49,7 @@ final class Batch {
      * @param part the name of the answers
      * @param answer what is answered to a document
      */
-    Batch(
+    public Batch(
             InputStream lines,
             RequestReader reader,
             Limits limits,
@@ -58,7 +65,7 @@ final class Batch {
     }
 
     /** Answers every line. */
-    void answer(OutputStream body, BooleanSupplier left) throws IOException {
+    public void answer(OutputStream body, BooleanSupplier left) throws IOException {
         while (!ended && !left.getAsBoolean()) {
             ByteArrayOutputStream line = new ByteArrayOutputStream();
             boolean whole;
@@ -83,7 +90,7 @@ final class Batch {
     }
 
     /** How many lines were answered with a problem so far. */
-    long problems() {
+    public long problems() {
         return problems;
     }
 
@@ -119,7 +126,7 @@ final class Batch {
 
     private void write(OutputStream body, Line line) throws IOException {
         body.write(("{\"line\":" + number + ",\"" + line.name() + "\":").getBytes(StandardCharsets.UTF_8));
-        body.write(RecordWriter.toJson(line.content()));
+        body.write(AnswerJson.write(line.content()));
         body.write("}\n".getBytes(StandardCharsets.UTF_8));
     }
 

@@ -18,21 +18,27 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.Query;
+import org.orbwright.api.query.Stations;
+import org.orbwright.api.wire.CallerInput;
+import org.orbwright.api.wire.Limits;
+import org.orbwright.api.wire.RequestReader;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
 /** Answers many designs in one request, as they come in. */
 @Path(BatchResource.PATH)
-@Consumes(BandDesignResource.NDJSON)
-@Produces(BandDesignResource.NDJSON)
+@Consumes(Format.NDJSON_TYPE)
+@Produces(Format.NDJSON_TYPE)
 @Tag(name = "Batch", description = "Many designs at once, line by line.")
 public class BatchResource {
     static final String PATH = "/v1/batch";
 
     private static final int STATIONS = Stations.parse(null);
     /** What can be answered to a document, by name. */
-    static final Map<String, Function<Document, Answer>> PARTS = new LinkedHashMap<>();
+    public static final Map<String, Function<Document, Answer>> PARTS = new LinkedHashMap<>();
 
     static {
         PARTS.put("sheet", document -> SheetCalculator.sheet(document, STATIONS));
@@ -60,11 +66,11 @@ public class BatchResource {
                     + " does not stop"
                     + " the rest; an empty one is skipped. Read the answer while you send: the service takes lines only"
                     + " as fast as its answers are taken.")
-    @RequestBody(content = @Content(mediaType = BandDesignResource.NDJSON, schema = @Schema(type = SchemaType.STRING)))
+    @RequestBody(content = @Content(mediaType = Format.NDJSON_TYPE, schema = @Schema(type = SchemaType.STRING)))
     @APIResponse(
             responseCode = "200",
             description = "The answers.",
-            content = @Content(mediaType = BandDesignResource.NDJSON, schema = @Schema(type = SchemaType.STRING)))
+            content = @Content(mediaType = Format.NDJSON_TYPE, schema = @Schema(type = SchemaType.STRING)))
     public Batch batch(
             InputStream lines,
             @Parameter(
@@ -76,7 +82,4 @@ public class BatchResource {
         String part = Query.name("answer", answer, List.copyOf(PARTS.keySet()));
         return new Batch(new CallerInput(lines), reader, limits, limits.batch(), part, PARTS.get(part));
     }
-
-    static final String EXAMPLE = "{\"unit\":\"mm\",\"solid\":\"cube\",\"size\":{\"by\":\"EDGE\",\"value\":90},"
-            + "\"panel\":{\"thickness\":20}}\n";
 }

@@ -7,17 +7,21 @@ import jakarta.ws.rs.ext.Provider;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.function.BooleanSupplier;
+import org.orbwright.api.guard.StreamWriter;
+import org.orbwright.api.guard.WorkPermits;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.Limits;
 
 /** Writes the answers of a batch as they are computed. */
 @Provider
-@Produces(BandDesignResource.NDJSON)
+@Produces(Format.NDJSON_TYPE)
 public class BatchWriter extends StreamWriter<Batch> {
-    BatchWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
+    BatchWriter(Instance<Limits> limits, Instance<WorkPermits> places) {
         super(Batch.class, limits, places);
     }
 
     @Override
-    void write(Batch batch, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
+    public void write(Batch batch, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
         batch.answer(body, left);
     }
 }

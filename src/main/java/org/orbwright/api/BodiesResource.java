@@ -13,6 +13,13 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.query.BodyQuery;
+import org.orbwright.api.query.DesignQuery;
+import org.orbwright.api.query.DeviationQuery;
+import org.orbwright.api.query.FaceQuery;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.SegmentQuery;
 import org.orbwright.body.BodyCalculator;
 import org.orbwright.body.WorkBodies;
 import org.orbwright.design.Design;
@@ -26,7 +33,7 @@ import org.orbwright.turning.Holding.Seat;
 /** Bodies of a design for CAD and CAM. */
 @Path("/v1/bodies")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({Form.STL_TYPE, Form.OBJ_TYPE, Form.THREE_MF_TYPE, Form.GLB_TYPE, MediaType.APPLICATION_JSON})
+@Produces({Format.STL_TYPE, Format.OBJ_TYPE, Format.THREE_MF_TYPE, Format.GLB_TYPE, MediaType.APPLICATION_JSON})
 @Tag(
         name = "Bodies",
         description = "Bodies of a design as closed meshes, and their numbers as JSON. STL and OBJ have no place for a"

@@ -8,6 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.orbwright.api.cells.CellTableWriter;
+import org.orbwright.api.cells.SheetJson;
+import org.orbwright.api.cells.SheetPath;
+import org.orbwright.api.query.Stations;
+import org.orbwright.api.wire.Csv;
+import org.orbwright.api.wire.IndentedJson;
+import org.orbwright.api.wire.TableWriter;
 import org.orbwright.book.BookFile;
 import org.orbwright.book.BookIndex;
 import org.orbwright.book.BuildBook;
@@ -23,14 +30,14 @@ import org.orbwright.stock.ShoppingRow;
 import org.orbwright.xml.Archive;
 
 /** All files of a build: those of the book, the JSON and the lists, and the page that lists them. */
-final class BuildFiles {
+public final class BuildFiles {
     /** Stations of the bands' profile in the build's JSON, as its address has them. */
     private static final int STATIONS = Integer.parseInt(Stations.DEFAULT);
 
     private BuildFiles() {}
 
     /** The files of a document, the page that lists them first. */
-    static List<BookFile> of(Document document) {
+    public static List<BookFile> of(Document document) {
         Answer build = SheetCalculator.build(document, STATIONS);
         Answer sheet = SheetJson.answer(document);
         JsonNode json = SheetJson.of(build);
@@ -73,7 +80,7 @@ final class BuildFiles {
 
     private static byte[] readable(String json) {
         try {
-            return Terminal.indented(json).getBytes(StandardCharsets.UTF_8);
+            return IndentedJson.of(json).getBytes(StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

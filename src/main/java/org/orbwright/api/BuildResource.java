@@ -17,6 +17,10 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.Query;
+import org.orbwright.api.query.Stations;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
@@ -24,11 +28,11 @@ import org.orbwright.sheet.SheetCalculator;
 /** A whole build, as one answer or as files. */
 @Path("/v1/build")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({MediaType.APPLICATION_JSON, Form.ZIP_TYPE})
+@Produces({MediaType.APPLICATION_JSON, Format.ZIP_TYPE})
 @Tag(name = "Design")
 @Heavy
 public class BuildResource {
-    private static final List<Form> FORMS = List.of(Form.JSON, Form.ZIP);
+    private static final List<Format> FORMS = List.of(Format.JSON, Format.ZIP);
 
     @POST
     @Operation(
@@ -48,26 +52,26 @@ public class BuildResource {
             description = "The build.",
             content = {
                 @Content(mediaType = MediaType.APPLICATION_JSON, schema = @Schema(implementation = Answer.class)),
-                @Content(mediaType = Form.ZIP_TYPE, schema = @Schema(type = SchemaType.STRING, format = "binary"))
+                @Content(mediaType = Format.ZIP_TYPE, schema = @Schema(type = SchemaType.STRING, format = "binary"))
             })
     public Response build(
             Document document,
             @QueryParam(Stations.NAME) String stations,
             @Parameter(
-                            description = Form.DESCRIPTION,
+                            description = Format.DESCRIPTION,
                             example = "json",
                             schema =
                                     @Schema(
                                             type = SchemaType.STRING,
                                             enumeration = {"json", "zip"}))
-                    @QueryParam(Form.PARAMETER)
+                    @QueryParam(Format.PARAMETER)
                     String format,
             @Context Request http) {
-        if (Form.wanted(format, http, FORMS) == Form.JSON) {
+        if (Format.wanted(format, http, FORMS) == Format.JSON) {
             return Response.ok(SheetCalculator.build(document, Stations.parse(stations)), MediaType.APPLICATION_JSON)
                     .build();
         }
         Query.leftOut(Stations.NAME, stations, "of an archive");
-        return Response.ok(BuildFiles.zip(document), Form.ZIP_TYPE).build();
+        return Response.ok(BuildFiles.zip(document), Format.ZIP_TYPE).build();
     }
 }

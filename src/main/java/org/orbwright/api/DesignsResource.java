@@ -14,11 +14,17 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Kept;
+import org.orbwright.api.wire.DesignLibrary;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
+import org.orbwright.api.wire.Sentences;
 import org.orbwright.design.Violation;
 import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
 
 /** The worked designs that come with the service. */
+@Kept
 @Path("/v1/designs")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Designs", description = "Worked designs to start from.")

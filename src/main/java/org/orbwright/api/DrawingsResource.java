@@ -14,6 +14,16 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.query.DesignQuery;
+import org.orbwright.api.query.FaceQuery;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.PictureQuery;
+import org.orbwright.api.query.Query;
+import org.orbwright.api.query.SegmentQuery;
+import org.orbwright.api.query.SetQuery;
+import org.orbwright.api.query.SphereSetQuery;
+import org.orbwright.api.query.Stations;
 import org.orbwright.assembly.NetCalculator;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
@@ -44,8 +54,8 @@ import org.orbwright.sheet.SheetCalculator;
                         + " are texts on the layer NOTE too.")
 @Heavy
 public class DrawingsResource {
-    static final String SVG = Form.SVG_TYPE;
-    static final String PNG = Form.PNG_TYPE;
+    static final String SVG = Format.SVG_TYPE;
+    static final String PNG = Format.PNG_TYPE;
 
     @POST
     @Path("/sphere")

@@ -13,10 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.eclipse.microprofile.openapi.OASFactory;
-import org.eclipse.microprofile.openapi.models.media.Schema.SchemaType;
-import org.eclipse.microprofile.openapi.models.responses.APIResponse;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.Query;
+import org.orbwright.api.query.SetQuery;
+import org.orbwright.api.wire.RequestReader;
 import org.orbwright.document.Document;
 
 /**
@@ -24,17 +25,14 @@ import org.orbwright.document.Document;
  * part was asked for. A browser shows pictures and pages, and saves everything else.
  */
 public class FileNames {
-    /** Under which the reader of bodies leaves the document for the answer. */
-    static final String DOCUMENT = "orbwright.document";
-
-    private static final List<Form> SHOWN = List.of(Form.SVG, Form.PNG, Form.PDF, Form.HTML);
+    private static final List<Format> SHOWN = List.of(Format.SVG, Format.PNG, Format.PDF, Format.HTML);
     /** Common practice for programs of RS-274, no source. */
     private static final String PROGRAM = "nc";
 
     /** By their media types; what is cut has that of pictures. */
-    private static final Map<String, Form> FORMS = Arrays.stream(Form.values())
-            .filter(form -> form != Form.JSON && form != Form.CUT)
-            .collect(Collectors.toMap(Form::type, form -> form));
+    private static final Map<String, Format> FORMS = Arrays.stream(Format.values())
+            .filter(form -> form != Format.JSON && form != Format.CUT)
+            .collect(Collectors.toMap(Format::type, form -> form));
     /** The parameters that choose a part. */
     private static final List<String> PARTS =
             List.of("face", "segment", "places", "end", "board", "species", SetQuery.NAME);
@@ -51,7 +49,7 @@ public class FileNames {
     public void name(ContainerRequestContext request, ContainerResponseContext answer) {
         if (answer.getStatus() == 200
                 && answer.getMediaType() != null
-                && request.getProperty(DOCUMENT) instanceof Document document) {
+                && request.getProperty(RequestReader.DOCUMENT) instanceof Document document) {
             String type = answer.getMediaType().getType() + "/"
                     + answer.getMediaType().getSubtype();
             if (isFile(type)) {
@@ -63,17 +61,6 @@ public class FileNames {
         }
     }
 
-    /** Declares the header of an answer that is a file in one of its forms. */
-    static void describe(APIResponse answer) {
-        if (answer.getContent().getMediaTypes().keySet().stream().anyMatch(FileNames::isFile)) {
-            answer.addHeader(
-                    HttpHeaders.CONTENT_DISPOSITION,
-                    OASFactory.createHeader()
-                            .description("The name of the file (RFC 6266), in all forms but JSON.")
-                            .schema(OASFactory.createSchema().addType(SchemaType.STRING)));
-        }
-    }
-
     /**
      * The header.
      *
@@ -82,7 +69,7 @@ public class FileNames {
      * @param type the media type
      */
     static String header(String title, String what, String type) {
-        Form form = FORMS.get(type);
+        Format form = FORMS.get(type);
         String end = " - " + what + "." + (form == null ? PROGRAM : form.word());
         String name = clean(title) + end;
         String ascii = Normalizer.normalize(name, Normalizer.Form.NFKD)
@@ -93,7 +80,8 @@ public class FileNames {
         return ascii.equals(name) ? header : header + "; filename*=UTF-8''" + encoded(name);
     }
 
-    private static boolean isFile(String type) {
+    /** Whether an answer of this media type is a file. */
+    public static boolean isFile(String type) {
         return FORMS.containsKey(type) || type.equals(MediaType.TEXT_PLAIN);
     }
 
@@ -105,8 +93,8 @@ public class FileNames {
                 .filter(part -> !Query.isEmpty(part))
                 .map(part -> " " + clean(part))
                 .collect(Collectors.joining());
-        boolean cut = Form.CUT.word().equals(query.getFirst(Form.PARAMETER));
-        return path.replace('-', ' ') + parts + (cut ? " " + Form.CUT.word() : "");
+        boolean cut = Format.CUT.word().equals(query.getFirst(Format.PARAMETER));
+        return path.replace('-', ' ') + parts + (cut ? " " + Format.CUT.word() : "");
     }
 
     private static String clean(String text) {

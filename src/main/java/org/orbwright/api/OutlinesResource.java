@@ -11,6 +11,13 @@ import jakarta.ws.rs.core.Response;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.query.DesignQuery;
+import org.orbwright.api.query.FaceQuery;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.OutlineQuery;
+import org.orbwright.api.query.SegmentQuery;
+import org.orbwright.api.query.SetQuery;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
@@ -28,7 +35,7 @@ import org.orbwright.turning.Holding.Seat;
 /** Draws what is cut out, for the eye and for a CAD program. */
 @Path("/v1/drawings")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({Form.SVG_TYPE, Form.PNG_TYPE, Form.DXF_TYPE})
+@Produces({Format.SVG_TYPE, Format.PNG_TYPE, Format.DXF_TYPE})
 @Tag(name = "Drawings")
 @Heavy
 public class OutlinesResource {

@@ -17,6 +17,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.query.Format;
 import org.orbwright.document.Document;
 import org.orbwright.paper.HtmlWriter;
 import org.orbwright.paper.PdfWriter;
@@ -26,11 +28,11 @@ import org.orbwright.paper.ShopSheetCalculator;
 /** What goes to the bench on paper. */
 @Path("/v1/shop-sheet")
 @Consumes(MediaType.APPLICATION_JSON)
-@Produces({Form.PDF_TYPE, MediaType.TEXT_HTML})
+@Produces({Format.PDF_TYPE, MediaType.TEXT_HTML})
 @Tag(name = "Paper", description = "What goes to the bench on paper.")
 @Heavy
 public class PaperResource {
-    private static final List<Form> FORMS = List.of(Form.PDF, Form.HTML);
+    private static final List<Format> FORMS = List.of(Format.PDF, Format.HTML);
 
     @POST
     @Operation(
@@ -47,7 +49,7 @@ public class PaperResource {
             responseCode = "200",
             description = "The sheet.",
             content = {
-                @Content(mediaType = Form.PDF_TYPE, schema = @Schema(type = SchemaType.STRING, format = "binary")),
+                @Content(mediaType = Format.PDF_TYPE, schema = @Schema(type = SchemaType.STRING, format = "binary")),
                 @Content(mediaType = MediaType.TEXT_HTML, schema = @Schema(type = SchemaType.STRING))
             })
     public Response sheet(
@@ -59,11 +61,11 @@ public class PaperResource {
                     @QueryParam("format")
                     String format,
             @Context Request http) {
-        Form form = Form.wanted(format, http, FORMS);
+        Format form = Format.wanted(format, http, FORMS);
         ShopSheet sheet = ShopSheetCalculator.sheet(document);
-        return form == Form.HTML
+        return form == Format.HTML
                 ? Response.ok(HtmlWriter.write(sheet), MediaType.TEXT_HTML + ";charset=UTF-8")
                         .build()
-                : Response.ok(PdfWriter.write(sheet), Form.PDF_TYPE).build();
+                : Response.ok(PdfWriter.write(sheet), Format.PDF_TYPE).build();
     }
 }

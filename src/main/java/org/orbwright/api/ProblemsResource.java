@@ -16,6 +16,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
 import org.orbwright.xml.Xml;
 
 /** The pages that the types of problems point to. */

@@ -8,6 +8,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.query.Stations;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;

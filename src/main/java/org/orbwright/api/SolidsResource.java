@@ -13,6 +13,13 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.guard.Kept;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.query.PictureQuery;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
+import org.orbwright.api.wire.Sentences;
 import org.orbwright.design.Violation;
 import org.orbwright.drawing.SolidDrawing;
 import org.orbwright.quantity.Describe;
@@ -21,6 +28,7 @@ import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
 
 /** The catalogue of solids. */
+@Kept
 @Path("/v1/solids")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Solids", description = "The catalogue of solids that a design may name.")
@@ -53,7 +61,7 @@ public class SolidsResource {
 
     @GET
     @Path("/{solid}/picture")
-    @Produces({Form.SVG_TYPE, Form.PNG_TYPE})
+    @Produces({Format.SVG_TYPE, Format.PNG_TYPE})
     @Operation(
             operationId = "drawSolid",
             summary = "A picture of a solid",

@@ -17,13 +17,18 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import org.orbwright.api.guard.StreamWriter;
+import org.orbwright.api.guard.WorkPermits;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.Csv;
+import org.orbwright.api.wire.Limits;
 import org.orbwright.explore.Sweep;
 import org.orbwright.explore.SweepRow;
 import org.orbwright.sheet.Finding.Severity;
 
 /** Writes a sweep row by row as it is computed. */
 @Provider
-@Produces({BandDesignResource.NDJSON, Csv.MEDIA_TYPE})
+@Produces({Format.NDJSON_TYPE, Csv.MEDIA_TYPE})
 public class SweepWriter extends StreamWriter<Sweep> {
     private static final JsonFactory JSON = JsonFactory.builder().build();
     /** Where the codes of a severity's findings stand. */
@@ -32,12 +37,12 @@ public class SweepWriter extends StreamWriter<Sweep> {
 
     private static final String PROBLEM = "problem";
 
-    SweepWriter(Instance<Limits> limits, Instance<HeavyPlaces> places) {
+    SweepWriter(Instance<Limits> limits, Instance<WorkPermits> places) {
         super(Sweep.class, limits, places);
     }
 
     @Override
-    void write(Sweep sweep, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
+    public void write(Sweep sweep, MediaType media, OutputStream body, BooleanSupplier left) throws IOException {
         if (media.getSubtype().equals("csv")) {
             writeCsv(sweep, body, left);
         } else {

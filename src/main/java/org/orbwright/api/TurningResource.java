@@ -11,6 +11,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Heavy;
+import org.orbwright.api.wire.Csv;
 import org.orbwright.document.Document;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;

@@ -13,6 +13,10 @@ import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.orbwright.api.guard.Kept;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
+import org.orbwright.api.wire.Sentences;
 import org.orbwright.design.Violation;
 import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
@@ -24,6 +28,7 @@ import org.orbwright.wood.WoodTable;
 import org.orbwright.wood.Woods;
 
 /** The table of woods, and how the wood of a design moves. */
+@Kept
 @Path("/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Woods", description = "The table of woods, and how the wood of a design moves.")

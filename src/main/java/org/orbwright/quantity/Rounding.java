@@ -11,19 +11,9 @@ public final class Rounding {
 
     private static final int FINEST = 9;
     /** Above this a double has no decimals left to round at the scales used here. */
-    public static final double LARGEST_SCALED = 1L << 52;
+    private static final double LARGEST_SCALED = 1L << 52;
 
     private Rounding() {}
-
-    /**
-     * A number in units of its last decimal, not yet rounded.
-     *
-     * @param value any number
-     * @param decimals 0 to 12
-     */
-    public static double scaled(double value, int decimals) {
-        return value * POWERS[decimals];
-    }
 
     /**
      * Rounds half to even at the given number of decimals, and turns a negative zero into zero.

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.api.guard.AcceptRanges;
 
 /** Ranges of media types (RFC 9110, 12.5.1). */
 @QuarkusTest

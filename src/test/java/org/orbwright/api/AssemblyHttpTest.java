@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.api.wire.Problem;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.api.wire.Problem;
 
 /** Bodies that are no design: which problem each gets, at which path, in which words. */
 @QuarkusTest

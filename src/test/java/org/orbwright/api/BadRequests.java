@@ -5,6 +5,8 @@ import io.restassured.http.ContentType;
 import io.restassured.specification.RequestSpecification;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.orbwright.api.wire.DesignLibrary;
+import org.orbwright.api.wire.RequestIds;
 
 /** The requests whose problems the contract shows: a good request with one thing wrong. */
 final class BadRequests {

@@ -29,6 +29,9 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.Limits;
+import org.orbwright.api.wire.RequestReader;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sheet.SheetCalculator;
 
@@ -53,7 +56,7 @@ class BatchHttpTest {
     private static List<JsonNode> answered(String lines, String answer) {
         Response response = Contract.request()
                 .config(Posted.LINES_AS_TEXT)
-                .contentType(BandDesignResource.NDJSON)
+                .contentType(Format.NDJSON_TYPE)
                 .queryParam("answer", answer)
                 .body(lines.getBytes(StandardCharsets.UTF_8))
                 .post("/v1/batch");
@@ -111,7 +114,7 @@ class BatchHttpTest {
         }
         Contract.badRequest()
                 .config(Posted.LINES_AS_TEXT)
-                .contentType(BandDesignResource.NDJSON)
+                .contentType(Format.NDJSON_TYPE)
                 .body(design(7))
                 .post("/v1/batch?answer=stock")
                 .then()
@@ -130,7 +133,7 @@ class BatchHttpTest {
     void aBatchOfNothingIsAnsweredWithNothing() {
         RestAssured.given()
                 .config(Posted.LINES_AS_TEXT)
-                .contentType(BandDesignResource.NDJSON)
+                .contentType(Format.NDJSON_TYPE)
                 .body("\n \r\n\n")
                 .post("/v1/batch")
                 .then()
@@ -154,8 +157,7 @@ class BatchHttpTest {
     void linesAreAnsweredAsTheyCome() throws IOException {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoTimeout(20_000);
-            Chunked request =
-                    new Chunked(socket.getOutputStream(), "/v1/batch?answer=bands", BandDesignResource.NDJSON);
+            Chunked request = new Chunked(socket.getOutputStream(), "/v1/batch?answer=bands", Format.NDJSON_TYPE);
             BufferedReader in =
                     new BufferedReader(new InputStreamReader(socket.getInputStream(), StandardCharsets.UTF_8));
             for (int line = 1; line <= 3; line++) {
@@ -205,7 +207,7 @@ class BatchHttpTest {
     private void leave(int number) throws IOException, InterruptedException {
         try (Socket socket = new Socket(address.getHost(), address.getPort())) {
             socket.setSoLinger(true, 0);
-            Chunked request = new Chunked(socket.getOutputStream(), "/v1/batch", BandDesignResource.NDJSON);
+            Chunked request = new Chunked(socket.getOutputStream(), "/v1/batch", Format.NDJSON_TYPE);
             if (number % 3 > 0) {
                 request.send((design(7) + "\n").repeat(number % 3 == 1 ? 1 : 50));
             }

@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.DesignLibrary;
 import org.orbwright.sheet.Caution;
 import org.orbwright.sheet.Caution.Step;
 
@@ -169,7 +171,7 @@ class CautionsHttpTest {
     void addressesOfFilesForMachinesSayThemInTheContract() {
         Set<String> files = new LinkedHashSet<>();
         for (String address : Addresses.ofDocuments()) {
-            if (answers(address).has(Form.DXF_TYPE) || answers(address).has(Form.STL_TYPE)) {
+            if (answers(address).has(Format.DXF_TYPE) || answers(address).has(Format.STL_TYPE)) {
                 files.add(address);
                 String description = operation(address).path("description").asText();
                 for (Caution caution : Step.OUTLINES.cautions()) {

@@ -35,6 +35,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.api.cells.CellQuery;
+import org.orbwright.api.wire.Problem;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.Parameter;
 import org.orbwright.solid.FaceKind;

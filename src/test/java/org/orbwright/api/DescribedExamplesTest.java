@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.orbwright.api.wire.FieldRules;
+import org.orbwright.api.wire.Problem;
 import org.orbwright.sheet.Answer;
 import org.orbwright.solid.Solid;
 import org.orbwright.wood.Wood;

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.orbwright.api.wire.DesignLibrary;
 import org.orbwright.document.Section;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.orbwright.api.wire.IndentedJson;
 
 /** The answers that the contract shows are the answers that the service gives. */
 @QuarkusTest
@@ -66,7 +67,7 @@ class ExamplesTest {
         if (examples.isMissingNode()) {
             return Stream.of(DynamicTest.dynamicTest(method + " " + path + " is too long for an example", () -> {
                 String answer = answer(path, operation, Posted.MAIN);
-                assertTrue(Terminal.indented(answer).length() > LONGEST, path + " has no example");
+                assertTrue(IndentedJson.of(answer).length() > LONGEST, path + " has no example");
             }));
         }
         return stream(examples)
@@ -132,7 +133,7 @@ class ExamplesTest {
                 write(id + "/" + name, read(path.getKey(), name));
             } else {
                 String answer = answer(path.getKey(), operation, Posted.MAIN);
-                if (Terminal.indented(answer).length() <= LONGEST) {
+                if (IndentedJson.of(answer).length() <= LONGEST) {
                     write(id + "/" + Posted.MAIN, answer);
                 }
             }
@@ -142,6 +143,6 @@ class ExamplesTest {
     private static void write(String name, String json) throws IOException {
         Path file = Path.of("src/main/resources/examples", name + ".json");
         Files.createDirectories(file.getParent());
-        Files.writeString(file, Terminal.indented(json) + "\n");
+        Files.writeString(file, IndentedJson.of(json) + "\n");
     }
 }

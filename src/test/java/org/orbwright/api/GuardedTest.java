@@ -32,6 +32,8 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.orbwright.api.guard.QueryFreeSpans;
+import org.orbwright.api.wire.Problem;
 
 /**
  * The service with everything on that is off by default: keys, tokens, traces, one place for long work, little time for

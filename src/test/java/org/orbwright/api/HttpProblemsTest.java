@@ -30,6 +30,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.api.wire.ProblemKind;
 
 /** Everything that can go wrong around a request, apart from what is in its body. */
 @QuarkusTest

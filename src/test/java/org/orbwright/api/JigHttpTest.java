@@ -14,6 +14,7 @@ import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.api.wire.Problem;
 
 /** Set-ups of the saw through HTTP and the contract. */
 @QuarkusTest

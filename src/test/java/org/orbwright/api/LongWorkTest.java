@@ -29,6 +29,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.orbwright.api.wire.Problem;
 import org.orbwright.fixture.Stocks;
 
 /** One place for long work, and what it keeps away from everybody else. */

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.orbwright.api.wire.DesignLibrary;
 import org.orbwright.document.Section;
 
 /** One file is enough for a whole build: every address takes it, and all of them say the same of it. */

@@ -11,14 +11,15 @@ import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import org.orbwright.api.query.Format;
+import org.orbwright.api.wire.DesignLibrary;
 import org.orbwright.document.Section;
 
 /** Documents to post, each a copy of its own: the worked ones, and the tests' own with numbers worked out by hand. */
 final class Posted {
     /** For requests whose body is lines of JSON. */
     static final RestAssuredConfig LINES_AS_TEXT = RestAssuredConfig.config()
-            .encoderConfig(
-                    EncoderConfig.encoderConfig().encodeContentTypeAs(BandDesignResource.NDJSON, ContentType.TEXT));
+            .encoderConfig(EncoderConfig.encoderConfig().encodeContentTypeAs(Format.NDJSON_TYPE, ContentType.TEXT));
 
     /** The worked document with every section. */
     static final String MAIN = "icosahedron-mixed";

@@ -7,6 +7,7 @@ import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
+import org.orbwright.api.guard.ProblemMappers;
 
 /** What the service logs of problems, above the level for debugging, until this is closed. */
 final class ProblemLog extends Handler implements AutoCloseable {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.orbwright.api.wire.ProblemKind;
 import org.orbwright.fixture.PlainWords;
 
 /** A caller who is refused reads plain words. */

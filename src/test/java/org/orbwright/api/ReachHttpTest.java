@@ -15,6 +15,7 @@ import io.restassured.specification.RequestSpecification;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.api.wire.Problem;
 
 /** What boards give, over HTTP: inside the contract, and refused in words. */
 @QuarkusTest

@@ -31,6 +31,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
+import org.orbwright.api.wire.DesignLibrary;
 
 /** What the README and the pages in {@code src/docs} say of the service is so. */
 @QuarkusTest

@@ -8,6 +8,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.orbwright.api.guard.Heavy;
 
 /** Long work that ends when a test lets it or when it is interrupted, in tests only. */
 @Path("/slow")

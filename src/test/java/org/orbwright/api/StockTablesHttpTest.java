@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.api.wire.Problem;
 import org.orbwright.fixture.Stocks;
 
 /** Cut lists, shopping lists and pictures of boards over HTTP: by the header Accept, and with problems in words. */

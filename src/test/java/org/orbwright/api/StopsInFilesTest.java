@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.orbwright.api.query.Format;
 
 /** A STOP stands in every file of every address that the contract has, whatever the format; none stands there else. */
 @QuarkusTest
@@ -235,7 +236,7 @@ class StopsInFilesTest {
             }
         } else if (file.address().equals("/v1/batch")) {
             answer = request.config(Posted.LINES_AS_TEXT)
-                    .contentType(BandDesignResource.NDJSON)
+                    .contentType(Format.NDJSON_TYPE)
                     .body(document + "\n")
                     .post(address);
         } else {

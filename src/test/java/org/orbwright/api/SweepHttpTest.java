@@ -25,6 +25,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.orbwright.api.query.Format;
 
 /** Sweeps over HTTP: rows as lines of JSON or as comma separated values, streamed. */
 @QuarkusTest
@@ -116,7 +117,7 @@ class SweepHttpTest {
         ObjectNode vary = explore(sweep).putArray("vary").addObject().put("field", "/panel/thickness");
         vary.putArray("values").add(28).add(12).add(8);
         explore(sweep).putArray("outputs").add(WALL);
-        List<String> lines = rows(sweep, BandDesignResource.NDJSON).lines().toList();
+        List<String> lines = rows(sweep, Format.NDJSON_TYPE).lines().toList();
         List<String> table = rows(sweep, "text/csv").lines().toList();
         Set<String> severities = new TreeSet<>();
         for (int i = 0; i < lines.size(); i++) {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.api.wire.Problem;
 
 /** Tolerances and diagnoses through HTTP and the contract. */
 @QuarkusTest

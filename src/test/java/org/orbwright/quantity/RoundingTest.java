@@ -107,10 +107,4 @@ class RoundingTest {
         assertEquals(decimals, Rounding.decimalsApart(one, other, 2));
         assertEquals(decimals, Rounding.decimalsApart(other, one, 2));
     }
-
-    @Test
-    void unitsOfTheLastDecimal() {
-        assertEquals(125, Rounding.scaled(1.25, 2));
-        assertEquals(-3, Rounding.scaled(-3, 0));
-    }
 }

@@ -1,0 +1,60 @@
+package org.orbwright.api.query;
+
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.Request;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.PngRenderer;
+import org.orbwright.drawing.SvgWriter;
+import org.orbwright.notice.Notice;
+
+/** What a request for a picture says of the form of its answer. */
+public class PictureQuery {
+    static final String DEFAULT_WIDTH = "1200";
+
+    private static final List<Format> FORMS = List.of(Format.SVG, Format.PNG);
+
+    @QueryParam("width")
+    @Parameter(description = "Width of a PNG in dots.", example = DEFAULT_WIDTH)
+    String width;
+
+    @QueryParam(Format.PARAMETER)
+    @Parameter(
+            description = Format.DESCRIPTION,
+            example = "png",
+            schema =
+                    @Schema(
+                            type = SchemaType.STRING,
+                            enumeration = {"svg", "png"}))
+    String format;
+
+    @Context
+    Request request;
+
+    /** Writes a picture, and what it tells, in the form that is asked for. */
+    public Response answer(Drawing drawing, List<Notice> notices) {
+        return written(Format.wanted(format, request, FORMS), drawing.with(notices), width);
+    }
+
+    /** Only a PNG has dots. */
+    static void refuseUselessWidth(Format form, String width) {
+        if (form != Format.PNG && width != null && !width.isEmpty()) {
+            throw Query.refuse("width", "USELESS", width, "left out of what is not a PNG");
+        }
+    }
+
+    /** A picture in a form. */
+    static Response written(Format form, Drawing drawing, String width) {
+        refuseUselessWidth(form, width);
+        int dots = Query.width(width, DEFAULT_WIDTH);
+        return form == Format.PNG
+                ? Response.ok(PngRenderer.render(drawing, dots), form.type()).build()
+                : Response.ok(SvgWriter.write(drawing), form.type() + ";charset=UTF-8")
+                        .build();
+    }
+}
