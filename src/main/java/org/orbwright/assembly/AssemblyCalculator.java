@@ -39,7 +39,6 @@ public final class AssemblyCalculator {
      * The order of gluing, and the flat layout of the panels.
      *
      * @param request a section that keeps its Bean Validation constraints
-     * @param design the design
      */
     public static AssemblyPlan plan(AssemblyRequest request, Design design) {
         design.require("the gluing depends", DesignPart.THICKNESS, DesignPart.LAMINATIONS);

@@ -1,11 +1,14 @@
 package org.orbwright.assembly;
 
+import static org.orbwright.quantity.Quantity.AREA;
+import static org.orbwright.quantity.Quantity.GRAMS;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
+
 import java.util.List;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** The order in which strips are glued to blanks, segments to panels, panels to two caps and the caps to the solid. */
 @Describe("The order of gluing: strips to blanks, segments to panels, panels to two caps, and the caps to the solid."
         + " The plan also has the flat layout of the panels. Panels and seams have the"
         + " numbers of the solid's faces and edges in the catalogue, in pictures and inlays too.")
@@ -38,7 +41,6 @@ public record AssemblyPlan(
                         + " the section asks for it.")
         List<Net> nets) {
 
-    /** Copies the lists. */
     public AssemblyPlan {
         spheres = List.copyOf(spheres);
         blankGluings = List.copyOf(blankGluings);
@@ -48,7 +50,6 @@ public record AssemblyPlan(
         nets = List.copyOf(nets);
     }
 
-    /** Spheres that are alike. */
     @Describe("Spheres that are alike.")
     public record AssembledSpheres(
             @Describe(value = "The segments that they are made from.", example = "\"MIXED\"")
@@ -59,12 +60,11 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Numbers of the panels that are made from inverted segments.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "[2,3,4,6,8,9,12,13,16,18]",
                     max = 200)
             List<Integer> invertedPanels) {
 
-        /** Copies the list. */
         public AssembledSpheres {
             invertedPanels = List.copyOf(invertedPanels);
         }
@@ -78,10 +78,9 @@ public record AssemblyPlan(
         SECOND
     }
 
-    /** One panel of the solid. */
     @Describe("One panel of the solid.")
     public record AssembledPanel(
-            @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
+            @Describe(value = "Number of the panel.", quantity = NUMBER, example = "1", max = 200)
             int panel,
 
             @Describe(value = "Its face kind.", example = "\"triangle\"")
@@ -93,27 +92,20 @@ public record AssemblyPlan(
             @Describe(value = "The cap that it is in.", example = "\"FIRST\"")
             Cap cap,
 
-            @Describe("Its neighbours, counter-clockwise seen from outside: the first at its first segment, and so"
-                    + " on.")
+            @Describe("Its neighbours, counter-clockwise seen from outside: the first at its first segment, and so on.")
             List<PanelNeighbour> neighbours) {
 
-        /** Copies the list. */
         public AssembledPanel {
             neighbours = List.copyOf(neighbours);
         }
     }
 
-    /** One neighbour of a panel. */
     @Describe("One neighbour of a panel.")
     public record PanelNeighbour(
-            @Describe(value = "Number of the neighbour.", quantity = Quantity.NUMBER, example = "2", max = 200)
+            @Describe(value = "Number of the neighbour.", quantity = NUMBER, example = "2", max = 200)
             int panel,
 
-            @Describe(
-                    value = "Number of the seam between the two.",
-                    quantity = Quantity.NUMBER,
-                    example = "1",
-                    max = 400)
+            @Describe(value = "Number of the seam between the two.", quantity = NUMBER, example = "1", max = 400)
             int seam) {}
 
     /** What the axis of the caps runs through. */
@@ -126,7 +118,6 @@ public record AssemblyPlan(
         EDGE
     }
 
-    /** How the solid is parted into two caps. */
     @Describe("How the solid is divided into two caps with equal numbers of panels. The caps are pushed together along"
             + " an axis: every seam between them leans so that it closes. Together these seams are one closed loop.")
     public record CapSeam(
@@ -135,7 +126,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Number of that face, corner or edge in the catalogue.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "1",
                     max = 400)
             int axisNumber,
@@ -149,11 +140,10 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The seams between the caps, in order around the loop with the first cap on the left.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "[5,8,27,10,30,19]")
             List<Integer> loop) {
 
-        /** Copies the list. */
         public CapSeam {
             loop = List.copyOf(loop);
         }
@@ -171,7 +161,6 @@ public record AssemblyPlan(
         ONTO_FIRST_CAP
     }
 
-    /** One stage of the solid. */
     @Describe("One stage of the solid.")
     public record SolidStage(
             @Describe(value = "Number of the stage, from 1.", example = "1", min = 1, max = 400)
@@ -187,7 +176,7 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "The panels that are added, in their order; none in the closing stage.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "[1,2,4,8,3,5,6,7,17]")
             List<Integer> panels,
 
@@ -196,54 +185,43 @@ public record AssemblyPlan(
 
             @Describe("Glue and time for the stage.") GlueWork glue) {
 
-        /** Copies the lists. */
         public SolidStage {
             panels = List.copyOf(panels);
             seams = List.copyOf(seams);
         }
     }
 
-    /** One seam. */
     @Describe("One seam between two panels.")
     public record GluedSeam(
-            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "1", max = 400)
+            @Describe(value = "Number of the seam.", quantity = NUMBER, example = "1", max = 400)
             int seam,
 
-            @Describe(
-                    value = "Number of the panel that is added.",
-                    quantity = Quantity.NUMBER,
-                    example = "2",
-                    max = 200)
+            @Describe(value = "Number of the panel that is added.", quantity = NUMBER, example = "2", max = 200)
             int panel,
 
-            @Describe(
-                    value = "Number of the panel that is there already.",
-                    quantity = Quantity.NUMBER,
-                    example = "1",
-                    max = 200)
+            @Describe(value = "Number of the panel that is there already.", quantity = NUMBER, example = "1", max = 200)
             int neighbour,
 
             @Describe(
                     value = "Length of the seam, at the joint distance where it is longest.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "136.2864")
             double length,
 
             @Describe(
                     value = "Depth of the seam along the bevel, where both panels have wood: (thickness - land) /"
                             + " sin(bevel), the smaller one of the two.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "28.9026")
             double depth,
 
             @Describe(
                     value = "Area of the seam. It grows shorter towards the hollow, as all seams point to the solid's"
                             + " centre.",
-                    quantity = Quantity.AREA,
+                    quantity = AREA,
                     example = "3422.75")
             double area) {}
 
-    /** All the glue. */
     @Describe("All the glue.")
     public record GlueTotals(
             @Describe(value = "Joints inside the panels of one sphere.", example = "60", max = 1000)
@@ -254,33 +232,30 @@ public record AssemblyPlan(
 
             @Describe(
                     value = "Length of all joints and seams of one sphere, without the joints in its blanks.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "8809.6923")
             double glueLength,
 
             @Describe(
                     value = "Area of all joints and seams of one sphere, without the joints in its blanks.",
-                    quantity = Quantity.AREA,
+                    quantity = AREA,
                     example = "244315.485")
             double glueArea,
 
-            @Describe(
-                    value = "Glue for one sphere, from segments to the solid.",
-                    quantity = Quantity.GRAMS,
-                    example = "41.534")
+            @Describe(value = "Glue for one sphere, from segments to the solid.", quantity = GRAMS, example = "41.534")
             double glueMass,
 
             @Describe(
                     value = "Area of the joints between the strips of all blanks, for all copies; left out where a"
                             + " blank is too short for one segment.",
-                    quantity = Quantity.AREA,
+                    quantity = AREA,
                     example = "518400",
                     optional = true)
             Double blankArea,
 
             @Describe(
                     value = "Glue for the strips of all blanks, for all copies.",
-                    quantity = Quantity.GRAMS,
+                    quantity = GRAMS,
                     example = "88.128",
                     optional = true)
             Double blankMass,
@@ -288,7 +263,7 @@ public record AssemblyPlan(
             @Describe(
                     value = "All the glue for all copies: that of the blanks, where it is known, and that of the"
                             + " spheres.",
-                    quantity = Quantity.GRAMS,
+                    quantity = GRAMS,
                     example = "129.662")
             double glueMassOfCopies) {}
 }

@@ -8,12 +8,6 @@ import jakarta.validation.constraints.DecimalMin;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * How a build is put together.
- *
- * @param glue the glue and how fast it is used, or null for what is common
- * @param net which panels are laid flat together, or null for those of each cap
- */
 @Describe("How the build is put together.")
 public record AssemblyRequest(
         @Describe(
@@ -49,7 +43,6 @@ public record AssemblyRequest(
                 requireNonNullElse(net, NetForm.CAPS));
     }
 
-    /** The glue and how fast it is used. */
     @Describe("The glue and how fast it is used. Spread and pace that are taken for what is left out are common"
             + " practice, without a source; the glue's data sheet knows better.")
     public record GlueRequest(

@@ -8,7 +8,6 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.segment.Yield.LaminationYield;
 
-/** How the blanks of one lamination are glued up from strips. */
 @Describe("How the blanks of one lamination are glued up from strips, before anything is crosscut. Every joint of two"
         + " neighbouring strips is as long as the blank and as high as a layer is thick. Where a panel has several"
         + " layers, each is glued up edge to edge first, and then they are glued face to face.")
@@ -50,7 +49,6 @@ public record BlankGluing(
         @Describe(value = "Glue for all these blanks.", quantity = Quantity.GRAMS, example = "88.128", optional = true)
         Double glueMass) {
 
-    /** Copies the list. */
     public BlankGluing {
         stages = List.copyOf(stages);
         layerStages = List.copyOf(layerStages);

@@ -11,7 +11,6 @@ import org.orbwright.solid.Solid;
 /**
  * A solid parted into two caps.
  *
- * @param solid the solid
  * @param through what the axis runs through
  * @param number number of that face, corner or edge
  * @param heights heights of the panels along the axis

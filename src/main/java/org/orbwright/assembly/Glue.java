@@ -1,26 +1,25 @@
 package org.orbwright.assembly;
 
+import static org.orbwright.quantity.Quantity.MINUTES;
+import static org.orbwright.quantity.Quantity.PLAIN;
+import static org.orbwright.quantity.Quantity.SPREAD;
+
 import org.orbwright.assembly.AssemblyRequest.GlueRequest;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** The glue and how fast it is used, with everything filled in that was left out. */
 @Describe("The glue and how fast it is used, with everything filled in that was left out.")
 public record Glue(
-        @Describe(value = "Glue on a square metre of joint.", quantity = Quantity.SPREAD, example = "170")
+        @Describe(value = "Glue on a square metre of joint.", quantity = SPREAD, example = "170")
         double spread,
 
         @Describe(
                 value = "Time from the first glue of a stage until its last joint has to be closed, to a thousandth of"
                         + " a minute.",
-                quantity = Quantity.MINUTES,
+                quantity = MINUTES,
                 example = "5")
         double openTime,
 
-        @Describe(
-                value = "Seams that are spread with glue and closed in a minute.",
-                quantity = Quantity.PLAIN,
-                example = "2")
+        @Describe(value = "Seams that are spread with glue and closed in a minute.", quantity = PLAIN, example = "2")
         double seamsPerMinute,
 
         @Describe(value = "Most seams that fit into the open time.", example = "10")

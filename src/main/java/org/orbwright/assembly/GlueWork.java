@@ -3,7 +3,6 @@ package org.orbwright.assembly;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The glue and the time that one stage takes. */
 @Describe("The glue and the time that one stage takes.")
 public record GlueWork(
         @Describe(value = "Seams, or joints of a blank or a panel, that are glued.", example = "3", max = 1000)

@@ -1,9 +1,12 @@
 package org.orbwright.assembly;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
+
 import java.util.List;
 import org.orbwright.assembly.AssemblyPlan.Cap;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
 /** The outer faces of panels laid flat beside each other, joined along hinges, so that none overlaps another. */
 @Describe("The outer faces of the panels of a cap, or of the whole solid, laid flat at true size, seen from outside."
@@ -23,10 +26,10 @@ public record Net(
                 example = "true")
         boolean followsStages,
 
-        @Describe(value = "Width of the layout.", quantity = Quantity.LENGTH, example = "416.2757")
+        @Describe(value = "Width of the layout.", quantity = LENGTH, example = "416.2757")
         double width,
 
-        @Describe(value = "Height of the layout.", quantity = Quantity.LENGTH, example = "360.5053")
+        @Describe(value = "Height of the layout.", quantity = LENGTH, example = "360.5053")
         double height,
 
         @Describe("The panels, in the order in which they are glued. The others hang on the first.")
@@ -41,7 +44,6 @@ public record Net(
         @Describe("The seams to the other cap, which close last, in order around the loop. Empty for the whole solid.")
         List<NetSeam> last) {
 
-    /** Copies the lists. */
     public Net {
         panels = List.copyOf(panels);
         hinges = List.copyOf(hinges);
@@ -57,10 +59,9 @@ public record Net(
                 .orElseThrow();
     }
 
-    /** One panel of the layout. */
     @Describe("One panel of the flat layout.")
     public record NetPanel(
-            @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
+            @Describe(value = "Number of the panel.", quantity = NUMBER, example = "1", max = 200)
             int panel,
 
             @Describe("The corners of its outer face, counter-clockwise, in the order of the catalogue.")
@@ -69,20 +70,18 @@ public record Net(
             @Describe("Its edges; each runs from the corner of the same place in the list to the next.")
             List<NetEdge> edges) {
 
-        /** Copies the lists. */
         public NetPanel {
             corners = List.copyOf(corners);
             edges = List.copyOf(edges);
         }
     }
 
-    /** One corner of a panel in the layout. */
     @Describe("One corner of a panel in the flat layout.")
     public record NetCorner(
-            @Describe(value = "From the left of the layout.", quantity = Quantity.LENGTH, example = "139.9946")
+            @Describe(value = "From the left of the layout.", quantity = LENGTH, example = "139.9946")
             double x,
 
-            @Describe(value = "From the bottom of the layout.", quantity = Quantity.LENGTH, example = "121.2389")
+            @Describe(value = "From the bottom of the layout.", quantity = LENGTH, example = "121.2389")
             double y) {}
 
     /** How an edge of a panel in the layout is closed. */
@@ -95,19 +94,18 @@ public record Net(
         LAST
     }
 
-    /** One edge of a panel in the layout. */
     @Describe("One edge of a panel in the flat layout.")
     public record NetEdge(
             @Describe(
                     value = "Number of the seam that the edge becomes; its partner's edge has the same.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "1",
                     max = 400)
             int seam,
 
             @Describe(
                     value = "Number of the panel on the other side of that seam.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "2",
                     max = 200)
             int partner,
@@ -118,30 +116,21 @@ public record Net(
                     example = "\"TAPED\"")
             Closing closing) {}
 
-    /** One hinge of the layout. */
     @Describe("One hinge of the flat layout.")
     public record Hinge(
-            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "1", max = 400)
+            @Describe(value = "Number of the seam.", quantity = NUMBER, example = "1", max = 400)
             int seam,
 
-            @Describe(
-                    value = "Number of the panel that is added.",
-                    quantity = Quantity.NUMBER,
-                    example = "2",
-                    max = 200)
+            @Describe(value = "Number of the panel that is added.", quantity = NUMBER, example = "2", max = 200)
             int panel,
 
-            @Describe(
-                    value = "Number of the panel that it hangs on.",
-                    quantity = Quantity.NUMBER,
-                    example = "1",
-                    max = 200)
+            @Describe(value = "Number of the panel that it hangs on.", quantity = NUMBER, example = "1", max = 200)
             int neighbour,
 
             @Describe(
                     value = "How far the panel is folded away from the tape on the outer faces: 180 degrees less the"
                             + " dihedral angle.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "41.8103",
                     max = 180)
             double fold,
@@ -150,27 +139,22 @@ public record Net(
                     value = "How far apart the rims of the two panels lie, side by side: as far as the outer rims stand"
                             + " apart in the closed solid, twice the land times the sine of half the fold. Tape that"
                             + " lies flat across the gap is then as long as it has to be; 0 without a land.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "2.1409")
             double gap) {}
 
-    /** One seam that is not a hinge. */
     @Describe("One seam that closes without tape.")
     public record NetSeam(
-            @Describe(value = "Number of the seam.", quantity = Quantity.NUMBER, example = "7", max = 400)
+            @Describe(value = "Number of the seam.", quantity = NUMBER, example = "7", max = 400)
             int seam,
 
             @Describe(
                     value = "Number of the panel that is added; of two caps, the one in this cap.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "5",
                     max = 200)
             int panel,
 
-            @Describe(
-                    value = "Number of the panel on the other side.",
-                    quantity = Quantity.NUMBER,
-                    example = "3",
-                    max = 200)
+            @Describe(value = "Number of the panel on the other side.", quantity = NUMBER, example = "3", max = 200)
             int neighbour) {}
 }

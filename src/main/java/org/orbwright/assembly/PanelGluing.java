@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** How segments are glued to the panels of one face kind. */
 @Describe("How segments are glued to the panels of one face kind; its mirror images are glued in the same stages.")
 public record PanelGluing(
         @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -27,7 +26,6 @@ public record PanelGluing(
         @Describe("The stages of one panel; the glue of each has to be hard before the next.")
         List<PanelStage> stages) {
 
-    /** Copies the lists. */
     public PanelGluing {
         joints = List.copyOf(joints);
         stages = List.copyOf(stages);
@@ -45,12 +43,10 @@ public record PanelGluing(
         STRAIGHT_JOINT
     }
 
-    /** One joint between two segments. */
     @Describe("One joint between two segments of a panel.")
     public record PanelJoint(
             @Describe(
-                    value = "Number of the joint: that of the segment after it, counter-clockwise seen from"
-                            + " outside.",
+                    value = "Number of the joint: that of the segment after it, counter-clockwise seen from outside.",
                     quantity = Quantity.NUMBER,
                     example = "1",
                     max = 12)
@@ -75,7 +71,6 @@ public record PanelGluing(
                     example = "2360.55")
             double area) {}
 
-    /** One stage of a panel. */
     @Describe("One stage of a panel.")
     public record PanelStage(
             @Describe(value = "Number of the stage, from 1.", example = "1", min = 1, max = 20)
@@ -93,7 +88,6 @@ public record PanelGluing(
 
             @Describe("Glue and time for one panel.") GlueWork glue) {
 
-        /** Copies the list. */
         public PanelStage {
             joints = List.copyOf(joints);
         }

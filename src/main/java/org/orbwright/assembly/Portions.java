@@ -12,7 +12,6 @@ final class Portions {
      * The steps in their order, in as few portions as fit. A step that does not fit by itself is a portion of its own,
      * and a step without seams, the first panel of a cap, goes with what follows.
      *
-     * @param steps the steps
      * @param seams seams that a step glues at once
      * @param most most seams of a portion
      */

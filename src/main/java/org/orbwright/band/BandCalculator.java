@@ -44,7 +44,6 @@ public final class BandCalculator {
     /**
      * The survival of every band.
      *
-     * @param design the design
      * @param stations stations of a profile from the edge middle to a corner, at least 2
      */
     public static BandSurvival calculate(Design design, int stations) {

@@ -1,17 +1,15 @@
 package org.orbwright.band;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.AREA;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.RATIO;
+
 import java.util.List;
 import org.orbwright.design.Places;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * What is left of every band on the finished sphere.
- *
- * @param faces per face kind
- * @param spheres the share of each wood on the surface of each kind of sphere
- */
 @Describe("What is left of every band on the finished sphere.")
 public record BandSurvival(
         @Describe("The bands of each face kind.") List<FaceBands> faces,
@@ -19,7 +17,6 @@ public record BandSurvival(
         @Describe("The share of each wood on the surface of the spheres.")
         List<SphereShares> spheres) {
 
-    /** The bands of one face kind. */
     @Describe("The bands of one face kind.")
     public record FaceBands(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -28,12 +25,7 @@ public record BandSurvival(
             @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
             Places places,
 
-            @Describe(
-                    value = "Band angle of the lamination.",
-                    quantity = Quantity.ANGLE,
-                    example = "0",
-                    min = -90,
-                    max = 90)
+            @Describe(value = "Band angle of the lamination.", quantity = ANGLE, example = "0", min = -90, max = 90)
             double bandAngle,
 
             @Describe(
@@ -47,7 +39,6 @@ public record BandSurvival(
 
             @Describe("The bands of each kind of segment.") List<SegmentBands> segments) {}
 
-    /** The bands of one kind of segment. */
     @Describe("The bands of one kind of segment, seen from outside with its base down.")
     public record SegmentBands(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
@@ -64,12 +55,12 @@ public record BandSurvival(
             @Describe(value = "Segments of this kind in one sphere.", example = "60", max = 1000)
             int perSphere,
 
-            @Describe(value = "Area of the segment on the flat panel.", quantity = Quantity.AREA, example = "2680.924")
+            @Describe(value = "Area of the segment on the flat panel.", quantity = AREA, example = "2680.924")
             double flatArea,
 
             @Describe(
                     value = "Area of the segment on the sphere, flats included.",
-                    quantity = Quantity.AREA,
+                    quantity = AREA,
                     example = "2221.944")
             double sphereArea,
 
@@ -84,7 +75,6 @@ public record BandSurvival(
                     optional = true)
             List<BandView> inverted) {}
 
-    /** One band on the sphere. */
     @Describe("One band, on the flat panel and on the sphere.")
     public record BandView(
             @Describe(value = "The band's number in the lamination, from 1.", example = "1", min = 1, max = 60)
@@ -93,32 +83,32 @@ public record BandSurvival(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Width on the flat panel.", quantity = Quantity.LENGTH, example = "17")
+            @Describe(value = "Width on the flat panel.", quantity = LENGTH, example = "17")
             double flatWidth,
 
             @Describe("Width that can be seen on the sphere.")
             VisibleWidth visibleWidth,
 
-            @Describe(value = "Area on the flat panel, of one segment.", quantity = Quantity.AREA, example = "1816.306")
+            @Describe(value = "Area on the flat panel, of one segment.", quantity = AREA, example = "1816.306")
             double flatArea,
 
             @Describe(
                     value = "Area on the sphere, of one segment, flats included.",
-                    quantity = Quantity.AREA,
+                    quantity = AREA,
                     example = "1335.732")
             double sphereArea,
 
             @Describe(
                     value = "Survival: how much of the flat band's area remains above the sphere, seen square to the"
                             + " panel; 1 if all of it, 0 if none.",
-                    quantity = Quantity.RATIO,
+                    quantity = RATIO,
                     example = "0.677723",
                     max = 1)
             double survival,
 
             @Describe(
                     value = "Share of the band, in all segments of this kind, of the whole sphere's surface.",
-                    quantity = Quantity.RATIO,
+                    quantity = RATIO,
                     example = "0.601155",
                     max = 1)
             double shareOfSphere,
@@ -127,38 +117,35 @@ public record BandSurvival(
                     + " on where the two sides differ.")
             List<Station> profile) {}
 
-    /** The visible width of a band at the places that matter. */
     @Describe(
             "The width of a band that can be seen on the sphere, measured along the sphere square to the band's edges."
-                    + " At a place on the base it is that part of the width that is crossed on the way there from"
-                    + " the panel's centre. Where the sphere leaves a flat, the way runs along the great circle"
-                    + " through the face's centre, straight across the flat: at a corner too, where the flat may not"
-                    + " reach.")
+                    + " At a place on the base it is that part of the width that is crossed on the way there from the"
+                    + " panel's centre. Where the sphere leaves a flat, the way runs along the great circle through"
+                    + " the face's centre, straight across the flat: at a corner too, where the flat may not reach.")
     public record VisibleWidth(
             @Describe(
                     value = "On the way to the edge middle, the foot of the segment's tip.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "15.0594")
             double edgeMiddle,
 
-            @Describe(value = "On the way to the left corner.", quantity = Quantity.LENGTH, example = "9.2433")
+            @Describe(value = "On the way to the left corner.", quantity = LENGTH, example = "9.2433")
             double leftCorner,
 
-            @Describe(value = "On the way to the right corner.", quantity = Quantity.LENGTH, example = "9.2433")
+            @Describe(value = "On the way to the right corner.", quantity = LENGTH, example = "9.2433")
             double rightCorner,
 
             @Describe(
                     value = "The widest that can be seen anywhere in the segment.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "15.0594")
             double widest) {}
 
-    /** One station of a profile. */
     @Describe("The visible width at one station along the base.")
     public record Station(
             @Describe(
                     value = "Where the station is: 0 at the edge middle, 1 at the right corner, -1 at the left corner.",
-                    quantity = Quantity.RATIO,
+                    quantity = RATIO,
                     example = "0",
                     min = -1,
                     max = 1)
@@ -166,18 +153,17 @@ public record BandSurvival(
 
             @Describe(
                     value = "Distance along the flat panel's base from the edge middle, below 0 to the left.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "0",
                     min = -1e18)
             double along,
 
             @Describe(
                     value = "Visible width on the way there from the panel's centre.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "15.0594")
             double width) {}
 
-    /** The woods on the surface of one kind of sphere. */
     @Describe(
             "The woods on the surface of one kind of sphere: of one of each set, and of the mixed one if that is made. Face"
                     + " kinds with one set are the same on each.")
@@ -187,19 +173,14 @@ public record BandSurvival(
 
             @Describe("The woods.") List<SpeciesShare> species) {}
 
-    /** One wood on the surface. */
     @Describe("One wood on the surface of a sphere.")
     public record SpeciesShare(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Area of it on one sphere.", quantity = Quantity.AREA, example = "73096.567")
+            @Describe(value = "Area of it on one sphere.", quantity = AREA, example = "73096.567")
             double area,
 
-            @Describe(
-                    value = "Share of it of the whole surface.",
-                    quantity = Quantity.RATIO,
-                    example = "0.548293",
-                    max = 1)
+            @Describe(value = "Share of it of the whole surface.", quantity = RATIO, example = "0.548293", max = 1)
             double share) {}
 }

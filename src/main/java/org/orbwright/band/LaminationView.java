@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.orbwright.band.SolveRequest.Measure;
+import org.orbwright.band.VisibleWidths.Mark;
+import org.orbwright.band.VisibleWidths.Way;
 import org.orbwright.band.WidthSolution.Seen;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
@@ -20,10 +22,10 @@ import org.orbwright.design.SphereSet;
 final class LaminationView {
     private final Design design;
     private final Panel panel;
-    private final List<Part> parts = new ArrayList<>();
+    private final List<PieceOnSphere> parts = new ArrayList<>();
     private final double sphereArea;
 
-    private record Part(Piece piece, SegmentSurface surface, double top, double cos, double sin) {}
+    private record PieceOnSphere(Piece piece, SegmentSurface surface, double top, double cos, double sin) {}
 
     LaminationView(Design design, Panel panel) {
         this.design = design;
@@ -35,7 +37,7 @@ final class LaminationView {
                 total += piece.perSphere() * surface.whole().visible();
                 if (other.equals(panel)) {
                     double angle = piece.angle(panel.lamination());
-                    parts.add(new Part(piece, surface, piece.top(angle), Math.cos(angle), Math.sin(angle)));
+                    parts.add(new PieceOnSphere(piece, surface, piece.top(angle), Math.cos(angle), Math.sin(angle)));
                 }
             }
         }
@@ -95,7 +97,7 @@ final class LaminationView {
             return List.of(this::shareBefore);
         }
         List<DoubleUnaryOperator> curves = new ArrayList<>();
-        for (Part part : parts) {
+        for (PieceOnSphere part : parts) {
             Piece piece = part.piece();
             if (measure == Measure.EDGE_MIDDLE) {
                 curves.add(crossed(part, 0));
@@ -128,7 +130,7 @@ final class LaminationView {
     /** Share of the sphere's whole surface that lies between the first edge and a depth. */
     private double shareBefore(double depth) {
         double area = 0;
-        for (Part part : parts) {
+        for (PieceOnSphere part : parts) {
             BandLine line = new BandLine(part.top() - depth, part.cos(), part.sin());
             SegmentSurface surface = part.surface();
             area += part.piece().perSphere()
@@ -137,11 +139,9 @@ final class LaminationView {
         return area / sphereArea;
     }
 
-    /** Way along the sphere that is crossed between the first edge and a depth, on the way to a place on the base. */
-    private static DoubleUnaryOperator crossed(Part part, double slope) {
-        double end = part.surface().along(slope, part.cos(), part.sin());
-        double low = Math.min(0, end);
-        double high = Math.max(0, end);
-        return depth -> -part.surface().arc(Math.max(low, Math.min(high, part.top() - depth)));
+    /** Minus the way along the sphere to a depth, on the way to a place on the base; see {@link VisibleWidths}. */
+    private static DoubleUnaryOperator crossed(PieceOnSphere part, double slope) {
+        Way way = Way.to(part.surface(), slope, part.cos(), part.sin());
+        return depth -> -way.upTo(Mark.at(part.surface(), part.top() - depth));
     }
 }

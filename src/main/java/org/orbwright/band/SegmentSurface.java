@@ -181,20 +181,6 @@ public final class SegmentSurface {
         return reach(slope) * directionCos * (cos + slope * sin);
     }
 
-    /**
-     * Distance along the finished surface from the panel's centre to a plane square to the section, flat and sphere.
-     *
-     * @param offset distance of the plane from the centre, negative on the other side, at most the radius
-     * @return the distance, with the sign of the offset
-     */
-    public double arc(double offset) {
-        double distance = Math.abs(offset);
-        double along = distance <= flatRadius
-                ? distance
-                : flatRadius + radius * (Math.asin(Math.min(1, distance / radius)) - Math.asin(flatRadius / radius));
-        return offset < 0 ? -along : along;
-    }
-
     /** Half the length of the part of the edge that the sphere reaches beyond; only where it does. */
     double openHalfWidth() {
         return sqrt((radius - seamRadius) * (radius + seamRadius));

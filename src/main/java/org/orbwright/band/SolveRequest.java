@@ -10,25 +10,16 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.orbwright.design.Copies;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * What should be seen of each band on the finished sphere.
- *
- * @param face the face kind whose lamination is solved for, or null for a solid with one
- * @param places which lamination of the face kind, or null where it has one
- * @param set the spheres on which wishes without a set of their own are to come true, or null for the first sphere
- * @param wishes what is wished for bands of that lamination, or null; a band without a wish takes of the rest
- * @param step the shop's step of which widths are whole multiples, or null for none
- */
 @Describe("What should be seen of each band on the finished sphere.")
 public record SolveRequest(
         @Describe(
@@ -75,7 +66,7 @@ public record SolveRequest(
 
     /** Copies the list of wishes. */
     public SolveRequest {
-        wishes = wishes == null ? null : Collections.unmodifiableList(new ArrayList<>(wishes));
+        wishes = Copies.of(wishes);
     }
 
     /** Wishes for the only lamination of a face kind. */
@@ -105,23 +96,17 @@ public record SolveRequest(
         return new SolveRequest(solvedFace, requireNonNullElse(places, Places.ALL), solvedSet, all, step);
     }
 
-    /** What a wish measures. */
     @Describe("What is wished for a band. EDGE_MIDDLE: its visible width there. CORNER: its visible width at the"
             + " corner where least of it is left. SHARE_OF_SPHERE: its share of the sphere, from 0 to 1. On a MIXED sphere"
             + " a width counts in the panels that show least of it, and a share in all panels. REST: it takes what"
             + " the others leave, and several share that.")
     public enum Measure {
-        /** Visible width on the way to the edge middle. */
         EDGE_MIDDLE,
-        /** Visible width on the way to the corner where least of it is left. */
         CORNER,
-        /** Share of the sphere's surface, 0 to 1. */
         SHARE_OF_SPHERE,
-        /** A part of what the other bands leave. */
         REST
     }
 
-    /** A wish for one band. */
     @Describe("A wish for one band, on one kind of sphere.")
     public record WishRequest(
             @Describe(value = "The band's number in the lamination, from 1 at the base.", example = "1")

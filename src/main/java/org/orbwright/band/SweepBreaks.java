@@ -19,7 +19,6 @@ final class SweepBreaks {
     private int count = 2;
 
     /**
-     * @param segment the segment
      * @param from slope of the left corner
      * @param to slope of the right corner
      * @param lines band lines at which rays may end

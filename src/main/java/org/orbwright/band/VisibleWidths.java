@@ -10,36 +10,32 @@ import org.orbwright.design.Lamination;
 import org.orbwright.design.Piece;
 
 /**
- * Widths along the sphere, square to the bands. A band lies between two parallel planes, so that it is as wide on the
- * sphere as the arc between them everywhere where it is whole; at a station on the base that part of it counts which is
- * crossed on the way there from the panel's centre.
+ * Widths along the sphere, square to the bands. A band lies between two parallel planes. Where it is whole, it is as
+ * wide on the sphere as the arc between them. At a station on the base only that part counts that is crossed on the way
+ * there from the panel's centre. The formula stands in {@link Way#between} and {@link #arc}.
  */
-final class VisibleWidths {
+public final class VisibleWidths {
     private final SegmentSurface surface;
     private final Piece piece;
-    private final double cos;
-    private final double sin;
     private final boolean symmetric;
     private final int stations;
-    private final Mark centre = new Mark(0, 0);
-    private final Mark lowest;
-    private final Mark highest;
-    private final Mark middle;
-    private final Mark[] ends;
+    private final Way across;
+    private final Way middle;
+    private final Way[] ways;
 
     VisibleWidths(SegmentSurface surface, Piece piece, Lamination lamination, int stations) {
         this.surface = surface;
         this.piece = piece;
-        this.cos = Math.cos(piece.angle(lamination));
-        this.sin = Math.sin(piece.angle(lamination));
         this.symmetric = piece.symmetric() && lamination.straight();
         this.stations = stations;
-        this.lowest = mark(-surface.extent(-cos, -sin));
-        this.highest = mark(surface.extent(cos, sin));
-        this.middle = mark(surface.along(0, cos, sin));
-        this.ends = new Mark[symmetric ? stations : 2 * stations - 1];
-        for (int i = 0; i < ends.length; i++) {
-            ends[i] = mark(surface.along(along(i) / piece.base(), cos, sin));
+        double cos = Math.cos(piece.angle(lamination));
+        double sin = Math.sin(piece.angle(lamination));
+        this.across =
+                new Way(Mark.at(surface, -surface.extent(-cos, -sin)), Mark.at(surface, surface.extent(cos, sin)));
+        this.middle = Way.to(surface, 0, cos, sin);
+        this.ways = new Way[symmetric ? stations : 2 * stations - 1];
+        for (int i = 0; i < ways.length; i++) {
+            ways[i] = Way.to(surface, along(i) / piece.base(), cos, sin);
         }
     }
 
@@ -48,18 +44,18 @@ final class VisibleWidths {
 
     /** The widths of one band. */
     Widths of(Layer layer) {
-        Mark outer = mark(layer.outer().offset());
-        Mark inner = mark(layer.inner().offset());
-        List<Station> profile = new ArrayList<>(ends.length);
-        for (int i = 0; i < ends.length; i++) {
-            profile.add(new Station(at(i), along(i), crossed(inner, outer, ends[i])));
+        Mark outer = Mark.at(surface, layer.outer().offset());
+        Mark inner = Mark.at(surface, layer.inner().offset());
+        List<Station> profile = new ArrayList<>(ways.length);
+        for (int i = 0; i < ways.length; i++) {
+            profile.add(new Station(at(i), along(i), ways[i].between(inner, outer)));
         }
-        double right = profile.get(ends.length - 1).width();
+        double right = profile.get(ways.length - 1).width();
         VisibleWidth places = new VisibleWidth(
-                crossed(inner, outer, middle),
+                middle.between(inner, outer),
                 symmetric ? right : profile.get(0).width(),
                 right,
-                overlap(inner, outer, lowest, highest));
+                across.between(inner, outer));
         return new Widths(places, Collections.unmodifiableList(profile));
     }
 
@@ -73,20 +69,49 @@ final class VisibleWidths {
         return at < 0 ? at * piece.left() : at * piece.right();
     }
 
-    private double crossed(Mark inner, Mark outer, Mark end) {
-        return end.offset < 0 ? overlap(inner, outer, end, centre) : overlap(inner, outer, centre, end);
-    }
-
-    private static double overlap(Mark inner, Mark outer, Mark from, Mark to) {
-        Mark low = inner.offset > from.offset ? inner : from;
-        Mark high = outer.offset < to.offset ? outer : to;
-        return high.offset > low.offset ? high.arc - low.arc : 0;
+    /**
+     * Distance along the finished surface, flat and sphere, from the panel's centre to a plane square to the section.
+     *
+     * @param offset distance of the plane from the centre, negative on the other side, at most the radius
+     * @return the distance, with the sign of the offset
+     */
+    public static double arc(SegmentSurface surface, double offset) {
+        double flat = surface.flatRadius();
+        double radius = surface.radius();
+        double distance = Math.abs(offset);
+        double along = distance <= flat
+                ? distance
+                : flat + radius * (Math.asin(Math.min(1, distance / radius)) - Math.asin(flat / radius));
+        return offset < 0 ? -along : along;
     }
 
     /** A place across the bands with its distance along the finished surface from the panel's centre, both signed. */
-    private record Mark(double offset, double arc) {}
+    record Mark(double offset, double arc) {
+        static Mark at(SegmentSurface surface, double offset) {
+            return new Mark(offset, VisibleWidths.arc(surface, offset));
+        }
+    }
 
-    private Mark mark(double offset) {
-        return new Mark(offset, surface.arc(offset));
+    /** A way along the finished surface, square to the bands, from the mark nearest to the tip to the farthest. */
+    record Way(Mark from, Mark to) {
+        /** The way between the panel's centre and where the surface ends in a direction {@code y / x = slope}. */
+        static Way to(SegmentSurface surface, double slope, double cos, double sin) {
+            Mark centre = new Mark(0, 0);
+            Mark end = Mark.at(surface, surface.along(slope, cos, sin));
+            return end.offset < 0 ? new Way(end, centre) : new Way(centre, end);
+        }
+
+        /** Visible width of a band between two marks: what of it lies on this way. */
+        double between(Mark inner, Mark outer) {
+            return upTo(outer) - upTo(inner);
+        }
+
+        /** Distance of a mark from the panel's centre along the surface, where beyond an end that of the end. */
+        double upTo(Mark mark) {
+            if (mark.offset <= from.offset) {
+                return from.arc;
+            }
+            return mark.offset < to.offset ? mark.arc : to.arc;
+        }
     }
 }

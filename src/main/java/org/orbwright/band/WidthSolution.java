@@ -1,11 +1,13 @@
 package org.orbwright.band;
 
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.PLAIN;
+import static org.orbwright.quantity.Quantity.RATIO;
+
 import java.util.List;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** The flat widths that bring wishes as near to coming true as they can all be, and what every sphere gets of them. */
 @Describe("The flat widths that bring the wishes as near to coming true as they can all be. The farthest wish is"
         + " brought as near as can be first, then the others. How far a wish is off is its deviation: what is"
         + " shown less what is wished, as a share of what is wished.")
@@ -20,7 +22,7 @@ public record WidthSolution(
                 value = "The largest deviation of all wishes: 0 where all come true, 0.1 where the farthest is a tenth"
                         + " off.",
                 example = "0",
-                quantity = Quantity.PLAIN)
+                quantity = PLAIN)
         double worst,
 
         @Describe(
@@ -28,7 +30,7 @@ public record WidthSolution(
                         + " down. Where it is less than the largest deviation by more than rounding, the search"
                         + " gave up: what lies between is not known.",
                 example = "0",
-                quantity = Quantity.PLAIN)
+                quantity = PLAIN)
         double proved,
 
         @Describe(
@@ -37,7 +39,7 @@ public record WidthSolution(
                                 + " without a step.",
                 example = "0",
                 optional = true,
-                quantity = Quantity.PLAIN)
+                quantity = PLAIN)
         Double worstWithoutStep,
 
         @Describe(
@@ -46,7 +48,7 @@ public record WidthSolution(
                                 + " step.",
                 example = "0",
                 optional = true,
-                quantity = Quantity.PLAIN)
+                quantity = PLAIN)
         Double provedWithoutStep,
 
         @Describe("The bands, from the base to the tip of an upright segment.")
@@ -55,7 +57,6 @@ public record WidthSolution(
         @Describe("The wishes, in the order of the section, without those that are REST.")
         List<SolvedWish> wishes) {
 
-    /** One band with its width and what each kind of sphere shows of it. */
     @Describe("One band with its width and what each kind of sphere shows of it.")
     public record SolvedBand(
             @Describe(
@@ -68,7 +69,7 @@ public record WidthSolution(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Flat width.", quantity = Quantity.LENGTH, example = "13.0556")
+            @Describe(value = "Flat width.", quantity = LENGTH, example = "13.0556")
             double width,
 
             @Describe(
@@ -83,26 +84,24 @@ public record WidthSolution(
             @Describe("What is seen of the band on each kind of sphere that is made or wished about.")
             List<Seen> seen) {}
 
-    /** What is seen of a band on a kind of sphere. */
     @Describe("What is seen of a band on a kind of sphere. On a MIXED sphere a width is that in the panels that show"
             + " least of it.")
     public record Seen(
             @Describe(value = "Which segments the sphere is made from.", example = "\"UPRIGHT\"")
             SphereSet set,
 
-            @Describe(value = "Visible width at the edge middle.", quantity = Quantity.LENGTH, example = "11")
+            @Describe(value = "Visible width at the edge middle.", quantity = LENGTH, example = "11")
             double edgeMiddle,
 
             @Describe(
                     value = "Visible width at the corner where least of it is left.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "5.1838")
             double corner,
 
-            @Describe(value = "Share of the sphere.", quantity = Quantity.RATIO, example = "0.442257", max = 1)
+            @Describe(value = "Share of the sphere.", quantity = RATIO, example = "0.442257", max = 1)
             double shareOfSphere) {}
 
-    /** One wish with what becomes of it. */
     @Describe("One wish with what becomes of it.")
     public record SolvedWish(
             @Describe(value = "Its place among the section's wishes, from 1.", example = "1", min = 1, max = 120)
@@ -117,20 +116,17 @@ public record WidthSolution(
             @Describe(value = "What it measures.", example = "\"EDGE_MIDDLE\"")
             SolveRequest.Measure measure,
 
-            @Describe(
-                    value = "What is wished: the design's unit, or a share.",
-                    example = "11",
-                    quantity = Quantity.PLAIN)
+            @Describe(value = "What is wished: the design's unit, or a share.", example = "11", quantity = PLAIN)
             double wished,
 
-            @Describe(value = "What is shown, in the same measure.", example = "11", quantity = Quantity.PLAIN)
+            @Describe(value = "What is shown, in the same measure.", example = "11", quantity = PLAIN)
             double shown,
 
             @Describe(
                     value = "What is shown less what is wished, as a share of what is wished.",
                     example = "0",
                     min = -1,
-                    quantity = Quantity.PLAIN)
+                    quantity = PLAIN)
             double deviation,
 
             @Describe(
@@ -139,7 +135,7 @@ public record WidthSolution(
                             + " lamination shows more. Left out where the search for it gave up.",
                     example = "23.358816",
                     optional = true,
-                    quantity = Quantity.PLAIN)
+                    quantity = PLAIN)
             Double most,
 
             @Describe(
@@ -148,15 +144,13 @@ public record WidthSolution(
                             + " where the search for it gave up.",
                     example = "0.0125",
                     optional = true,
-                    quantity = Quantity.PLAIN)
+                    quantity = PLAIN)
             Double worstWithout,
 
             @Describe("How what is shown changes for each unit that a band is made wider, the rest giving way. Where a"
-                    + " MIXED sphere's two kinds of panels show equally much, it is midway between wider and"
-                    + " narrower.")
+                    + " MIXED sphere's two kinds of panels show equally much, it is midway between wider and narrower.")
             List<Sensitivity> sensitivities) {}
 
-    /** How a measure depends on a width. */
     @Describe("How what a wish shows depends on the width of one band.")
     public record Sensitivity(
             @Describe(value = "The band that is made wider.", example = "1", min = 1, max = 60)
@@ -167,6 +161,6 @@ public record WidthSolution(
                             + " each unit of length.",
                     example = "1.034249",
                     min = -1e18,
-                    quantity = Quantity.PLAIN)
+                    quantity = PLAIN)
             double change) {}
 }

@@ -8,12 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Cuts flat polygons to a ball around the origin. The circles on which planes meet the sphere become chords. */
 final class BallCut {
-    /**
-     * What the ball leaves of a polygon.
-     *
-     * @param loop its outline; empty if nothing is left
-     * @param arcs the parts of the outline that lie on the sphere, in the outline's direction
-     */
+    /** What the ball leaves of a polygon: its outline, or nothing, and the parts of it on the sphere. */
     record Cut(List<Integer> loop, List<List<Integer>> arcs) {}
 
     private final Corners corners;
@@ -33,12 +28,7 @@ final class BallCut {
         return deviation;
     }
 
-    /**
-     * Cuts a polygon.
-     *
-     * @param loop its corners, counter-clockwise around the plane's normal
-     * @param plane its plane
-     */
+    /** Cuts a polygon of a plane, whose corners run counter-clockwise around the plane's normal. */
     Cut cut(List<Integer> loop, Side plane) {
         List<Integer> outline = new ArrayList<>();
         List<List<Integer>> arcs = new ArrayList<>();

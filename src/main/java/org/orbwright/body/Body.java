@@ -3,12 +3,8 @@ package org.orbwright.body;
 import java.util.List;
 
 /**
- * A body as closed meshes in millimetres, one part for each wood or just one.
- *
- * @param title what it is, in a few words
- * @param parts its parts, in the order of the design's woods
- * @param deviation the farthest that a mesh lies from what is round, in millimetres; 0 for a body without anything
- *     round
+ * A body as closed meshes in millimetres, in the order of the design's woods: one part for each wood or just one. The
+ * deviation is the farthest that a mesh lies from what is round, in millimetres; 0 where nothing is round.
  */
 public record Body(String title, List<Part> parts, double deviation) {
 
@@ -17,13 +13,7 @@ public record Body(String title, List<Part> parts, double deviation) {
         parts = List.copyOf(parts);
     }
 
-    /**
-     * A part of a body.
-     *
-     * @param name its wood, or what it is
-     * @param mesh its surface
-     * @param volume its volume in closed form, in cubic millimetres; null where there is none
-     */
+    /** A part of a body by its wood or name. Volume is exact, in cubic millimetres; null where unknown. */
     public record Part(String name, Mesh mesh, Double volume) {}
 
     /** The same body with just one of its parts. */

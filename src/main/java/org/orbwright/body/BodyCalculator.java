@@ -12,8 +12,8 @@ import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.body.Body.Part;
 import org.orbwright.body.WoodComplex.Surfaces;
+import org.orbwright.body.WoodCutter.Shaping;
 import org.orbwright.body.WoodCutter.Wood;
-import org.orbwright.body.WoodCutter.Work;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.ImpossibleDesignException;
@@ -52,12 +52,7 @@ public final class BodyCalculator {
         return 2 * design.sphereRadius() * USUAL_DEVIATION;
     }
 
-    /**
-     * One segment as it is sawn, its base down, its outer face on top.
-     *
-     * @param panel its panel
-     * @param piece its outline
-     */
+    /** One segment of a panel as it is sawn, its base down, its outer face on top. */
     public static Body segment(Design design, Panel panel, Piece piece, BodyOptions options) {
         BodyCalculator calculator = new BodyCalculator(design, BodyKind.SEGMENT, options);
         String title = "Segment " + piece.segment() + " of the " + panel.face() + " panel";
@@ -114,9 +109,9 @@ public final class BodyCalculator {
         if (!options.whole()) {
             design.require("the woods of the body depend", DesignPart.LAMINATIONS);
         }
-        Work work =
-                new Work(kind != BodyKind.SEGMENT, kind == BodyKind.SOLID ? null : design.thickness(), options.whole());
-        List<Wood> woods = new WoodCutter(places, work).cut();
+        Shaping shaping = new Shaping(
+                kind != BodyKind.SEGMENT, kind == BodyKind.SOLID ? null : design.thickness(), options.whole());
+        List<Wood> woods = new WoodCutter(places, shaping).cut();
         checkCount(woods.size());
         List<String> names = names(woods);
         List<Integer> bodies =

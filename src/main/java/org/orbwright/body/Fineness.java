@@ -1,10 +1,6 @@
 package org.orbwright.body;
 
-/**
- * How finely round surfaces are divided.
- *
- * @param deviation the farthest that a triangle may lie below the round surface, in millimetres
- */
+/** How finely round surfaces are divided: how far a triangle may lie below them, in millimetres. */
 record Fineness(double deviation) {
 
     /**

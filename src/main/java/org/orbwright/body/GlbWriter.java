@@ -54,13 +54,7 @@ public final class GlbWriter {
         this.binary = little(bytes);
     }
 
-    /**
-     * The body as a file.
-     *
-     * @param body the body
-     * @param colours a colour for each part, as {@code #rrggbb}
-     * @param notices what it tells whoever opens it
-     */
+    /** The body as a file, with a colour for each part as {@code #rrggbb} and notices for whoever opens it. */
     public static byte[] write(Body body, List<String> colours, List<Notice> notices) {
         return new GlbWriter(body, colours).file(notices);
     }

@@ -7,9 +7,6 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * A closed surface of triangles around a body, in millimetres. Each edge lies between two triangles, which run along it
  * in opposite directions.
- *
- * @param vertices the corners
- * @param triangles the triangles
  */
 public record Mesh(List<Vector3D> vertices, List<Triangle> triangles) {
 

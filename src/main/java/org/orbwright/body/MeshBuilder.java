@@ -46,13 +46,7 @@ final class MeshBuilder {
         return new Mesh(vertices, numbered);
     }
 
-    /**
-     * One side of an edge.
-     *
-     * @param triangle the triangle's number
-     * @param place place in the triangle at which the edge starts
-     * @param forwards whether it runs from the smaller number to the larger
-     */
+    /** One side of an edge, from a place of a triangle; forwards runs from the smaller number to the larger. */
     private record Half(int triangle, int place, boolean forwards) {}
 
     private Map<Long, List<Half>> halves() {

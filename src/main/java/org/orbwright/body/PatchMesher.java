@@ -31,10 +31,9 @@ final class PatchMesher {
     }
 
     /**
-     * Divides the patch on the left of a closed loop, seen from outside.
-     *
-     * @param loop the outline; none of its edges may be longer than the fineness allows, as the outline stays: beside
-     *     an edge of more than twice that length another would be too long for ever
+     * Divides the patch on the left of a closed loop, seen from outside. None of the loop's edges may be longer than
+     * the fineness allows, as the outline stays: beside an edge of more than twice that length another would be too
+     * long for ever.
      */
     List<Triangle> triangles(List<Integer> loop) {
         thirds.clear();

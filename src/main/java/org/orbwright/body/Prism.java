@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/**
- * An upright prism over a regular polygon around the third axis, which stands for a cylinder where it has many sides.
- */
+/** An upright prism over a regular polygon around the third axis; with many sides it is a cylinder. */
 final class Prism {
     private static final int FEWEST_SIDES = 12;
     private static final int MOST_SIDES = 20_000;
@@ -16,25 +14,13 @@ final class Prism {
 
     private Prism() {}
 
-    /**
-     * Sides of a polygon inscribed in a circle, none of which lies deeper than a deviation.
-     *
-     * @return 12 to 20,000
-     */
+    /** Sides of a polygon inscribed in a circle, none of which lies deeper than a deviation; 12 to 20,000. */
     static int sides(double radius, double deviation) {
         double half = Math.acos(1 - Math.min(deviation, radius) / radius);
         return (int) Math.max(FEWEST_SIDES, Math.min(MOST_SIDES, Math.ceil(Math.PI / half)));
     }
 
-    /**
-     * A prism, with a hole through its middle or without.
-     *
-     * @param sides sides of both polygons
-     * @param radius radius through its corners
-     * @param hole radius through the hole's corners; 0 for none
-     * @param bottom height of its lower end
-     * @param top height of its upper end
-     */
+    /** A prism with a hole, or 0 for none. Radii run through corners; its ends are at bottom and top. */
     static Mesh of(int sides, double radius, double hole, double bottom, double top) {
         Prism prism = new Prism();
         int low = prism.ring(sides, radius, bottom);

@@ -15,17 +15,9 @@ import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
 /**
- * A segment in its place, with its neighbours as numbers in the list of all places; -1 for none.
- *
- * @param panel the panel, or the half of it with the segment's lamination
- * @param piece its outline as it lies there
- * @param set the set that it is from
- * @param x unit vector from the tip to the base
- * @param y unit vector along the base, to the right as seen from outside
- * @param normal unit vector out of the face
- * @param left the segment of the same panel on its left
- * @param right the segment of the same panel on its right
- * @param across the segment across the seam
+ * A segment in its place, with its neighbours as numbers in the list of all places; -1 for none. The unit vectors run
+ * from the tip to the base, along the base to the right as seen from outside, and out of the face. Left and right are
+ * segments of the same panel; across is the one across the seam.
  */
 record SegmentPlace(
         Panel panel,

@@ -4,12 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/**
- * A plane that bounds a piece of wood.
- *
- * @param normal unit normal, out of the wood
- * @param distance distance from the origin along the normal
- */
+/** A plane that bounds a piece of wood: its unit normal, outwards, and its distance along that. */
 record Side(Vector3D normal, double distance) {
     /** Unit normals that differ by less are one, but for rounding. */
     private static final double SAME_NORMAL = 1e-12;

@@ -48,9 +48,7 @@ public final class StlWriter {
         return header;
     }
 
-    /**
-     * The codes of the STOPs, each once, as many as there is room for; a plus stands for those that there is none for.
-     */
+    /** The codes of the STOPs, each once, as far as there is room; a plus stands for the others. */
     private static String stops(List<Notice> notices, int room) {
         StringBuilder text = new StringBuilder();
         for (String code :

@@ -35,14 +35,7 @@ public final class ThreeMfWriter {
         this.notices = notices;
     }
 
-    /**
-     * The body as a file.
-     *
-     * @param body the body
-     * @param colours a colour for each part, as {@code #rrggbb}
-     * @param unit the unit of its coordinates
-     * @param notices what it tells whoever opens it
-     */
+    /** The body as a file, with a colour for each part as {@code #rrggbb} and notices for whoever opens it. */
     public static byte[] write(Body body, List<String> colours, LengthUnit unit, List<Notice> notices) {
         Archive archive = new Archive();
         archive.add("[Content_Types].xml", ThreeMfWriter::types);
@@ -52,51 +45,27 @@ public final class ThreeMfWriter {
     }
 
     private static void types(Xml xml) {
-        xml.open("Types", "xmlns", SCHEMAS + "content-types")
-                .empty(
-                        "Default",
-                        "Extension",
-                        "rels",
-                        "ContentType",
-                        "application/vnd.openxmlformats-package.relationships+xml")
-                .empty(
-                        "Default",
-                        "Extension",
-                        "model",
-                        "ContentType",
-                        "application/vnd.ms-package.3dmanufacturing-3dmodel+xml")
+        xml.open("Types", "xmlns", SCHEMAS + "content-types").empty("Default", "Extension", "rels");
+        xml.attributes("ContentType", "application/vnd.openxmlformats-package.relationships+xml");
+        xml.empty("Default", "Extension", "model");
+        xml.attributes("ContentType", "application/vnd.ms-package.3dmanufacturing-3dmodel+xml")
                 .close(1);
     }
 
     private static void relations(Xml xml) {
-        xml.open("Relationships", "xmlns", SCHEMAS + "relationships")
-                .empty(
-                        "Relationship",
-                        "Target",
-                        "/3D/3dmodel.model",
-                        "Id",
-                        "model",
-                        "Type",
-                        "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel")
+        xml.open("Relationships", "xmlns", SCHEMAS + "relationships").empty("Relationship");
+        xml.attributes("Target", "/3D/3dmodel.model", "Id", "model");
+        xml.attributes("Type", "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel")
                 .close(1);
     }
 
     private void model(Xml xml) {
-        xml.open(
-                "model",
-                "unit",
-                unit == LengthUnit.MM ? "millimeter" : "inch",
-                "xml:lang",
-                "en",
-                "xmlns",
-                "http://schemas.microsoft.com/3dmanufacturing/core/2015/02");
+        xml.open("model", "unit", unit == LengthUnit.MM ? "millimeter" : "inch", "xml:lang", "en");
+        xml.attributes("xmlns", "http://schemas.microsoft.com/3dmanufacturing/core/2015/02");
         xml.text("metadata", body.title(), "name", "Title");
         if (!notices.isEmpty()) {
-            xml.text(
-                    "metadata",
-                    notices.stream().map(Notice::line).collect(Collectors.joining(" ")),
-                    "name",
-                    "Description");
+            String told = notices.stream().map(Notice::line).collect(Collectors.joining(" "));
+            xml.text("metadata", told, "name", "Description");
         }
         xml.open("resources").open("basematerials", "id", MATERIALS);
         for (int i = 0; i < body.parts().size(); i++) {
@@ -116,19 +85,9 @@ public final class ThreeMfWriter {
     }
 
     private void part(Xml xml, int number, Part part) {
-        xml.open(
-                        "object",
-                        "id",
-                        String.valueOf(FIRST + number),
-                        "type",
-                        "model",
-                        "name",
-                        name(part.name()),
-                        "pid",
-                        MATERIALS,
-                        "pindex",
-                        String.valueOf(number))
-                .open("mesh vertices");
+        String id = String.valueOf(FIRST + number);
+        xml.open("object", "id", id, "type", "model", "name", name(part.name()));
+        xml.attributes("pid", MATERIALS, "pindex", String.valueOf(number)).open("mesh vertices");
         for (Vector3D vertex : part.mesh().vertices()) {
             xml.empty("vertex", "x", number(vertex.getX()), "y", number(vertex.getY()), "z", number(vertex.getZ()));
         }

@@ -1,12 +1,6 @@
 package org.orbwright.body;
 
-/**
- * A triangle by the numbers of its corners, counter-clockwise seen from outside.
- *
- * @param a its first corner
- * @param b its second corner
- * @param c its third corner
- */
+/** A triangle by the numbers of its corners, counter-clockwise seen from outside. */
 public record Triangle(int a, int b, int c) {
     /** A corner by its place, from 0; the first follows on the last. */
     public int corner(int place) {

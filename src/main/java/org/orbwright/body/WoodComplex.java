@@ -18,12 +18,8 @@ final class WoodComplex {
     private static final double SAME_CORNER = 1e-7;
 
     /**
-     * A flat part of a piece's surface.
-     *
-     * @param wood the piece's number
-     * @param plane its plane, the normal out of the wood
-     * @param loop its corners in canonical direction
-     * @param turned whether that is clockwise seen from outside
+     * A flat part of the surface of a piece by its number; the plane's normal points out of the wood. The loop has its
+     * canonical direction, which is turned if that is clockwise seen from outside.
      */
     private record Polygon(int wood, Side plane, List<Integer> loop, boolean turned) {
         /** The plane around whose normal the loop runs counter-clockwise. */
@@ -77,19 +73,10 @@ final class WoodComplex {
         }
     }
 
-    /**
-     * The surfaces of bodies.
-     *
-     * @param meshes one for each body
-     * @param deviation the farthest that one lies from what is round
-     */
+    /** The surfaces of bodies, and the farthest that one lies from what is round. */
     record Surfaces(List<Mesh> meshes, double deviation) {}
 
-    /**
-     * The flat bodies.
-     *
-     * @param bodies the number of the body that each piece is part of
-     */
+    /** The flat bodies; for each piece there is the number of the body that it is part of. */
     Surfaces flat(List<Integer> bodies, int count) {
         List<List<Triangle>> triangles = lists(count);
         for (Polygon polygon : polygons) {

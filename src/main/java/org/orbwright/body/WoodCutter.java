@@ -9,52 +9,35 @@ import org.orbwright.band.BandStack.Layer;
 import org.orbwright.design.Band;
 import org.orbwright.design.Panel;
 
-/**
- * Cuts segments to convex pieces of wood, one for each band, whose sides are split where those of the neighbours begin
- * and end.
- */
+/** Cuts segments to convex pieces, one for each band, with sides split where neighbours begin and end. */
 final class WoodCutter {
     /** How far beyond the solid a plane is looked at, in multiples of its radius; its other planes cut it smaller. */
     private static final double FAR = 4;
 
     /**
-     * How segments are worked.
-     *
-     * @param bevelled whether their outer end is the bevelled seam with its land, or as it was sawn
-     * @param thickness thickness of the wood; the face distance for a solid without a hollow
-     * @param whole whether segments are of one wood, whatever their bands
+     * How segments are worked. Their outer end is the bevelled seam with its land, or as it was sawn. The thickness is
+     * null for a solid without a hollow, which reaches to the face distance. Whole segments are of one wood, whatever
+     * their bands.
      */
-    record Work(boolean bevelled, Double thickness, boolean whole) {
+    record Shaping(boolean bevelled, Double thickness, boolean whole) {
         double thickness(Panel panel) {
             return thickness == null ? panel.faceDistance() : thickness;
         }
     }
 
-    /**
-     * A convex piece of wood.
-     *
-     * @param species its wood
-     * @param band number of the band in its lamination, from 1; 0 for a whole segment
-     * @param facets its surface
-     * @param outward unit normal of the face that it belongs to
-     */
+    /** A convex piece of wood of a band, from 1, or 0 for a whole segment, with its face's unit normal. */
     record Wood(String species, int band, List<Facet> facets, Vector3D outward) {}
 
-    /**
-     * A part of the surface of a piece of wood.
-     *
-     * @param side its plane
-     * @param corners its corners, counter-clockwise seen from outside
-     */
+    /** A part of the surface of a piece of wood, its corners counter-clockwise seen from outside. */
     record Facet(Side side, List<Vector3D> corners) {}
 
     private final List<SegmentPlace> places;
-    private final Work work;
+    private final Shaping shaping;
     private final double far;
 
-    WoodCutter(List<SegmentPlace> places, Work work) {
+    WoodCutter(List<SegmentPlace> places, Shaping shaping) {
         this.places = places;
-        this.work = work;
+        this.shaping = shaping;
         this.far = FAR
                 * places.stream()
                         .mapToDouble(p -> p.panel().cornerRadius() + p.panel().faceDistance())
@@ -84,7 +67,7 @@ final class WoodCutter {
     }
 
     private List<Layer> layers(SegmentPlace place) {
-        if (work.whole) {
+        if (shaping.whole) {
             BandLine nowhere = BandLine.of(0, 0);
             return List.of(new Layer(0, new Band("", 0), nowhere, nowhere, true, true));
         }
@@ -109,14 +92,14 @@ final class WoodCutter {
         sides.add(leftJoint(place));
         sides.add(rightJoint(place));
         sides.add(place.side(0, 0, 1, panel.faceDistance()));
-        double inner = panel.faceDistance() - work.thickness(panel);
+        double inner = panel.faceDistance() - shaping.thickness(panel);
         if (inner > 0) {
             sides.add(place.side(0, 0, -1, -inner));
         }
-        if (work.bevelled) {
+        if (shaping.bevelled) {
             sides.add(seam(place));
         }
-        if (!work.bevelled || panel.faceDistance() > panel.jointDistance()) {
+        if (!shaping.bevelled || panel.faceDistance() > panel.jointDistance()) {
             sides.add(place.side(1, 0, 0, base));
         }
         return sides;
@@ -167,7 +150,7 @@ final class WoodCutter {
                     borders.add(side(other, layer.inner()));
                 }
             }
-            double inner = other.panel().faceDistance() - work.thickness(other.panel());
+            double inner = other.panel().faceDistance() - shaping.thickness(other.panel());
             borders.add(other.side(0, 0, -1, -inner));
         }
         return borders;

@@ -14,13 +14,8 @@ public final class WorkBodies {
     private WorkBodies() {}
 
     /**
-     * A mounting disc, its face for the work on top.
-     *
-     * @param design the design
-     * @param seat where it is seated
-     * @param hole diameter of the hole through its middle; 0 for none
-     * @param thickness its thickness
-     * @param deviation as in {@link BodyOptions}
+     * A mounting disc for a seat, its face for the work on top. The hole is a diameter, 0 for none; the deviation is as
+     * in {@link BodyOptions}.
      */
     public static Body disc(Design design, Seat seat, double hole, double thickness, Double deviation) {
         double radius = seat.disc() / 2;
@@ -34,14 +29,7 @@ public final class WorkBodies {
                 radius * (1 - Math.cos(Math.PI / sides)));
     }
 
-    /**
-     * The wood that is cut out for an inlay, where {@link BodyCalculator#panel} has its panel.
-     *
-     * @param design the design
-     * @param shape what is let in
-     * @param plan how it is let in
-     * @param deviation as in {@link BodyOptions}
-     */
+    /** The wood cut out for an inlay, where {@link BodyCalculator#panel} has its panel. */
     public static Body pocket(Design design, ShapeRequest shape, InlayPlan plan, Double deviation) {
         double radius = design.unit().toMillimetres(shape.diameter()) / 2;
         double depth = plan.pocket().depth();

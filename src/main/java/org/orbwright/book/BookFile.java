@@ -7,11 +7,8 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
- * A file of a build.
- *
- * @param name its name, with its folder before a slash: lower-case letters, digits, hyphens and full stops
- * @param what what it is, in a few words
- * @param content makes its content when it is written
+ * A file of a build, whose content is made when it is written. Its name has its folder before a slash: lower-case
+ * letters, digits, hyphens and full stops.
  */
 public record BookFile(String name, String what, Supplier<byte[]> content) {
 

@@ -16,10 +16,8 @@ public final class BuildBook {
     private BuildBook() {}
 
     /**
-     * The files, those for people first. What waits for something is not among them; the build's findings say so.
-     *
-     * @param document a document that keeps its Bean Validation constraints
-     * @param build its build
+     * The files of a build, those for people first; the document keeps its Bean Validation constraints. What waits for
+     * something is not among them; the build's findings say so.
      */
     public static List<BookFile> files(Document document, Answer build) {
         Design design = Design.of(document.design());

@@ -14,108 +14,71 @@ import java.util.regex.Pattern;
  * the set that is asked for.
  */
 public enum Cell {
-    /** Blade tilt. */
-    BLADE_TILT(Needs.SHAPE, "/angles/faces[face]/bladeTilt", "Tilt of the saw blade for the bevel, degrees."),
-    /** Bevel. */
-    BEVEL(Needs.SHAPE, "/angles/faces[face]/bevel", "Angle between the panel's face and its seam, degrees."),
-    /** Dihedral angle. */
-    DIHEDRAL(Needs.SHAPE, "/angles/edges[face,neighbour]/dihedral", "Angle between two panels, degrees."),
-    /** Mitre gauge, left. */
+    BLADE_TILT(Inputs.SHAPE, "/angles/faces[face]/bladeTilt", "Tilt of the saw blade for the bevel, degrees."),
+    BEVEL(Inputs.SHAPE, "/angles/faces[face]/bevel", "Angle between the panel's face and its seam, degrees."),
+    DIHEDRAL(Inputs.SHAPE, "/angles/edges[face,neighbour]/dihedral", "Angle between two panels, degrees."),
     MITRE_GAUGE_LEFT(
-            Needs.SHAPE,
+            Inputs.SHAPE,
             "/angles/faces[face]/segments[segment]/mitreGaugeLeft",
             "Setting of the mitre gauge off square for the segment's left side, degrees."),
-    /** Mitre gauge, right. */
     MITRE_GAUGE_RIGHT(
-            Needs.SHAPE, "/angles/faces[face]/segments[segment]/mitreGaugeRight", "The same for its right side."),
-    /** Tip angle. */
-    TIP_ANGLE(Needs.SHAPE, "/angles/faces[face]/segments[segment]/tipAngle", "Angle at the segment's tip, degrees."),
-    /** Size across flats. */
-    ACROSS_FLATS(Needs.SIZE, "/sphere/acrossFlats", "Size of the solid across flats."),
-    /** Edge. */
-    EDGE(Needs.SIZE, "/sphere/edge", "Shortest edge of the solid."),
-    /** Base. */
-    BASE(Needs.SIZE, "/segments/faces[face,places]/segments[segment]/base", "Base of the segment."),
-    /** Base distance. */
+            Inputs.SHAPE, "/angles/faces[face]/segments[segment]/mitreGaugeRight", "The same for its right side."),
+    TIP_ANGLE(Inputs.SHAPE, "/angles/faces[face]/segments[segment]/tipAngle", "Angle at the segment's tip, degrees."),
+    ACROSS_FLATS(Inputs.SIZE, "/sphere/acrossFlats", "Size of the solid across flats."),
+    EDGE(Inputs.SIZE, "/sphere/edge", "Shortest edge of the solid."),
+    BASE(Inputs.SIZE, "/segments/faces[face,places]/segments[segment]/base", "Base of the segment."),
     BASE_DISTANCE(
-            Needs.SIZE,
+            Inputs.SIZE,
             "/segments/faces[face,places]/baseDistance",
             "Height of the segment, from its base to its tip."),
-    /** Left leg. */
-    LEG_LEFT(Needs.SIZE, "/segments/faces[face,places]/segments[segment]/legLeft", "Left leg of the segment."),
-    /** Right leg. */
-    LEG_RIGHT(Needs.SIZE, "/segments/faces[face,places]/segments[segment]/legRight", "Right leg of the segment."),
-    /** Segments per sphere. */
+    LEG_LEFT(Inputs.SIZE, "/segments/faces[face,places]/segments[segment]/legLeft", "Left leg of the segment."),
+    LEG_RIGHT(Inputs.SIZE, "/segments/faces[face,places]/segments[segment]/legRight", "Right leg of the segment."),
     SEGMENTS_PER_SPHERE(
-            Needs.SHAPE, "/segments/faces[face,places]/segments[segment]/perSphere", "Segments that a sphere needs."),
-    /** Stop distance. */
+            Inputs.SHAPE, "/segments/faces[face,places]/segments[segment]/perSphere", "Segments that a sphere needs."),
     STOP_DISTANCE(
-            Needs.BLANK,
+            Inputs.BLANK,
             "/segments/faces[face,places]/segments[segment]/stopDistance",
             "From the stop to the blade, along the blank."),
-    /** Segments per blank. */
-    PER_BLANK(Needs.BLANK, "/segments/faces[face,places]/segments[segment]/perBlank", "Segments that a blank gives."),
-    /** Length used. */
+    PER_BLANK(Inputs.BLANK, "/segments/faces[face,places]/segments[segment]/perBlank", "Segments that a blank gives."),
     LENGTH_USED(
-            Needs.BLANK,
+            Inputs.BLANK,
             "/segments/faces[face,places]/segments[segment]/lengthUsed",
             "Length of the blank that its segments use."),
-    /** Blanks. */
-    BLANKS(Needs.DESIGN, "/yield/laminations[face,places]/blanks", "Blanks to glue for all copies."),
-    /** Strips of one band. */
-    STRIPS(Needs.DESIGN, "/yield/laminations[face,places]/strips[band]/count", "Strips of one band for all copies."),
-    /** Board feet of a wood. */
-    BOARD_FEET(Needs.DESIGN, "/yield/species[species]/stripBoardFeet", "Board feet in the strips of one wood."),
-    /** Mass of the sphere. */
-    SPHERE_MASS(Needs.DESIGN, "/yield/spheres[set]/mass", "Mass of the finished sphere, kilograms."),
-    /** Diameter of the sphere. */
-    SPHERE_DIAMETER(Needs.WALL, "/sphere/diameter", "Diameter of the finished sphere."),
-    /** The largest sphere. */
-    LARGEST_DIAMETER(Needs.WALL, "/sphere/largestDiameter", "Diameter of the largest sphere that the solid allows."),
-    /** Swing. */
+    BLANKS(Inputs.DESIGN, "/yield/laminations[face,places]/blanks", "Blanks to glue for all copies."),
+    STRIPS(Inputs.DESIGN, "/yield/laminations[face,places]/strips[band]/count", "Strips of one band for all copies."),
+    BOARD_FEET(Inputs.DESIGN, "/yield/species[species]/stripBoardFeet", "Board feet in the strips of one wood."),
+    SPHERE_MASS(Inputs.DESIGN, "/yield/spheres[set]/mass", "Mass of the finished sphere, kilograms."),
+    SPHERE_DIAMETER(Inputs.WALL, "/sphere/diameter", "Diameter of the finished sphere."),
+    LARGEST_DIAMETER(Inputs.WALL, "/sphere/largestDiameter", "Diameter of the largest sphere that the solid allows."),
     SWING_DIAMETER(
-            Needs.WALL, "/sphere/swingDiameter", "What has to clear the lathe's bed: twice the farthest corner."),
-    /** The thinnest wall. */
-    THINNEST_WALL(Needs.WALL, "/sphere/thinnestWall", "The thinnest wall of the sphere; below 0 it breaks through."),
-    /** The smallest thickness. */
+            Inputs.WALL, "/sphere/swingDiameter", "What has to clear the lathe's bed: twice the farthest corner."),
+    THINNEST_WALL(Inputs.WALL, "/sphere/thinnestWall", "The thinnest wall of the sphere; below 0 it breaks through."),
     SMALLEST_THICKNESS(
-            Needs.DESIGN, "/sphere/smallestThickness", "Thickness of the panels that leaves the minimum wall."),
-    /** Removal at the face centre. */
-    REMOVAL_FACE_CENTRE(Needs.WALL, "/sphere/faces[face]/removal/faceCentre", "Wood turned away at the face centre."),
-    /** Removal at the corner. */
-    REMOVAL_CORNER(Needs.WALL, "/sphere/faces[face]/removal/corner", "Wood turned away at the corners."),
-    /** Mounting disc. */
+            Inputs.DESIGN, "/sphere/smallestThickness", "Thickness of the panels that leaves the minimum wall."),
+    REMOVAL_FACE_CENTRE(Inputs.WALL, "/sphere/faces[face]/removal/faceCentre", "Wood turned away at the face centre."),
+    REMOVAL_CORNER(Inputs.WALL, "/sphere/faces[face]/removal/corner", "Wood turned away at the corners."),
     MOUNTING_DISC(
-            Needs.SIZE, "/sphere/faces[face]/mountingDiscDiameter", "Diameter of a disc that just covers the face."),
-    /** Wood of a band. */
-    BAND_SPECIES(Needs.SURVIVAL, band("species"), "The wood of a band."),
-    /** Width of a band on the flat panel. */
-    BAND_WIDTH(Needs.SURVIVAL, band("flatWidth"), "Width of a band on the flat panel."),
-    /** Width of a band on the sphere at the edge middle. */
+            Inputs.SIZE, "/sphere/faces[face]/mountingDiscDiameter", "Diameter of a disc that just covers the face."),
+    BAND_SPECIES(Inputs.SURVIVAL, band("species"), "The wood of a band."),
+    BAND_WIDTH(Inputs.SURVIVAL, band("flatWidth"), "Width of a band on the flat panel."),
     VISIBLE_WIDTH(
-            Needs.SURVIVAL, band("visibleWidth/edgeMiddle"), "Width of a band on the sphere, at the edge middle."),
-    /** Width of a band on the sphere at the corner. */
+            Inputs.SURVIVAL, band("visibleWidth/edgeMiddle"), "Width of a band on the sphere, at the edge middle."),
     VISIBLE_WIDTH_CORNER(
-            Needs.SURVIVAL, band("visibleWidth/leftCorner"), "Width of a band on the sphere, at the left corner."),
-    /** Survival of a band. */
-    SURVIVAL(Needs.SURVIVAL, band("survival"), "Share of the flat band's area that is left, 0 to 1."),
-    /** Share of the sphere. */
-    SHARE_OF_SPHERE(Needs.SURVIVAL, band("shareOfSphere"), "A band's share of the sphere's surface, 0 to 1."),
-    /** Share of a wood. */
+            Inputs.SURVIVAL, band("visibleWidth/leftCorner"), "Width of a band on the sphere, at the left corner."),
+    SURVIVAL(Inputs.SURVIVAL, band("survival"), "Share of the flat band's area that is left, 0 to 1."),
+    SHARE_OF_SPHERE(Inputs.SURVIVAL, band("shareOfSphere"), "A band's share of the sphere's surface, 0 to 1."),
     SHARE_OF_SPECIES(
-            Needs.SURVIVAL, "/bands/spheres[set]/species[species]/share", "A wood's share of the sphere, 0 to 1."),
-    /** The gravest finding's severity. */
-    SEVERITY(Needs.DESIGN, "/findings/0/severity", "The gravest finding's severity, STOP, WARN or NOTE, or nothing."),
-    /** The gravest finding. */
-    FINDING(Needs.DESIGN, "/findings/0/message", "The gravest finding in a sentence, or nothing.");
+            Inputs.SURVIVAL, "/bands/spheres[set]/species[species]/share", "A wood's share of the sphere, 0 to 1."),
+    SEVERITY(Inputs.DESIGN, "/findings/0/severity", "The gravest finding's severity, STOP, WARN or NOTE, or nothing."),
+    FINDING(Inputs.DESIGN, "/findings/0/message", "The gravest finding in a sentence, or nothing.");
 
     private static final Pattern CHOICES = Pattern.compile("[\\[{]([a-zA-Z,]+)[]}]");
 
-    private final Needs needs;
+    private final Inputs needs;
     private final String path;
     private final String words;
 
-    Cell(Needs needs, String path, String words) {
+    Cell(Inputs needs, String path, String words) {
         this.needs = needs;
         this.path = path;
         this.words = words;
@@ -131,7 +94,7 @@ public enum Cell {
     }
 
     /** What it depends on. */
-    public Needs needs() {
+    public Inputs needs() {
         return needs;
     }
 

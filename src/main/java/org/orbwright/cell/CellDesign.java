@@ -41,11 +41,11 @@ public final class CellDesign {
     private static final double ANY_EDGE = 100;
 
     private final Map<Parameter, String> texts;
-    private final Needs needs;
+    private final Inputs needs;
     private final List<Violation> broken = new ArrayList<>();
     private final LengthUnit unit;
 
-    private CellDesign(Map<Parameter, String> texts, Needs needs) {
+    private CellDesign(Map<Parameter, String> texts, Inputs needs) {
         this.texts = texts;
         this.needs = needs;
         this.unit = unit();
@@ -60,7 +60,7 @@ public final class CellDesign {
      * @param texts the texts that are not blank
      * @param needs what the wanted number depends on
      */
-    public static Reading read(Map<Parameter, String> texts, Needs needs) {
+    public static Reading read(Map<Parameter, String> texts, Inputs needs) {
         CellDesign reader = new CellDesign(new EnumMap<>(texts), needs);
         return new Reading(reader.design(), List.copyOf(reader.broken));
     }

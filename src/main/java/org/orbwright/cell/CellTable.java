@@ -10,29 +10,17 @@ import java.util.Optional;
  * plain values of an item and of the items around it.
  */
 public enum CellTable {
-    /** Angles. */
     ANGLES("/angles/faces/segments", "Bevel, blade tilt, mitre gauge and angles of each kind of segment."),
-    /** Edges. */
     EDGES("/angles/edges", "Edges by the face kinds that they join, with dihedral angle and bevels."),
-    /** Segments. */
     SEGMENTS("/segments/faces/segments", "Sizes and counts of each kind of segment."),
-    /** Cuts. */
     CUTS("/segments/faces/segments/cuts", "Where each cut crosses the blank."),
-    /** Blanks. */
     BLANKS("/yield/laminations", "Blanks of each lamination."),
-    /** Strips. */
     STRIPS("/yield/laminations/strips", "Strips of each band."),
-    /** Woods. */
     WOODS("/yield/species", "Stock of each wood, with volumes and masses."),
-    /** Walls. */
     WALLS("/sphere/faces", "Distances, removal and wall of each face kind."),
-    /** Bands. */
     BANDS("/bands/faces/segments/{set}", "What is left of every band on the sphere."),
-    /** Profile. */
     PROFILE("/bands/faces/segments/{set}/profile", "Visible width of every band along the base."),
-    /** Findings. */
     FINDINGS("/findings", "What is wrong with the design."),
-    /** The whole sheet. */
     SHEET("", "Every value of the sheet with the JSON pointer to it and its unit.");
 
     private final String path;

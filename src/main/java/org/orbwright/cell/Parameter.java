@@ -6,29 +6,21 @@ import java.util.Optional;
 
 /** The texts by which a spreadsheet writes a design, and by which it says what of the design it asks for. */
 public enum Parameter {
-    /** Name of the solid. */
     SOLID(
             "solid",
             "icosahedron",
             "The solid, by its name in the catalogue (GET /v1/solids). Capitals do not matter, nor do blanks for hyphens."),
-    /** Unit of lengths. */
     UNIT("unit", "mm", "The unit of the answer, and of every length that is written without one: mm or in."),
-    /** Size across flats. */
     ACROSS_FLATS(
             "acrossFlats", "212", "Size of the solid across two opposite flats; one of the three sizes is needed."),
-    /** Size by the edge. */
     EDGE("edge", "5 3/8in", "Size of the solid by its shortest edge, in place of acrossFlats."),
-    /** Size by the finished sphere. */
     SPHERE_DIAMETER(
             "sphereDiameter",
             "206",
             "Size of the solid by the finished sphere, in place of acrossFlats: the solid measures the turning"
                     + " allowance more on both sides."),
-    /** Thickness of the panels. */
     THICKNESS("thickness", "30", "Thickness of the panels."),
-    /** Land. */
     LAND("land", "3", "Height of the square strip left at the panel's outer rim; 0 if left out."),
-    /** The bands. */
     BANDS(
             "bands",
             "white ash 17; red alder 5; american beech 9; white ash rest",
@@ -36,43 +28,27 @@ public enum Parameter {
                     + " Names of woods have no comma and no number here. One list is for all face kinds. Or there is one"
                     + " for each, headed by its name and a colon, and lists are separated by |. Every other segment of"
                     + " a panel may have its own: hexagon ODD: white ash rest | hexagon EVEN: red alder rest."),
-    /** Band angle. */
     BAND_ANGLE("bandAngle", "0", "How far the bands are turned from running parallel to the base, in degrees."),
-    /** Kerf. */
     KERF("kerf", "2.6", "Width of the saw cut."),
-    /** End trim. */
     END_TRIM("endTrim", "10", "Length cut off each end of the blank before the first segment; 0 if left out."),
-    /** Length of the blank. */
     BLANK_LENGTH("blankLength", "720", "Length of the blank."),
-    /** Copies. */
     COPIES("copies", "2", "How many spheres are wanted; 1 if left out."),
-    /** Sets of segments. */
     SETS(
             "sets",
             "TWINS",
             "Which sets of segments the spheres are made from: TWINS, UPRIGHT, INVERTED or MIXED; TWINS if left out."),
-    /** Diameter of the sphere. */
     DIAMETER("diameter", "206", "Diameter of the finished sphere; the largest less twice the allowance if left out."),
-    /** Turning allowance. */
     TURNING_ALLOWANCE(
             "turningAllowance",
             "2",
             "Wood to be turned away at the middle of the lowest face before the sphere is reached."),
-    /** Thinnest acceptable wall. */
     MINIMUM_WALL("minimumWall", "6", "The thinnest wall that is acceptable anywhere in the finished sphere."),
-    /** Face kind that is asked for. */
     FACE("face", "triangle", "The face kind that is asked for; the first of the solid if left out."),
-    /** Face kind on the other side of an edge. */
     NEIGHBOUR("neighbour", "triangle", "The face kind beyond the edge; the first if left out."),
-    /** Places that are asked for. */
     PLACES("places", "ALL", "The segments that a lamination is for: ALL, ODD or EVEN; the first if left out."),
-    /** Kind of segment. */
     SEGMENT("segment", "A", "The kind of segment; the first if left out."),
-    /** Number of the band. */
     BAND("band", "1", "Number of the band, from 1 at the base; the first in the set if left out."),
-    /** Set of segments. */
     SET("set", "UPRIGHT", "The set of segments, UPRIGHT or INVERTED; UPRIGHT if left out."),
-    /** Wood that is asked for. */
     SPECIES("species", "red alder", "The wood that is asked for; the first if left out.");
 
     /** Parameters that say what is asked for, not what the design is. */

@@ -5,7 +5,7 @@
  *
  * <p><b>A cell is looked up in the JSON of the whole sheet.</b> So a spreadsheet gets the very digits that
  * {@code /v1/sheet} has. A sheet costs less than the request. A cell says what it depends on
- * ({@link org.orbwright.cell.Needs}), and the rest may be left out.
+ * ({@link org.orbwright.cell.Inputs}), and the rest may be left out.
  *
  * <p><b>Bands in a text</b> are a small grammar ({@link org.orbwright.cell.WrittenBands}). It refuses what it cannot
  * take apart: a wood's name there has no comma and no number.

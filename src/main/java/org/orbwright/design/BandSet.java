@@ -2,12 +2,9 @@ package org.orbwright.design;
 
 import org.orbwright.quantity.Describe;
 
-/** Which way round a blank's bands lie in a segment. */
 @Describe("Which way round the bands lie: UPRIGHT with the blank's first band on the base, INVERTED with it"
         + " on the tip. If a request leaves it out, that of the first sphere's first panel.")
 public enum BandSet {
-    /** The blank's first band on the base. */
     UPRIGHT,
-    /** The blank's first band on the tip. */
     INVERTED
 }

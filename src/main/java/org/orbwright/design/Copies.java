@@ -5,10 +5,11 @@ import java.util.Collections;
 import java.util.List;
 
 /** Unmodifiable copies of lists that validation has not seen yet, and that may therefore be null or hold nulls. */
-final class Copies {
+public final class Copies {
     private Copies() {}
 
-    static <T> List<T> of(List<T> list) {
+    /** A copy, or null for none. */
+    public static <T> List<T> of(List<T> list) {
         return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
     }
 }

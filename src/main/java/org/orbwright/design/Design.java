@@ -44,7 +44,6 @@ public record Design(
         double turningAllowance,
         double minimumWall) {
 
-    /** Copies the lists. */
     public Design {
         panels = List.copyOf(panels);
         spheres = List.copyOf(spheres);
@@ -74,7 +73,6 @@ public record Design(
      * Makes sure of parts that something depends on.
      *
      * @param what what depends on them, as the subject of a sentence: "the yield depends"
-     * @param parts the parts
      * @throws ImpossibleDesignException if any of them was left out, with all that were
      */
     public void require(String what, DesignPart... parts) {

@@ -110,7 +110,6 @@ public record DesignRequest(
                 itsSphere);
     }
 
-    /** What is made beyond the count. */
     @Describe("Spares: what is made beyond the count, for spoilage. They raise every count: segments, blanks, strips"
             + " and wood.")
     public record SparesRequest(
@@ -130,7 +129,6 @@ public record DesignRequest(
             @Max(1000)
             Integer strips) {}
 
-    /** How large the solid is. */
     @Describe("How large the solid is.")
     public record SizeRequest(
             @Describe(value = "What the value measures.", example = "\"ACROSS_FLATS\"") @NotNull
@@ -148,7 +146,6 @@ public record DesignRequest(
             @DecimalMax("100000")
             Double value) {}
 
-    /** Thickness and land of the panels. */
     @Describe("The panels, glued up and flat.")
     public record PanelRequest(
             @Describe(
@@ -187,7 +184,6 @@ public record DesignRequest(
         }
     }
 
-    /** The bands of one face kind's segments. */
     @Describe("The lamination from which the segments of one face kind are cut.")
     public record LaminationRequest(
             @Describe(
@@ -244,7 +240,6 @@ public record DesignRequest(
         }
     }
 
-    /** One strip of a lamination. */
     @Describe("One strip of a lamination.")
     public record BandRequest(
             @Describe(value = "The wood, in words.", example = "\"white ash\"") @NotBlank @Size(max = 60)
@@ -260,7 +255,6 @@ public record DesignRequest(
             @DecimalMax("10000")
             Double width) {}
 
-    /** What the saw takes away. */
     @Describe("What the saw takes away.")
     public record SawRequest(
             @Describe(
@@ -283,7 +277,6 @@ public record DesignRequest(
             @DecimalMax("10000")
             Double endTrim) {}
 
-    /** The glued-up blank. */
     @Describe("The edge-glued blank from which segments are cut.")
     public record BlankRequest(
             @Describe(
@@ -296,7 +289,6 @@ public record DesignRequest(
             @DecimalMax("100000")
             Double length) {}
 
-    /** The finished sphere. */
     @Describe("The finished sphere.")
     public record SphereRequest(
             @Describe(

@@ -2,16 +2,12 @@ package org.orbwright.design;
 
 import org.orbwright.quantity.Describe;
 
-/** Which of a panel's segments a lamination is for, counted around the panel. */
 @Describe(
         "Which of a panel's segments: ALL of them, or every other one: ODD the first, third and so on, EVEN the second,"
                 + " fourth and so on. ALL if a lamination leaves it out.")
 public enum Places {
-    /** Every segment. */
     ALL,
-    /** The first, third, fifth and so on. */
     ODD,
-    /** The second, fourth, sixth and so on. */
     EVEN;
 
     /**

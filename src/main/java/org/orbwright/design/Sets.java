@@ -2,7 +2,6 @@ package org.orbwright.design;
 
 import org.orbwright.quantity.Describe;
 
-/** Which sets of segments the spheres of a design are made from. */
 @Describe(
         "Which sets of segments the spheres are made from, where sawing gives two. TWINS: half of the copies from each"
                 + " set, of an odd number the larger half upright. UPRIGHT or INVERTED: all of them from one set. MIXED: panels"

@@ -8,7 +8,6 @@ sealed interface Size {
     /**
      * Length of the solid's shortest edge at the joint distance; zero or less if the solid is too small for its land.
      *
-     * @param solid the solid
      * @param land height of the land in millimetres
      * @param turningAllowance wood to be turned away at the lowest face, in millimetres
      */

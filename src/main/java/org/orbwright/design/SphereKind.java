@@ -14,7 +14,6 @@ import org.orbwright.solid.Solid;
  * @param panels the set that each panel is made from, in the order of the solid's faces
  */
 public record SphereKind(SphereSet set, int count, List<BandSet> panels) {
-    /** Copies the list. */
     public SphereKind {
         panels = List.copyOf(panels);
     }

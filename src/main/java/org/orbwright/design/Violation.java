@@ -3,21 +3,11 @@ package org.orbwright.design;
 import java.util.Locale;
 import org.orbwright.quantity.Describe;
 
-/**
- * One broken rule of a request.
- *
- * @param path JSON pointer (RFC 6901) to the field as the caller wrote it, empty for the whole body
- * @param code stable code of the rule
- * @param message what is wrong, in a sentence
- * @param rejected the rejected value as text, shortened
- * @param allowed what is allowed instead
- */
 @Describe("One broken rule of a request.")
 public record Violation(
         @Describe(
-                value = "JSON pointer (RFC 6901) to the field, empty for the whole body; a query or path parameter"
-                        + " by its"
-                        + " name.",
+                value = "JSON pointer (RFC 6901) to the field, empty for the whole body; a query or path parameter by"
+                        + " its name.",
                 example = "\"/size/value\"")
         String path,
 

@@ -3,7 +3,6 @@ package org.orbwright.diagnosis;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** An angle that follows from measurements. */
 @Describe("An angle that follows from measurements, with its uncertainty (JCGM 100:2008).")
 public record AngleEstimate(
         @Describe(value = "The best estimate.", quantity = Quantity.ANGLE, example = "-0.2913", min = -1e18)

@@ -1,11 +1,14 @@
 package org.orbwright.diagnosis;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
+import static org.orbwright.quantity.Quantity.RATIO;
+
 import java.util.List;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 import org.orbwright.sphere.SphereSizing.SphereLimit;
 
-/** What distances of faces say of the shell and its centre. */
 @Describe("What distances of faces from a point of reference say of the shell and its centre. A solid similar to the"
         + " designed one is fitted, larger or smaller by one factor: that with the least sum of squares of the"
         + " deviations, each weighted by its uncertainty. The best centre is its centre.")
@@ -18,7 +21,7 @@ public record CentreDiagnosis(
 
         @Describe(
                 value = "How many times as large as designed the fitted solid is.",
-                quantity = Quantity.RATIO,
+                quantity = RATIO,
                 example = "1.0007",
                 max = 2)
         double factor,
@@ -52,28 +55,21 @@ public record CentreDiagnosis(
         SphereLimit largestNowLimitedBy,
 
         @Describe(
-                value = "The centre of the largest sphere; left out where the measured faces lie on one side, so"
-                        + " that the"
-                        + " centre could move away from all of them.",
+                value = "The centre of the largest sphere; left out where the measured faces lie on one side, so that"
+                        + " the centre could move away from all of them.",
                 optional = true)
         Roomiest roomiest,
 
         @Describe("The measured faces, in the order of the request.")
         List<FaceDeviation> deviations) {
 
-    /** Copies the list. */
     public CentreDiagnosis {
         deviations = List.copyOf(deviations);
     }
 
-    /** How the mounting discs are shifted. */
     @Describe("How both mounting discs are shifted to hold the shell by its best centre. The axis keeps its direction.")
     public record DiscShift(
-            @Describe(
-                    value = "The face that carries the first disc.",
-                    quantity = Quantity.NUMBER,
-                    example = "1",
-                    max = 200)
+            @Describe(value = "The face that carries the first disc.", quantity = NUMBER, example = "1", max = 200)
             int face,
 
             @Describe("How far the discs are shifted along the face.")
@@ -82,7 +78,7 @@ public record CentreDiagnosis(
             @Describe(
                     value = "Where to: from the middle of the face, counter-clockwise from its first corner, seen from"
                             + " outside on the first disc. Left out where nothing is shifted.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "328.6153",
                     max = 360,
                     optional = true)
@@ -92,11 +88,9 @@ public record CentreDiagnosis(
                     + " shifted for that.")
             LengthEstimate along) {}
 
-    /** The centre of the largest sphere. */
     @Describe("The centre about which the largest sphere fits between the measured faces, which is not the best centre"
-            + " above: its smallest distance to a face is as large as can be, and where that leaves it free, so is"
-            + " the next"
-            + " smallest. Uncertainties are to first order, from the faces that decide.")
+            + " above: its smallest distance to a face is as large as can be, and where that leaves it free, so is the"
+            + " next smallest. Uncertainties are to first order, from the faces that decide.")
     public record Roomiest(
             @Describe("How far it lies from the point of reference.")
             LengthEstimate offset,
@@ -112,15 +106,14 @@ public record CentreDiagnosis(
             @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
             SphereLimit largestLimitedBy) {}
 
-    /** How far one face is off. */
     @Describe("How far one face is off.")
     public record FaceDeviation(
-            @Describe(value = "Number of the face.", quantity = Quantity.NUMBER, example = "1", max = 200)
+            @Describe(value = "Number of the face.", quantity = NUMBER, example = "1", max = 200)
             int face,
 
             @Describe(
                     value = "How much further out than the fitted solid it is; below 0 further in.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "0.0069",
                     min = -1e18)
             double deviation) {}

@@ -17,7 +17,7 @@ import org.orbwright.diagnosis.DiagnosisRequest.FaceReadingRequest;
 import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /**
  * Fits a solid similar to the designed one to distances of its faces from a point of reference: a face with the normal
@@ -81,7 +81,7 @@ final class CentreFit {
                         "each face once");
             }
             Face face = solid.faces().get(place);
-            double distance = Levers.panel(design, face.kind()).faceDistance();
+            double distance = JointLengths.panel(design, face.kind()).faceDistance();
             Reading reading = checks.length(asked.value(), asked.resolution());
             checks.near(reading, distance, pointer + "/value");
             checks.fine(asked.value(), asked.resolution(), pointer);
@@ -160,9 +160,10 @@ final class CentreFit {
             nearest = room(i) < room(nearest) ? i : nearest;
             nearestNow = readings.get(i).value() < readings.get(nearestNow).value() ? i : nearestNow;
         }
-        Room room = Room.of(design, 2 * room(nearest), 2 * best.uncertainty(roomCoefficients(nearest)));
+        LargestSphere room =
+                LargestSphere.of(design, 2 * room(nearest), 2 * best.uncertainty(roomCoefficients(nearest)));
         Reading least = readings.get(nearestNow);
-        Room now = Room.of(design, 2 * least.value(), 2 * least.uncertainty());
+        LargestSphere now = LargestSphere.of(design, 2 * least.value(), 2 * least.uncertainty());
         double[] larger = LinearCentre.scaled(solution[UNKNOWNS - 1], 2);
         return new CentreDiagnosis(
                 rows,
@@ -190,7 +191,7 @@ final class CentreFit {
         if (found == null) {
             return null;
         }
-        Room room = Room.of(design, 2 * found.distance(), 2 * found.uncertainty());
+        LargestSphere room = LargestSphere.of(design, 2 * found.distance(), 2 * found.uncertainty());
         return new Roomiest(
                 found.centre().offset(), found.centre().discs(solid, discFace()), room.diameter(), room.limitedBy());
     }

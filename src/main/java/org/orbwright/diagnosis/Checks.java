@@ -8,7 +8,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Violation;
 import org.orbwright.diagnosis.DiagnosisRequest.LengthReadingRequest;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /** Reads measured values to millimetres and notes those that cannot be. */
 final class Checks {
@@ -58,7 +58,7 @@ final class Checks {
             refuse(pointer, "UNKNOWN_FACE", "The solid has no face kind of this name.", face, names);
             return null;
         }
-        return Levers.panel(design, face == null ? kinds.get(0).face() : face);
+        return JointLengths.panel(design, face == null ? kinds.get(0).face() : face);
     }
 
     /** Where a gap was measured: the request's distance, or the whole lever. */

@@ -2,7 +2,6 @@ package org.orbwright.diagnosis;
 
 import org.orbwright.quantity.Describe;
 
-/** Two measurements that tell the same thing. */
 @Describe("Two measurements that tell the same thing, by how far they differ.")
 public record Comparison(
         @Describe(value = "What is compared.", example = "\"PANELS_OF_TRIO\"")

@@ -5,7 +5,6 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.sphere.SphereSizing.SphereLimit;
 
-/** What measurements say of the settings and of the shell. */
 @Describe("What measurements say of the settings and of the shell: a part for each measurement of the request."
         + " Uncertainties are those of the readings' resolution alone, but for what is dialled in.")
 public record Diagnosis(
@@ -32,13 +31,11 @@ public record Diagnosis(
                 optional = true)
         List<Comparison> comparisons) {
 
-    /** Copies the list. */
     public Diagnosis {
         dialIn = dialIn == null ? null : List.copyOf(dialIn);
         comparisons = comparisons == null ? null : List.copyOf(comparisons);
     }
 
-    /** What a test panel says of the tip angle. */
     @Describe("What a test panel says of the tip angle.")
     public record PanelDiagnosis(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -53,7 +50,6 @@ public record Diagnosis(
             @Describe("How far to turn the mitre gauge, wherever it stands: above 0 further from a square crosscut.")
             AngleEstimate mitreGaugeChange) {}
 
-    /** What a test pair or trio says of the bevels. */
     @Describe("What a test pair or trio says of the bevels.")
     public record SeamDiagnosis(
             @Describe("What the two bevels of each seam together differ from the dihedral angle, in the order of the"
@@ -66,7 +62,6 @@ public record Diagnosis(
             @Describe("What to change, per face kind: one setting for all panels of the kind.")
             List<FaceBevel> faces) {
 
-        /** Copies the lists. */
         public SeamDiagnosis {
             angleSums = List.copyOf(angleSums);
             panels = List.copyOf(panels);
@@ -74,7 +69,6 @@ public record Diagnosis(
         }
     }
 
-    /** The mean bevel of one face kind. */
     @Describe("The mean bevel of a face kind's panels.")
     public record FaceBevel(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -93,7 +87,6 @@ public record Diagnosis(
                     optional = true)
             AngleEstimate spread) {}
 
-    /** The bevel of one panel. */
     @Describe("The bevel of one panel.")
     public record PanelBevel(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -102,7 +95,6 @@ public record Diagnosis(
             @Describe("Error of its bevel; below 0 the panel is undercut.")
             AngleEstimate bevelError) {}
 
-    /** What measures across flats say of the shell. */
     @Describe(
             "What measures across flats say of the shell. They do not say where its centre is: a pair of faces may lie"
                     + " anywhere along its common normal. So the sphere is the largest that there can be, if the centre"
@@ -132,14 +124,12 @@ public record Diagnosis(
             LengthEstimate outOfRound,
 
             @Describe("Diameter of the largest sphere between the measured faces, or within the seams as they are"
-                    + " designed,"
-                    + " whichever is smaller.")
+                    + " designed, whichever is smaller.")
             LengthEstimate largestDiameter,
 
             @Describe(value = "What limits it: the measured faces or the designed seams.", example = "\"FLATS\"")
             SphereLimit largestLimitedBy) {}
 
-    /** What a measured blade tilt says of the seams. */
     @Describe("What a measured blade tilt says of the seams, where both panels are bevelled with it.")
     public record TiltDiagnosis(
             @Describe(value = "The face kind.", example = "\"triangle\"")

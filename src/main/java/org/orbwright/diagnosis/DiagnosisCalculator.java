@@ -15,7 +15,7 @@ import org.orbwright.diagnosis.DiagnosisRequest.FlatsReadingRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.PanelTestRequest;
 import org.orbwright.diagnosis.DiagnosisRequest.TiltReadingRequest;
 import org.orbwright.solid.FaceKind;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 import org.orbwright.tolerance.PanelSide;
 
 /**
@@ -109,7 +109,8 @@ public final class DiagnosisCalculator {
             return null;
         }
         Reading gap = checks.length(asked.gap());
-        Reading distance = checks.distance(asked.distance(), Levers.joint(design, panel), "/diagnosis/panel/distance");
+        Reading distance =
+                checks.distance(asked.distance(), JointLengths.joint(design, panel), "/diagnosis/panel/distance");
         if (!checks.fits(gap, distance, "/diagnosis/panel/gap/value")) {
             return null;
         }
@@ -166,7 +167,7 @@ public final class DiagnosisCalculator {
         Reading tilt = Reading.of(Math.toRadians(asked.value()), Math.toRadians(asked.resolution()));
         double error = Math.PI / 2 - panel.bevel() - tilt.value();
         double reach = Math.toRadians(asked.resolution()) / 2;
-        double lever = Levers.seamFace(design, panel);
+        double lever = JointLengths.seamFace(design, panel);
         double least = opening(error + reach, lever);
         double most = opening(error - reach, lever);
         return new TiltDiagnosis(

@@ -1,6 +1,9 @@
 package org.orbwright.diagnosis;
 
 import static java.util.Objects.requireNonNullElse;
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
 
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
@@ -10,26 +13,14 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Numbering;
-import org.orbwright.quantity.Quantity;
 import org.orbwright.tolerance.PanelSide;
 import org.orbwright.tolerance.SeamSide;
 
-/**
- * What was measured on test pieces and on the shell; at least one measurement.
- *
- * @param panel the gap of a test panel, or null
- * @param seam the gaps of a test pair or trio of panels, or null
- * @param acrossFlats measures over pairs of opposite faces, or null
- * @param faceDistances distances of faces from a point of reference, or null
- * @param tilt the blade tilt as an angle gauge reads it, or null
- * @param dialIn settings that are dialled in, or null
- */
 @Describe("What was measured on test pieces and on the shell: any of the measurements, at least one. Each reading may"
         + " state its resolution.")
 public record DiagnosisRequest(
@@ -56,10 +47,9 @@ public record DiagnosisRequest(
         @Size(min = 1, max = 20)
         List<@NotNull @Valid DialInRequest> dialIn) {
 
-    /** Copies the list. */
     public DiagnosisRequest {
-        acrossFlats = copy(acrossFlats);
-        dialIn = copy(dialIn);
+        acrossFlats = Copies.of(acrossFlats);
+        dialIn = Copies.of(dialIn);
     }
 
     /** Whether anything of it depends on the panel's thickness. */
@@ -88,16 +78,11 @@ public record DiagnosisRequest(
                         : dialIn.stream().map(each -> each.filled(unit)).toList());
     }
 
-    private static <T> List<T> copy(List<T> list) {
-        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
-    }
-
-    /** A length as it was read. */
     @Describe("A length as it was read.")
     public record LengthReadingRequest(
             @Describe(
                     value = "The reading.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.001, 1500},
                     example = "0.35")
             @NotNull
@@ -107,10 +92,9 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading: the step of the scale or of the feeler gauges. The standard"
-                            + " uncertainty is this over the root of 12 (JCGM 100:2008). If left out 0.1 mm"
-                            + " or 0.004 in: a rough feeler gauge or a vernier read by eye (common practice, no"
-                            + " source).",
-                    quantity = Quantity.LENGTH,
+                            + " uncertainty is this over the root of 12 (JCGM 100:2008). If left out 0.1 mm or 0.004"
+                            + " in: a rough feeler gauge or a vernier read by eye (common practice, no source).",
+                    quantity = LENGTH,
                     usual = {0.001, 2},
                     example = "0.05",
                     optional = true)
@@ -123,7 +107,6 @@ public record DiagnosisRequest(
         }
     }
 
-    /** The gap of a test panel. */
     @Describe("A test panel: all of its segments dry, closed but for one joint.")
     public record PanelTestRequest(
             @Describe(
@@ -152,7 +135,6 @@ public record DiagnosisRequest(
         }
     }
 
-    /** The gaps of a test pair or trio of panels. */
     @Describe("A test pair or trio of panels, bevelled and held together dry. A pair is a hinge: a template has to hold"
             + " it to the dihedral angle. It tells just the sum of two bevels, and half of that is taken for"
             + " each. A trio stands at a corner where just three faces meet, and is held by its own outlines."
@@ -179,10 +161,9 @@ public record DiagnosisRequest(
             @Valid
             LengthReadingRequest distance) {
 
-        /** Copies the lists. */
         public SeamTestRequest {
-            faces = copy(faces);
-            gaps = copy(gaps);
+            faces = Copies.of(faces);
+            gaps = Copies.of(gaps);
         }
 
         SeamTestRequest filled(double usual) {
@@ -193,12 +174,11 @@ public record DiagnosisRequest(
         }
     }
 
-    /** The gap of one seam. */
     @Describe("The gap of one seam as it was read.")
     public record SeamGapRequest(
             @Describe(
                     value = "The gap at the open end of the seam.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.02, 5},
                     example = "0.2")
             @NotNull
@@ -208,7 +188,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.001, 2},
                     example = "0.05",
                     optional = true)
@@ -224,7 +204,6 @@ public record DiagnosisRequest(
         }
     }
 
-    /** What callipers read over a pair of opposite faces. */
     @Describe("What callipers read over a pair of opposite faces.")
     public record FlatsReadingRequest(
             @Describe(
@@ -236,7 +215,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "The measure across flats.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {25, 1500},
                     example = "212.1")
             @NotNull
@@ -246,7 +225,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.001, 2},
                     example = "0.05",
                     optional = true)
@@ -259,14 +238,13 @@ public record DiagnosisRequest(
         }
     }
 
-    /** Distances of faces from a point of reference. */
     @Describe("Distances of faces from one point of reference in the hollow, square to each face: the point where the"
             + " discs hold the shell now.")
     public record FaceDistancesRequest(
             @Describe(
                     value = "Number of the face that carries the first mounting disc, as the solid's catalogue page"
                             + " numbers the faces; 1 if left out.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "1",
                     optional = true)
             @Min(1)
@@ -276,9 +254,8 @@ public record DiagnosisRequest(
             @Describe("The faces that were measured.") @NotNull @Size(min = 4, max = 120)
             List<@NotNull @Valid FaceReadingRequest> faces) {
 
-        /** Copies the list. */
         public FaceDistancesRequest {
-            faces = copy(faces);
+            faces = Copies.of(faces);
         }
 
         FaceDistancesRequest filled(double usual) {
@@ -288,12 +265,11 @@ public record DiagnosisRequest(
         }
     }
 
-    /** The distance of one face. */
     @Describe("The distance of one face as it was read.")
     public record FaceReadingRequest(
             @Describe(
                     value = "Number of the face, as the solid's catalogue page numbers the faces.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "1")
             @NotNull
             @Min(1)
@@ -302,7 +278,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Distance of the face from the point of reference, square to the face.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {12, 800},
                     example = "106.05")
             @NotNull
@@ -312,7 +288,7 @@ public record DiagnosisRequest(
 
             @Describe(
                     value = "Resolution of the reading; 0.1 mm or 0.004 in if left out, as for every length.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.001, 2},
                     example = "0.05",
                     optional = true)
@@ -325,7 +301,6 @@ public record DiagnosisRequest(
         }
     }
 
-    /** The blade tilt as an angle gauge reads it. */
     @Describe("The blade tilt as an angle gauge reads it, and its resolution.")
     public record TiltReadingRequest(
             @Describe(
@@ -335,7 +310,7 @@ public record DiagnosisRequest(
             @Size(max = 40)
             String face,
 
-            @Describe(value = "The blade's lean from upright.", quantity = Quantity.ANGLE, example = "21.1")
+            @Describe(value = "The blade's lean from upright.", quantity = ANGLE, example = "21.1")
             @NotNull
             @DecimalMin("0")
             @DecimalMax("90")
@@ -345,7 +320,7 @@ public record DiagnosisRequest(
                     value =
                             "Resolution of the gauge; 0.5 if left out, the step of a plain protractor (common practice, no"
                                     + " source).",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "0.1",
                     optional = true)
             @DecimalMin("0.000001")

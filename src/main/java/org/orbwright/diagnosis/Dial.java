@@ -7,13 +7,12 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.PlacedPiece;
 import org.orbwright.solid.EdgeKind;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /**
  * How the error of a setting shows: by a gap, and by a reading of the thing itself. Errors are in degrees or in the
  * design's unit; above 0 the setting goes too far.
  *
- * @param setting the setting
  * @param face the face kind
  * @param lever length over which an error opens a gap, in millimetres; 0 where it opens none
  * @param times how many times the error the open angle is
@@ -33,7 +32,7 @@ record Dial(DialSetting setting, String face, double lever, double times, double
             case TIP_ANGLE -> {
                 Piece piece = segment(asked, panel, design, checks, pointer);
                 double tip = Math.atan2(piece.left(), piece.base()) + Math.atan2(piece.right(), piece.base());
-                double lever = Levers.joint(design, panel);
+                double lever = JointLengths.joint(design, panel);
                 yield new Dial(
                         asked.setting(), panel.face(), lever, 2.0 * panel.kind().sides(), Math.toDegrees(tip), 0.5);
             }
@@ -105,7 +104,7 @@ record Dial(DialSetting setting, String face, double lever, double times, double
                     asked.neighbour(),
                     String.join(", ", neighbours));
         }
-        return Levers.seam(design, panel, other);
+        return JointLengths.seam(design, panel, other);
     }
 
     private static String other(EdgeKind edge, String face) {

@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** What the trials of one setting say. */
 @Describe(
         "What the trials of one setting say, and where to set it next on the scale that they were set on. Errors are in"
                 + " degrees for an angle and in the design's unit for a length; above 0 the setting goes too far. Intervals hold"
@@ -90,13 +89,11 @@ public record DialIn(
         @Describe("Readings that tell this setting, the one that is worth most first.")
         List<DialReading> readings) {
 
-    /** Copies the lists. */
     public DialIn {
         trials = List.copyOf(trials);
         readings = List.copyOf(readings);
     }
 
-    /** What to do with the setting. */
     @Describe(
             "What to do. SET_NEXT: set it as answered, and make another trial. LEAVE: stop here. The glue bridges what is"
                     + " left, or the reading cannot tell a length that is off from one that is right. MEASURE_FINER:"
@@ -104,17 +101,12 @@ public record DialIn(
                     + " the glue may not bridge it. MEASURE_AGAIN: leave the setting. The last trial contradicts those"
                     + " before.")
     public enum Advice {
-        /** Change the setting. */
         SET_NEXT,
-        /** Stop. */
         LEAVE,
-        /** Read more finely. */
         MEASURE_FINER,
-        /** Measure again. */
         MEASURE_AGAIN
     }
 
-    /** How far a setting is off. */
     @Describe("How far a setting is off, as an interval.")
     public record ErrorRange(
             @Describe(value = "The least.", quantity = Quantity.PLAIN, example = "-0.04551", min = -1e18)
@@ -132,7 +124,6 @@ public record DialIn(
         }
     }
 
-    /** What one trial says. */
     @Describe("What one trial says.")
     public record DialTrial(
             @Describe(value = "Its number, from 1.", example = "1", min = 1, max = 30)
@@ -157,7 +148,6 @@ public record DialIn(
                     example = "false")
             boolean contradicts) {}
 
-    /** A reading that tells a setting. */
     @Describe("A reading that tells a setting, and what it is worth.")
     public record DialReading(
             @Describe(value = "GAP of a test piece, or READING of the thing itself.", example = "\"GAP\"")
@@ -183,12 +173,9 @@ public record DialIn(
                     optional = true)
             Double coarsest) {}
 
-    /** What is read. */
     @Describe("What is read: the GAP of a test piece, or a READING of the angle or the length itself.")
     public enum ReadBy {
-        /** The gap of a test piece. */
         GAP,
-        /** The angle or the length itself. */
         READING
     }
 }

@@ -7,13 +7,11 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 
-/** One setting of the saw with the trials that were made so far. */
 @Describe("One setting of the saw with its trials so far: what the scale stood at, and what was read on the test piece."
         + " Angles are in degrees, lengths in the design's unit.")
 public record DialInRequest(
@@ -51,9 +49,8 @@ public record DialInRequest(
         @Describe("The trials, the first one first.") @NotNull @Size(min = 1, max = 30)
         List<@NotNull @Valid TrialRequest> trials) {
 
-    /** Copies the list. */
     public DialInRequest {
-        trials = trials == null ? null : Collections.unmodifiableList(new ArrayList<>(trials));
+        trials = Copies.of(trials);
     }
 
     /** The same with everything filled in that has a default. */
@@ -68,7 +65,6 @@ public record DialInRequest(
                 trials.stream().map(trial -> trial.filled(setting, unit)).toList());
     }
 
-    /** The scale that a setting is read on. */
     @Describe("The scale that a setting is read on. Its zero may be anywhere.")
     public record ScaleRequest(
             @Describe(
@@ -109,21 +105,15 @@ public record DialInRequest(
         }
     }
 
-    /** Where the gap of a trial was open. */
     @Describe(
             "Where a gap was open: RIM or TIPS of a test panel, INSIDE or OUTSIDE of a seam or of a flat panel's joint.")
     public enum OpenSide {
-        /** At the rim of the panel. */
         RIM,
-        /** At the tips. */
         TIPS,
-        /** Towards the hollow. */
         INSIDE,
-        /** Towards the sphere. */
         OUTSIDE
     }
 
-    /** One trial. */
     @Describe("One trial: the setting, and either the gap of a test piece or a reading of the thing itself.")
     public record TrialRequest(
             @Describe(value = "What the scale stood at.", example = "30.1")
@@ -159,9 +149,8 @@ public record DialInRequest(
 
             @Describe(
                     value = "What was read instead of a gap. TIP_ANGLE: the tip angle of a segment. BEVEL: the blade"
-                            + " tilt. STOP: the base of a segment. BLADE_SQUARE: the blade's lean from upright,"
-                            + " above 0 the way that opens joints inside."
-                            + " BLANK_WIDTH: the width of the blank.",
+                            + " tilt. STOP: the base of a segment. BLADE_SQUARE: the blade's lean from upright, above"
+                            + " 0 the way that opens joints inside. BLANK_WIDTH: the width of the blank.",
                     example = "120.5",
                     optional = true)
             @DecimalMin("-1000")

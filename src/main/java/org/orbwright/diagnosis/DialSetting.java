@@ -2,22 +2,16 @@ package org.orbwright.diagnosis;
 
 import org.orbwright.quantity.Describe;
 
-/** A setting of the saw that is dialled in by trials. */
 @Describe(
         "A setting that is dialled in. TIP_ANGLE: the mitre gauge of the crosscuts; it counts as too far where the tip"
                 + " angle is too large. BEVEL: the blade tilt; too far where the bevel is too small. STOP: the stop of the"
                 + " crosscuts, which sets the base of a segment. BLADE_SQUARE: the upright blade of the crosscuts; too far where"
                 + " joints open inside. A gap tells it only where the blank is turned over between cuts. BLANK_WIDTH: the rip fence that sets the width of the blank.")
 public enum DialSetting {
-    /** The mitre gauge. */
     TIP_ANGLE,
-    /** The blade tilt for the bevels. */
     BEVEL,
-    /** The stop that sets the base. */
     STOP,
-    /** The blade, square to the table. */
     BLADE_SQUARE,
-    /** The width of the blank. */
     BLANK_WIDTH;
 
     /** Whether it is an angle in degrees, and not a length in the design's unit. */

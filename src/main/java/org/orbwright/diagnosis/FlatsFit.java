@@ -37,7 +37,7 @@ final class FlatsFit {
             smallest = reading.value() < smallest.value() ? reading : smallest;
         }
         Reading factor = fit.value(fit.factor);
-        Room room = Room.of(design, smallest.value(), smallest.uncertainty());
+        LargestSphere room = LargestSphere.of(design, smallest.value(), smallest.uncertainty());
         return new FlatsDiagnosis(
                 measured.size(),
                 design.solid().faceKinds().stream()

@@ -1,21 +1,18 @@
 package org.orbwright.diagnosis;
 
-import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
+import static org.orbwright.quantity.Quantity.LENGTH;
 
-/** A length that follows from measurements. */
+import org.orbwright.quantity.Describe;
+
 @Describe("A length that follows from measurements, with its uncertainty (JCGM 100:2008).")
 public record LengthEstimate(
-        @Describe(value = "The best estimate.", quantity = Quantity.LENGTH, example = "0.1167", min = -1e18)
+        @Describe(value = "The best estimate.", quantity = LENGTH, example = "0.1167", min = -1e18)
         double value,
 
-        @Describe(value = "Standard uncertainty.", quantity = Quantity.LENGTH, example = "0.0083")
+        @Describe(value = "Standard uncertainty.", quantity = LENGTH, example = "0.0083")
         double uncertainty,
 
-        @Describe(
-                value = "Expanded uncertainty, twice the standard one.",
-                quantity = Quantity.LENGTH,
-                example = "0.0167")
+        @Describe(value = "Expanded uncertainty, twice the standard one.", quantity = LENGTH, example = "0.0167")
         double expanded) {
     /** The expanded uncertainty in standard ones. */
     static final double COVERAGE = 2;

@@ -23,7 +23,6 @@ final class LinearCentre {
      *
      * @param centre where it is, from the point of reference
      * @param coefficients how each of its three coordinates depends on each reading
-     * @param readings the readings
      */
     LinearCentre(Vector3D centre, double[][] coefficients, List<Reading> readings) {
         this.centre = centre;

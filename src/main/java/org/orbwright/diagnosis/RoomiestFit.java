@@ -52,7 +52,6 @@ final class RoomiestFit {
     /**
      * What is found.
      *
-     * @param centre the centre
      * @param distance its smallest distance to a face
      * @param uncertainty of that distance
      */

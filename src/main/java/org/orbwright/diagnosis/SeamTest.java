@@ -13,7 +13,7 @@ import org.orbwright.diagnosis.DiagnosisRequest.SeamTestRequest;
 import org.orbwright.notice.Article;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 import org.orbwright.tolerance.SeamSide;
 
 /** From the gaps of a test pair or trio to the bevels of its panels. */
@@ -113,7 +113,7 @@ final class SeamTest {
         List<OpenAngle> sums = new ArrayList<>();
         for (int i = 0; i < request.gaps().size(); i++) {
             SeamGapRequest asked = request.gaps().get(i);
-            double lever = Levers.seam(design, panels.get(i), panels.get((i + 1) % panels.size()));
+            double lever = JointLengths.seam(design, panels.get(i), panels.get((i + 1) % panels.size()));
             Reading gap = checks.length(asked.value(), asked.resolution());
             Reading distance = checks.distance(request.distance(), lever, POINTER + "/distance");
             if (checks.fits(gap, distance, POINTER + "/gaps/" + i + "/value")) {

@@ -6,7 +6,6 @@ package org.orbwright.diagnosis;
  *
  * @param set what the scale stood at
  * @param least the least that the setting can have been off
- * @param most the most
  */
 record TrialError(double set, double least, double most) {
 

@@ -6,13 +6,12 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.orbwright.assembly.AssemblyRequest;
 import org.orbwright.band.SolveRequest;
+import org.orbwright.design.Copies;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.DesignRequest.BlankRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
@@ -146,15 +145,10 @@ public record Document(
         @Describe(value = "For /v1/shop-sheet: the paper.", optional = true) @Valid
         PaperRequest paper) {
 
-    /** Copies the lists. */
     public Document {
-        invertedPanels = copy(invertedPanels);
-        laminations = copy(laminations);
-        woods = copy(woods);
-    }
-
-    private static <T> List<T> copy(List<T> list) {
-        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
+        invertedPanels = Copies.of(invertedPanels);
+        laminations = Copies.of(laminations);
+        woods = Copies.of(woods);
     }
 
     /** A document with a design and without sections. */

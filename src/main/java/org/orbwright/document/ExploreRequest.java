@@ -8,17 +8,10 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 
-/**
- * A sweep over documents.
- *
- * @param vary the one or two fields that are varied
- * @param outputs the numbers of the sheet that are wanted, by JSON pointer
- */
 @Describe("A sweep: one or two fields of the design are varied, and numbers of each sheet are answered as a row.")
 public record ExploreRequest(
         @Describe("The one or two fields that are varied; two are combined in all ways, the second fastest.")
@@ -36,17 +29,11 @@ public record ExploreRequest(
     /** The most designs that a sweep may have. */
     public static final int MAX_DESIGNS = 10_000;
 
-    /** Copies the lists. */
     public ExploreRequest {
-        vary = copy(vary);
-        outputs = copy(outputs);
+        vary = Copies.of(vary);
+        outputs = Copies.of(outputs);
     }
 
-    private static <T> List<T> copy(List<T> list) {
-        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
-    }
-
-    /** A field and the values that it takes. */
     @Describe("A field and the values that it takes: either a list of values, or a range in even steps.")
     public record VaryRequest(
             @Describe(
@@ -80,7 +67,7 @@ public record ExploreRequest(
 
         /** Copies the list of values. */
         public VaryRequest {
-            values = copy(values);
+            values = Copies.of(values);
         }
     }
 }

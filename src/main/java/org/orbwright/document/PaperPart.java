@@ -2,7 +2,6 @@ package org.orbwright.document;
 
 import org.orbwright.quantity.Describe;
 
-/** A part of the shop sheet, in the order in which they are printed. */
 @Describe("A part of the shop sheet, in the order of the work.")
 public enum PaperPart {
     /** The design in brief, with its pictures. */

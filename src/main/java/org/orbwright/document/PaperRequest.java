@@ -4,18 +4,11 @@ import static java.util.Objects.requireNonNullElse;
 
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 
-/**
- * The paper that a build is printed on.
- *
- * @param size the paper, or null for the one that goes with the design's unit
- * @param parts what is printed, or null for all
- */
 @Describe("The paper that a build is printed on.")
 public record PaperRequest(
         @Describe(
@@ -32,9 +25,8 @@ public record PaperRequest(
         @Size(min = 1, max = 16)
         List<@NotNull PaperPart> parts) {
 
-    /** Copies the list. */
     public PaperRequest {
-        parts = parts == null ? null : Collections.unmodifiableList(new ArrayList<>(parts));
+        parts = Copies.of(parts);
     }
 
     /** The same with everything filled in. */

@@ -73,7 +73,6 @@ public enum Section {
     /**
      * The same together with parts of the design, so that all that is missing is told at once.
      *
-     * @param design the design
      * @param parts what is needed of it too
      */
     public <T extends Record> T required(T written, String what, Design design, DesignPart... parts) {

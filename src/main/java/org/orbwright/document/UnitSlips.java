@@ -10,10 +10,12 @@ import org.orbwright.quantity.LengthUnit;
 
 /** Finds lengths that were probably stated in the wrong unit: those outside what is usual for their field. */
 public final class UnitSlips {
-    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+    private static final ClassValue<List<CheckedField>> PARTS = new ClassValue<>() {
         @Override
-        protected List<Part> computeValue(Class<?> type) {
-            return Arrays.stream(type.getRecordComponents()).map(Part::of).toList();
+        protected List<CheckedField> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .map(CheckedField::of)
+                    .toList();
         }
     };
 
@@ -43,9 +45,9 @@ public final class UnitSlips {
     }
 
     /** A component of a record, and what is usual for it or for the items of its list; null where nothing is. */
-    private record Part(String name, Method accessor, Range usual) {
-        static Part of(RecordComponent component) {
-            return new Part(
+    private record CheckedField(String name, Method accessor, Range usual) {
+        static CheckedField of(RecordComponent component) {
+            return new CheckedField(
                     component.getName(), component.getAccessor(), Range.of(component.getAnnotation(Describe.class)));
         }
 
@@ -81,7 +83,7 @@ public final class UnitSlips {
 
     private void walk(Object value, String pointer, Range usual) {
         if (value instanceof Record whole) {
-            for (Part part : PARTS.get(whole.getClass())) {
+            for (CheckedField part : PARTS.get(whole.getClass())) {
                 walk(part.of(whole), pointer + "/" + part.name(), part.usual());
             }
         } else if (value instanceof List<?> items) {

@@ -6,14 +6,7 @@ import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /**
  * A rule at true size beside a picture: the bands of one segment square to their glue lines, with the distance of each
@@ -116,10 +109,7 @@ final class BandRule {
         return middles;
     }
 
-    /**
-     * Heights of labels as near to what they name as their spacing allows, by pooling neighbours that are too close
-     * around their mean.
-     */
+    /** Heights of labels near what they name: neighbours that are too close are pooled around their mean. */
     private static double[] heights(double[] wanted, double letters) {
         double spacing = SPACING * letters;
         double[] means = new double[wanted.length];
@@ -145,13 +135,7 @@ final class BandRule {
         return heights;
     }
 
-    /**
-     * The rule.
-     *
-     * @param left where it starts on the sheet
-     * @param bottom where its lower end is
-     * @param letters height of the letters
-     */
+    /** The rule, its left end and its lower end at a place of the sheet. */
     List<Mark> marks(double left, double bottom, double letters, Legend legend) {
         if (layers.isEmpty()) {
             return List.of();

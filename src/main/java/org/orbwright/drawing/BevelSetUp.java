@@ -3,13 +3,6 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.jig.JigPlan.BevelCut;
 
 /**

@@ -7,9 +7,6 @@ import java.util.List;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.segment.SegmentPlan.Cut;
 import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.Layout;
@@ -22,14 +19,7 @@ import org.orbwright.segment.SegmentPlan.SegmentCut;
 public final class BlankTemplate {
     private BlankTemplate() {}
 
-    /**
-     * The cuts of a blank.
-     *
-     * @param design the design
-     * @param panel the panel that it is for
-     * @param face the segments of its face kind
-     * @param segment the segment that is cut from it
-     */
+    /** The cuts of a blank for a panel, from which one kind of segment is cut. */
     public static Drawing draw(Design design, Panel panel, FaceSegments face, SegmentCut segment) {
         TemplateSheet sheet = new TemplateSheet();
         double length = design.blankLength();
@@ -82,7 +72,7 @@ public final class BlankTemplate {
                 Anchor.START,
                 "the kerf of " + design.say(design.kerf())
                         + " lies between a thick line and its dashed one. Numbers: cut, and how far from the end.");
-        String name = "Marks on a blank: " + PanelNames.of(panel) + ", " + segment.segment()
+        String name = "Marks on a blank: " + DrawnFace.name(panel) + ", " + segment.segment()
                 + (segment.mirrored() ? "*" : "");
         return sheet.drawing(name, length + 2 * MARGIN, first + MARGIN);
     }

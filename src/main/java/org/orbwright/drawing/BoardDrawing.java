@@ -8,18 +8,13 @@ import java.util.stream.DoubleStream;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.CutBoard.LaneCut;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.StockPlan;
 
-/**
- * A board of a plan with its cuts: seen from above with its crosscuts and rips, and from the end, once for each way in
- * which its sections are ripped.
- */
+/** A board of a plan with its cuts, from above and, for each way to rip its sections, from the end. */
 public final class BoardDrawing {
     /** The smallest letters that can be read. */
     static final double SMALLEST = 1.9;
@@ -68,13 +63,7 @@ public final class BoardDrawing {
         return plan.boards().size();
     }
 
-    /**
-     * Draws a board.
-     *
-     * @param design the design
-     * @param plan its plan
-     * @param number the board's number in the plan, from 1
-     */
+    /** Draws a board by its number in the plan, from 1. */
     public static Drawing draw(Design design, StockPlan plan, int number) {
         return new BoardDrawing(design, plan, plan.boards().get(number - 1)).drawing();
     }
@@ -152,9 +141,10 @@ public final class BoardDrawing {
                 .anyMatch(LaneCut::rotated);
         double deepest = ends.stream().mapToDouble(BoardEnd::stretch).max().orElse(1);
         String units = unit == LengthUnit.MM ? "millimetres" : "inches";
-        return "All numbers are " + units + ". Above: the upper face, with the jointed edge (thick) at the top and"
-                + " the clear end at the left; below it the length of each section, and where it is crosscut from the"
-                + " clear end. " + larger("Across the board", view.stretch(), "along it")
+        return "All numbers are " + units
+                + ". Above: the upper face, with the jointed edge (thick) at the top and the clear end at the left;"
+                + " below it the length of each section, and where it is crosscut from the clear end. "
+                + larger("Across the board", view.stretch(), "along it")
                 + "Ends of the sections: the jointed edge at the left, the upper face on top; below them the width of"
                 + " each lane, and where it is ripped from the jointed edge. "
                 + larger("Their thickness", deepest, "their width") + "White: kerfs. Crossed lines: waste."

@@ -2,12 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.CutBoard.LaneCut;
@@ -16,46 +10,26 @@ import org.orbwright.stock.CutBoard.StripCut;
 
 /**
  * A section of a board seen from the clear end, the jointed edge at the left and the upper face on top: how the strips
- * lie in the thickness.
+ * lie in the thickness. The kerf is that of a rip. The bottom of the room on the sheet is not regarded.
  */
-final class BoardEnd {
+record BoardEnd(
+        CutBoard board, Section section, StripKey key, LengthUnit unit, double kerf, Box sheet, double letters) {
     /** The board is at most so thick on the sheet, and at least. */
     static final double HIGHEST = 48;
 
     private static final double LOWEST = 9;
 
-    private final CutBoard board;
-    private final Section section;
-    private final StripKey key;
-    private final LengthUnit unit;
-    private final double kerf;
-    private final Box sheet;
-    private final double letters;
-    private final double across;
-    private final double deep;
+    private double across() {
+        return Math.min(sheet.width() / board.clearWidth(), HIGHEST / board.surfacedThickness());
+    }
 
-    /**
-     * @param section one section of its kind
-     * @param unit the unit of the labels
-     * @param kerf kerf of a rip
-     * @param sheet the room for it; its bottom is not regarded
-     * @param letters size of the letters
-     */
-    BoardEnd(CutBoard board, Section section, StripKey key, LengthUnit unit, double kerf, Box sheet, double letters) {
-        this.board = board;
-        this.section = section;
-        this.key = key;
-        this.unit = unit;
-        this.kerf = kerf;
-        this.sheet = sheet;
-        this.letters = letters;
-        this.across = Math.min(sheet.width() / board.clearWidth(), HIGHEST / board.surfacedThickness());
-        this.deep = Math.max(across, LOWEST / board.surfacedThickness());
+    private double deep() {
+        return Math.max(across(), LOWEST / board.surfacedThickness());
     }
 
     /** How many times larger it is in the thickness than across. */
     double stretch() {
-        return deep / across;
+        return deep() / across();
     }
 
     /** Where the labels below it end. */
@@ -64,11 +38,11 @@ final class BoardEnd {
     }
 
     private double x(double fromJointedEdge) {
-        return sheet.left() + across * fromJointedEdge;
+        return sheet.left() + across() * fromJointedEdge;
     }
 
     private double y(double fromUpperFace) {
-        return sheet.top() + deep * fromUpperFace;
+        return sheet.top() + deep() * fromUpperFace;
     }
 
     private Box box(double from, double to, double upper, double lower) {

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.stock.CutBoard.StripCut;
 
 /**

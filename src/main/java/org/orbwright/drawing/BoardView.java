@@ -5,12 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.CutBoard.LaneCut;
@@ -19,9 +13,18 @@ import org.orbwright.stock.CutBoard.StripCut;
 
 /**
  * A board seen from above with its crosscuts and rips: the clear end at the left, the jointed edge at the top. Along
- * and across it has scales of its own where a long and narrow board could not be read otherwise.
+ * and across it has scales of its own where a long and narrow board could not be read otherwise. The jointing is lost
+ * at the jointed edge, the kerf is that of a crosscut. The bottom of the room on the sheet is not regarded.
  */
-final class BoardView {
+record BoardView(
+        CutBoard board,
+        StripKey key,
+        SectionKinds kinds,
+        LengthUnit unit,
+        double jointing,
+        double kerf,
+        Box sheet,
+        double letters) {
     /** The board is at least so high on the sheet, and at most. */
     private static final double LOWEST = 62;
 
@@ -29,56 +32,25 @@ final class BoardView {
     /** Distance of the hatch that marks sticks to be turned. */
     private static final double HATCH = 4;
 
-    private final CutBoard board;
-    private final StripKey key;
-    private final SectionKinds kinds;
-    private final LengthUnit unit;
-    private final double jointing;
-    private final double kerf;
-    private final double left;
-    private final double top;
-    private final double right;
-    private final double letters;
-    private final double along;
-    private final double across;
+    private double top() {
+        return sheet.top() + 1.6 * letters;
+    }
 
-    /**
-     * @param unit the unit of the labels
-     * @param jointing width that is lost at the jointed edge
-     * @param kerf kerf of a crosscut
-     * @param sheet the room for it; its bottom is not regarded
-     * @param letters size of the letters
-     */
-    BoardView(
-            CutBoard board,
-            StripKey key,
-            SectionKinds kinds,
-            LengthUnit unit,
-            double jointing,
-            double kerf,
-            Box sheet,
-            double letters) {
-        this.board = board;
-        this.key = key;
-        this.kinds = kinds;
-        this.unit = unit;
-        this.jointing = jointing;
-        this.kerf = kerf;
-        this.letters = letters;
-        this.left = sheet.left();
-        this.right = sheet.right();
-        this.top = sheet.top() + 1.6 * letters;
-        this.along = Math.min(sheet.width() / board.length(), HIGHEST / board.width());
-        this.across = Math.max(along, LOWEST / board.width());
+    private double along() {
+        return Math.min(sheet.width() / board.length(), HIGHEST / board.width());
+    }
+
+    private double across() {
+        return Math.max(along(), LOWEST / board.width());
     }
 
     /** How many times larger it is across than along. */
     double stretch() {
-        return across / along;
+        return across() / along();
     }
 
     double bottom() {
-        return top + across * board.width();
+        return top() + across() * board.width();
     }
 
     /** Where the labels below it end. */
@@ -87,11 +59,11 @@ final class BoardView {
     }
 
     private double x(double fromClearEnd) {
-        return left + along * ((board.length() - board.clearLength()) / 2 + fromClearEnd);
+        return sheet.left() + along() * ((board.length() - board.clearLength()) / 2 + fromClearEnd);
     }
 
     private double y(double fromJointedEdge) {
-        return top + across * (jointing + fromJointedEdge);
+        return top() + across() * (jointing + fromJointedEdge);
     }
 
     private Box box(double from, double to, double nearer, double farther) {
@@ -100,7 +72,7 @@ final class BoardView {
 
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
-        Box rough = new Box(left, top, left + along * board.length(), bottom());
+        Box rough = new Box(sheet.left(), top(), sheet.left() + along() * board.length(), bottom());
         marks.add(new Line(StripKey.crossed(rough), Pen.THIN));
         BoardParts parts = new BoardParts(key);
         for (int s = 0; s < board.sections().size(); s++) {
@@ -109,7 +81,7 @@ final class BoardView {
             marks.add(
                     new Paper(box(section.from(), beyond, 0, board.clearWidth()).path(), 1, Pen.NONE));
             section(section, parts);
-            Box above = new Box(x(section.from()), top - 1.7 * letters, x(section.to()), top - 0.2 * letters);
+            Box above = new Box(x(section.from()), top() - 1.7 * letters, x(section.to()), top() - 0.2 * letters);
             parts.above(above.label(List.of(kinds.letterOf(s)), 1.2 * letters, BoardDrawing.SMALLEST / 2));
         }
         marks.addAll(parts.marks());
@@ -201,6 +173,7 @@ final class BoardView {
         if (board.lengthWaste() > 0) {
             cuts.add(new RowLabels.Target(x(board.clearLength()), unit.sayNumber(board.clearLength())));
         }
-        marks.addAll(RowLabels.marks(cuts, y + 0.6 * letters, left - 3 * letters, right + letters, letters));
+        marks.addAll(
+                RowLabels.marks(cuts, y + 0.6 * letters, sheet.left() - 3 * letters, sheet.right() + letters, letters));
     }
 }

@@ -1,11 +1,7 @@
 package org.orbwright.drawing;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
 
 /** An upright rectangle on the sheet. */
 record Box(double left, double top, double right, double bottom) {
@@ -19,6 +15,13 @@ record Box(double left, double top, double right, double bottom) {
     private static final double LEGIBLE = 0.7;
     /** Letters rise above and hang below their base line by these shares of their size. */
     private static final double RISE = 0.36;
+
+    /** The least box around points. */
+    static Box around(List<Point> points) {
+        DoubleSummaryStatistics x = points.stream().mapToDouble(Point::x).summaryStatistics();
+        DoubleSummaryStatistics y = points.stream().mapToDouble(Point::y).summaryStatistics();
+        return new Box(x.getMin(), y.getMin(), x.getMax(), y.getMax());
+    }
 
     double width() {
         return right - left;
@@ -67,12 +70,8 @@ record Box(double left, double top, double right, double bottom) {
     }
 
     /**
-     * A label in its middle on a ground of paper: the longest text that fits in letters of nearly full size, else in
-     * smaller ones, or none.
-     *
-     * @param texts the label and shorter ones for it
-     * @param largest size of the letters where there is room
-     * @param smallest size that can still be read
+     * A label in its middle on a ground of paper. It has the longest text that fits in letters of nearly full size,
+     * else in smaller ones that can still be read, or there is none.
      */
     List<Mark> label(List<String> texts, double largest, double smallest) {
         for (double least : new double[] {Math.max(smallest, LEGIBLE * largest), smallest}) {

@@ -2,14 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
 
 /** Marks that explain a drawing: numbered balloons, leaders, dimension lines and blocks of text. */
 final class Callout {

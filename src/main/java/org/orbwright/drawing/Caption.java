@@ -2,8 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.List;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Mark;
 
 /** What stands below a picture at true size: a scale bar, sentences, lines of measures and the key to the woods. */
 final class Caption {
@@ -13,13 +11,8 @@ final class Caption {
     private Caption() {}
 
     /**
-     * A drawing with its caption.
-     *
-     * @param bottom where the picture ends
-     * @param sentences what there is to say
-     * @param lines measures, each on a line of its own
-     * @param legend the woods of the design, of which those that are drawn have a place in the key
-     * @param marks the picture, to which the caption is added
+     * A drawing with its caption below a picture: sentences, then measures on lines of their own. Of the legend's woods
+     * those that are drawn have a place in the key. The caption is added to the marks of the picture.
      */
     static Drawing below(
             Design design,

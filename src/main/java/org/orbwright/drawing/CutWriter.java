@@ -3,9 +3,6 @@ package org.orbwright.drawing;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 import org.orbwright.drawing.Outline.At;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.LayerKind;
@@ -14,7 +11,7 @@ import org.orbwright.drawing.Outline.Shape;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.xml.XmlText;
+import org.orbwright.xml.Xml;
 
 /**
  * Writes what a laser or a router cuts, and nothing else, as SVG 1.1 at true size: one user unit is a millimetre or an
@@ -35,76 +32,56 @@ public final class CutWriter {
     private final Outline outline;
     private final OutlineExtent extent;
     private final LengthUnit unit;
-    private final XMLStreamWriter xml;
+    private final Xml xml;
 
-    private CutWriter(Outline outline, LengthUnit unit, XMLStreamWriter xml) {
+    private CutWriter(Outline outline, LengthUnit unit, Xml xml) {
         this.outline = outline;
         this.extent = OutlineExtent.of(outline);
         this.unit = unit;
         this.xml = xml;
     }
 
-    /**
-     * The outlines that are cut as a file.
-     *
-     * @param outline the outlines
-     * @param unit the unit of its coordinates
-     * @param notices what it tells whoever opens it
-     */
+    /** The outlines that are cut as a file in a unit; the notices are what it tells whoever opens it. */
     public static String write(Outline outline, LengthUnit unit, List<Notice> notices) {
         List<Shape> cut = outline.shapes().stream()
                 .filter(shape -> CUT.stream()
                         .anyMatch(layer -> layer.getKey() == shape.layer().kind()))
                 .toList();
         StringWriter text = new StringWriter();
-        try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
-            new CutWriter(new Outline(outline.title(), cut), unit, xml).file(notices);
-            xml.close();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        new CutWriter(new Outline(outline.title(), cut), unit, new Xml(text)).file(notices);
         return text.toString();
     }
 
-    private void file(List<Notice> notices) throws XMLStreamException {
+    private void file(List<Notice> notices) {
         String width = number(extent.width());
         String height = number(extent.height());
-        xml.writeStartDocument("UTF-8", "1.0");
-        xml.writeStartElement("svg");
-        xml.writeDefaultNamespace("http://www.w3.org/2000/svg");
-        attributes("version", "1.1", "width", width + unit.symbol(), "height", height + unit.symbol());
-        attributes("viewBox", "0 0 " + width + " " + height, "overflow", "visible");
-        text("title", outline.title());
+        xml.open("svg", "xmlns", "http://www.w3.org/2000/svg", "version", "1.1");
+        xml.attributes("width", width + unit.symbol(), "height", height + unit.symbol());
+        xml.attributes("viewBox", "0 0 " + width + " " + height, "overflow", "visible");
+        xml.text("title", outline.title());
         StringBuilder told = new StringBuilder("Lengths in " + unit.symbol() + ".");
         notices.forEach(notice -> told.append(' ').append(notice.line()));
-        text("desc", told.toString());
-        for (Map.Entry<LayerKind, String> layer : CUT) {
-            group(layer.getKey(), layer.getValue());
-        }
-        xml.writeEndElement();
-        xml.writeEndDocument();
+        xml.text("desc", told.toString());
+        CUT.forEach(layer -> group(layer.getKey(), layer.getValue()));
+        xml.close(1).end();
     }
 
-    private void group(LayerKind kind, String colour) throws XMLStreamException {
+    private void group(LayerKind kind, String colour) {
         List<Shape> shapes = outline.shapes().stream()
                 .filter(shape -> shape.layer().kind() == kind)
                 .toList();
         if (shapes.isEmpty()) {
             return;
         }
-        xml.writeStartElement("g");
-        attributes("id", kind.name(), "fill", "none", "stroke", colour, "stroke-width", number(HAIRLINE));
+        xml.open("g", "id", kind.name(), "fill", "none", "stroke", colour, "stroke-width", number(HAIRLINE));
         for (Shape shape : shapes) {
             if (shape instanceof Round round) {
-                xml.writeEmptyElement("circle");
-                attributes("cx", x(round.centre()), "cy", y(round.centre()), "r", number(round.radius()));
+                xml.empty("circle", "cx", x(round.centre()), "cy", y(round.centre()), "r", number(round.radius()));
             } else if (shape instanceof Chain chain) {
-                xml.writeEmptyElement("path");
-                attributes("d", path(chain));
+                xml.empty("path", "d", path(chain));
             }
         }
-        xml.writeEndElement();
+        xml.close(1);
     }
 
     private String path(Chain chain) {
@@ -136,17 +113,5 @@ public final class CutWriter {
 
     private String number(double millimetres) {
         return Rounding.plain(unit.fromMillimetres(millimetres), DECIMALS);
-    }
-
-    private void text(String element, String content) throws XMLStreamException {
-        xml.writeStartElement(element);
-        xml.writeCharacters(XmlText.legal(content));
-        xml.writeEndElement();
-    }
-
-    private void attributes(String... namesAndValues) throws XMLStreamException {
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            xml.writeAttribute(namesAndValues[i], namesAndValues[i + 1]);
-        }
     }
 }

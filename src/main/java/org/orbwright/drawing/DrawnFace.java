@@ -1,20 +1,20 @@
 package org.orbwright.drawing;
 
 import java.util.List;
+import java.util.Locale;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
 import org.orbwright.design.Violation;
 
-/** The face kind that a drawing is asked for. */
+/** The face kind that a drawing is asked for, and what it is called. */
 final class DrawnFace {
     private DrawnFace() {}
 
     /**
-     * The panel of a face kind.
+     * The panel of a face kind; null for a design that has only one.
      *
-     * @param face its name; null for a design that has only one
      * @throws ImpossibleDesignException if the design has none of this name, or several and none was named
      */
     static Panel of(Design design, String face) {
@@ -33,5 +33,12 @@ final class DrawnFace {
     static Panel of(Design design, String face, Places places) {
         Panel first = of(design, face);
         return places == Places.EVEN ? design.panelAt(first.face(), 1) : first;
+    }
+
+    /** The face kind, with the half of its segments that is meant. */
+    static String name(Panel panel) {
+        return panel.places() == Places.ALL
+                ? panel.face()
+                : panel.face() + "'s " + panel.places().name().toLowerCase(Locale.ROOT) + " segments";
     }
 }

@@ -37,11 +37,7 @@ final class DxfPairs {
         }
     }
 
-    /**
-     * A handle of its own for what has just begun, and that of its owner; release 12 has neither.
-     *
-     * @return the handle
-     */
+    /** Writes, and returns, a new handle, and writes that of its owner; release 12 has neither. */
     String handle(int code, String owner) {
         String handle = next();
         modern(code, handle);

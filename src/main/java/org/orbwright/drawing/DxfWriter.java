@@ -46,14 +46,7 @@ public final class DxfWriter {
         this.frame = new DxfFrame(pairs, release);
     }
 
-    /**
-     * The outlines as a file.
-     *
-     * @param outline the outlines
-     * @param release the release that reads it
-     * @param unit the unit of its coordinates
-     * @param notices what it tells whoever opens it
-     */
+    /** The outlines as a file for a release, in a unit; the notices are what it tells whoever opens it. */
     public static String write(Outline outline, DxfRelease release, LengthUnit unit, List<Notice> notices) {
         return new DxfWriter(release, unit).file(outline, notices);
     }

@@ -81,8 +81,9 @@ public final class LatheOutlines {
             top -= 2 * outer + rim;
         }
         String caption =
-                "Left: ring gauges with their inner diameters. Right: templates of the same chords, whose hollow"
-                        + " edge has the sphere's radius of " + design.say(radius) + ".";
+                "Left: ring gauges with their inner diameters. Right: templates of the same chords, whose hollow edge"
+                        + " has the sphere's radius of "
+                        + design.say(radius) + ".";
         return new OutlineSheet(
                 new Outline("Ring gauges and templates for a sphere of " + design.say(2 * radius), shapes),
                 measures,

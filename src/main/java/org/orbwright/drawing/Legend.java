@@ -11,11 +11,6 @@ import java.util.stream.Collectors;
 import org.orbwright.design.Band;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 
 /** The woods of a design with their tones, or other parts with their looks, and the key to them below a drawing. */
 final class Legend {

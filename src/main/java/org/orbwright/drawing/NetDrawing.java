@@ -9,9 +9,6 @@ import org.orbwright.assembly.Net;
 import org.orbwright.assembly.Net.Hinge;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.notice.Article;
 import org.orbwright.quantity.Numbering;
 
@@ -44,13 +41,7 @@ public final class NetDrawing {
         this.letters = Legend.letters(width);
     }
 
-    /**
-     * Draws nets below each other.
-     *
-     * @param design the design
-     * @param sphere which set each of its panels is made from
-     * @param nets nets of the design
-     */
+    /** Draws nets of a design below each other, each panel from the set that the sphere makes it from. */
     public static Drawing draw(Design design, SphereKind sphere, List<Net> nets) {
         return new NetDrawing(design, sphere, nets).drawing();
     }
@@ -94,7 +85,8 @@ public final class NetDrawing {
     private String caption() {
         boolean caps = nets.get(0).cap() != null;
         return "Outer faces up. Dashed: hinges of tape on the outer faces, from which the panels fold away: turn the"
-                + " taped sheet over, then fold up. " + gaps()
+                + " taped sheet over, then fold up. "
+                + gaps()
                 + "White on a disc: the panels' numbers. Without a disc, at a free edge: the number of the panel that"
                 + " it is glued to. Edges in medium lines close when it is folded up."
                 + (caps ? " Edges in thick lines close last, with the other cap." : "")

@@ -11,14 +11,6 @@ import org.orbwright.assembly.Net.NetPanel;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.quantity.Numbering;
 
@@ -46,11 +38,7 @@ final class NetMarks {
     private final PathData last = new PathData();
     private final List<Mark> numbers = new ArrayList<>();
 
-    /**
-     * @param sphere which set each of its panels is made from
-     * @param left where the net's left is on the sheet
-     * @param bottom where its bottom is
-     */
+    /** A net at the left of a place on the sheet, above its bottom. */
     NetMarks(Design design, SphereKind sphere, Net net, Legend legend, double letters, double left, double bottom) {
         this.design = design;
         this.sphere = sphere;
@@ -153,20 +141,10 @@ final class NetMarks {
         numbers.add(new Label(at.x(), at.y() + 0.36 * size, size, Anchor.MIDDLE, text, Letters.CASED));
     }
 
-    /**
-     * A segment where it lies on the sheet.
-     *
-     * @param frame the segment
-     * @param left the corner at the left end of its base, seen with the base down
-     * @param right the corner at the right end
-     */
+    /** A segment on the sheet between the left and right corner of its base, seen with the base down. */
     private record SegmentPlace(SegmentFrame frame, Point left, Point right) {
         List<Patch> patches(BandSet set) {
-            return new SegmentPatches(
-                            frame.panel(),
-                            frame.piece(),
-                            frame.panel().lamination().used(set))
-                    .flat();
+            return new SegmentPatches(frame.panel(), frame.piece(), set).flat();
         }
 
         Point centre() {

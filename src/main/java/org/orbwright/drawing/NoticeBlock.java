@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.notice.Notice;
 
 /** The STOPs of a drawing in white letters on a block of ink above it. */

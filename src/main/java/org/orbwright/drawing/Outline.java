@@ -2,12 +2,7 @@ package org.orbwright.drawing;
 
 import java.util.List;
 
-/**
- * Flat outlines for a CAD program, in millimetres, y upwards.
- *
- * @param title what they show, in a few words
- * @param shapes the outlines
- */
+/** Flat outlines for a CAD program, in millimetres, y upwards; the title says in a few words what they show. */
 public record Outline(String title, List<Shape> shapes) {
 
     /** Copies the list. */
@@ -22,13 +17,9 @@ public record Outline(String title, List<Shape> shapes) {
     }
 
     /**
-     * Lines from point to point: all straight, but for an arc that may close them.
-     *
-     * @param layer where it is put
-     * @param points the points
-     * @param closed whether the last is joined to the first
-     * @param bulge of the arc from the last point to the first: the tangent of a quarter of its angle, positive where
-     *     it runs counter-clockwise; 0 for a straight line
+     * Lines from point to point: all straight, but for an arc that may close them. The bulge is that of the arc from
+     * the last point to the first: the tangent of a quarter of its angle, positive where it runs counter-clockwise, and
+     * 0 for a straight line.
      */
     public record Chain(Layer layer, List<At> points, boolean closed, double bulge) implements Shape {
         /** Copies the list. */
@@ -59,39 +50,19 @@ public record Outline(String title, List<Shape> shapes) {
         }
     }
 
-    /**
-     * A circle.
-     *
-     * @param layer where it is put
-     * @param centre its centre
-     * @param radius its radius
-     */
+    /** A circle. */
     public record Round(Layer layer, At centre, double radius) implements Shape {}
 
-    /**
-     * A line of text.
-     *
-     * @param layer where it is put
-     * @param at its lower left end
-     * @param height height of its letters
-     * @param text the text
-     */
+    /** A line of text at its lower left end. */
     public record Note(Layer layer, At at, double height, String text) implements Shape {}
 
-    /**
-     * A point.
-     *
-     * @param x to the right
-     * @param y upwards
-     */
+    /** A point, x to the right and y upwards. */
     public record At(double x, double y) {}
 
     /**
-     * Where a shape is put, so that a CAD or CAM program can tell what is cut from what is only looked at.
-     *
-     * @param kind what is on it
-     * @param wood the wood of a band; empty for all others
-     * @param colour number of its colour in the index that drawing interchange files use
+     * Where a shape is put, so that a CAD or CAM program can tell what is cut from what is only looked at. Only bands
+     * have a wood; all others have an empty one. The colour is a number in the index that drawing interchange files
+     * use.
      */
     public record Layer(LayerKind kind, String wood, int colour) {
         /** Colours from 20 to 249 are 24 hues in steps of ten; every fourth is that of a colour from 1 to 6. */
@@ -106,11 +77,7 @@ public record Outline(String title, List<Shape> shapes) {
             return new Layer(kind, "", kind.colour());
         }
 
-        /**
-         * The layer of a wood's bands, whose colour no other layer has.
-         *
-         * @param tone its tone in the pictures of the design, so that all files of a design agree
-         */
+        /** The layer of a wood's bands in a colour of its own, by its tone in the pictures. */
         static Layer band(String wood, int tone) {
             int hue = tone * STRIDE % HUES;
             int shade = 2 * (tone / HUES % SHADES);
@@ -149,10 +116,7 @@ public record Outline(String title, List<Shape> shapes) {
             this.colour = colour;
         }
 
-        /**
-         * Number of its colour in the index that drawing interchange files use: 1 red to 7 black or white, 8 grey, then
-         * hues.
-         */
+        /** Its colour in the index of drawing interchange files: 1 red to 7 black or white, 8 grey, then hues. */
         int colour() {
             return colour;
         }

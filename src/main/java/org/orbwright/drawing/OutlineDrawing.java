@@ -3,18 +3,11 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.Outline.At;
 import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Note;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /** The picture of outlines at true size, with the measures that they are made by. */
 public final class OutlineDrawing {

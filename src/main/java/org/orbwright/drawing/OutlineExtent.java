@@ -5,14 +5,7 @@ import org.orbwright.drawing.Outline.Chain;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
 
-/**
- * The room that outlines take.
- *
- * @param left least x
- * @param right largest x
- * @param low least y
- * @param high largest y
- */
+/** The least and largest x and y of outlines. */
 record OutlineExtent(double left, double right, double low, double high) {
 
     static OutlineExtent of(Outline outline) {

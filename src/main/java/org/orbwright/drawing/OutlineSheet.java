@@ -3,13 +3,7 @@ package org.orbwright.drawing;
 import java.util.List;
 import org.orbwright.drawing.Outline.At;
 
-/**
- * Outlines with what is written beside them on a sheet.
- *
- * @param outline the outlines
- * @param measures dimension lines
- * @param caption what else there is to say
- */
+/** Outlines with dimension lines and what else is written beside them on a sheet. */
 public record OutlineSheet(Outline outline, List<Measure> measures, String caption) {
 
     /** Copies the list. */
@@ -17,13 +11,6 @@ public record OutlineSheet(Outline outline, List<Measure> measures, String capti
         measures = List.copyOf(measures);
     }
 
-    /**
-     * A dimension line.
-     *
-     * @param from where it starts
-     * @param to where it ends
-     * @param away how far it lies to the right of that way, in letters
-     * @param text the measure
-     */
+    /** A dimension line with its text, so many letters to the right of the way between its ends. */
     public record Measure(At from, At to, double away, String text) {}
 }

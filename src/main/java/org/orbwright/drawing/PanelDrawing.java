@@ -11,21 +11,10 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.Places;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
-/**
- * The flat panel of one face kind at true size: its segments and bands, and the line beyond which their wood is turned
- * away.
- */
+/** The flat panel of one face kind at true size, with the line beyond which its wood is turned away. */
 public final class PanelDrawing {
     /** Room at each side of the panel, in letters. */
     private static final double AROUND = 2;
@@ -53,27 +42,18 @@ public final class PanelDrawing {
         this.set = set;
         this.legend = new Legend(design);
         this.plan = PanelPlan.of(design, panel);
-        double left = plan.corners().stream().mapToDouble(Point::x).min().orElseThrow();
-        double right = plan.corners().stream().mapToDouble(Point::x).max().orElseThrow();
-        double above = plan.corners().stream().mapToDouble(Point::y).min().orElseThrow();
-        double below = plan.corners().stream().mapToDouble(Point::y).max().orElseThrow();
+        Box flat = Box.around(plan.corners());
         this.rule = new BandRule(design, plan.places().get(0), set);
         double beside = 1 - Legend.letters(1) * (rule.width() + 2 * AROUND + 1);
-        this.width = Math.max((right - left) / beside, SHEET_PER_HEIGHT * (below - above));
+        this.width = Math.max(flat.width() / beside, SHEET_PER_HEIGHT * flat.height());
         this.letters = Legend.letters(width);
         double base = plan.places().get(0).piece().base();
-        this.centreX = (width - (rule.width() + 1) * letters) / 2 - (left + right) / 2;
-        this.centreY = 4 * letters + Math.max(letters - above, rule.above(letters) - base);
-        this.bottom = centreY + Math.max(below + 5 * letters, base + rule.below(letters) + letters);
+        this.centreX = (width - (rule.width() + 1) * letters) / 2 - flat.middle();
+        this.centreY = 4 * letters + Math.max(letters - flat.top(), rule.above(letters) - base);
+        this.bottom = centreY + Math.max(flat.bottom() + 5 * letters, base + rule.below(letters) + letters);
     }
 
-    /**
-     * Draws the panel of a face kind.
-     *
-     * @param design the design
-     * @param face the face kind; null for a solid with only one
-     * @param set the set of segments that it is made from
-     */
+    /** Draws the panel of a face kind, which is null for a solid with only one, made from a set of segments. */
     public static Drawing draw(Design design, String face, BandSet set) {
         Panel panel = DrawnFace.of(design, face);
         return new PanelDrawing(design, panel, set).drawing();
@@ -120,8 +100,7 @@ public final class PanelDrawing {
     }
 
     private SegmentPatches patches(Place place) {
-        return new SegmentPatches(
-                place.panel(), place.piece(), place.panel().lamination().used(set));
+        return new SegmentPatches(place.panel(), place.piece(), set);
     }
 
     private double flatRadius() {

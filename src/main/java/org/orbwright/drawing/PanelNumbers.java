@@ -3,28 +3,13 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
-/**
- * The numbers of the bands in one segment, where they have room inside the band. All of them stand beside the
- * {@link BandRule}.
- */
-final class PanelNumbers {
+/** The numbers of the bands in one segment, where they have room; all stand beside the {@link BandRule}. */
+record PanelNumbers(Place place, UnaryOperator<Point> onSheet, double letters) {
     private static final double LARGEST = 0.85;
     private static final double SMALLEST = 0.6;
-
-    private final Place place;
-    private final UnaryOperator<Point> onSheet;
-    private final double letters;
-
-    PanelNumbers(Place place, UnaryOperator<Point> onSheet, double letters) {
-        this.place = place;
-        this.onSheet = onSheet;
-        this.letters = letters;
-    }
 
     List<Mark> marks(List<Patch> patches) {
         List<Mark> marks = new ArrayList<>();

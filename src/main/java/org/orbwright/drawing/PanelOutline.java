@@ -13,7 +13,6 @@ import org.orbwright.drawing.Outline.LayerKind;
 import org.orbwright.drawing.Outline.Round;
 import org.orbwright.drawing.Outline.Shape;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
 /** A panel or one segment of it as outlines for a CAD program, seen from outside, the panel's centre at the origin. */
@@ -34,26 +33,13 @@ public final class PanelOutline {
         this.legend = new Legend(design);
     }
 
-    /**
-     * The panel of a face kind.
-     *
-     * @param design the design
-     * @param face the face kind
-     * @param set the set of segments that it is made from
-     */
+    /** The panel of a face kind, made from a set of segments. */
     public static Outline of(Design design, String face, BandSet set) {
         Panel panel = DrawnFace.of(design, face);
         return new PanelOutline(design, panel, set).panel();
     }
 
-    /**
-     * One segment of a face kind with its tip at the origin and its base down, for a CAD program.
-     *
-     * @param design the design
-     * @param panel its panel
-     * @param piece the segment
-     * @param set the set that it is from
-     */
+    /** One segment of a panel from a set, with its tip at the origin and its base down, for a CAD program. */
     public static Outline ofSegment(Design design, Panel panel, Piece piece, BandSet set) {
         return new PanelOutline(design, panel, set).segment(piece);
     }
@@ -126,8 +112,7 @@ public final class PanelOutline {
     }
 
     private void bands(Place place) {
-        SegmentPatches patches = new SegmentPatches(
-                place.panel(), place.piece(), place.panel().lamination().used(set));
+        SegmentPatches patches = new SegmentPatches(place.panel(), place.piece(), set);
         for (Patch patch : patches.flat()) {
             List<At> points = patch.polygon().points().stream()
                     .map(place::at)

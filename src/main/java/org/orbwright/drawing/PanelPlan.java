@@ -6,23 +6,14 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.design.PlacedPiece;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /**
- * Where the segments of a panel lie around its centre, seen from outside, the first one with its base down; x to the
- * right and y downwards as on the sheet.
- *
- * @param places the segments, counter-clockwise
+ * Where the segments of a panel lie around its centre, counter-clockwise and seen from outside, the first one with its
+ * base down; x to the right and y downwards as on the sheet.
  */
 record PanelPlan(List<Place> places) {
 
-    /**
-     * A segment in its place.
-     *
-     * @param panel the panel, or the half of it with the segment's lamination
-     * @param piece its outline as it lies on the panel
-     * @param turn angle by which it is turned counter-clockwise from where its base is down
-     */
+    /** A segment on its panel or half of one, turned counter-clockwise by an angle from base down. */
     record Place(Panel panel, Piece piece, double turn) {
         /** Where a point of the segment lies on the sheet. */
         Point at(Point point) {

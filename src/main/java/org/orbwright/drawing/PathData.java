@@ -3,7 +3,6 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.quantity.Rounding;
 
 /**
@@ -21,12 +20,7 @@ public final class PathData {
         Command lowered(double by);
     }
 
-    /**
-     * Starts a new part of the path.
-     *
-     * @param x where it starts
-     * @param y where it starts
-     */
+    /** Starts a new part of the path. */
     public record Move(double x, double y) implements Command {
         @Override
         public Command lowered(double by) {
@@ -34,12 +28,7 @@ public final class PathData {
         }
     }
 
-    /**
-     * A straight line.
-     *
-     * @param x where it ends
-     * @param y where it ends
-     */
+    /** A straight line to a point. */
     public record Straight(double x, double y) implements Command {
         @Override
         public Command lowered(double by) {
@@ -48,14 +37,8 @@ public final class PathData {
     }
 
     /**
-     * An arc of an ellipse whose axes lie along x and y.
-     *
-     * @param radiusX half the axis along x
-     * @param radiusY half the axis along y
-     * @param large whether it is more than half of the ellipse
-     * @param clockwise whether it runs clockwise on the sheet
-     * @param x where it ends
-     * @param y where it ends
+     * An arc of an ellipse whose axes lie along x and y, by half of each axis, to a point. A large one is more than
+     * half of the ellipse; clockwise is meant as seen on the sheet.
      */
     public record Arc(double radiusX, double radiusY, boolean large, boolean clockwise, double x, double y)
             implements Command {
@@ -83,16 +66,7 @@ public final class PathData {
         return add(new Straight(x, y));
     }
 
-    /**
-     * Draws an arc of an ellipse whose axes lie along x and y.
-     *
-     * @param radiusX half the axis along x
-     * @param radiusY half the axis along y
-     * @param large whether it is more than half of the ellipse
-     * @param clockwise whether it runs clockwise on the sheet
-     * @param x where it ends
-     * @param y where it ends
-     */
+    /** Draws an {@linkplain Arc arc} of an ellipse whose axes lie along x and y. */
     public PathData arcTo(double radiusX, double radiusY, boolean large, boolean clockwise, double x, double y) {
         return add(new Arc(radiusX, radiusY, large, clockwise, x, y));
     }

@@ -3,22 +3,11 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * A convex polygon on a panel, in the segment's coordinates: x from the tip to the base, y along the base to the right.
- *
- * @param points its corners in order
- */
-record PlanPolygon(List<PlanPolygon.Point> points) {
+/** A convex polygon on a panel: x runs from the segment's tip to the base, y along the base to the right. */
+record PlanPolygon(List<Point> points) {
     private static final int TRIED_PER_CORNER = 16;
     /** Another place has to have this much more room before a label leaves the middle. */
     private static final double WORTH_MOVING = 1.15;
-
-    /** A point on the panel. */
-    record Point(double x, double y) {
-        double along(double cos, double sin) {
-            return x * cos + y * sin;
-        }
-    }
 
     PlanPolygon {
         points = List.copyOf(points);

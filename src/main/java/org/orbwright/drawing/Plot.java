@@ -2,11 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.quantity.LengthUnit;
 
 /** The field of a plot of lengths, with axes whose values are round in the design's unit. */
@@ -25,13 +20,7 @@ final class Plot {
     private final double to;
     private final double height;
 
-    /**
-     * @param unit the unit of the axes
-     * @param sheet width of the sheet
-     * @param from left end of the horizontal axis
-     * @param to its right end
-     * @param highest the largest value on the vertical axis
-     */
+    /** A plot on a sheet of a width; the horizontal axis has two ends, the vertical one a highest value. */
     Plot(LengthUnit unit, double sheet, double from, double to, double highest) {
         this.unit = unit;
         this.sheet = sheet;

@@ -47,11 +47,8 @@ public final class PngRenderer {
     private PngRenderer() {}
 
     /**
-     * The drawing as a PNG file. Large pictures wait for each other: a few of the largest at once would take all
-     * memory.
-     *
-     * @param drawing the drawing
-     * @param width width in dots; the height follows from the sheet
+     * The drawing as a PNG file of a width in dots; the height follows from the sheet. Large pictures wait for each
+     * other: a few of the largest at once would take all memory.
      */
     public static byte[] render(Drawing drawing, int width) {
         int height = (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));

@@ -17,13 +17,7 @@ import org.orbwright.inlay.InlayRequest.ShapeRequest;
 public final class PocketOutline {
     private PocketOutline() {}
 
-    /**
-     * The pocket within the panel's outline.
-     *
-     * @param design the design
-     * @param shape what is let in
-     * @param plan how it is let in
-     */
+    /** The pocket for a shape within the panel's outline. */
     public static OutlineSheet of(Design design, ShapeRequest shape, InlayPlan plan) {
         double radius = design.unit().toMillimetres(shape.diameter()) / 2;
         List<At> corners = PanelPlan.of(design, DrawnFace.of(design, plan.face())).corners().stream()
@@ -46,8 +40,8 @@ public final class PocketOutline {
                 new Outline("Pocket in the " + plan.face() + " panel, " + depth + " deep", shapes),
                 List.of(new Measure(new At(-radius, low), new At(radius, low), 1.5, design.say(2 * radius))),
                 "The pocket is cut " + depth
-                        + " deep from the outer face, before turning; its width is measured through"
-                        + " the corners where it has some.");
+                        + " deep from the outer face, before turning; its width is measured through the corners where"
+                        + " it has some.");
     }
 
     /** A regular polygon with a side towards the first base, which is down. */

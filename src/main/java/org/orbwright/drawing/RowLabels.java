@@ -2,11 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 
 /** Labels in a row below a drawing, each with a line to what it names, moved apart so that none hides another. */
 final class RowLabels {
@@ -21,12 +16,7 @@ final class RowLabels {
     /** Where something is along the row, and what it is called. */
     record Target(double x, String text) {}
 
-    /**
-     * The labels between two margins.
-     *
-     * @param targets what they name, from the left
-     * @param top where the lines start
-     */
+    /** The labels, from the left, between two margins; their lines start at the top. */
     static List<Mark> marks(List<Target> targets, double top, double left, double right, double letters) {
         double size = letters;
         List<Target> shown = targets;

@@ -6,8 +6,6 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
 import org.orbwright.jig.JigPlan.JigSegment;
@@ -39,12 +37,9 @@ public final class SawSetUpDrawing {
     private SawSetUpDrawing() {}
 
     /**
-     * Draws the crosscut along one leg of a segment, seen from above by an operator who stands below the picture.
-     *
-     * @param design the design
-     * @param panel the panel, or the half of it with the segment's lamination
-     * @param segment the segment's set-ups
-     * @param side which leg, seen from outside with the base down
+     * Draws the crosscut along one leg of a segment of a panel, or of the half of it with the segment's lamination. It
+     * is seen from above by an operator who stands below the picture. The side is as seen from outside with the base
+     * down.
      */
     public static Drawing leg(Design design, Panel panel, JigSegment segment, CutSide side) {
         design.require("the picture of a set-up depends", DesignPart.KERF);
@@ -54,7 +49,7 @@ public final class SawSetUpDrawing {
                 .filter(each -> each.segment().equals(segment.segment()) && !each.mirrored())
                 .findFirst()
                 .orElseThrow();
-        String title = "Segment " + segment.segment() + " of the " + PanelNames.of(panel) + ", "
+        String title = "Segment " + segment.segment() + " of the " + DrawnFace.name(panel) + ", "
                 + (left ? "left" : "right") + " leg, from above";
         List<String> texts = new ArrayList<>();
         texts.add("A: mitre gauge " + angle(cut.mitre().angle()) + " from square.");
@@ -71,12 +66,7 @@ public final class SawSetUpDrawing {
         return strip(title, texts, marks);
     }
 
-    /**
-     * Draws the bevel cut of a panel that lies flat, seen along the blade from the operator's side.
-     *
-     * @param design the design
-     * @param face the face kind's set-ups
-     */
+    /** Draws the bevel cut of a panel that lies flat, seen along the blade from the operator's side. */
     public static Drawing bevel(Design design, JigFace face) {
         design.require("the picture of a set-up depends", DesignPart.KERF);
         BevelCut cut = face.bevel();

@@ -1,9 +1,6 @@
 package org.orbwright.drawing;
 
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.quantity.LengthUnit;
 
 /** A line of known length at the left of a sheet, to check the scale of a print. */
@@ -13,13 +10,7 @@ final class ScaleBar {
 
     private ScaleBar() {}
 
-    /**
-     * The line with its length.
-     *
-     * @param unit the unit that it is round in
-     * @param width width of the sheet
-     * @param top where it starts
-     */
+    /** The line with its length, round in a unit, on a sheet of a width. */
     static List<Mark> marks(LengthUnit unit, double width, double top) {
         double letters = Legend.letters(width);
         double length = Ticks.step(width / 8 / unit.millimetres());

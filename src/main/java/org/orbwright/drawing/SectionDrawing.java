@@ -6,8 +6,6 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Mark;
 import org.orbwright.notice.Article;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
@@ -46,12 +44,7 @@ public final class SectionDrawing {
         return new SectionDrawing(design).drawing(design.facePanels());
     }
 
-    /**
-     * Draws the sections of one face kind.
-     *
-     * @param design the design
-     * @param face the face kind; null for a solid with only one
-     */
+    /** Draws the sections of one face kind; null for a solid with only one. */
     public static Drawing draw(Design design, String face) {
         design.require("the section depends", DesignPart.THICKNESS);
         return new SectionDrawing(design).drawing(List.of(DrawnFace.of(design, face)));
@@ -74,8 +67,9 @@ public final class SectionDrawing {
         marks.addAll(shown.marks(KEY_WIDTH, y));
         return new Drawing(
                 title,
-                "Sections square to the panels, from the solid's centre. The wood that stays inside the sphere is drawn"
-                        + " in tones, what is turned away is bare with a dashed outline. " + words,
+                "Sections square to the panels, from the solid's centre. The wood that stays inside the sphere is"
+                        + " drawn in tones, what is turned away is bare with a dashed outline. "
+                        + words,
                 WIDTH,
                 y + shown.height(KEY_WIDTH),
                 shown.species(),

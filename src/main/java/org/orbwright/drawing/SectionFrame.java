@@ -1,17 +1,10 @@
 package org.orbwright.drawing;
 
 import java.util.List;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /**
- * Where a section's panel lies on the sheet. Distances from the solid's centre are scaled; a neighbour lies beyond its
- * seam, mirrored and turned.
- *
- * @param x the solid's centre on the sheet
- * @param y the solid's centre on the sheet
- * @param scale millimetres on the sheet for one of the solid
- * @param turn angle from the vertical to the panel's normal
- * @param mirrored whether its outside lies to the left of its normal
+ * Where a section's panel lies on the sheet: the solid's centre, the scale, and the angle from the vertical to the
+ * panel's normal. A neighbour lies beyond its seam, turned and mirrored: its outside lies to the left of its normal.
  */
 record SectionFrame(double x, double y, double scale, double turn, boolean mirrored) {
 

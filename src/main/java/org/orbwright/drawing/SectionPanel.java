@@ -8,43 +8,23 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /**
  * Half a panel cut by a plane through its normal: x from the normal outwards, y along the normal from the solid's
  * centre. The wood reaches from the outer to the inner face, and from the normal to the seam and the land above it.
  */
-final class SectionPanel {
-    private final Design design;
-    private final Panel panel;
-    private final Piece piece;
-    private final double slope;
-    private final double from;
-    private final BandSet set;
+record SectionPanel(Design design, Panel panel, Piece piece, BandSet set, double slope, double from) {
 
-    private SectionPanel(Design design, Panel panel, Piece piece, BandSet set, double slope, double from) {
-        this.design = design;
-        this.panel = panel;
-        this.piece = piece;
-        this.set = panel.lamination().used(set);
-        this.slope = slope;
-        this.from = from;
+    SectionPanel {
+        set = panel.lamination().used(set);
     }
 
-    /**
-     * The section from the panel's centre to the middle of an edge.
-     *
-     * @param set the set that the panel is made from
-     */
+    /** The section from the panel's centre to the middle of an edge, of a panel made from a set. */
     static SectionPanel edge(Design design, Panel panel, Piece piece, BandSet set) {
         return new SectionPanel(design, panel, piece, set, 0, 0);
     }
 
-    /**
-     * The section from the panel's centre to its farthest corner.
-     *
-     * @param set the set that the panel is made from
-     */
+    /** The section from the panel's centre to its farthest corner, of a panel made from a set. */
     static SectionPanel corner(Design design, Panel panel, BandSet set) {
         Piece farthest = null;
         double longest = 0;
@@ -61,20 +41,6 @@ final class SectionPanel {
     /** The outer part of the section only, from a distance from the normal on. */
     SectionPanel beyond(double distance) {
         return new SectionPanel(design, panel, piece, set, slope, Math.max(0, distance));
-    }
-
-    Panel panel() {
-        return panel;
-    }
-
-    /** The set that the panel is made from. */
-    BandSet set() {
-        return set;
-    }
-
-    /** Where the part that is shown starts. */
-    double from() {
-        return from;
     }
 
     /** From the normal to the outline. */

@@ -2,14 +2,6 @@ package org.orbwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /** One section on the sheet: a panel, perhaps its neighbour beyond the seam, the sphere, and lettered dimensions. */
 final class SectionView {
@@ -37,15 +29,8 @@ final class SectionView {
     private final List<Mark> marks = new ArrayList<>();
 
     /**
-     * @param main the panel
-     * @param neighbour the panel beyond the seam, or null
-     * @param radius the sphere's radius
-     * @param legend the woods
-     * @param x left end of the room on the sheet
-     * @param y its upper end
-     * @param width its width
-     * @param tallest the most height that may be used
-     * @param letters size of letters
+     * A panel and its neighbour beyond the seam, or null, with the sphere's radius. The room on the sheet starts at x
+     * and y; no more than the tallest height is used.
      */
     SectionView(
             SectionPanel main,
@@ -62,10 +47,10 @@ final class SectionView {
         this.radius = radius;
         this.legend = legend;
         this.letters = letters;
-        List<Point> shown = shown();
-        double right = shown.stream().mapToDouble(Point::x).max().orElseThrow();
-        double top = -shown.stream().mapToDouble(Point::y).min().orElseThrow();
-        double bottom = -shown.stream().mapToDouble(Point::y).max().orElseThrow();
+        Box shown = Box.around(shown());
+        double right = shown.right();
+        double top = -shown.top();
+        double bottom = -shown.bottom();
         this.whole = main.panel().faceDistance() <= TALLEST * right;
         this.lowest = Math.min(bottom, whole ? 0 : main.innerFace() - HOLLOW * right);
         double scale = Math.min(

@@ -6,14 +6,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
 /** One segment at true size with its base down, and beside it the rule by which its blank is glued up and measured. */
@@ -50,14 +43,7 @@ public final class SegmentDrawing {
         this.baseY = 4 * letters + Math.max(piece.base() + letters, rule.above(letters));
     }
 
-    /**
-     * Draws a segment.
-     *
-     * @param design the design
-     * @param panel its panel
-     * @param piece the segment
-     * @param set the set that it is from
-     */
+    /** Draws a segment of a panel from a set. */
     public static Drawing draw(Design design, Panel panel, Piece piece, BandSet set) {
         return new SegmentDrawing(design, panel, piece, set).drawing();
     }

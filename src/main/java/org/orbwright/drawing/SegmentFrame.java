@@ -9,15 +9,7 @@ import org.orbwright.design.Piece;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
-/**
- * Where a segment lies on the solid.
- *
- * @param panel the panel of its face kind
- * @param piece its outline as it lies on the solid
- * @param x unit vector from the tip to the base
- * @param y unit vector along the base
- * @param normal unit vector out of the face
- */
+/** Where a segment lies on the solid: unit vectors from the tip to the base, along the base, and out of the face. */
 record SegmentFrame(Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D normal) {
 
     /** The segments of one face. */
@@ -37,7 +29,7 @@ record SegmentFrame(Panel panel, Piece piece, Vector3D x, Vector3D y, Vector3D n
     }
 
     /** A point of the finished surface above a point of the panel. */
-    Vector3D lift(PlanPolygon.Point point, double radius) {
+    Vector3D lift(Point point, double radius) {
         double across = point.x() * point.x() + point.y() * point.y();
         double height = Math.min(panel.faceDistance(), Math.sqrt(Math.max(0, radius * radius - across)));
         return x.multiply(point.x()).add(y.multiply(point.y())).add(normal.multiply(height));

@@ -8,23 +8,17 @@ import org.orbwright.band.SegmentSurface;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.PlanPolygon.Point;
 
 /**
- * The bands of one segment as polygons on the panel, cut to the whole panel or to what is left of it on the sphere.
- *
- * @param panel the panel
- * @param piece the segment as it lies on the panel
- * @param set which way round its bands lie
+ * The bands of one segment as polygons on the panel, cut to the whole panel or to what is left of it on the sphere. The
+ * set says which way round the bands lie.
  */
 record SegmentPatches(Panel panel, Piece piece, BandSet set) {
+    SegmentPatches {
+        set = panel.lamination().used(set);
+    }
 
-    /**
-     * One band.
-     *
-     * @param layer the band
-     * @param polygon its outline
-     */
+    /** One band and its outline. */
     record Patch(Layer layer, PlanPolygon polygon) {}
 
     /** The bands on the flat panel. */

@@ -8,9 +8,6 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
 /**
@@ -25,22 +22,14 @@ public final class SegmentTemplate {
 
     private SegmentTemplate() {}
 
-    /**
-     * The template of a segment.
-     *
-     * @param design the design
-     * @param panel its panel, or the half of it with the segment's lamination
-     * @param piece the segment
-     * @param set the set that it is from
-     */
+    /** The template of a segment from a set; the panel may be the half with the segment's lamination. */
     public static Drawing draw(Design design, Panel panel, Piece piece, BandSet set) {
         TemplateSheet sheet = new TemplateSheet();
         Point tip = new Point(MARGIN + piece.left(), MARGIN);
         double base = MARGIN + piece.base();
         double right = MARGIN + piece.baseLength();
         sheet.outline(List.of(tip, new Point(MARGIN, base), new Point(right, base)));
-        SegmentPatches patches =
-                new SegmentPatches(panel, piece, panel.lamination().used(set));
+        SegmentPatches patches = new SegmentPatches(panel, piece, set);
         boolean parallel = panel.lamination().straight();
         for (Patch patch : patches.flat()) {
             band(sheet, tip, patch);
@@ -57,7 +46,7 @@ public final class SegmentTemplate {
                 "base " + design.say(piece.baseLength())
                         + (parallel ? "; at the left: from the base to each glue line" : ""));
         String which = panel.lamination().sets() == 2 ? Legend.setName(set) + ", " : "";
-        String name = "Segment " + piece.segment() + (piece.mirrored() ? "*" : "") + " of the " + PanelNames.of(panel)
+        String name = "Segment " + piece.segment() + (piece.mirrored() ? "*" : "") + " of the " + DrawnFace.name(panel)
                 + ", " + which + "base distance " + design.say(piece.base());
         return sheet.drawing(name, right + MARGIN, base + MARGIN);
     }

@@ -1,8 +1,6 @@
 package org.orbwright.drawing;
 
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
-import org.orbwright.drawing.Drawing.Shade;
+import org.orbwright.xml.Xml;
 
 /**
  * Light and shadow on a ball in SVG: a radial gradient (SVG 1.1, section 13.2.3) of white where the light falls,
@@ -32,28 +30,17 @@ final class ShadeGradient {
     private ShadeGradient() {}
 
     /** Defines the gradient, in shares of what it is laid on, so that one serves all balls of a drawing. */
-    static void define(XMLStreamWriter xml, String prefix) throws XMLStreamException {
-        xml.writeStartElement("radialGradient");
-        xml.writeAttribute("id", prefix + ID);
-        for (String name : new String[] {"cx", "cy", "r"}) {
-            xml.writeAttribute(name, "0.5");
-        }
-        xml.writeAttribute("fx", FOCUS);
-        xml.writeAttribute("fy", FOCUS);
+    static void define(Xml xml, String prefix) {
+        xml.open("radialGradient", "id", prefix + ID, "cx", "0.5", "cy", "0.5", "r", "0.5", "fx", FOCUS, "fy", FOCUS);
         for (String[] stop : STOPS) {
-            xml.writeEmptyElement("stop");
-            xml.writeAttribute("offset", stop[0]);
-            xml.writeAttribute("stop-color", stop[1]);
-            xml.writeAttribute("stop-opacity", stop[2]);
+            xml.empty("stop", "offset", stop[0], "stop-color", stop[1], "stop-opacity", stop[2]);
         }
-        xml.writeEndElement();
+        xml.close(1);
     }
 
     /** Lays it on a ball. */
-    static void lay(Shade shade, XMLStreamWriter xml, String prefix) throws XMLStreamException {
-        xml.writeEmptyElement("path");
-        xml.writeAttribute(
-                "d", new PathData().circle(shade.x(), shade.y(), shade.radius()).toString());
-        xml.writeAttribute("fill", "url(#" + prefix + ID + ")");
+    static void lay(Shade shade, Xml xml, String prefix) {
+        PathData ball = new PathData().circle(shade.x(), shade.y(), shade.radius());
+        xml.empty("path", "d", ball.toString(), "fill", "url(#" + prefix + ID + ")");
     }
 }

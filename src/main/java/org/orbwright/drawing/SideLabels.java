@@ -3,9 +3,6 @@ package org.orbwright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
 
 /** Labels in a column beside a plot, each with a leader to what it names, moved apart so that none hides another. */
 final class SideLabels {
@@ -17,14 +14,7 @@ final class SideLabels {
 
     private SideLabels() {}
 
-    /**
-     * What a label names.
-     *
-     * @param x where its leader points
-     * @param y where its leader points
-     * @param text the label
-     * @param seen whether there is anything to point at
-     */
+    /** What a label names: where its leader points, if there is anything to be seen. */
     record Target(double x, double y, String text, boolean seen) {}
 
     /** The labels from x to the sheet's right margin, between two heights. */

@@ -8,12 +8,6 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.Drawing.Shade;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
@@ -48,13 +42,7 @@ final class SphereDisc {
     private final PathData poles = new PathData();
     private final List<Mark> numbers = new ArrayList<>();
 
-    /**
-     * @param design the design
-     * @param sphere which set each of its panels is made from
-     * @param look how it is looked at
-     * @param middle where its middle lies on the sheet
-     * @param letters height of the sheet's letters
-     */
+    /** A sphere around a middle on the sheet, whose letters are so high. */
     SphereDisc(Design design, SphereKind sphere, SphereLook look, Point middle, double letters) {
         this.design = design;
         this.sphere = sphere;

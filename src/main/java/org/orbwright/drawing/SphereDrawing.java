@@ -4,11 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.design.SphereKind;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.notice.Article;
 
 /** The finished sphere in orthographic projection with the key to its woods. */
@@ -23,26 +18,12 @@ public final class SphereDrawing {
 
     private SphereDrawing() {}
 
-    /**
-     * Draws a sphere without a light.
-     *
-     * @param design the design
-     * @param sphere which set each of its panels is made from
-     * @param azimuth where the eye stands around the solid's third axis, in radians
-     * @param elevation how far above the plane of the first two axes, in radians
-     * @param numbered whether the panels' numbers stand on discs, which hide what is below
-     */
+    /** Draws a sphere without a light, as {@link SphereLook} has it; angles in radians. */
     public static Drawing draw(Design design, SphereKind sphere, double azimuth, double elevation, boolean numbered) {
         return draw(design, sphere, new SphereLook(azimuth, elevation, numbered, false));
     }
 
-    /**
-     * Draws a sphere.
-     *
-     * @param design the design
-     * @param sphere which set each of its panels is made from
-     * @param look how it is looked at
-     */
+    /** Draws a sphere whose panels are made from the sets of a kind. */
     public static Drawing draw(Design design, SphereKind sphere, SphereLook look) {
         double middle = design.sphereRadius() * (1 + Legend.MARGIN);
         double width = 2 * middle;
@@ -61,13 +42,7 @@ public final class SphereDrawing {
                 marks);
     }
 
-    /**
-     * Draws spheres of a design side by side, each with the name of its set below it, and one key.
-     *
-     * @param design the design
-     * @param spheres which sets their panels are made from
-     * @param look how they are looked at
-     */
+    /** Draws spheres of a design side by side, each with the name of its set below it, and one key. */
     public static Drawing sideBySide(Design design, List<SphereKind> spheres, SphereLook look) {
         double middle = design.sphereRadius() * (1 + Legend.MARGIN);
         double width = 2 * middle * spheres.size();

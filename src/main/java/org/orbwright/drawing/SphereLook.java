@@ -4,12 +4,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.solid.Solid;
 
 /**
- * How a sphere is looked at.
- *
- * @param azimuth where the eye stands around the solid's third axis, in radians from its first axis
- * @param elevation how far above the plane of the first two axes, in radians
- * @param numbered whether the panels' numbers stand on discs, which hide what is below
- * @param lit whether a light from the upper left shades it; the woods then have colours alone, without hatches
+ * How a sphere is looked at. The eye stands around the solid's third axis by an angle from its first axis, and above
+ * the plane of the first two by another; both in radians. Numbers of panels stand on discs, which hide what is below. A
+ * lit sphere is shaded by a light from the upper left; its woods have colours alone, without hatches.
  */
 public record SphereLook(double azimuth, double elevation, boolean numbered, boolean lit) {
 

@@ -4,21 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/**
- * An orthographic view of a sphere from a direction: what faces the eye is kept, what lies behind is cut off along the
- * sphere's visible rim.
- */
+/** A sphere seen from a direction without perspective; what lies behind its visible rim is cut off. */
 final class SphereView {
     private final Vector3D right;
     private final Vector3D up;
     private final Vector3D towards;
     private final double radius;
 
-    /**
-     * @param azimuth where the eye stands around the third axis, in radians from the first axis
-     * @param elevation how far above the plane of the first two axes, in radians
-     * @param radius the sphere's radius
-     */
+    /** The view of a sphere with a radius; angles in radians as {@link SphereLook} has them. */
     SphereView(double azimuth, double elevation, double radius) {
         this.towards = Vector3D.of(
                 Math.cos(elevation) * Math.cos(azimuth), Math.cos(elevation) * Math.sin(azimuth), Math.sin(elevation));

@@ -13,10 +13,6 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Places;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.SideLabels.Target;
 
 /**
@@ -62,13 +58,9 @@ public final class SurvivalDrawing {
     }
 
     /**
-     * Draws the profile of the first kind of segment of a face kind.
-     *
-     * @param design the design
-     * @param face the face kind; null for a solid with only one
-     * @param places which lamination of it, where every other segment has its own; null for the only or the first one
-     * @param set the set of segments
-     * @param stations stations from the edge middle to a corner, at least 2
+     * Draws the profile of the first kind of segment of a face kind, which is null for a solid with only one. Places
+     * tell its lamination where every other segment has its own; null for the only or the first one. Stations run from
+     * the edge middle to a corner and are at least 2.
      */
     public static Drawing draw(Design design, String face, Places places, BandSet set, int stations) {
         Panel panel = DrawnFace.of(design, face, places);
@@ -219,7 +211,7 @@ public final class SurvivalDrawing {
                 .collect(Collectors.joining(" "));
         return "A plot of the width of each band that can be seen on the finished sphere of "
                 + design.say(2 * design.sphereRadius())
-                + " in diameter. It runs along the base of a segment of the face"
-                + " kind " + panel.face() + ". From the base to the tip: " + seen;
+                + " in diameter. It runs along the base of a segment of the face kind " + panel.face()
+                + ". From the base to the tip: " + seen;
     }
 }

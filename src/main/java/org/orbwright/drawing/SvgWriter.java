@@ -1,19 +1,7 @@
 package org.orbwright.drawing;
 
 import java.io.StringWriter;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
-import org.orbwright.drawing.Drawing.Shade;
-import org.orbwright.xml.XmlText;
+import org.orbwright.xml.Xml;
 
 /** Writes a drawing as SVG 1.1, one user unit a millimetre, with a title and a description for readers of screens. */
 public final class SvgWriter {
@@ -29,11 +17,11 @@ public final class SvgWriter {
     private static final double RIM_PER_LETTER = 0.35;
 
     private final Drawing drawing;
-    private final XMLStreamWriter xml;
+    private final Xml xml;
     /** What every name of a part begins with, so that several drawings fit into one document. */
     private final String prefix;
 
-    private SvgWriter(Drawing drawing, XMLStreamWriter xml, String prefix) {
+    private SvgWriter(Drawing drawing, Xml xml, String prefix) {
         this.drawing = drawing;
         this.xml = xml;
         this.prefix = prefix;
@@ -42,58 +30,33 @@ public final class SvgWriter {
     /** The drawing as an SVG document. */
     public static String write(Drawing drawing) {
         StringWriter text = new StringWriter();
-        try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
-            xml.writeStartDocument("UTF-8", "1.0");
-            new SvgWriter(drawing, xml, "").element();
-            xml.writeEndDocument();
-            xml.close();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        Xml xml = new Xml(text);
+        write(drawing, xml, "");
+        xml.end();
         return text.toString();
     }
 
-    /**
-     * Writes the drawing as an element of a larger document.
-     *
-     * @param drawing the drawing
-     * @param xml where to
-     * @param prefix what the names of its parts begin with, another one for each drawing of a document
-     * @throws XMLStreamException if it cannot be written
-     */
-    public static void write(Drawing drawing, XMLStreamWriter xml, String prefix) throws XMLStreamException {
+    /** Writes the drawing within a larger document, the names of its parts with a prefix of their own. */
+    public static void write(Drawing drawing, Xml xml, String prefix) {
         new SvgWriter(drawing, xml, prefix).element();
     }
 
-    private void element() throws XMLStreamException {
+    private void element() {
         String width = PathData.number(drawing.width());
         String height = PathData.number(drawing.height());
-        xml.writeStartElement("svg");
-        xml.writeDefaultNamespace(SVG);
-        attributes("version", "1.1", "width", width + "mm", "height", height + "mm");
-        attributes("viewBox", "0 0 " + width + " " + height);
-        text("title", "title", drawing.title());
-        text("desc", "description", drawing.description());
+        xml.open("svg", "xmlns", SVG, "version", "1.1", "width", width + "mm", "height", height + "mm");
+        xml.attributes("viewBox", "0 0 " + width + " " + height);
+        xml.text("title", drawing.title(), "id", prefix + "title");
+        xml.text("desc", drawing.description(), "id", prefix + "description");
         patterns();
-        xml.writeEmptyElement("rect");
-        attributes("width", width, "height", height, "fill", PAPER);
-        for (Mark mark : drawing.marks()) {
-            mark(mark);
-        }
-        xml.writeEndElement();
+        xml.empty("rect", "width", width, "height", height, "fill", PAPER);
+        drawing.marks().forEach(this::mark);
+        xml.close(1);
     }
 
-    private void text(String element, String id, String content) throws XMLStreamException {
-        xml.writeStartElement(element);
-        attributes("id", prefix + id);
-        xml.writeCharacters(XmlText.legal(content));
-        xml.writeEndElement();
-    }
-
-    private void patterns() throws XMLStreamException {
+    private void patterns() {
         double size = drawing.width() / HATCHES_PER_SHEET;
-        xml.writeStartElement("defs");
+        xml.open("defs");
         int[] tones = drawing.marks().stream()
                 .filter(mark -> mark instanceof Area area && area.hatched())
                 .mapToInt(mark -> ((Area) mark).tone())
@@ -101,41 +64,30 @@ public final class SvgWriter {
                 .sorted()
                 .toArray();
         for (int tone : tones) {
-            xml.writeStartElement("pattern");
-            attributes("id", prefix + "wood-" + tone, "patternUnits", "userSpaceOnUse");
-            attributes("width", PathData.number(size), "height", PathData.number(size));
-            xml.writeEmptyElement("path");
-            attributes(
-                    "d",
-                    Tones.hatch(tone).toString(),
-                    "stroke",
-                    Tones.line(tone),
-                    "stroke-width",
-                    "0.9",
-                    "fill",
-                    "none");
-            attributes("transform", "scale(" + PathData.number(size / Tones.HATCH_SIZE) + ")");
-            xml.writeEndElement();
+            xml.open("pattern", "id", prefix + "wood-" + tone, "patternUnits", "userSpaceOnUse");
+            xml.attributes("width", PathData.number(size), "height", PathData.number(size));
+            xml.empty("path", "d", Tones.hatch(tone).toString(), "stroke", Tones.line(tone));
+            xml.attributes("stroke-width", "0.9", "fill", "none");
+            xml.attributes("transform", "scale(" + PathData.number(size / Tones.HATCH_SIZE) + ")");
+            xml.close(1);
         }
         if (drawing.marks().stream().anyMatch(Shade.class::isInstance)) {
             ShadeGradient.define(xml, prefix);
         }
-        xml.writeEndElement();
+        xml.close(1);
     }
 
-    private void mark(Mark mark) throws XMLStreamException {
+    private void mark(Mark mark) {
         if (mark instanceof Area area) {
             area(area);
         } else if (mark instanceof Shade shade) {
             ShadeGradient.lay(shade, xml, prefix);
         } else if (mark instanceof Paper paper) {
-            xml.writeEmptyElement("path");
-            attributes("d", paper.path().toString(), "fill", PAPER, "fill-rule", "evenodd");
-            attributes("fill-opacity", PathData.number(paper.opacity()));
+            xml.empty("path", "d", paper.path().toString(), "fill", PAPER, "fill-rule", "evenodd");
+            xml.attributes("fill-opacity", PathData.number(paper.opacity()));
             pen(paper.pen());
         } else if (mark instanceof Ink ink) {
-            xml.writeEmptyElement("path");
-            attributes("d", ink.path().toString(), "fill", INK);
+            xml.empty("path", "d", ink.path().toString(), "fill", INK);
         } else if (mark instanceof Line line) {
             line(line);
         } else if (mark instanceof Label label) {
@@ -143,31 +95,27 @@ public final class SvgWriter {
         }
     }
 
-    private void line(Line line) throws XMLStreamException {
+    private void line(Line line) {
         String path = line.path().toString();
         if (line.pen() == Pen.CASED || line.pen() == Pen.DASHED || line.pen() == Pen.CHAIN) {
             double casing = (line.pen() == Pen.CASED ? 4 : 2) * thin();
-            xml.writeEmptyElement("path");
-            attributes("d", path, "fill", "none", "stroke", PAPER, "stroke-width", PathData.number(casing));
+            xml.empty("path", "d", path, "fill", "none", "stroke", PAPER, "stroke-width", PathData.number(casing));
         }
-        xml.writeEmptyElement("path");
-        attributes("d", path, "fill", "none");
+        xml.empty("path", "d", path, "fill", "none");
         pen(line.pen());
     }
 
     /** The tone below and the hatch above it: a pattern with a ground of its own shows its joints in some viewers. */
-    private void area(Area area) throws XMLStreamException {
+    private void area(Area area) {
         String path = area.path().toString();
-        xml.writeEmptyElement("path");
-        attributes("d", path, "fill", Tones.fill(area.tone()));
+        xml.empty("path", "d", path, "fill", Tones.fill(area.tone()));
         if (area.hatched()) {
-            xml.writeEmptyElement("path");
-            attributes("d", path, "fill", "url(#" + prefix + "wood-" + area.tone() + ")");
+            xml.empty("path", "d", path, "fill", "url(#" + prefix + "wood-" + area.tone() + ")");
         }
         pen(area.pen());
     }
 
-    private void pen(Pen pen) throws XMLStreamException {
+    private void pen(Pen pen) {
         double thin = thin();
         double width = switch (pen) {
             case NONE -> 0;
@@ -177,14 +125,14 @@ public final class SvgWriter {
             case THICK -> 3.5 * thin;
         };
         if (width > 0) {
-            attributes("stroke", INK, "stroke-width", PathData.number(width), "stroke-linejoin", "round");
+            xml.attributes("stroke", INK, "stroke-width", PathData.number(width), "stroke-linejoin", "round");
         }
         if (pen == Pen.DASHED) {
-            attributes("stroke-dasharray", PathData.number(8 * thin) + " " + PathData.number(5 * thin));
+            xml.attributes("stroke-dasharray", PathData.number(8 * thin) + " " + PathData.number(5 * thin));
         } else if (pen == Pen.CHAIN) {
             String gap = " " + PathData.number(3.5 * thin) + " ";
             String dash = PathData.number(14 * thin);
-            attributes("stroke-dasharray", dash + gap + PathData.number(3 * thin) + gap.stripTrailing());
+            xml.attributes("stroke-dasharray", dash + gap + PathData.number(3 * thin) + gap.stripTrailing());
         }
     }
 
@@ -192,7 +140,7 @@ public final class SvgWriter {
         return drawing.width() * THIN_PER_SHEET;
     }
 
-    private void label(Label label) throws XMLStreamException {
+    private void label(Label label) {
         switch (label.letters()) {
             case PLAIN -> letters(label, "fill", INK);
             case REVERSED -> letters(label, "fill", PAPER, "font-weight", "bold");
@@ -204,21 +152,14 @@ public final class SvgWriter {
         }
     }
 
-    private void letters(Label label, String... style) throws XMLStreamException {
-        xml.writeStartElement("text");
-        attributes("x", PathData.number(label.x()), "y", PathData.number(label.y()));
-        attributes("font-size", PathData.number(label.size()), "font-family", "sans-serif");
-        attributes(style);
+    private void letters(Label label, String... style) {
+        xml.open("text", "x", PathData.number(label.x()), "y", PathData.number(label.y()));
+        xml.attributes("font-size", PathData.number(label.size()), "font-family", "sans-serif");
+        xml.attributes(style);
         if (label.anchor() != Anchor.START) {
-            attributes("text-anchor", label.anchor() == Anchor.MIDDLE ? "middle" : "end");
+            xml.attributes("text-anchor", label.anchor() == Anchor.MIDDLE ? "middle" : "end");
         }
-        xml.writeCharacters(XmlText.legal(label.text()));
-        xml.writeEndElement();
-    }
-
-    private void attributes(String... namesAndValues) throws XMLStreamException {
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            xml.writeAttribute(namesAndValues[i], namesAndValues[i + 1]);
-        }
+        xml.words(label.text());
+        xml.close(1);
     }
 }

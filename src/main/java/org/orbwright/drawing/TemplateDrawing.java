@@ -7,10 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.turning.Roughing.RingGauge;
 
 /** Outlines to be printed at true size and cut out, with letters outside what is cut. */
@@ -22,44 +19,31 @@ public final class TemplateDrawing {
 
     private TemplateDrawing() {}
 
-    /**
-     * The outline of a panel with its joints, seen from outside.
-     *
-     * @param design the design
-     * @param panel the panel
-     */
+    /** The outline of a panel with its joints, seen from outside. */
     public static Drawing panel(Design design, Panel panel) {
         TemplateSheet sheet = new TemplateSheet();
         PanelPlan plan = PanelPlan.of(design, panel);
-        double left = plan.corners().stream().mapToDouble(Point::x).min().orElseThrow();
-        double right = plan.corners().stream().mapToDouble(Point::x).max().orElseThrow();
-        double above = plan.corners().stream().mapToDouble(Point::y).min().orElseThrow();
-        double below = plan.corners().stream().mapToDouble(Point::y).max().orElseThrow();
+        Box flat = Box.around(plan.corners());
         List<Point> corners = plan.corners().stream()
-                .map(point -> new Point(point.x() - left + MARGIN, point.y() - above + MARGIN))
+                .map(point -> new Point(point.x() - flat.left() + MARGIN, point.y() - flat.top() + MARGIN))
                 .toList();
         sheet.outline(corners);
-        Point centre = new Point(MARGIN - left, MARGIN - above);
+        Point centre = new Point(MARGIN - flat.left(), MARGIN - flat.top());
         for (Point corner : corners) {
             sheet.line(Callout.line(centre.x(), centre.y(), corner.x(), corner.y()), Pen.THIN);
         }
         Place first = plan.places().get(0);
         sheet.label(
                 centre.x() + (first.piece().right() - first.piece().left()) / 2,
-                below - above + MARGIN + 2 * LETTERS,
+                flat.height() + MARGIN + 2 * LETTERS,
                 Anchor.MIDDLE,
                 "base " + design.say(first.piece().baseLength()));
         String name =
                 capital(panel.face()) + " panel, full-size outline, across corners " + design.say(plan.acrossCorners());
-        return sheet.drawing(name, right - left + 2 * MARGIN, below - above + 2 * MARGIN);
+        return sheet.drawing(name, flat.width() + 2 * MARGIN, flat.height() + 2 * MARGIN);
     }
 
-    /**
-     * Ring gauges: the holes of all of them around one centre.
-     *
-     * @param design the design
-     * @param gauges the gauges
-     */
+    /** Ring gauges: the holes of all of them around one centre. */
     public static Drawing rings(Design design, List<RingGauge> gauges) {
         TemplateSheet sheet = new TemplateSheet();
         double widest = gauges.stream().mapToDouble(RingGauge::chord).max().orElseThrow() / 2 + CARD;
@@ -75,12 +59,7 @@ public final class TemplateDrawing {
         return sheet.drawing("Ring gauges: cut one circle from each print", 2 * centre, 2 * centre);
     }
 
-    /**
-     * A quarter of each ring gauge, between two lines through the centre, for rings that take several pages.
-     *
-     * @param design the design
-     * @param gauges the gauges
-     */
+    /** A quarter of each ring gauge, between two lines through the centre, for rings that take several pages. */
     public static Drawing quarterRings(Design design, List<RingGauge> gauges) {
         TemplateSheet sheet = new TemplateSheet();
         double widest = gauges.stream().mapToDouble(RingGauge::chord).max().orElseThrow() / 2 + CARD;
@@ -108,13 +87,7 @@ public final class TemplateDrawing {
                 Pen.MEDIUM);
     }
 
-    /**
-     * A gauge for the outside of a sphere: an edge that follows a quarter of its outline.
-     *
-     * @param design the design
-     * @param diameter diameter of the sphere
-     * @param name which sphere it is
-     */
+    /** A gauge for the outside of a sphere of a diameter: an edge that follows a quarter of its outline. */
     public static Drawing profile(Design design, double diameter, String name) {
         TemplateSheet sheet = new TemplateSheet();
         double radius = diameter / 2;

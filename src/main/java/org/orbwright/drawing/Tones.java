@@ -57,12 +57,7 @@ public final class Tones {
         return path;
     }
 
-    /**
-     * A tone for each wood: one that suits its name while one is free, else the next that no wood has. Woods whose
-     * names say nothing choose last.
-     *
-     * @param species the woods, each once
-     */
+    /** A tone for each wood: a free one that suits its name, else the next free one, which is chosen last. */
     static List<Integer> of(List<String> species) {
         List<Integer> tones = new ArrayList<>(species.size());
         for (String name : species) {

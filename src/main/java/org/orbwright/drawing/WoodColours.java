@@ -11,12 +11,7 @@ public final class WoodColours {
 
     private WoodColours() {}
 
-    /**
-     * A colour for each name, as {@code #rrggbb}: that of the wood, or a plain one for what is no wood of the design.
-     *
-     * @param design the design
-     * @param names names of woods
-     */
+    /** A colour for each name, as {@code #rrggbb}: that of the wood, or a plain one for all else. */
     public static List<String> of(Design design, List<String> names) {
         Legend legend = new Legend(design);
         Map<String, String> colours = legend.species().stream()

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.orbwright.band.BandLine;
 import org.orbwright.band.SegmentSurface;
+import org.orbwright.band.VisibleWidths;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Panel;
@@ -48,7 +49,6 @@ final class ChipCalculator {
      * What the chips of a panel do.
      *
      * @param request the chips, filled in
-     * @param design the design
      * @param room the room for a plug
      * @param segments the panel's segments in their places
      * @param bases directions of their bases
@@ -131,7 +131,7 @@ final class ChipCalculator {
                 panel.faceDistance() - room.top(),
                 vanishes,
                 2 * reach,
-                2 * segments.get(0).surface().arc(reach),
+                2 * VisibleWidths.arc(segments.get(0).surface(), reach),
                 Math.atan2(reach, room.height(reach)),
                 areas.get(0),
                 areas.stream().limit(tips).mapToDouble(Double::doubleValue).sum(),

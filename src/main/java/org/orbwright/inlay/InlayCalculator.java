@@ -6,6 +6,7 @@ import org.orbwright.band.BandLine;
 import org.orbwright.band.BandStack;
 import org.orbwright.band.BandStack.Layer;
 import org.orbwright.band.SegmentSurface;
+import org.orbwright.band.VisibleWidths;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
@@ -51,7 +52,6 @@ public final class InlayCalculator {
      * Plans the inlays of a request. Where it states chips and no shape, the inlay is the plug that hides them.
      *
      * @param asked a section that keeps its Bean Validation constraints
-     * @param design the design
      * @throws ImpossibleDesignException if the inlay cannot be let in
      */
     public static InlayPlan plan(InlayRequest asked, Design design) {
@@ -104,7 +104,7 @@ public final class InlayCalculator {
                 room.rim(),
                 room.top() - panel.faceDistance() + depth,
                 design.thickness() - depth,
-                2 * segments.get(0).surface().arc(shape.radius()),
+                2 * VisibleWidths.arc(segments.get(0).surface(), shape.radius()),
                 segments.stream().mapToDouble(s -> area(s, null, shape)).sum());
     }
 

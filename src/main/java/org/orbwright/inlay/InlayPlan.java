@@ -1,12 +1,15 @@
 package org.orbwright.inlay;
 
+import static org.orbwright.quantity.Quantity.AREA;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
+import static org.orbwright.quantity.Quantity.RATIO;
+
 import java.util.List;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** How an inlay is let in, how large it may be, what it covers, and which panel gets which motif. */
 @Describe("How an inlay is let in, how large it may be, what it covers, and which panel gets which motif.")
 public record InlayPlan(
         @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -43,61 +46,46 @@ public record InlayPlan(
         SEAM
     }
 
-    /** The pocket and the inlay. */
     @Describe("The pocket and the inlay, measured from the panel's outer face before turning.")
     public record Pocket(
             @Describe(
                     value = "Depth of the pocket that leaves the wanted thickness at the inlay's rim.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "5.0891")
             double depth,
 
-            @Describe(
-                    value = "Deepest pocket that leaves the wanted floor.",
-                    quantity = Quantity.LENGTH,
-                    example = "24")
+            @Describe(value = "Deepest pocket that leaves the wanted floor.", quantity = LENGTH, example = "24")
             double deepest,
 
-            @Describe(
-                    value = "Thickness of the finished inlay at its rim.",
-                    quantity = Quantity.LENGTH,
-                    example = "1.5")
+            @Describe(value = "Thickness of the finished inlay at its rim.", quantity = LENGTH, example = "1.5")
             double rimThickness,
 
-            @Describe(
-                    value = "Thickness of the finished inlay at its middle.",
-                    quantity = Quantity.LENGTH,
-                    example = "2.0891")
+            @Describe(value = "Thickness of the finished inlay at its middle.", quantity = LENGTH, example = "2.0891")
             double centreThickness,
 
-            @Describe(value = "Wood left between pocket and hollow.", quantity = Quantity.LENGTH, example = "24.9109")
+            @Describe(value = "Wood left between pocket and hollow.", quantity = LENGTH, example = "24.9109")
             double floor,
 
             @Describe(
                     value = "Length along the sphere across the finished inlay.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "22.042")
             double acrossOnSphere,
 
-            @Describe(
-                    value = "Area of the finished inlay on the sphere.",
-                    quantity = Quantity.AREA,
-                    example = "381.223")
+            @Describe(value = "Area of the finished inlay on the sphere.", quantity = AREA, example = "381.223")
             double area) {}
 
-    /** The largest inlay. */
     @Describe("The largest inlay of this shape with the wanted rim and floor.")
     public record Largest(
             @Describe(
                     value = "Its diameter, for a polygon through its corners.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "72.5044")
             double diameter,
 
             @Describe(value = "What limits it.", example = "\"SEAM\"")
             InlayLimit limitedBy) {}
 
-    /** How much of a band is covered. */
     @Describe("How much of a band an inlay covers.")
     public record CoveredBand(
             @Describe(value = "Which of the panel's segments these are: all, or every other one.", example = "\"ALL\"")
@@ -118,25 +106,21 @@ public record InlayPlan(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(
-                    value = "Area on the sphere that is covered, in one panel.",
-                    quantity = Quantity.AREA,
-                    example = "0")
+            @Describe(value = "Area on the sphere that is covered, in one panel.", quantity = AREA, example = "0")
             double area,
 
             @Describe(
                     value = "Share of what can be seen of the band without the inlay.",
-                    quantity = Quantity.RATIO,
+                    quantity = RATIO,
                     example = "0",
                     max = 1)
             double share) {}
 
-    /** One panel with its inlay. */
     @Describe("One panel with its inlay.")
     public record InlaidPanel(
             @Describe(
                     value = "Number of the panel: of the face in the catalogue's solid.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "1",
                     max = 200)
             int panel,
@@ -146,7 +130,7 @@ public record InlayPlan(
 
             @Describe(
                     value = "Number of the panel opposite; left out where there is none.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "9",
                     optional = true,
                     max = 200)
@@ -154,7 +138,7 @@ public record InlayPlan(
 
             @Describe(
                     value = "Numbers of the panels that share an edge with it.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "[2,4,8]")
             List<Integer> neighbours) {}
 }

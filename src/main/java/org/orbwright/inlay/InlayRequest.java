@@ -1,6 +1,8 @@
 package org.orbwright.inlay;
 
 import static java.util.Objects.requireNonNullElse;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.NUMBER;
 
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
@@ -10,28 +12,14 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 
-/**
- * An inlay for the panels of one face kind.
- *
- * @param face the face kind that gets the inlays, or null for a solid with one
- * @param shape what is set in, or null for the plug that hides the chips
- * @param rimThickness thickness of the inlay that has to remain at its rim, or null for what is usual
- * @param floor wood that has to remain between the pocket and the hollow, or null for the minimum wall
- * @param chips what breaks off the segments' tips, or null for nothing
- * @param tipDistance distance from the tip at which tips are compared, or null for what is usual
- * @param panels numbers of the panels that get an inlay, or null for all of the face kind
- * @param motifs names of the motifs that are shared out, or null for none
- */
 @Describe("An inlay for the panels of one face kind.")
 public record InlayRequest(
         @Describe(
@@ -51,7 +39,7 @@ public record InlayRequest(
         @Describe(
                 value = "Thickness of the inlay that has to remain at its rim after turning; 1.5 mm or 0.06 in if left"
                         + " out, which survives sanding (common practice, no source).",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {0.3, 12},
                 example = "1.5",
                 optional = true)
@@ -62,7 +50,7 @@ public record InlayRequest(
         @Describe(
                 value = "Wood that has to remain between the bottom of the pocket and the hollow; the minimum wall of"
                         + " the sphere if left out.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {1, 60},
                 example = "5",
                 optional = true)
@@ -76,7 +64,7 @@ public record InlayRequest(
         @Describe(
                 value = "Distance from the tip, along the tip axis, at which the tips of all segments are compared; 5"
                         + " mm or 0.2 in if left out, and no more than half of the smallest base distance.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {0.5, 60},
                 example = "5",
                 optional = true)
@@ -88,7 +76,7 @@ public record InlayRequest(
                 value =
                         "Numbers of the panels that get an inlay, as the catalogue numbers the solid's faces; all of the"
                                 + " face kind if left out.",
-                quantity = Quantity.NUMBER,
+                quantity = NUMBER,
                 example = "[1, 4, 8]",
                 optional = true)
         @Size(min = 1, max = 200)
@@ -106,10 +94,9 @@ public record InlayRequest(
     /** A plug of whole steps keeps its size: fractions of an inch have no more decimals. */
     private static final int PLUG_DECIMALS = 9;
 
-    /** Copies the lists. */
     public InlayRequest {
-        panels = panels == null ? null : Collections.unmodifiableList(new ArrayList<>(panels));
-        motifs = motifs == null ? null : Collections.unmodifiableList(new ArrayList<>(motifs));
+        panels = Copies.of(panels);
+        motifs = Copies.of(motifs);
     }
 
     /**
@@ -164,20 +151,11 @@ public record InlayRequest(
         ALONG_AXIS
     }
 
-    /**
-     * What breaks off the segments' tips.
-     *
-     * @param length length of the chip, from the tip
-     * @param measured along what, or null for each leg
-     * @param depth from the panel's outer face, or null for the whole thickness
-     * @param tips how many tips of a panel are chipped, or null for all
-     * @param plugStep what plugs are made in whole multiples of, or null for what is usual
-     */
     @Describe("What breaks off the segments' tips at the saw.")
     public record ChipRequest(
             @Describe(
                     value = "Length of the chip, from the tip.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.1, 25},
                     example = "2")
             @NotNull
@@ -196,7 +174,7 @@ public record InlayRequest(
             @Describe(
                     value = "Depth of the chip from the panel's outer face, before turning; the whole thickness if left"
                             + " out. A chip that is torn out of the inner face alone is not counted.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.1, 100},
                     example = "8",
                     optional = true)
@@ -215,7 +193,7 @@ public record InlayRequest(
             @Describe(
                     value = "Plugs are made in whole multiples of this, as drills are; 1 mm or 1/16 in if left out"
                             + " (common practice, no source).",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.1, 10},
                     example = "1",
                     optional = true)
@@ -241,7 +219,6 @@ public record InlayRequest(
         POLYGON
     }
 
-    /** What is set in. */
     @Describe("What is set into the panel's centre.")
     public record ShapeRequest(
             @Describe(
@@ -257,7 +234,7 @@ public record InlayRequest(
 
             @Describe(
                     value = "Diameter of the disc, or of the circle through the polygon's corners.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {5, 300},
                     example = "30")
             @NotNull

@@ -8,7 +8,6 @@ import org.orbwright.inlay.InlayPlan.Largest;
 /**
  * The room for pockets in a panel, in millimetres.
  *
- * @param panel the panel
  * @param thickness of the panel
  * @param radius of the finished sphere
  * @param rim thickness that an inlay has to keep at its rim

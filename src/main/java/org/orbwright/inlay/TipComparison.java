@@ -1,24 +1,18 @@
 package org.orbwright.inlay;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+
 import java.util.List;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * How the tips of the segments hold at the saw, those that break most easily first.
- *
- * @param distance distance from the tip at which they are compared
- * @param basis what the order rests on
- * @param tips the tips
- * @param help what helps at the saw
- */
 @Describe("How the tips of the segments hold at the saw, those that break most easily first.")
 public record TipComparison(
         @Describe(
                 value = "Distance from the tip, along the tip axis, at which they are compared.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "5")
         double distance,
 
@@ -46,24 +40,18 @@ public record TipComparison(
             + " in chips says by how much.\",\"None of this makes a cut safe. Hold small pieces in a jig, as the"
             + " cautions on crosscutting say.\"]";
 
-    /** Copies the lists. */
     public TipComparison {
         tips = List.copyOf(tips);
         help = List.copyOf(help);
     }
 
-    /** How the grain runs at a tip. */
     @Describe("How the grain runs at a tip: ACROSS the tip axis, ALONG it, or SLANTED in between.")
     public enum GrainRun {
-        /** Square to the tip axis. */
         ACROSS,
-        /** Neither. */
         SLANTED,
-        /** Along the tip axis. */
         ALONG
     }
 
-    /** The tip of one kind of segment, of one set. */
     @Describe("The tip of one kind of segment, of one set. The grain of a strip runs along its band.")
     public record TipRisk(
             @Describe(
@@ -88,7 +76,7 @@ public record TipComparison(
             @Describe(value = "The set; UPRIGHT where sawing gives one set.", example = "\"UPRIGHT\"")
             BandSet set,
 
-            @Describe(value = "Angle between the two legs.", quantity = Quantity.ANGLE, example = "120", max = 180)
+            @Describe(value = "Angle between the two legs.", quantity = ANGLE, example = "120", max = 180)
             double tipAngle,
 
             @Describe(
@@ -100,22 +88,18 @@ public record TipComparison(
             @Describe(value = "Their woods, in the same order.", example = "[\"white ash\"]")
             List<String> woods,
 
-            @Describe(value = "Flat width of the band at the tip.", quantity = Quantity.LENGTH, example = "8.3425")
+            @Describe(value = "Flat width of the band at the tip.", quantity = LENGTH, example = "8.3425")
             double bandWidth,
 
             @Describe(value = "How the grain runs there.", example = "\"ACROSS\"")
             GrainRun grain,
 
-            @Describe(
-                    value = "Angle between the grain and the tip axis.",
-                    quantity = Quantity.ANGLE,
-                    example = "90",
-                    max = 90)
+            @Describe(value = "Angle between the grain and the tip axis.", quantity = ANGLE, example = "90", max = 90)
             double grainAngle,
 
             @Describe(
                     value = "Width of the tip at the stated distance, square to the tip axis.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "17.3205")
             double width,
 
@@ -124,11 +108,10 @@ public record TipComparison(
                             + " segment to the other. Wood breaks along the grain: the shorter it is, the less holds"
                             + " the tip. Below twice the stated distance a tip is taken to be at risk, below the"
                             + " distance itself strongly so (common practice, no source).",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "17.3205")
             double grainLength) {
 
-        /** Copies the lists. */
         public TipRisk {
             bands = List.copyOf(bands);
             woods = List.copyOf(woods);

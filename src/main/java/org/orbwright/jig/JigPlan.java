@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** How the saw is set up for every cut of a design, and how each setting is proved. */
 @Describe("How the saw is set up for every cut of a design, and how each setting is proved in scrap. It says what fits,"
         + " not what is safe.")
 public record JigPlan(
@@ -37,21 +36,16 @@ public record JigPlan(
 
         @Describe("The set-ups of each face kind.") List<JigFace> faces) {
 
-    /** Copies the list. */
     public JigPlan {
         faces = List.copyOf(faces);
     }
 
-    /** Which face of the wood is meant. */
     @Describe("A face of the wood: OUTER is the one that is turned to the sphere, INNER the one towards the hollow.")
     public enum WoodFace {
-        /** The face that is turned to the sphere. */
         OUTER,
-        /** The face towards the hollow. */
         INNER
     }
 
-    /** The set-ups of one face kind. */
     @Describe("The set-ups of one face kind.")
     public record JigFace(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -67,13 +61,11 @@ public record JigPlan(
 
             BevelCut bevel) {
 
-        /** Copies the list. */
         public JigFace {
             segments = List.copyOf(segments);
         }
     }
 
-    /** The crosscuts of one kind of segment. */
     @Describe("The crosscuts of one kind of segment, seen from outside with its base down; a mirrored segment has left"
             + " and right changed. The right leg is cut with the wood turned over, so the gauge stays on its side of"
             + " square. Where both legs are alike, one setting serves them. With tilted bands these are the cuts on"
@@ -101,13 +93,11 @@ public record JigPlan(
                     + " edge at the gauge.")
             List<TipCut> tipCuts) {
 
-        /** Copies the list. */
         public JigSegment {
             tipCuts = List.copyOf(tipCuts);
         }
     }
 
-    /** The crosscut along one leg. */
     @Describe("The crosscut along one leg of a segment. Where a hold-down presses is advice on the wood alone: a clamp"
             + " or a toggle of the jig has to press there, never a hand, and hands stay well away from the blade.")
     public record LegCut(
@@ -115,10 +105,9 @@ public record JigPlan(
 
             @Describe(
                     value = "Which face of the wood is up for this cut. OUTER is the face that is turned to the sphere"
-                            + " in this segment. With bands that run along the blank alternate segments are"
-                            + " turned, and it is either face of the blank; with tilted bands it is the same"
-                            + " face of every stick of a lamination, as the bands lean the other way on the"
-                            + " other one.",
+                            + " in this segment. With bands that run along the blank alternate segments are turned,"
+                            + " and it is either face of the blank; with tilted bands it is the same face of every"
+                            + " stick of a lamination, as the bands lean the other way on the other one.",
                     example = "\"OUTER\"")
             WoodFace faceUp,
 
@@ -135,7 +124,6 @@ public record JigPlan(
                     example = "13.1142")
             double holdDownFromBase) {}
 
-    /** What a ring of segments shows. */
     @Describe("The closing test: a whole panel of segments put together dry adds up the errors of all its sawn legs. If"
             + " the last joint stays open, the tip angles are too small: turn the mitres further from square. If the"
             + " last segment has no room, they are too large: turn them back towards square. In a panel with an even"
@@ -162,7 +150,6 @@ public record JigPlan(
                     example = "0.824")
             double gap) {}
 
-    /** The bevel cut of a panel. */
     @Describe(
             "The bevel cut of a panel that lies flat on the table. The blade leans so that it comes out below the land"
                     + " and takes most from the inner face; the land alone is left upright for a fence above the blade."
@@ -230,7 +217,6 @@ public record JigPlan(
                     optional = true)
             UprightCut upright) {}
 
-    /** The bevel cut of a panel that stands upright. */
     @Describe("The bevel cut of a panel that stands upright on the edge that is cut, clamped with its outer face to a"
             + " carrier. The blade leans away from the carrier and comes out of the table below the panel's edge.")
     public record UprightCut(

@@ -8,12 +8,6 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
-/**
- * What the settings of the saw are measured with.
- *
- * @param sineBar centre distance of the sine bar's rolls, or null for 100 mm or 5 in
- * @param run length over which a rise is measured, or null for 250 mm or 10 in
- */
 @Describe("What the settings of the saw are measured with.")
 public record JigRequest(
         @Describe(

@@ -3,25 +3,6 @@ package org.orbwright.jig;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * One angle to be set, from square; how it is measured, and how a trial cut proves it.
- *
- * @param line the line that the angle is measured from
- * @param angle the angle from square, above 0 and below 90 degrees
- * @param complementLine the line that the complement is measured from
- * @param complement 90 degrees less the angle
- * @param measureBy which of the two is measured more exactly, with a rise no longer than the run
- * @param sineBarStack stack under a sine bar that stands at the angle
- * @param stackErrorAngle how far the angle falls short where that stack is too low
- * @param sineBarStackComplement stack under a sine bar that stands at the complement
- * @param complementErrorAngle how far the complement falls short where that stack is too low
- * @param rise rise over the run along the line
- * @param riseToBlade rise over the run along the complement's line
- * @param trialPairAngle angle that the two parts of a trial cut make, one of them turned over
- * @param trialPairGap gap between the pair and a template where the setting is off by the trial error
- * @param trialPairChord distance of the ends of two legs of the pair
- * @param trialPairChordChange how much shorter that is where the angle is too large by the trial error
- */
 @Describe("One angle to be set: how it is measured, and how a trial cut proves it. Saw a straight, parallel piece of"
         + " scrap through at the setting, turn one of the two parts over and put the sawn ends together: the error of"
         + " the setting then shows double.")
@@ -149,7 +130,6 @@ public record JigSetting(
     /** An angle of 45 degrees is one but for its last bits. */
     private static final double EXACT = 1e-9;
 
-    /** What an angle is measured from. */
     @Describe(
             "A line that a setting is measured from. SQUARE_TO_BLADE: across the table, square to the blade and to the"
                     + " mitre slot, as the gauge's fence lies for a square crosscut; start where the fence crosses it."
@@ -157,22 +137,15 @@ public record JigSetting(
                     + " it. UPRIGHT: square to the table, up from where the blade comes out. TABLE: along the table and"
                     + " square to the blade, from where the blade comes out to the side that it leans to.")
     public enum SettingLine {
-        /** Along the table, square to the blade. */
         SQUARE_TO_BLADE,
-        /** Along the blade or the mitre slot. */
         BLADE,
-        /** Square to the table. */
         UPRIGHT,
-        /** Along the table, to the side that the blade leans to. */
         TABLE
     }
 
-    /** Which of the two angles of a setting is meant. */
     @Describe("ANGLE: from square. COMPLEMENT: 90 degrees less that.")
     public enum MeasuredAngle {
-        /** The angle from square. */
         ANGLE,
-        /** What is missing to a right angle. */
         COMPLEMENT
     }
 

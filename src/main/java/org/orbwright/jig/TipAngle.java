@@ -1,25 +1,14 @@
 package org.orbwright.jig;
 
-import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
 
-/**
- * The angle at the tip of a segment, and how a sawn segment or a wedge is proved to have it.
- *
- * @param angle the angle at the tip, above 0 and below 180 degrees
- * @param sineBarStack stack under a sine bar that stands at the angle, or at what it lacks of 180 degrees
- * @param stackErrorAngle how far that angle falls short where the stack is too low
- * @param chord distance of the ends of two legs from the tip
- * @param chordChange how much longer that is where both mitres are too large by the trial error
- */
+import org.orbwright.quantity.Describe;
+
 @Describe("The angle at the tip of a segment, to prove a sawn segment, or a wedge that segments are sawn against. It is"
         + " the sum of the two mitre settings, so it shows the errors of both.")
 public record TipAngle(
-        @Describe(
-                value = "Angle at the tip, between the two legs.",
-                quantity = Quantity.ANGLE,
-                example = "120",
-                max = 180)
+        @Describe(value = "Angle at the tip, between the two legs.", quantity = ANGLE, example = "120", max = 180)
         double angle,
 
         @Describe(
@@ -27,13 +16,13 @@ public record TipAngle(
                         + " stand on the flat surface that one leg lies on, and the other leg touches the bar's face."
                         + " Above 90 degrees the bar stands at what the angle lacks of 180, under the leg that leans"
                         + " over. Near 90 degrees a square and the chord are more exact.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "86.6025")
         double sineBarStack,
 
         @Describe(
                 value = "How far the sine bar's angle falls short where the stack is too low by the stack error.",
-                quantity = Quantity.ANGLE,
+                quantity = ANGLE,
                 example = "0.0115",
                 max = 180)
         double stackErrorAngle,
@@ -43,14 +32,14 @@ public record TipAngle(
                         + " this far apart, twice the run times the sine of half the angle. If they are closer, the"
                         + " tip angle is too small and the mitres have to be turned further from square; if they are"
                         + " further apart, back towards square.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "519.6152")
         double chord,
 
         @Describe(
                 value = "How much further apart these ends are where the mitre settings of both legs are too large by"
                         + " the trial error; settings that are too small bring them together by nearly as much.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "0.5228")
         double chordChange) {
 

@@ -6,18 +6,6 @@ import org.orbwright.jig.JigPlan.WoodFace;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * Where a segment's tip lies in one of its two cuts, and what backs it.
- *
- * @param freedWith the edge at the gauge while the segment is freed
- * @param cut which of the two cuts
- * @param leg the leg that it saws
- * @param faceDown the face on the table
- * @param segmentSide on which side of the blade the segment is
- * @param bladeAtTip whether the blade enters or leaves the wood at the tip
- * @param cornerAngle angle of the segment's wood at the tip once the cut is done
- * @param backing what backs the tip
- */
 @Describe("Where a segment's tip lies in one of its two cuts, and what backs it. It holds for a table saw whose blade"
         + " comes up through the table, with the gauge behind the wood: there fibres are torn out of the face that is"
         + " down and of the edge where the blade leaves. Between the two cuts the wood is turned over about its length,"
@@ -67,7 +55,6 @@ public record TipCut(
                         + " on the gauge that the blade itself has cut backs it.\"")
         String backing) {
 
-    /** An edge of the wood. */
     @Describe("An edge of the wood, named after what it carries.")
     public enum WoodEdge {
         /** The edge that carries the base. */
@@ -76,7 +63,6 @@ public record TipCut(
         TIP
     }
 
-    /** The order of the cuts. */
     @Describe("The order of the two cuts of a segment.")
     public enum CutOrder {
         /** Saws the first leg. */
@@ -85,7 +71,6 @@ public record TipCut(
         SECOND
     }
 
-    /** A side. */
     @Describe("A side.")
     public enum CutSide {
         /** The left one. */
@@ -94,7 +79,6 @@ public record TipCut(
         RIGHT
     }
 
-    /** What the blade does at the tip. */
     @Describe("What the blade does at the edge with the tip.")
     public enum BladePassage {
         /** The cut begins there. */

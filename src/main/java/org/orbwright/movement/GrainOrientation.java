@@ -10,11 +10,8 @@ import org.orbwright.quantity.Describe;
                 + " the board. A strip that is ripped from a flat-sawn board and glued up on its edge is QUARTER_SAWN."
                 + " FLAT_SAWN if left out.")
 public enum GrainOrientation {
-    /** Rings along the strip's width. */
     FLAT_SAWN(0),
-    /** Rings half-way between width and thickness. */
     RIFT_SAWN(45),
-    /** Rings square to the strip's width. */
     QUARTER_SAWN(90);
 
     private final double degrees;

@@ -7,7 +7,6 @@ import org.orbwright.movement.Movement.LengthChange;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Movement of one lamination. */
 @Describe("Movement of one lamination.")
 public record LaminationMovement(
         @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -36,14 +35,12 @@ public record LaminationMovement(
         @Describe("The segments that are cut from the lamination.")
         List<SegmentMovement> segments) {
 
-    /** Copies the lists. */
     public LaminationMovement {
         bands = List.copyOf(bands);
         joints = List.copyOf(joints);
         segments = List.copyOf(segments);
     }
 
-    /** Movement of one band. */
     @Describe("Movement of one band.")
     public record BandMovement(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
@@ -92,7 +89,6 @@ public record LaminationMovement(
             @Describe(value = "Change of the thickness.", optional = true)
             LengthChange thicknessChange) {}
 
-    /** The glue line between two neighbouring bands. */
     @Describe(
             "The step along the glue line between two neighbouring bands in the worse season. It opens because one band"
                     + " grows or shrinks more in thickness. All of it is counted on one surface, as if the other stayed"
@@ -122,7 +118,6 @@ public record LaminationMovement(
                     optional = true)
             Double wallStep) {}
 
-    /** How the tip angle of a segment changes. */
     @Describe("How the tip angle of a segment changes. Wood moves across its bands and hardly along the grain. So with"
             + " bands parallel to the base, the base keeps its length and the base distance changes. The angle lies"
             + " between the lines from the tip to the two ends of the base. It changes alike in upright and inverted"

@@ -1,10 +1,12 @@
 package org.orbwright.movement;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.PERCENT;
+
 import java.util.List;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** How far the wood of a design moves, and what its joints and its surface have to take. */
 @Describe("How far the wood of a design moves with the seasons, and what its joints and its surface have to take."
         + " From 6 % to 14 % moisture content, changes follow equation 13-2 of the Wood Handbook (FPL-GTR-190). Beyond,"
         + " they follow its equation 13-3, which is approximate. Above 30 % wood does not move. What depends on a wood"
@@ -23,14 +25,12 @@ public record Movement(
 
         @Describe("Mass of each wood, for all copies.") List<SpeciesMass> species) {
 
-    /** Copies the lists. */
     public Movement {
         laminations = List.copyOf(laminations);
         panels = List.copyOf(panels);
         species = List.copyOf(species);
     }
 
-    /** The seasons of the home. */
     @Describe("A season of the home: the driest or the dampest one.")
     public enum Season {
         /** The driest season. */
@@ -39,37 +39,29 @@ public record Movement(
         DAMPEST
     }
 
-    /** Where the joints of a panel would open. */
     @Describe("Where the joints of a panel would open if the glue let them. RIM: the segments have become too high for"
             + " their bases. TIPS: they have become too low. NOWHERE: nothing moves.")
     public enum OpensAt {
-        /** At the rim. */
         RIM,
-        /** At the tips. */
         TIPS,
-        /** Not at all. */
         NOWHERE
     }
 
-    /** The moisture contents of stock and home. */
     @Describe("The moisture contents of stock and home, water over ovendry mass. Those that follow from temperature and"
             + " humidity are for Sitka spruce, midway between taking water up and giving it off (Wood Handbook,"
             + " FPL-GTR-282, p. 4-3 and 4-4). Other woods depart from it. Between taking up and giving off alone lie 1"
             + " to 4 percentage points (Swedish Wood).")
     public record MoistureContents(
-            @Describe(value = "Moisture content of the stock.", quantity = Quantity.PERCENT, example = "10")
+            @Describe(value = "Moisture content of the stock.", quantity = PERCENT, example = "10")
             double stock,
 
-            @Describe(value = "Moisture content in the driest season.", quantity = Quantity.PERCENT, example = "6.5014")
+            @Describe(value = "Moisture content in the driest season.", quantity = PERCENT, example = "6.5014")
             double driest,
 
-            @Describe(
-                    value = "Moisture content in the dampest season.",
-                    quantity = Quantity.PERCENT,
-                    example = "11.3185")
+            @Describe(value = "Moisture content in the dampest season.", quantity = PERCENT, example = "11.3185")
             double dampest,
 
-            @Describe(value = "The middle between driest and dampest.", quantity = Quantity.PERCENT, example = "8.91")
+            @Describe(value = "The middle between driest and dampest.", quantity = PERCENT, example = "8.91")
             double home,
 
             @Describe(
@@ -93,26 +85,25 @@ public record Movement(
         }
     }
 
-    /** How a length changes. */
     @Describe("How a length changes with moisture; below 0 it shrinks.")
     public record LengthChange(
             @Describe(
                     value = "Change from the stock's moisture content to the driest season.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "-0.4051",
                     min = -1e18)
             double toDriest,
 
             @Describe(
                     value = "Change from the stock's moisture content to the dampest season.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "0.1527",
                     min = -1e18)
             double toDampest,
 
             @Describe(
                     value = "Change from the driest to the dampest season.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "0.5577",
                     min = -1e18)
             double betweenSeasons) {
@@ -122,26 +113,25 @@ public record Movement(
         }
     }
 
-    /** How an angle changes. */
     @Describe("How an angle changes with moisture; below 0 it becomes smaller.")
     public record AngleChange(
             @Describe(
                     value = "Change from the stock's moisture content to the driest season.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "0.5122",
                     min = -1e18)
             double toDriest,
 
             @Describe(
                     value = "Change from the stock's moisture content to the dampest season.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "-0.1923",
                     min = -1e18)
             double toDampest,
 
             @Describe(
                     value = "Change from the driest to the dampest season.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "-0.7045",
                     min = -1e18)
             double betweenSeasons) {
@@ -151,7 +141,6 @@ public record Movement(
         }
     }
 
-    /** What the joints of one panel have to take. */
     @Describe("What the joints between the segments of one panel have to take.")
     public record PanelMovement(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -163,10 +152,7 @@ public record Movement(
                     example = "false")
             boolean mirrored,
 
-            @Describe(
-                    value = "Base distance at the stock's moisture content.",
-                    quantity = Quantity.LENGTH,
-                    example = "39.3425")
+            @Describe(value = "Base distance at the stock's moisture content.", quantity = LENGTH, example = "39.3425")
             double baseDistance,
 
             @Describe(
@@ -181,12 +167,11 @@ public record Movement(
             @Describe(value = "What would open in the dampest season.", optional = true)
             PanelGap dampest) {}
 
-    /** What would open between the segments of a panel. */
     @Describe("What would open between the segments of a panel in a season, if it all opened in one joint.")
     public record PanelGap(
             @Describe(
                     value = "Change of the sum of tip angles times the base distance.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "1.0551")
             double gap,
 

@@ -51,7 +51,6 @@ public final class MovementCalculator {
      * The movement of a design's wood.
      *
      * @param asked a section that keeps its Bean Validation constraints
-     * @param design the design
      * @throws ImpossibleDesignException if moisture or grain cannot be as they are stated
      */
     public static Movement calculate(MovementRequest asked, Design design) {

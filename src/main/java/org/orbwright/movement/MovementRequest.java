@@ -9,21 +9,13 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * The moisture of the stock and of the sphere's home, and how the growth rings lie in the strips.
- *
- * @param stock the moisture of the wood when it is ripped, glued up and turned
- * @param home the seasons of the place where the sphere will be
- * @param grain the strips that are not flat-sawn, or null for none
- */
 @Describe("The moisture of the stock and of the sphere's home, and how the growth rings lie in the strips.")
 public record MovementRequest(
         @NotNull @Valid ClimateRequest stock,
@@ -38,7 +30,7 @@ public record MovementRequest(
 
     /** Copies the list of grains. */
     public MovementRequest {
-        grain = grain == null ? null : Collections.unmodifiableList(new ArrayList<>(grain));
+        grain = Copies.of(grain);
     }
 
     /** The same with everything filled in. */
@@ -49,8 +41,7 @@ public record MovementRequest(
     /** The air that wood has come to rest in, or its moisture content. */
     @Describe("How moist the wood is: either its moisture content as a meter reads it, or the temperature and the"
             + " relative humidity of the air. The wood has lain in that air until its moisture no longer changes. The"
-            + " equation behind the"
-            + " air is for Sitka spruce; other woods depart from it.")
+            + " equation behind the air is for Sitka spruce; other woods depart from it.")
     public record ClimateRequest(
             @Describe(
                     value = "Temperature of the air, in degrees Celsius whatever the unit of lengths is. The equation"
@@ -81,13 +72,11 @@ public record MovementRequest(
             @DecimalMax("250")
             Double moistureContent) {}
 
-    /** The seasons of the place where the sphere will be. */
     @Describe("The seasons of the place where the sphere will be: in heated rooms winter is the driest.")
     public record HomeRequest(
             @NotNull @Valid ClimateRequest driest,
             @NotNull @Valid ClimateRequest dampest) {}
 
-    /** How the growth rings lie in one strip. */
     @Describe("How the growth rings lie in one strip.")
     public record GrainRequest(
             @Describe(

@@ -3,7 +3,6 @@ package org.orbwright.movement;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Mass of one wood. */
 @Describe("Mass of one wood, for all copies, at the stock's moisture content and at the home's mean one: 1000 kg/m3"
         + " times specific gravity times volume times (1 + moisture content / 100). The designed volume is taken"
         + " for that at 12 % moisture content. Left out where the density is not known.")
@@ -19,8 +18,7 @@ public record SpeciesMass(
         Double blanksAtStock,
 
         @Describe(
-                value = "Mass of its strips at the home's mean moisture content; left out where a blank is too"
-                        + " short.",
+                value = "Mass of its strips at the home's mean moisture content; left out where a blank is too short.",
                 quantity = Quantity.MASS,
                 example = "2.8616",
                 optional = true)

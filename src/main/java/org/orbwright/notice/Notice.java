@@ -37,7 +37,6 @@ public record Notice(Kind kind, String code, String text) {
     /**
      * A text in lines, broken between words where it can be.
      *
-     * @param text the text
      * @param most the most letters of a line
      */
     public static List<String> wrapped(String text, int most) {

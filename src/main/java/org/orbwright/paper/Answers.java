@@ -15,13 +15,7 @@ import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.StockPlan;
 import org.orbwright.turning.TurningPlan;
 
-/**
- * The answer of a build, and the design that it is for; what is null in it waits for something, and is not printed.
- *
- * @param design the design
- * @param build the answer
- * @param paper what is printed, filled in
- */
+/** A build's answer with its design and what is printed. What is null waits for something, and is not printed. */
 record Answers(Design design, Answer build, PaperRequest paper) {
 
     /** Whether a part is printed. */

@@ -3,12 +3,8 @@ package org.orbwright.paper;
 import java.io.IOException;
 
 /**
- * A piece of a sheet that no page parts; sizes in millimetres.
- *
- * @param height its height
- * @param leads whether it stays with the block that follows it
- * @param head what is drawn above it where a column starts with it or another head went before; null for nothing
- * @param ink what it looks like
+ * A piece of a sheet that stays on one page; sizes in millimetres. One that leads stays with the block that follows it.
+ * Its head, or null, is drawn above it at the top of a column and where another head went before.
  */
 record Block(double height, boolean leads, Block head, Ink ink) {
 

@@ -3,11 +3,7 @@ package org.orbwright.paper;
 import java.io.IOException;
 import java.util.List;
 
-/**
- * Blocks one below the other.
- *
- * @param blocks the blocks
- */
+/** Blocks one below the other. */
 record Column(List<Block> blocks) {
 
     /** Copies the list. */

@@ -42,12 +42,14 @@ final class DesignSections {
 
     private static void begin(Answers answers, SetUp section) {
         section.cautions(Step.GENERAL)
-                .text("Solid: " + answers.design().solid().name() + ". Take the set-ups in their order, tick each box,"
-                        + " and write what you measured into the boxes.");
+                .text("Solid: " + answers.design().solid().name()
+                        + ". Take the set-ups in their order, tick each box, and write what you measured into"
+                        + " the boxes.");
         if (answers.design().unit() == LengthUnit.IN) {
-            section.text("Beside inches in decimals stands the nearest 1/64 in as a rule shows it. What follows it is"
-                    + " how much the true measure is more (+) or less (-), in inches. 3 9/64 + 0.003 is three"
-                    + " thousandths more than 3 9/64.");
+            section.text(
+                    "Beside inches in decimals stands the nearest 1/64 in as a rule shows it. What follows it is how"
+                            + " much the true measure is more (+) or less (-), in inches. 3 9/64 + 0.003 is three"
+                            + " thousandths more than 3 9/64.");
         }
     }
 
@@ -67,15 +69,15 @@ final class DesignSections {
         if (answers.design().has(DesignPart.THICKNESS)) {
             section.length("Panel thickness", answers.design().thickness()).wall(sphere.thinnestWall());
         }
-        List<List<String>> rows = new ArrayList<>();
-        for (FaceSegments face : answers.segments().faces()) {
-            rows.add(List.of(
-                    name(face.face(), face.places()),
-                    Integer.toString(face.panelsPerSphere()),
-                    Integer.toString(face.panels()),
-                    section.cell(face.baseDistance())));
-        }
-        section.table(List.of("Panel", "In one sphere", "In all", section.column("Base distance")), rows);
+        section.table(
+                section.headings("Panel", "In one sphere", "In all", "Base distance,"),
+                answers.segments().faces().stream()
+                        .map(face -> section.row(
+                                name(face.face(), face.places()),
+                                face.panelsPerSphere(),
+                                face.panels(),
+                                face.baseDistance()))
+                        .toList());
         for (SphereKind kind : answers.design().spheres()) {
             section.picture(
                     SphereDrawing.draw(answers.design(), kind, SphereDrawing.AZIMUTH, SphereDrawing.ELEVATION, true));
@@ -98,24 +100,25 @@ final class DesignSections {
             List<List<String>> rows = new ArrayList<>();
             for (StripYield strip : lamination.strips()) {
                 Optional<StripNeed> ripped = StockSections.ripped(answers, index, strip.band());
-                rows.add(List.of(
-                        Integer.toString(strip.band()),
+                rows.add(section.row(
+                        strip.band(),
                         strip.species(),
-                        section.cell(ripped.map(StripNeed::width).orElse(strip.width())),
-                        section.cell(ripped.map(StripNeed::thickness).orElse(strip.thickness())),
-                        section.cell(strip.width()),
-                        counted(strip.count()),
+                        ripped.map(StripNeed::width).orElse(strip.width()),
+                        ripped.map(StripNeed::thickness).orElse(strip.thickness()),
+                        strip.width(),
+                        strip.count(),
                         ""));
             }
-            List<String> headings = List.of(
-                    "Band",
-                    "Wood",
-                    section.column("Rip to"),
-                    section.column("Thickness"),
-                    section.column("Width in the blank"),
-                    "Strips",
-                    "Measured");
-            section.table(headings, rows)
+            section.table(
+                            section.headings(
+                                    "Band",
+                                    "Wood",
+                                    "Rip to,",
+                                    "Thickness,",
+                                    "Width in the blank,",
+                                    "Strips",
+                                    "Measured"),
+                            rows)
                     .check("Bands are numbered from the base to the tip. All strips ripped, and each pile marked with"
                             + " its band.");
         }
@@ -156,9 +159,8 @@ final class DesignSections {
                         + glue(stage) + ", " + minutes(stage) + ".");
             }
             for (GlueWork stage : gluing.layerStages()) {
-                section.check(
-                        "Plane the layers, and glue " + (stage.seams() + 1) + " of them face to face, bands on bands:"
-                                + " about " + glue(stage) + ", " + minutes(stage) + ".");
+                section.check("Plane the layers, and glue " + (stage.seams() + 1)
+                        + " of them face to face, bands on bands: about " + glue(stage) + ", " + minutes(stage) + ".");
             }
             section.check("Glue hard; both faces flat and parallel; edge of the first band marked.");
             FaceSegments face = answers.segments().faces().get(i);
@@ -196,17 +198,17 @@ final class DesignSections {
         double sin = Math.sin(Math.abs(bandAngle));
         section.heading("Sticks from the " + name(face.face(), face.places()) + " blanks")
                 .cautions(Step.CROSSCUTTING);
-        section.text("Bands are tilted: sticks are sawn across the blank at the band angle, and each gives one segment."
-                        + " The blank lies with its outer face up and the edge of its first band towards you. "
+        section.text("Bands are tilted: sticks are sawn across the blank at the band angle, and each gives one"
+                        + " segment. The blank lies with its outer face up and the edge of its first band towards"
+                        + " you. "
                         + lean(bandAngle, fromSquare))
                 .angle("Band angle, between the base and the bands", bandAngle)
                 .measureAngle("Mitre gauge from square, for the sticks", fromSquare)
                 .measure("Width of a stick, square to its sides", face.baseDistance())
                 .measure("The same along the blank's edge", face.baseDistance() / sin)
                 .length("Stick and kerf, along the blank's edge", (face.baseDistance() + kerf) / sin)
-                .check(
-                        "Sticks sawn, the edge of the first band marked on each; base along one side of the stick, tip on"
-                                + " the other.");
+                .check("Sticks sawn, the edge of the first band marked on each; base along one side of the stick, tip"
+                        + " on the other.");
     }
 
     private static String lean(double bandAngle, double fromSquare) {
@@ -243,9 +245,5 @@ final class DesignSections {
     /** A segment's letter; an asterisk marks the mirror image. */
     static String letter(SegmentCut segment) {
         return segment.segment() + (segment.mirrored() ? "*" : "");
-    }
-
-    private static String counted(Integer count) {
-        return count == null ? "-" : count.toString();
     }
 }

@@ -112,9 +112,10 @@ final class GluingSections {
         if (net.followsStages()) {
             section.check("Tape on the outer faces, new panel to a panel already taped: "
                     + pairs(net.hinges(), Hinge::panel, Hinge::neighbour) + ".");
-            section.text("Turn it over. Glue taped and folded seams as the stages below say, as many at a time as a"
-                    + " stage has. These close as it is folded up: "
-                    + pairs(net.folding(), NetSeam::panel, NetSeam::neighbour) + ".");
+            section.text(
+                    "Turn it over. Glue taped and folded seams as the stages below say, as many at a time as a stage"
+                            + " has. These close as it is folded up: "
+                            + pairs(net.folding(), NetSeam::panel, NetSeam::neighbour) + ".");
             if (!net.last().isEmpty()) {
                 section.text("These seams close last, with the other cap: "
                         + pairs(net.last(), NetSeam::panel, NetSeam::neighbour) + ".");

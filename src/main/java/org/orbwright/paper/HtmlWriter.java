@@ -2,9 +2,6 @@ package org.orbwright.paper;
 
 import java.io.StringWriter;
 import java.util.List;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 import org.orbwright.drawing.SvgWriter;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
@@ -16,11 +13,10 @@ import org.orbwright.paper.ShopSheet.Table;
 import org.orbwright.paper.ShopSheet.Text;
 import org.orbwright.paper.ShopSheet.Value;
 import org.orbwright.sheet.Finding;
-import org.orbwright.xml.XmlText;
+import org.orbwright.xml.Xml;
 
 /** Writes a sheet as a page of HTML 5 that is also well-formed XML: drawings within it, no script, nothing to load. */
 public final class HtmlWriter {
-    private static final String XHTML = "http://www.w3.org/1999/xhtml";
     private static final String STYLE = """
 
             body { font: 16px/1.45 sans-serif; margin: 0 auto; max-width: 54em; padding: 0 1em 2em; color: #111; }
@@ -49,157 +45,108 @@ public final class HtmlWriter {
             }
             """;
 
-    private final XMLStreamWriter xml;
+    private final Xml xml;
     private int pictures;
 
-    private HtmlWriter(XMLStreamWriter xml) {
+    private HtmlWriter(Xml xml) {
         this.xml = xml;
     }
 
     /** The sheet as a page of HTML. */
     public static String write(ShopSheet sheet) {
         StringWriter text = new StringWriter();
-        try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
-            new HtmlWriter(xml).document(sheet);
-            xml.close();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        new HtmlWriter(Xml.html(text)).document(sheet);
         return text.toString();
     }
 
-    private void document(ShopSheet sheet) throws XMLStreamException {
-        xml.writeDTD("<!DOCTYPE html>\n");
-        xml.writeStartElement("html");
-        xml.writeDefaultNamespace(XHTML);
-        xml.writeAttribute("lang", "en");
-        xml.writeStartElement("head");
-        xml.writeEmptyElement("meta");
-        xml.writeAttribute("charset", "UTF-8");
-        xml.writeEmptyElement("meta");
-        xml.writeAttribute("name", "viewport");
-        xml.writeAttribute("content", "width=device-width, initial-scale=1");
-        element("title", "", sheet.title());
-        element("style", "", STYLE);
-        xml.writeEndElement();
-        xml.writeStartElement("body");
-        element("h1", "", sheet.title());
-        for (String line : sheet.opening()) {
-            element("p", "", line);
-        }
+    private void document(ShopSheet sheet) {
+        xml.open("head").empty("meta", "charset", "UTF-8");
+        xml.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        text("title", sheet.title());
+        text("style", STYLE);
+        xml.close(1).open("body");
+        text("h1", sheet.title());
+        sheet.opening().forEach(line -> text("p", line));
         for (Finding finding : sheet.findings()) {
-            xml.writeStartElement("p");
-            xml.writeAttribute("class", "finding " + finding.severity());
-            element("strong", "", finding.severity().name());
-            characters(" " + finding.message());
-            xml.writeEndElement();
+            xml.open("p", "class", "finding " + finding.severity());
+            text("strong", finding.severity().name());
+            words(" " + finding.message()).close(1);
         }
-        for (Section section : sheet.sections()) {
-            section(section);
-        }
-        xml.writeEndElement();
-        xml.writeEndElement();
-        xml.writeEndDocument();
+        sheet.sections().forEach(this::section);
+        xml.close(2).end();
     }
 
     /** Neighbouring values share a table. */
-    private void section(Section section) throws XMLStreamException {
-        xml.writeStartElement("section");
-        element("h2", "", section.title());
+    private void section(Section section) {
+        xml.open("section");
+        text("h2", section.title());
         boolean values = false;
         for (Step step : section.steps()) {
-            if (step instanceof Value != values) {
-                if (values) {
-                    xml.writeEndElement();
-                } else {
-                    xml.writeStartElement("table");
-                }
-                values = !values;
+            if (step instanceof Value && !values) {
+                xml.open("table");
+            } else if (values && !(step instanceof Value)) {
+                xml.close(1);
             }
+            values = step instanceof Value;
             step(step);
         }
-        if (values) {
-            xml.writeEndElement();
-        }
-        xml.writeEndElement();
+        xml.close(values ? 2 : 1);
     }
 
-    private void step(Step step) throws XMLStreamException {
+    private void step(Step step) {
         if (step instanceof Heading heading) {
-            element("h3", "", heading.text());
+            text("h3", heading.text());
         } else if (step instanceof Text text) {
-            element("p", "", text.text());
+            text("p", text.text());
         } else if (step instanceof Value value) {
             value(value);
         } else if (step instanceof Table table) {
-            table(table);
+            xml.open("table");
+            row("th", table.headings());
+            table.rows().forEach(row -> row("td", row));
+            xml.close(1);
         } else if (step instanceof Check check) {
-            xml.writeStartElement("p");
-            xml.writeStartElement("label");
-            xml.writeEmptyElement("input");
-            xml.writeAttribute("type", "checkbox");
-            characters(" " + check.text());
-            xml.writeEndElement();
-            xml.writeEndElement();
+            xml.open("p label").empty("input", "type", "checkbox");
+            words(" " + check.text()).close(2);
         } else if (step instanceof Advice advice) {
-            xml.writeStartElement("p");
-            xml.writeAttribute("class", "caution");
-            element("strong", "", "Caution:");
-            characters(" " + advice.caution().text());
-            xml.writeEndElement();
+            xml.open("p", "class", "caution");
+            text("strong", "Caution:");
+            words(" " + advice.caution().text()).close(1);
         } else if (step instanceof Picture picture) {
             pictures++;
-            xml.writeStartElement("div");
-            xml.writeAttribute("class", "picture");
+            xml.open("div", "class", "picture");
             SvgWriter.write(picture.drawing(), xml, "picture" + pictures + "-");
-            xml.writeEndElement();
+            xml.close(1);
         }
     }
 
-    private void value(Value value) throws XMLStreamException {
-        xml.writeStartElement("tr");
-        element("td", "", value.label());
-        element("td", "number", value.number());
-        element("td", "unit", value.unit());
-        element("td", "", value.fraction());
-        xml.writeStartElement("td");
+    private void value(Value value) {
+        xml.open("tr");
+        text("td", value.label());
+        text("td", value.number(), "class", "number");
+        text("td", value.unit(), "class", "unit");
+        text("td", value.fraction());
+        xml.open("td");
         if (value.measured()) {
-            characters("measured: ");
-            element("span", "blank", "\u00a0");
+            words("measured: ");
+            text("span", "\u00a0", "class", "blank");
         }
-        xml.writeEndElement();
-        xml.writeEndElement();
+        xml.close(2);
     }
 
-    private void table(Table table) throws XMLStreamException {
-        xml.writeStartElement("table");
-        row("th", table.headings());
-        for (List<String> row : table.rows()) {
-            row("td", row);
-        }
-        xml.writeEndElement();
+    private void row(String cell, List<String> texts) {
+        xml.open("tr");
+        texts.forEach(text -> text(cell, text));
+        xml.close(1);
     }
 
-    private void row(String cell, List<String> texts) throws XMLStreamException {
-        xml.writeStartElement("tr");
-        for (String text : texts) {
-            element(cell, "", text);
-        }
-        xml.writeEndElement();
+    private void text(String name, String text, String... attributes) {
+        xml.open(name, attributes);
+        words(text).close(1);
     }
 
-    private void element(String name, String style, String text) throws XMLStreamException {
-        xml.writeStartElement(name);
-        if (!style.isEmpty()) {
-            xml.writeAttribute("class", style);
-        }
-        characters(text);
-        xml.writeEndElement();
-    }
-
-    /** The text, with a mark in place of what no XML document may hold and of control characters. */
-    private void characters(String text) throws XMLStreamException {
-        xml.writeCharacters(XmlText.legal(text.replaceAll("[\u007f-\u009f]", "\ufffd")));
+    /** The text, with a mark in place of control characters. */
+    private Xml words(String text) {
+        return xml.words(text.replaceAll("[\u007f-\u009f]", "\ufffd"));
     }
 }

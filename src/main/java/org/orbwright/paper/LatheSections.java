@@ -11,14 +11,10 @@ import org.orbwright.sheet.Caution.Step;
 import org.orbwright.sphere.SphereSizing.FaceSizing;
 import org.orbwright.turning.CupHold;
 import org.orbwright.turning.FinishPlan;
-import org.orbwright.turning.FinishPlan.GritStep;
 import org.orbwright.turning.Holding;
 import org.orbwright.turning.Holding.Seat;
 import org.orbwright.turning.Roughing;
-import org.orbwright.turning.Roughing.DepthStation;
 import org.orbwright.turning.Roughing.PolygonProfile;
-import org.orbwright.turning.Roughing.ProfileCorner;
-import org.orbwright.turning.Roughing.RingGauge;
 import org.orbwright.turning.SpeedLimits.SpeedLimit;
 
 /** The work on the lathe. */
@@ -43,8 +39,9 @@ final class LatheSections {
         for (FaceSizing face : answers.sphere().faces()) {
             section.length("Disc that finds the centre of " + Article.with(face.face()), face.mountingDiscDiameter());
         }
-        section.check("Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed"
-                + " and rest.");
+        section.check(
+                "Every seam looked at; discs glued on centre, glue hard; work turned once by hand, clear of bed and"
+                        + " rest.");
         return section.build();
     }
 
@@ -64,36 +61,20 @@ final class LatheSections {
         limits(answers, section);
         section.measure("Diameter as it leaves the tool", roughing.turnedDiameter());
         section.heading("Polygon method");
-        section.text("A cylinder as long as it is thick, then corner after corner taken off until the polygon is nearly"
-                + " the sphere. Marks stand half a side from the middle of each side.");
-        List<List<String>> profiles = new ArrayList<>();
-        for (PolygonProfile profile : roughing.profiles()) {
-            profiles.add(List.of(
-                    Integer.toString(profile.sides()),
-                    section.cell(profile.halfSide()),
-                    profile.fromCorner() == null ? "-" : section.cell(profile.fromCorner()),
-                    section.cell(profile.aboveSphere())));
-        }
+        section.text(
+                "A cylinder as long as it is thick, then corner after corner taken off until the polygon is nearly the"
+                        + " sphere. Marks stand half a side from the middle of each side.");
         section.table(
-                List.of(
-                        "Sides",
-                        section.column("Half a side"),
-                        section.column("From the corner"),
-                        section.column("Corner above the sphere")),
-                profiles);
+                section.headings("Sides", "Half a side,", "From the corner,", "Corner above the sphere,"),
+                roughing.profiles().stream()
+                        .map(p -> section.row(p.sides(), p.halfSide(), p.fromCorner(), p.aboveSphere()))
+                        .toList());
         List<List<String>> corners = new ArrayList<>();
         for (PolygonProfile profile : roughing.profiles()) {
-            for (ProfileCorner corner : profile.corners()) {
-                corners.add(List.of(
-                        Integer.toString(profile.sides()),
-                        section.cell(corner.at()),
-                        section.cell(corner.diameter()),
-                        ""));
-            }
+            profile.corners()
+                    .forEach(corner -> corners.add(section.row(profile.sides(), corner.at(), corner.diameter(), "")));
         }
-        section.table(
-                List.of("Sides", section.column("Corner from the middle"), section.column("Diameter"), "Measured"),
-                corners);
+        section.table(section.headings("Sides", "Corner from the middle,", "Diameter,", "Measured"), corners);
         gauges(roughing, section);
         section.heading("Turning the sphere around").cautions(Step.REVERSING);
         if (answers.turning().cups() != null) {
@@ -115,8 +96,9 @@ final class LatheSections {
         section.heading("Speeds to stay under");
         section.text(
                 "These are limits by a rule of thumb (common practice, no source): diameter in inches times turns a"
-                        + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work."
-                        + " Lower speeds can still be dangerous. Start at the lathe's lowest speed.");
+                        + " minute is 6000 for segmented and hollow work, 9000 for sound, balanced, solid work. Lower"
+                        + " speeds"
+                        + " can still be dangerous. Start at the lathe's lowest speed.");
         speed("glued-up solid", answers.turning().speeds().solid(), section);
         speed("sphere", answers.turning().speeds().sphere(), section);
     }
@@ -128,29 +110,22 @@ final class LatheSections {
 
     private static void gauges(Roughing roughing, SetUp section) {
         section.heading("Callipers");
-        section.text("Diameters along the axis, from the middle to the end, and how deep a parting tool goes there from"
-                + " the cylinder.");
-        List<List<String>> depths = new ArrayList<>();
-        for (DepthStation station : roughing.depths()) {
-            depths.add(List.of(
-                    section.cell(station.at()), section.cell(station.diameter()), section.cell(station.depth()), ""));
-        }
+        section.text(
+                "Diameters along the axis, from the middle to the end, and how deep a parting tool goes there from the"
+                        + " cylinder.");
         section.table(
-                List.of(
-                        section.column("From the middle"),
-                        section.column("Diameter"),
-                        section.column("Depth"),
-                        "Measured"),
-                depths);
+                section.headings("From the middle,", "Diameter,", "Depth,", "Measured"),
+                roughing.depths().stream()
+                        .map(station -> section.row(station.at(), station.diameter(), station.depth(), ""))
+                        .toList());
         section.heading("Ring gauges");
         section.text("Laid anywhere on the sphere, a ring touches all around, and the sphere stands through it by the"
                 + " sagitta. A ring that rocks lies on a ridge.");
-        List<List<String>> rings = new ArrayList<>();
-        for (RingGauge gauge : roughing.gauges()) {
-            rings.add(List.of(section.cell(gauge.chord()), section.cell(gauge.sagitta()), ""));
-        }
         section.table(
-                List.of(section.column("Inner diameter of the ring"), section.column("Sagitta"), "Measured"), rings);
+                section.headings("Inner diameter of the ring,", "Sagitta,", "Measured"),
+                roughing.gauges().stream()
+                        .map(gauge -> section.row(gauge.chord(), gauge.sagitta(), ""))
+                        .toList());
         section.check("The rings touch all around wherever they are laid.");
     }
 
@@ -191,14 +166,11 @@ final class LatheSections {
     }
 
     private static void finish(FinishPlan finish, SetUp section) {
-        List<List<String>> grits = new ArrayList<>();
-        for (GritStep grit : finish.grits()) {
-            grits.add(List.of(
-                    Integer.toString(grit.grit()), section.cell(grit.before()), section.cell(grit.after()), ""));
-        }
         section.table(
-                List.of("Grit", section.column("Diameter before"), section.column("Diameter after"), "Measured"),
-                grits);
+                section.headings("Grit", "Diameter before,", "Diameter after,", "Measured"),
+                finish.grits().stream()
+                        .map(grit -> section.row(grit.grit(), grit.before(), grit.after(), ""))
+                        .toList());
         if (finish.finish() != null) {
             section.number(
                             "Finish for all coats of one sphere",

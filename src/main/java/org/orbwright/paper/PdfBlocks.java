@@ -4,9 +4,9 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.orbwright.drawing.Anchor;
 import org.orbwright.drawing.Drawing;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
+import org.orbwright.drawing.Label;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Check;
 import org.orbwright.paper.ShopSheet.Heading;
@@ -20,7 +20,7 @@ import org.orbwright.sheet.Finding;
 import org.orbwright.sheet.Finding.Severity;
 
 /** Turns findings and the steps of a sheet into blocks of one width. */
-final class PdfBlocks {
+record PdfBlocks(PdfLetters letters, PdfDrawing drawings, double width) {
     /** Height of the letters, 8.2 points; in millimetres, as all sizes here. */
     static final double LETTERS = 2.9;
 
@@ -51,16 +51,6 @@ final class PdfBlocks {
     private static final double NUMBER = 25;
 
     private static final double HIGHEST_PICTURE = 110;
-
-    private final PdfLetters letters;
-    private final PdfDrawing drawings;
-    private final double width;
-
-    PdfBlocks(PdfLetters letters, PdfDrawing drawings, double width) {
-        this.letters = letters;
-        this.drawings = drawings;
-        this.width = width;
-    }
 
     /** Whether a step can be read at this width. */
     boolean takes(Step step) {

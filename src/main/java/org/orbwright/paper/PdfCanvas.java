@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
-import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Anchor;
 
 /** A page to draw on, in millimetres from its top left corner, y downwards. */
 final class PdfCanvas implements Closeable {

@@ -14,19 +14,19 @@ import org.apache.pdfbox.pdmodel.graphics.pattern.PDTilingPattern;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
+import org.orbwright.drawing.Area;
 import org.orbwright.drawing.Drawing;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Paper;
-import org.orbwright.drawing.Drawing.Pen;
+import org.orbwright.drawing.Ink;
+import org.orbwright.drawing.Label;
+import org.orbwright.drawing.Letters;
+import org.orbwright.drawing.Line;
+import org.orbwright.drawing.Mark;
+import org.orbwright.drawing.Paper;
 import org.orbwright.drawing.PathData;
 import org.orbwright.drawing.PathData.Command;
 import org.orbwright.drawing.PathData.Move;
 import org.orbwright.drawing.PathData.Straight;
+import org.orbwright.drawing.Pen;
 import org.orbwright.drawing.Tones;
 
 /** Draws drawings onto the pages of one document, as lines, not as dots. */
@@ -45,14 +45,8 @@ final class PdfDrawing {
     private final Map<String, PDTilingPattern> hatches = new HashMap<>();
 
     /**
-     * Draws a drawing.
-     *
-     * @param drawing the drawing
-     * @param canvas where to
-     * @param left where its left edge lies
-     * @param top where its upper edge lies
-     * @param scale size on paper of one millimetre of the drawing
-     * @param thin width of a thin line on paper
+     * Draws a drawing with its upper left corner at a place. The scale is the size on paper of one millimetre of the
+     * drawing; thin is the width of a thin line on paper.
      */
     void draw(Drawing drawing, PdfCanvas canvas, double left, double top, double scale, double thin)
             throws IOException {

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.document.PaperSize;
-import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Anchor;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Heading;
 import org.orbwright.paper.ShopSheet.Picture;

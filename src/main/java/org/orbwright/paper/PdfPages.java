@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitWidthDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
-import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Anchor;
 
 /** The pages of a document, with a bookmark for each section; all stay open until they are numbered. */
 final class PdfPages {
@@ -53,10 +53,8 @@ final class PdfPages {
     }
 
     /**
-     * Writes the title and the page's number at the foot of every page, and closes them.
-     *
-     * @param title the title
-     * @param warning what goes before the title, in bold letters; empty for nothing
+     * Writes the title and the page's number at the foot of every page, and closes them. The warning, unless it is
+     * empty, goes before the title in bold letters.
      */
     void number(String title, String warning) throws IOException {
         for (int i = 0; i < canvases.size(); i++) {

@@ -26,12 +26,8 @@ final class PdfPath {
     }
 
     /**
-     * Lays a path down, to be stroked or filled afterwards. It is scaled here and not by the page's matrix, whose
-     * numbers are written to five decimals only.
-     *
-     * @param path the path
-     * @param scale size on paper of one millimetre of the path
-     * @param out where to
+     * Lays a path down, to be stroked or filled afterwards. The scale is the size on paper of one millimetre of the
+     * path. It is scaled here and not by the page's matrix, whose numbers are written to five decimals only.
      */
     static void lay(PathData path, double scale, PDPageContentStream out) throws IOException {
         PdfPath writer = new PdfPath(out, scale);

@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.orbwright.drawing.Drawing.Anchor;
+import org.orbwright.drawing.Anchor;
 import org.orbwright.paper.ShopSheet.Table;
 
 /** A table whose columns are as wide as what stands in them; an empty cell is a blank to write into. */

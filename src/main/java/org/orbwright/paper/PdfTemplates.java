@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.orbwright.document.PaperSize;
+import org.orbwright.drawing.Anchor;
 import org.orbwright.drawing.Drawing;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
+import org.orbwright.drawing.Label;
+import org.orbwright.drawing.Mark;
 import org.orbwright.drawing.PathData;
 import org.orbwright.paper.Plates.Placed;
 import org.orbwright.paper.Plates.Plate;
@@ -18,7 +18,7 @@ import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.Tiling.Cross;
 
 /** Lays templates over pages at true size, with crosses where pages meet and a bar that proves the print's scale. */
-final class PdfTemplates {
+record PdfTemplates(PdfPages pages, PdfDrawing drawings, PaperSize paper, Bar bar) {
     private static final double THIN = 0.12;
     /** Half the length of a cross; in millimetres. */
     private static final double CROSS = 4;
@@ -30,17 +30,6 @@ final class PdfTemplates {
     private static final double LETTERS = 3;
     private static final double LINE = 4.2;
     private static final double BAR_STROKE = 3;
-    private final PdfPages pages;
-    private final PdfDrawing drawings;
-    private final PaperSize paper;
-    private final Bar bar;
-
-    PdfTemplates(PdfPages pages, PdfDrawing drawings, PaperSize paper, Bar bar) {
-        this.pages = pages;
-        this.drawings = drawings;
-        this.paper = paper;
-        this.bar = bar;
-    }
 
     /** Draws all templates, as many on a page as fit. */
     void draw(List<Drawing> templates) throws IOException {

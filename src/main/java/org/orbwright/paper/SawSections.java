@@ -54,8 +54,8 @@ final class SawSections {
                         legs(answers.design(), answers.design().panels().get(i), jig, section);
                     }
                 } else {
-                    section.text("The mirror image of segment " + segment.segment() + ": its settings with left and"
-                            + " right changed.");
+                    section.text("The mirror image of segment " + segment.segment()
+                            + ": its settings with left and right changed.");
                 }
                 outline(segment, section);
                 if (yield != null) {
@@ -177,9 +177,8 @@ final class SawSections {
         SetUp section = answers.section("Closing test");
         section.text(
                 "Put the segments of a panel together dry, tips together, before any glue. The last joint shows the"
-                        + " errors of all sawn legs added up. If it stays open, the tip angles are too small:"
-                        + " turn the mitres"
-                        + " further from square. If the last segment has no room, they are too large.");
+                        + " errors of all sawn legs added up. If it stays open, the tip angles are too small: turn the"
+                        + " mitres further from square. If the last segment has no room, they are too large.");
         String error = SetUp.degrees(answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             section.heading(face.face() + ", " + face.sides() + " segments")
@@ -203,8 +202,8 @@ final class SawSections {
         section.text("The panel lies inner face down, and the blade takes most from the inner face. "
                         + (land
                                 ? "It comes out below the land, which bears on a fence above the blade."
-                                : "There is no land: it comes out at the rim of the outer face, where no wood is left"
-                                        + " to bear on a fence; see the findings."))
+                                : "There is no land: it comes out at the rim of the outer face, where no wood"
+                                        + " is left to bear on a fence; see the findings."))
                 .angle("Trial error of an angle", answers.jig().trialError());
         for (JigFace face : answers.jig().faces()) {
             BevelCut bevel = face.bevel();
@@ -235,8 +234,8 @@ final class SawSections {
     }
 
     private static void upright(UprightCut cut, SetUp section) {
-        section.text("The tilt is steeper than saws commonly go. The same cut with the panel upright, clamped with its"
-                        + " outer face to a carrier, the blade leaning away from the carrier:")
+        section.text("The tilt is steeper than saws commonly go. The same cut with the panel upright, clamped with"
+                        + " its outer face to a carrier, the blade leaning away from the carrier:")
                 .measureAngle("Blade tilt with the panel upright", cut.tilt().angle());
         proof("upright", "the table", cut.tilt(), section);
         section.measure("Carrier's face to the blade", cut.carrierToBlade())

@@ -1,6 +1,7 @@
 package org.orbwright.paper;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.orbwright.drawing.Drawing;
@@ -26,13 +27,7 @@ final class SetUp {
     private final List<Caution> cautions;
     private final List<Step> steps = new ArrayList<>();
 
-    /**
-     * A section without steps.
-     *
-     * @param title what it is called
-     * @param unit the design's unit
-     * @param cautions all cautions, of which a section takes those of its steps
-     */
+    /** A section without steps in the design's unit. Of all cautions it takes those of its steps. */
     SetUp(String title, LengthUnit unit, List<Caution> cautions) {
         this.title = title;
         this.unit = unit;
@@ -121,9 +116,13 @@ final class SetUp {
         return rows.isEmpty() ? this : add(new Table(headings, rows));
     }
 
-    /** A length for a table: the number, in inches with its fraction. */
-    String cell(double millimetres) {
-        return unit.sayWithFraction(millimetres);
+    /** A row of a table. A double is a length in millimetres, in inches with its fraction; null is a dash. */
+    List<String> row(Object... cells) {
+        return Arrays.stream(cells).map(this::cell).toList();
+    }
+
+    private String cell(Object cell) {
+        return cell == null ? "-" : cell instanceof Double length ? unit.sayWithFraction(length) : cell.toString();
     }
 
     /** The symbol of the unit of lengths. */
@@ -131,9 +130,11 @@ final class SetUp {
         return unit.symbol();
     }
 
-    /** The heading of a column of lengths. */
-    String column(String name) {
-        return name + ", " + unit.symbol();
+    /** The headings of a table; one that ends in a comma is of lengths and gets their unit. */
+    List<String> headings(String... names) {
+        return Arrays.stream(names)
+                .map(name -> name.endsWith(",") ? name + " " + unit.symbol() : name)
+                .toList();
     }
 
     /** A length with its unit, for a sentence. */

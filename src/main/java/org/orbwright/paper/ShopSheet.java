@@ -8,15 +8,9 @@ import org.orbwright.sheet.Caution;
 import org.orbwright.sheet.Finding;
 
 /**
- * A sheet for the bench: the numbers of a build in the order of the work, as they are written.
- *
- * @param title what it is called
- * @param paper the paper that it is printed on
- * @param findings what the design gets wrong or nearly wrong, gravest first
- * @param missing the parts that were asked for and that the build does not have
- * @param sections the set-ups, in the order of the work
- * @param bar the bar on every page of a template
- * @param templates drawings to be printed at true size
+ * A sheet for the bench: the numbers of a build in the order of the work, as they are written. Findings stand gravest
+ * first. Missing are the parts that were asked for and that the build does not have. Templates are to be printed at
+ * true size, each page with the bar.
  */
 public record ShopSheet(
         String title,
@@ -52,12 +46,7 @@ public record ShopSheet(
         return lines;
     }
 
-    /**
-     * A set-up.
-     *
-     * @param title what it is called
-     * @param steps what is read, done and measured, in order
-     */
+    /** A set-up: what is read, done and measured, in order. */
     public record Section(String title, List<Step> steps) {
 
         /** Copies the list. */
@@ -66,48 +55,22 @@ public record ShopSheet(
         }
     }
 
-    /**
-     * A bar of known length.
-     *
-     * @param millimetres its length
-     * @param text the length as it is written beside it
-     */
+    /** A bar of known length, and that length as it is written beside it. */
     public record Bar(double millimetres, String text) {}
 
     /** A part of a set-up. */
     public sealed interface Step permits Heading, Text, Value, Table, Check, Advice, Picture {}
 
-    /**
-     * A heading within the set-up.
-     *
-     * @param text the heading
-     */
+    /** A heading within the set-up. */
     public record Heading(String text) implements Step {}
 
-    /**
-     * A paragraph.
-     *
-     * @param text the paragraph
-     */
+    /** A paragraph. */
     public record Text(String text) implements Step {}
 
-    /**
-     * A number.
-     *
-     * @param label what it is
-     * @param number the number
-     * @param unit its unit; empty for a count
-     * @param fraction the number as a fraction; empty where none is written
-     * @param measured whether there is a blank for the measured value
-     */
+    /** A number. A count has no unit, and the fraction may be empty. A measured one has a blank to fill in. */
     public record Value(String label, String number, String unit, String fraction, boolean measured) implements Step {}
 
-    /**
-     * Rows of numbers.
-     *
-     * @param headings one for each column
-     * @param rows the cells of each row
-     */
+    /** Rows of numbers, each with a cell for every heading. */
     public record Table(List<String> headings, List<List<String>> rows) implements Step {
 
         /** Copies the lists. */
@@ -117,25 +80,12 @@ public record ShopSheet(
         }
     }
 
-    /**
-     * Something to be done, with a box to tick.
-     *
-     * @param text what is to be done
-     */
+    /** Something to be done, with a box to tick. */
     public record Check(String text) implements Step {}
 
-    /**
-     * A caution at its place.
-     *
-     * @param caution the caution
-     */
+    /** A caution at its place. */
     public record Advice(Caution caution) implements Step {}
 
-    /**
-     * A drawing, reduced to fit.
-     *
-     * @param drawing the drawing
-     * @param trueSize whether what it shows has its own size in it, so that the scale on paper can be told
-     */
+    /** A drawing, reduced to fit; at true size if its scale on paper can be told. */
     public record Picture(Drawing drawing, boolean trueSize) implements Step {}
 }

@@ -57,21 +57,15 @@ public final class ShopSheetCalculator {
     private ShopSheetCalculator() {}
 
     /**
-     * The sheet of a build.
+     * The sheet of a build, for a document that keeps its Bean Validation constraints.
      *
-     * @param document a document that keeps its Bean Validation constraints
      * @throws ImpossibleDesignException if the design, or what a section says of it, cannot exist
      */
     public static ShopSheet sheet(Document document) {
         return sheet(document, SheetCalculator.build(document, STATIONS));
     }
 
-    /**
-     * The sheet of a build that is calculated already.
-     *
-     * @param document the document
-     * @param build its build
-     */
+    /** The sheet of a build that is calculated already. */
     public static ShopSheet sheet(Document document, Answer build) {
         Design design = Design.of(document.design());
         LengthUnit unit = design.unit();

@@ -1,6 +1,5 @@
 package org.orbwright.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,7 +8,6 @@ import org.orbwright.paper.ShopSheet.Section;
 import org.orbwright.sheet.Caution.Step;
 import org.orbwright.stock.CutBoard;
 import org.orbwright.stock.CutStep;
-import org.orbwright.stock.ShoppingRow;
 import org.orbwright.stock.ShoppingRow.Kind;
 import org.orbwright.stock.StockPlan.StripNeed;
 
@@ -20,69 +18,43 @@ final class StockSections {
     static Section cuts(Answers answers) {
         SetUp section = answers.section("Cutting the boards");
         section.cautions(Step.SURFACING, Step.RIPPING, Step.RESAWING);
-        List<List<String>> buys = new ArrayList<>();
-        for (ShoppingRow row : answers.build().purchases().rows()) {
-            if (row.row() == Kind.PURCHASE) {
-                buys.add(List.of(
-                        Integer.toString(row.count()),
-                        row.name() == null ? "-" : row.name(),
-                        row.species(),
-                        section.cell(row.length()),
-                        section.cell(row.width()),
-                        section.cell(row.thickness())));
-            }
-        }
+        List<List<String>> buys = answers.build().purchases().rows().stream()
+                .filter(row -> row.row() == Kind.PURCHASE)
+                .map(row ->
+                        section.row(row.count(), row.name(), row.species(), row.length(), row.width(), row.thickness()))
+                .toList();
         if (!buys.isEmpty()) {
             section.heading("To buy")
-                    .table(
-                            List.of(
-                                    "Boards",
-                                    "Offer",
-                                    "Wood",
-                                    section.column("Length"),
-                                    section.column("Width"),
-                                    section.column("Thickness")),
-                            buys);
+                    .table(section.headings("Boards", "Offer", "Wood", "Length,", "Width,", "Thickness,"), buys);
         }
-        section.text("Settings are measured from the cut before. Sizes are those of the part that comes of the step."
-                + " Write the name of the part on it. What is left over and has no step of its own is waste.");
+        section.text(
+                "Settings are measured from the cut before. Sizes are those of the part that comes of the step. Write"
+                        + " the name of the part on it. What is left over and has no step of its own is waste.");
         for (CutBoard board : answers.stock().boards()) {
-            List<CutStep> steps = answers.build().cuts().stream()
+            List<List<String>> steps = answers.build().cuts().stream()
                     .filter(step -> step.board() == board.number())
+                    .map(step -> row(step, section))
                     .toList();
             section.heading("Board " + board.number() + ": " + (board.name() == null ? "" : board.name() + ", ")
                             + board.species())
-                    .table(headings(section), rows(steps, section))
+                    .table(
+                            section.headings("Step", "Cut", "Setting,", "Length,", "Width,", "Thickness,", "Part"),
+                            steps)
                     .sketch(BoardDrawing.draw(answers.design(), answers.stock(), board.number()));
         }
         return section.check("All boards cut. Each strip is marked with its name, and what is kept is put by.")
                 .build();
     }
 
-    private static List<String> headings(SetUp section) {
-        return List.of(
-                "Step",
-                "Cut",
-                section.column("Setting"),
-                section.column("Length"),
-                section.column("Width"),
-                section.column("Thickness"),
-                "Part");
-    }
-
-    private static List<List<String>> rows(List<CutStep> steps, SetUp section) {
-        List<List<String>> rows = new ArrayList<>();
-        for (CutStep step : steps) {
-            rows.add(List.of(
-                    step.board() + "." + step.step(),
-                    words(step.operation()),
-                    step.setting() == null ? "-" : section.cell(step.setting()),
-                    section.cell(step.length()),
-                    section.cell(step.width()),
-                    section.cell(step.thickness()),
-                    part(step)));
-        }
-        return rows;
+    private static List<String> row(CutStep step, SetUp section) {
+        return section.row(
+                step.board() + "." + step.step(),
+                words(step.operation()),
+                step.setting(),
+                step.length(),
+                step.width(),
+                step.thickness(),
+                part(step));
     }
 
     /** What to write on a part that is not cut further, else what it is. */

@@ -17,7 +17,6 @@ import org.orbwright.segment.SegmentPlan.FaceSegments;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SpeciesYield;
-import org.orbwright.segment.Yield.SphereYield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.sheet.Answer;
 import org.orbwright.sphere.SphereSizing;
@@ -63,15 +62,12 @@ final class SummarySections {
     }
 
     private Section angles() {
+        SetUp section = section("Angles of the saw");
         List<List<String>> tilts = new ArrayList<>();
         List<List<String>> mitres = new ArrayList<>();
         for (FaceAngles face : sheet.angles().faces()) {
-            tilts.add(List.of(
-                    face.face(),
-                    Integer.toString(face.sides()),
-                    Integer.toString(face.count()),
-                    SetUp.degrees(face.bevel()),
-                    SetUp.degrees(face.bladeTilt())));
+            String bevel = SetUp.degrees(face.bevel());
+            tilts.add(section.row(face.face(), face.sides(), face.count(), bevel, SetUp.degrees(face.bladeTilt())));
             for (SegmentAngles segment : face.segments()) {
                 mitres.add(List.of(
                         face.face(),
@@ -81,8 +77,7 @@ final class SummarySections {
                         SetUp.degrees(segment.mitreGaugeRight())));
             }
         }
-        return section("Angles of the saw")
-                .table(List.of("Panel", "Sides", "In one sphere", "Bevel, °", "Blade tilt, °"), tilts)
+        return section.table(List.of("Panel", "Sides", "In one sphere", "Bevel, °", "Blade tilt, °"), tilts)
                 .table(List.of("Panel", "Segment", "Tip, °", "Mitre left, °", "Mitre right, °"), mitres)
                 .text("The blade tilt counts from upright, the mitre from square.")
                 .build();
@@ -96,39 +91,21 @@ final class SummarySections {
             for (SegmentCut segment : face.segments()) {
                 String panel = name(face.face(), face.places());
                 String letter = DesignSections.letter(segment);
-                sizes.add(List.of(
+                sizes.add(section.row(
+                        panel, letter, face.baseDistance(), segment.base(), segment.legLeft(), segment.legRight()));
+                counts.add(section.row(
                         panel,
                         letter,
-                        section.cell(face.baseDistance()),
-                        section.cell(segment.base()),
-                        section.cell(segment.legLeft()),
-                        section.cell(segment.legRight())));
-                counts.add(List.of(
-                        panel,
-                        letter,
-                        Integer.toString(segment.perSphere()),
-                        Integer.toString(segment.total()),
-                        section.cell(segment.stopDistance()),
-                        count(segment.perBlank())));
+                        segment.perSphere(),
+                        segment.total(),
+                        segment.stopDistance(),
+                        segment.perBlank()));
             }
         }
-        return section.table(
-                        List.of(
-                                "Panel",
-                                "Segment",
-                                section.column("Height"),
-                                section.column("Base"),
-                                section.column("Left leg"),
-                                section.column("Right leg")),
-                        sizes)
+        return section.table(section.headings("Panel", "Segment", "Height,", "Base,", "Left leg,", "Right leg,"), sizes)
                 .table(
-                        List.of(
-                                "Panel",
-                                "Segment",
-                                "In one sphere",
-                                "In all",
-                                section.column("Stop to blade"),
-                                "From one blank"),
+                        section.headings(
+                                "Panel", "Segment", "In one sphere", "In all", "Stop to blade,", "From one blank"),
                         counts)
                 .build();
     }
@@ -139,28 +116,33 @@ final class SummarySections {
         List<List<String>> strips = new ArrayList<>();
         for (LaminationYield lamination : sheet.yield().laminations()) {
             String panel = name(lamination.face(), lamination.places());
-            blanks.add(List.of(
+            blanks.add(section.row(
                     panel,
-                    count(lamination.blanks()),
-                    section.cell(lamination.blankLength()),
-                    section.cell(lamination.blankWidth()),
-                    section.cell(lamination.blankThickness())));
+                    lamination.blanks(),
+                    lamination.blankLength(),
+                    lamination.blankWidth(),
+                    lamination.blankThickness()));
             for (StripYield strip : lamination.strips()) {
-                strips.add(List.of(
+                strips.add(section.row(
                         panel,
-                        Integer.toString(strip.band()),
+                        strip.band(),
                         strip.species(),
-                        count(strip.count()),
-                        section.cell(strip.length()),
-                        section.cell(strip.width()),
-                        section.cell(strip.thickness())));
+                        strip.count(),
+                        strip.length(),
+                        strip.width(),
+                        strip.thickness()));
             }
         }
-        List<String> size = List.of(section.column("Length"), section.column("Width"), section.column("Thickness"));
-        return section.table(headings(List.of("Panel", "Blanks"), size), blanks)
-                .table(headings(List.of("Panel", "Band", "Wood", "Strips"), size), strips)
+        return section.table(section.headings("Panel", "Blanks", "Length,", "Width,", "Thickness,"), blanks)
+                .table(section.headings("Panel", "Band", "Wood", "Strips", "Length,", "Width,", "Thickness,"), strips)
                 .text("Bands are numbered from the base to the tip.")
-                .table(woodHeadings(), woods())
+                .table(
+                        List.of(
+                                "Wood",
+                                "Strips",
+                                metric() ? "In strips, m³" : "In strips, board feet",
+                                "In spheres, kg"),
+                        woods(section))
                 .build();
     }
 
@@ -168,21 +150,14 @@ final class SummarySections {
         return unit == LengthUnit.MM;
     }
 
-    private List<String> woodHeadings() {
-        return List.of("Wood", "Strips", metric() ? "In strips, m³" : "In strips, board feet", "In spheres, kg");
-    }
-
-    private List<List<String>> woods() {
+    private List<List<String>> woods(SetUp section) {
         Quantity quantity = metric() ? Quantity.CUBIC_METRES : Quantity.BOARD_FEET;
         int decimals = metric() ? CUBIC_METRES_DECIMALS : BOARD_FEET_DECIMALS;
         List<List<String>> rows = new ArrayList<>();
         for (SpeciesYield wood : sheet.yield().species()) {
             Double volume = wood.stripVolume();
-            rows.add(List.of(
-                    wood.species(),
-                    count(wood.strips()),
-                    volume == null ? NONE : Rounding.plain(volume * quantity.factor(unit), decimals),
-                    mass(wood.finishedMass())));
+            String strips = volume == null ? NONE : Rounding.plain(volume * quantity.factor(unit), decimals);
+            rows.add(section.row(wood.species(), wood.strips(), strips, mass(wood.finishedMass())));
         }
         return rows;
     }
@@ -201,35 +176,29 @@ final class SummarySections {
         List<List<String>> removals = new ArrayList<>();
         List<List<String>> walls = new ArrayList<>();
         for (FaceSizing face : sphere.faces()) {
-            removals.add(List.of(
+            removals.add(section.row(
                     face.face(),
-                    section.cell(face.removal().faceCentre()),
-                    section.cell(face.removal().edgeMiddle()),
-                    section.cell(face.removal().corner())));
+                    face.removal().faceCentre(),
+                    face.removal().edgeMiddle(),
+                    face.removal().corner()));
             if (face.wall() != null) {
-                walls.add(List.of(
+                walls.add(section.row(
                         face.face(),
-                        section.cell(face.wall().faceCentre()),
-                        section.cell(face.wall().edgeMiddle()),
-                        section.cell(face.wall().corner())));
+                        face.wall().faceCentre(),
+                        face.wall().edgeMiddle(),
+                        face.wall().corner()));
             }
         }
-        List<String> places =
-                List.of(section.column("At the centre"), section.column("Edge middle"), section.column("Corner"));
-        section.table(headings(List.of("Wood turned away"), places), removals)
-                .table(headings(List.of("Wall left"), places), walls);
+        section.table(section.headings("Wood turned away", "At the centre,", "Edge middle,", "Corner,"), removals)
+                .table(section.headings("Wall left", "At the centre,", "Edge middle,", "Corner,"), walls);
         if (sheet.yield() != null) {
-            section.table(List.of("Sphere", "Copies", "Mass, kg"), spheres());
+            section.table(
+                    List.of("Sphere", "Copies", "Mass, kg"),
+                    sheet.yield().spheres().stream()
+                            .map(each -> section.row(each.set().name(), each.count(), mass(each.mass())))
+                            .toList());
         }
         return section.build();
-    }
-
-    private List<List<String>> spheres() {
-        List<List<String>> rows = new ArrayList<>();
-        for (SphereYield sphere : sheet.yield().spheres()) {
-            rows.add(List.of(sphere.set().name(), Integer.toString(sphere.count()), mass(sphere.mass())));
-        }
-        return rows;
     }
 
     private Section bands() {
@@ -239,52 +208,42 @@ final class SummarySections {
             for (SegmentBands segment : face.segments()) {
                 String letter =
                         segment.segment() + (segment.mirrored() ? "*" : "") + (segment.turned() ? ", face down" : "");
-                List<String> of = List.of(name(face.face(), face.places()), letter);
-                segment.upright().forEach(band -> rows.add(band(of, "upright", band, section)));
+                String panel = name(face.face(), face.places());
+                segment.upright().forEach(band -> rows.add(band(panel, letter, "upright", band, section)));
                 if (segment.inverted() != null && face.sets() > 1) {
-                    segment.inverted().forEach(band -> rows.add(band(of, "inverted", band, section)));
+                    segment.inverted().forEach(band -> rows.add(band(panel, letter, "inverted", band, section)));
                 }
             }
         }
         return section.table(
-                        List.of(
+                        section.headings(
                                 "Panel",
                                 "Segment",
                                 "Set",
                                 "Band",
                                 "Wood",
-                                section.column("Flat"),
-                                section.column("Edge middle"),
-                                section.column("Left corner"),
-                                section.column("Right corner"),
+                                "Flat,",
+                                "Edge middle,",
+                                "Left corner,",
+                                "Right corner,",
                                 "Left, %"),
                         rows)
                 .text("The last column is the share of the flat band's area that is left above the sphere.")
                 .build();
     }
 
-    private static List<String> band(List<String> of, String set, BandView band, SetUp section) {
-        return headings(
-                of,
-                List.of(
-                        set,
-                        Integer.toString(band.band()),
-                        band.species(),
-                        section.cell(band.flatWidth()),
-                        section.cell(band.visibleWidth().edgeMiddle()),
-                        section.cell(band.visibleWidth().leftCorner()),
-                        section.cell(band.visibleWidth().rightCorner()),
-                        Rounding.plain(100 * band.survival(), SHARE_DECIMALS)));
-    }
-
-    private static List<String> headings(List<String> first, List<String> last) {
-        List<String> all = new ArrayList<>(first);
-        all.addAll(last);
-        return all;
-    }
-
-    private static String count(Integer count) {
-        return count == null ? NONE : count.toString();
+    private static List<String> band(String panel, String letter, String set, BandView band, SetUp section) {
+        return section.row(
+                panel,
+                letter,
+                set,
+                band.band(),
+                band.species(),
+                band.flatWidth(),
+                band.visibleWidth().edgeMiddle(),
+                band.visibleWidth().leftCorner(),
+                band.visibleWidth().rightCorner(),
+                Rounding.plain(100 * band.survival(), SHARE_DECIMALS));
     }
 
     private static String mass(Double kilograms) {

@@ -19,12 +19,7 @@ import org.orbwright.sheet.Caution.Step;
 import org.orbwright.turning.Roughing;
 import org.orbwright.turning.Roughing.RingGauge;
 
-/**
- * The full-size templates of a design.
- *
- * @param printed those that are printed
- * @param leftOut for each that is not, what it is and why
- */
+/** The full-size templates of a design that are printed, and for each that is not, what it is and why. */
 record Templates(List<Drawing> printed, List<String> leftOut) {
     /** A template of more tiles is no longer put together exactly. Chosen, no source. */
     private static final int MOST_TILES = 24;
@@ -102,13 +97,12 @@ record Templates(List<Drawing> printed, List<String> leftOut) {
         SetUp section = answers.section("Full-size templates").cautions(Step.OUTLINES);
         section.text(
                 "The templates follow in the PDF. Print them at 100 % (\"actual size\"), without fitting to the page."
-                        + " On every page stands a bar of " + bar.text()
-                        + ": measure it before a template is used. Where a"
-                        + " template takes several pages, cut along the dashed line of one page and lay the"
-                        + " crosses onto those"
-                        + " of its neighbour. The middle of a line is the edge. Paper stretches with damp:"
-                        + " templates show and"
-                        + " check, settings are made by the numbers.");
+                        + " On every page stands a bar of "
+                        + bar.text()
+                        + ": measure it before a template is used. Where a template takes several pages, cut along the"
+                        + " dashed line of one page and lay the crosses onto those of its neighbour. The middle of a"
+                        + " line is the edge. Paper stretches with damp: templates show and check, settings are made"
+                        + " by the numbers.");
         section.check("The bar measures " + bar.text() + " on every page.");
         leftOut.forEach(section::text);
         return section.build();

@@ -6,14 +6,8 @@ import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 
 /**
- * How a template is spread over pages: equal tiles that overlap, upright or across, whichever takes fewer of them.
- *
- * @param landscape whether the pages lie across
- * @param columns tiles side by side
- * @param rows tiles one above the other
- * @param width width of the drawing, in millimetres
- * @param tileWidth width of a tile; the last one of a row may be narrower
- * @param tileHeight height of a tile
+ * How a template is spread over pages, which may lie across: equal tiles that overlap, upright or across, whichever
+ * takes fewer of them. Sizes are in millimetres; the last tile of a row may be narrower than the others.
  */
 record Tiling(boolean landscape, int columns, int rows, double width, double tileWidth, double tileHeight) {
     /** What neighbouring tiles share; in millimetres. */

@@ -82,11 +82,11 @@ final class TrialSection {
         List<String> headings = new ArrayList<>(List.of("Setting", "To be read"));
         headings.addAll(FIELDS);
         return section.text("Write a line for each trial cut. The columns are the fields of a trial in the document's"
-                        + " section diagnosis, under dialIn. Post the document to the address diagnosis: it answers the"
-                        + " next setting. In set stands what your scale showed. Write a gap or a reading, not both. In"
-                        + " opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam. The columns set and reading have"
-                        + " the unit of what is to be read; gap and distance are in " + section.unit() + ". The"
-                        + " document has the names of settings in capitals.")
+                        + " section diagnosis, under dialIn. Post the document to the address diagnosis: it answers"
+                        + " the next setting. In set stands what your scale showed. Write a gap or a reading, not"
+                        + " both. In opensAt stands RIM or TIPS for a panel, INSIDE or OUTSIDE for a seam. The"
+                        + " columns set and reading have the unit of what is to be read; gap and distance are in "
+                        + section.unit() + ". The document has the names of settings in capitals.")
                 .table(headings, rows)
                 .build();
     }

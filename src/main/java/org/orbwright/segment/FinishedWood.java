@@ -44,7 +44,6 @@ final class FinishedWood {
      * One piece as wood.
      *
      * @param panel its panel
-     * @param piece the piece
      * @param solid its volume in the glued-up solid
      * @param sphere its volume in the finished sphere, or in the solid where there is no whole sphere
      */

@@ -1,15 +1,11 @@
 package org.orbwright.segment;
 
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+
 import java.util.List;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * Every angle that a saw or a bevelling set-up needs.
- *
- * @param faces per face kind
- * @param edges per edge kind
- */
 @Describe("Every angle that a saw or a bevelling set-up needs.")
 public record SawAngles(
         @Describe("The angles of each face kind's panel and segments.")
@@ -17,7 +13,6 @@ public record SawAngles(
 
         @Describe("The angles where two panels meet.") List<EdgeAngles> edges) {
 
-    /** The angles of one face kind. */
     @Describe("The angles of one face kind's panel and segments.")
     public record FaceAngles(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -34,58 +29,48 @@ public record SawAngles(
 
             @Describe(
                     value = "Bevel: the angle between the panel's face and its seam.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "69.0948",
                     max = 90)
             double bevel,
 
             @Describe(
                     value = "Blade tilt: 90 degrees less the bevel, the blade's lean from upright.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "20.9052",
                     max = 90)
             double bladeTilt,
 
             @Describe("The angles of each kind of segment.") List<SegmentAngles> segments) {}
 
-    /** The angles of one kind of segment. */
     @Describe("The angles of one kind of segment, seen from outside with its base down.")
     public record SegmentAngles(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
             String segment,
 
-            @Describe(value = "Angle at the tip.", quantity = Quantity.ANGLE, example = "120", max = 180)
+            @Describe(value = "Angle at the tip.", quantity = ANGLE, example = "120", max = 180)
             double tipAngle,
 
-            @Describe(
-                    value = "Angle between the base and the left leg.",
-                    quantity = Quantity.ANGLE,
-                    example = "30",
-                    max = 90)
+            @Describe(value = "Angle between the base and the left leg.", quantity = ANGLE, example = "30", max = 90)
             double baseAngleLeft,
 
-            @Describe(
-                    value = "Angle between the base and the right leg.",
-                    quantity = Quantity.ANGLE,
-                    example = "30",
-                    max = 90)
+            @Describe(value = "Angle between the base and the right leg.", quantity = ANGLE, example = "30", max = 90)
             double baseAngleRight,
 
             @Describe(
                     value = "Mitre gauge setting for the left leg, from a square crosscut.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "60",
                     max = 90)
             double mitreGaugeLeft,
 
             @Describe(
                     value = "Mitre gauge setting for the right leg, from a square crosscut.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "60",
                     max = 90)
             double mitreGaugeRight) {}
 
-    /** The angles where two panels meet. */
     @Describe("The angles where two panels meet.")
     public record EdgeAngles(
             @Describe(value = "One of the two face kinds.", example = "\"triangle\"")
@@ -97,30 +82,23 @@ public record SawAngles(
             @Describe(value = "Edges of this kind on the solid.", example = "30", max = 200)
             int count,
 
-            @Describe(
-                    value = "Length of the edge, at the joint distance.",
-                    quantity = Quantity.LENGTH,
-                    example = "136.2864")
+            @Describe(value = "Length of the edge, at the joint distance.", quantity = LENGTH, example = "136.2864")
             double length,
 
             @Describe(
                     value = "Dihedral angle between the two faces, inside the solid.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "138.1897",
                     max = 180)
             double dihedral,
 
             @Describe(
                     value = "Bevel on the panel of the first face kind.",
-                    quantity = Quantity.ANGLE,
+                    quantity = ANGLE,
                     example = "69.0948",
                     max = 90)
             double bevel,
 
-            @Describe(
-                    value = "Bevel on the panel of the neighbour.",
-                    quantity = Quantity.ANGLE,
-                    example = "69.0948",
-                    max = 90)
+            @Describe(value = "Bevel on the panel of the neighbour.", quantity = ANGLE, example = "69.0948", max = 90)
             double neighbourBevel) {}
 }

@@ -1,17 +1,12 @@
 package org.orbwright.segment;
 
+import static org.orbwright.quantity.Quantity.AREA;
+import static org.orbwright.quantity.Quantity.LENGTH;
+
 import java.util.List;
 import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * The segments of a design, and where they lie along a blank.
- *
- * @param faces per face kind
- * @param perSphere segments in one sphere
- * @param total segments in all copies
- */
 @Describe("The segments of a design, and where they lie along a blank.")
 public record SegmentPlan(
         @Describe("The segments of each face kind.") List<FaceSegments> faces,
@@ -30,7 +25,6 @@ public record SegmentPlan(
         STICKS
     }
 
-    /** The segments of one face kind. */
     @Describe("The segments of one face kind.")
     public record FaceSegments(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -47,14 +41,11 @@ public record SegmentPlan(
 
             @Describe(
                     value = "Base distance, from the panel's centre square to the base: the height of every segment.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "39.3425")
             double baseDistance,
 
-            @Describe(
-                    value = "Width of the glued-up blank across its bands.",
-                    quantity = Quantity.LENGTH,
-                    example = "39.3425")
+            @Describe(value = "Width of the glued-up blank across its bands.", quantity = LENGTH, example = "39.3425")
             double blankWidth,
 
             @Describe(value = "How the segments come out of the blank.", example = "\"ALONG_BLANK\"")
@@ -62,7 +53,6 @@ public record SegmentPlan(
 
             @Describe("The kinds of segment.") List<SegmentCut> segments) {}
 
-    /** One kind of segment. */
     @Describe(
             "One kind of segment, seen from outside with its base down. Mirrored segments have left and right changed;"
                     + " where the bands run parallel to the base they are the same piece turned face down.")
@@ -73,36 +63,32 @@ public record SegmentPlan(
             @Describe(value = "Whether this is the mirror image of the kind's outline.", example = "false")
             boolean mirrored,
 
-            @Describe(value = "Length of the base.", quantity = Quantity.LENGTH, example = "136.2864")
+            @Describe(value = "Length of the base.", quantity = LENGTH, example = "136.2864")
             double base,
 
-            @Describe(
-                    value = "Base length to the left of the foot of the tip.",
-                    quantity = Quantity.LENGTH,
-                    example = "68.1432")
+            @Describe(value = "Base length to the left of the foot of the tip.", quantity = LENGTH, example = "68.1432")
             double baseLeft,
 
             @Describe(
                     value = "Base length to the right of the foot of the tip.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "68.1432")
             double baseRight,
 
-            @Describe(value = "Length of the left leg.", quantity = Quantity.LENGTH, example = "78.685")
+            @Describe(value = "Length of the left leg.", quantity = LENGTH, example = "78.685")
             double legLeft,
 
-            @Describe(value = "Length of the right leg.", quantity = Quantity.LENGTH, example = "78.685")
+            @Describe(value = "Length of the right leg.", quantity = LENGTH, example = "78.685")
             double legRight,
 
             @Describe(
                     value = "Distance from the stop to the blade, along the edge of the blank that carries the base,"
-                            + " with"
-                            + " the blank's pointed end against the stop: the base.",
-                    quantity = Quantity.LENGTH,
+                            + " with the blank's pointed end against the stop: the base.",
+                    quantity = LENGTH,
                     example = "136.2864")
             double stopDistance,
 
-            @Describe(value = "Area of the segment's face.", quantity = Quantity.AREA, example = "2680.924")
+            @Describe(value = "Area of the segment's face.", quantity = AREA, example = "2680.924")
             double area,
 
             @Describe(
@@ -130,21 +116,17 @@ public record SegmentPlan(
 
             @Describe(
                     value = "Length of blank that these segments take, both end trims and all kerfs included.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "669.6889",
                     optional = true)
             Double lengthUsed,
 
-            @Describe(
-                    value = "Length of blank left over.",
-                    quantity = Quantity.LENGTH,
-                    example = "50.3111",
-                    optional = true)
+            @Describe(value = "Length of blank left over.", quantity = LENGTH, example = "50.3111", optional = true)
             Double lengthLeft,
 
             @Describe(
                     value = "Shortest blank that gives one segment of this kind.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "156.2864",
                     optional = true)
             Double shortestBlank,
@@ -155,7 +137,6 @@ public record SegmentPlan(
                     optional = true)
             List<Cut> cuts) {}
 
-    /** Where one cut crosses the blank. */
     @Describe("Where one cut crosses the blank, measured from its left end; the blank lies with its outer face up and"
             + " the edge of its first band towards you.")
     public record Cut(
@@ -164,13 +145,13 @@ public record SegmentPlan(
 
             @Describe(
                     value = "Where the line meets the edge of the blank's first band.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "10")
             double firstBandEdge,
 
             @Describe(
                     value = "Where the line meets the edge of the blank's last band.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "78.1432")
             double lastBandEdge) {}
 }

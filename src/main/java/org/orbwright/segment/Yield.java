@@ -1,18 +1,18 @@
 package org.orbwright.segment;
 
+import static org.orbwright.quantity.Quantity.BOARD_FEET;
+import static org.orbwright.quantity.Quantity.CUBIC_METRES;
+import static org.orbwright.quantity.Quantity.DENSITY;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.MASS;
+import static org.orbwright.quantity.Quantity.NUMBER;
+import static org.orbwright.quantity.Quantity.VOLUME;
+
 import java.util.List;
 import org.orbwright.design.Places;
 import org.orbwright.design.SphereSet;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * What has to be glued up and sawn for the wanted copies, and what comes of it.
- *
- * @param laminations per face kind
- * @param spheres per kind of sphere
- * @param species per wood
- */
 @Describe("What has to be glued up and sawn for the wanted copies, and what comes of it.")
 public record Yield(
         @Describe("Blanks, strips and segments of each face kind.")
@@ -35,7 +35,6 @@ public record Yield(
         return volume;
     }
 
-    /** Blanks, strips and segments of one face kind. */
     @Describe("Blanks, strips and segments of one face kind.")
     public record LaminationYield(
             @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -46,8 +45,7 @@ public record Yield(
 
             @Describe(
                     value = "Sets that one blank gives: 1 if the bands read the same from both edges or are tilted,"
-                            + " else 2,"
-                            + " upright and inverted.",
+                            + " else 2, upright and inverted.",
                     example = "2",
                     min = 1,
                     max = 2)
@@ -60,13 +58,13 @@ public record Yield(
                     max = 1e9)
             Integer blanks,
 
-            @Describe(value = "Width of a blank across its bands.", quantity = Quantity.LENGTH, example = "39.3425")
+            @Describe(value = "Width of a blank across its bands.", quantity = LENGTH, example = "39.3425")
             double blankWidth,
 
-            @Describe(value = "Length of a blank.", quantity = Quantity.LENGTH, example = "720")
+            @Describe(value = "Length of a blank.", quantity = LENGTH, example = "720")
             double blankLength,
 
-            @Describe(value = "Thickness of a blank: the panel's.", quantity = Quantity.LENGTH, example = "30")
+            @Describe(value = "Thickness of a blank: the panel's.", quantity = LENGTH, example = "30")
             double blankThickness,
 
             @Describe("The segments sawn, per kind.") List<SegmentYield> segments,
@@ -74,7 +72,6 @@ public record Yield(
             @Describe("The strips to be ripped, per band from the base to the tip.")
             List<StripYield> strips) {}
 
-    /** The segments of one kind, per set. */
     @Describe("The segments of one kind that are needed, sawn and left over.")
     public record SegmentYield(
             @Describe(value = "The kind of segment, by letter within the face kind.", example = "\"A\"")
@@ -95,8 +92,7 @@ public record Yield(
 
             @Describe(
                     value = "How many of these blanks are turned end for end before the first cut, so that the sets"
-                            + " even"
-                            + " out.",
+                            + " even out.",
                     example = "0",
                     max = 1e9)
             int turnedBlanks,
@@ -113,7 +109,6 @@ public record Yield(
             @Describe(value = "Inverted segments left over.", example = "0", max = 1e9)
             int invertedLeft) {}
 
-    /** The strips of one band. */
     @Describe("The strips of one band.")
     public record StripYield(
             @Describe(value = "The band, from 1 at the base.", example = "1", min = 1, max = 60)
@@ -122,16 +117,16 @@ public record Yield(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Width of the strip.", quantity = Quantity.LENGTH, example = "17")
+            @Describe(value = "Width of the strip.", quantity = LENGTH, example = "17")
             double width,
 
             @Describe(
                     value = "Thickness of the strip: that of a layer of the panel.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "30")
             double thickness,
 
-            @Describe(value = "Length of the strip: the blank's.", quantity = Quantity.LENGTH, example = "720")
+            @Describe(value = "Length of the strip: the blank's.", quantity = LENGTH, example = "720")
             double length,
 
             @Describe(
@@ -143,7 +138,6 @@ public record Yield(
                     max = 1e9)
             Integer count) {}
 
-    /** The spheres of one kind. */
     @Describe("Spheres that are alike.")
     public record SphereYield(
             @Describe(value = "The segments that the sphere is made from.", example = "\"MIXED\"")
@@ -152,7 +146,7 @@ public record Yield(
             @Describe(
                     value = "Numbers of the panels that are made from inverted segments, as the catalogue numbers the"
                             + " solid's faces.",
-                    quantity = Quantity.NUMBER,
+                    quantity = NUMBER,
                     example = "[2,3,4,6,8,9,12,13,16,18]",
                     max = 200)
             List<Integer> invertedPanels,
@@ -163,44 +157,38 @@ public record Yield(
             @Describe(
                     value = "Wood in one finished, hollow sphere; left out where the sphere breaks through to the"
                             + " hollow.",
-                    quantity = Quantity.VOLUME,
+                    quantity = VOLUME,
                     example = "2358594.8",
                     optional = true)
             Double volume,
 
             @Describe(
                     value = "Mass of one finished sphere; left out where the density of a wood is not known.",
-                    quantity = Quantity.MASS,
+                    quantity = MASS,
                     example = "1.5192",
                     optional = true)
             Double mass,
 
             @Describe("The woods in it.") List<SpeciesInSphere> species) {}
 
-    /** One wood in a sphere. */
     @Describe("One wood in one sphere.")
     public record SpeciesInSphere(
             @Describe(value = "The wood.", example = "\"white ash\"")
             String species,
 
-            @Describe(value = "Volume of it in the glued-up solid.", quantity = Quantity.VOLUME, example = "2085480.8")
+            @Describe(value = "Volume of it in the glued-up solid.", quantity = VOLUME, example = "2085480.8")
             double solidVolume,
 
             @Describe(
                     value = "Volume of it in the finished sphere.",
-                    quantity = Quantity.VOLUME,
+                    quantity = VOLUME,
                     example = "1113021.4",
                     optional = true)
             Double sphereVolume,
 
-            @Describe(
-                    value = "Mass of it in the finished sphere.",
-                    quantity = Quantity.MASS,
-                    example = "0.748",
-                    optional = true)
+            @Describe(value = "Mass of it in the finished sphere.", quantity = MASS, example = "0.748", optional = true)
             Double sphereMass) {}
 
-    /** Stock and finished wood of one species. */
     @Describe("Stock and finished wood of one species, for all copies.")
     public record SpeciesYield(
             @Describe(value = "The wood.", example = "\"white ash\"")
@@ -211,35 +199,23 @@ public record Yield(
 
             @Describe(
                     value = "Length of all its strips together.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "11520",
                     optional = true)
             Double stripLength,
 
-            @Describe(
-                    value = "Volume of its strips.",
-                    quantity = Quantity.VOLUME,
-                    example = "4379183.9",
-                    optional = true)
+            @Describe(value = "Volume of its strips.", quantity = VOLUME, example = "4379183.9", optional = true)
             Double stripVolume,
 
-            @Describe(
-                    value = "Volume of its strips.",
-                    quantity = Quantity.BOARD_FEET,
-                    example = "1.8558",
-                    optional = true)
+            @Describe(value = "Volume of its strips.", quantity = BOARD_FEET, example = "1.8558", optional = true)
             Double stripBoardFeet,
 
-            @Describe(
-                    value = "Volume of its strips.",
-                    quantity = Quantity.CUBIC_METRES,
-                    example = "0.00437918",
-                    optional = true)
+            @Describe(value = "Volume of its strips.", quantity = CUBIC_METRES, example = "0.00437918", optional = true)
             Double stripCubicMetres,
 
             @Describe(
                     value = "Volume of it in all finished spheres.",
-                    quantity = Quantity.VOLUME,
+                    quantity = VOLUME,
                     example = "1113021.4",
                     optional = true)
             Double finishedVolume,
@@ -247,17 +223,17 @@ public record Yield(
             @Describe(
                     value = "Density at 12 % moisture content, from the specific gravity of the wood table; left out"
                             + " where it is not known.",
-                    quantity = Quantity.DENSITY,
+                    quantity = DENSITY,
                     example = "672",
                     optional = true)
             Double density,
 
-            @Describe(value = "Mass of its strips.", quantity = Quantity.MASS, example = "2.9428", optional = true)
+            @Describe(value = "Mass of its strips.", quantity = MASS, example = "2.9428", optional = true)
             Double stripMass,
 
             @Describe(
                     value = "Mass of it in all finished spheres.",
-                    quantity = Quantity.MASS,
+                    quantity = MASS,
                     example = "0.748",
                     optional = true)
             Double finishedMass) {}

@@ -1,8 +1,5 @@
 package org.orbwright.sheet;
 
-import static org.orbwright.sheet.Finding.Severity.NOTE;
-import static org.orbwright.sheet.Finding.Severity.WARN;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -101,18 +98,14 @@ final class AssemblyFindings {
         int largest = stages.stream().mapToInt(GlueWork::seams).max().orElse(0);
         if (largest > glue.mostSeams()) {
             double time = glue.time(largest);
-            findings.add(new Finding(
-                    FindingCode.OPEN_TIME_SHORT,
-                    WARN,
+            findings.add(FindingCode.OPEN_TIME_SHORT.warn(
                     "A stage of " + work + " takes " + atLeast(time) + " for " + seams(largest)
                             + (largest == 1 ? "" : " that close at once") + ", longer than the glue's open time of "
                             + atMost(glue.openTime()) + ". It takes more hands, or a glue that stays open longer: "
                             + atLeast(needed) + " is the shortest open time into which every stage fits.",
                     OPEN_TIME));
         } else if (stages.size() > 1) {
-            findings.add(new Finding(
-                    FindingCode.STAGES_ADDED,
-                    NOTE,
+            findings.add(FindingCode.STAGES_ADDED.note(
                     "For " + work + " " + stages.size() + " stages are needed: the open time of "
                             + atMost(glue.openTime()) + " is enough for " + seams(glue.mostSeams())
                             + ". Let the glue of each stage grow hard before the next.",
@@ -121,9 +114,7 @@ final class AssemblyFindings {
     }
 
     private void oneByOne(int loop) {
-        findings.add(new Finding(
-                FindingCode.STAGES_ADDED,
-                NOTE,
+        findings.add(FindingCode.STAGES_ADDED.note(
                 "To close two caps would take " + atLeast(glue.time(loop)) + " for " + seams(loop)
                         + ", longer than the open time of " + atMost(glue.openTime())
                         + ". So the second half is glued onto the first panel by panel, and cannot be trued before it"

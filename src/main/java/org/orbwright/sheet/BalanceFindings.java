@@ -31,9 +31,7 @@ final class BalanceFindings {
         if (body.heavyPanel() == null) {
             return;
         }
-        findings.add(new Finding(
-                FindingCode.OFF_BALANCE,
-                Finding.Severity.NOTE,
+        findings.add(FindingCode.OFF_BALANCE.note(
                 "The centre of mass of the " + name + " lies " + design.say(body.offAxis())
                         + " off the axis, towards panel " + Numbering.of(body.heavyPanel()) + ": "
                         + opposite(body.imbalance() * Quantity.IMBALANCE.factor(design.unit())) + " opposite would"
@@ -41,9 +39,7 @@ final class BalanceFindings {
                 PANELS));
         // The force is as large as the weight: it would lift a lathe that weighs no more than the work and its mount.
         if (body.forceToWeight() != null && body.forceToWeight() >= 1) {
-            findings.add(new Finding(
-                    FindingCode.IMBALANCE_LIFTS,
-                    Finding.Severity.WARN,
+            findings.add(FindingCode.IMBALANCE_LIFTS.warn(
                     "At " + Rounding.plain(turning.speed().turns(), 0) + " turns a minute the " + name + " pulls with "
                             + Rounding.plain(body.force(), 1) + " N to its heavy side, "
                             + Rounding.plain(body.forceToWeight(), 1)

@@ -71,32 +71,23 @@ final class BandFindings {
     private void judge(Panel panel, BandView view, String place) {
         VisibleWidth visible = view.visibleWidth();
         String band = "Band " + view.band() + " (" + view.species() + ", " + design.say(view.flatWidth()) + " wide)";
+        String field = panel.lamination().pointer() + "/bands/" + (view.band() - 1) + "/width";
         if (visible.widest() < NOTHING) {
-            add(
-                    FindingCode.BAND_VANISHES,
-                    Finding.Severity.STOP,
-                    band + " vanishes on the sphere" + place + ": nothing of it is left above the seams.",
-                    panel,
-                    view);
+            findings.add(FindingCode.BAND_VANISHES.stop(
+                    band + " vanishes on the sphere" + place + ": nothing of it is left above the seams.", field));
         } else if (thinned(panel, view)) {
-            add(
-                    FindingCode.BAND_THINNED,
-                    Finding.Severity.WARN,
+            findings.add(FindingCode.BAND_THINNED.warn(
                     band + " is thinned below half" + place + ": at most " + design.say(visible.widest())
                             + " of its width can be seen on the sphere, and "
                             + Rounding.plain(100 * view.survival(), 0) + " % of its area.",
-                    panel,
-                    view);
+                    field));
         } else if (panel.lamination().straight()
                 && visible.edgeMiddle() >= NOTHING
                 && Math.min(visible.leftCorner(), visible.rightCorner()) < NOTHING) {
-            add(
-                    FindingCode.BAND_ENDS_BEFORE_CORNER,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.BAND_ENDS_BEFORE_CORNER.note(
                     band + " is " + design.say(visible.edgeMiddle()) + " wide at the edge middle" + place
                             + " and runs out before the corners.",
-                    panel,
-                    view);
+                    field));
         }
     }
 
@@ -121,17 +112,10 @@ final class BandFindings {
         }
         double spare = panel.lamination().width() - widest;
         if (!panel.lamination().straight() && spare > NOTHING) {
-            findings.add(new Finding(
-                    FindingCode.LAMINATION_WIDER,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.LAMINATION_WIDER.note(
                     "The tilted bands of the " + panel.face() + " lamination are " + design.say(spare)
                             + " wider together than any of its segments; what lies beyond is cut off.",
                     panel.lamination().pointer() + "/bands"));
         }
-    }
-
-    private void add(FindingCode code, Finding.Severity severity, String message, Panel panel, BandView view) {
-        String field = panel.lamination().pointer() + "/bands/" + (view.band() - 1) + "/width";
-        findings.add(new Finding(code, severity, message, field));
     }
 }

@@ -6,12 +6,7 @@ import java.util.stream.Stream;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 
-/**
- * Standing advice on a hazard of a step of the work. It replaces neither a manual nor instruction.
- *
- * @param step the step
- * @param text the advice
- */
+/** Standing advice on a hazard of a step of the work. It replaces neither a manual nor instruction. */
 @Describe("Standing advice on a hazard of a step of the work.")
 public record Caution(
         @Describe(value = "The step of the work that the hazard belongs to.", example = "\"GENERAL\"")

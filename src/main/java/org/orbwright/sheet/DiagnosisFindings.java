@@ -1,8 +1,5 @@
 package org.orbwright.sheet;
 
-import static org.orbwright.sheet.Finding.Severity.NOTE;
-import static org.orbwright.sheet.Finding.Severity.WARN;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
@@ -93,9 +90,7 @@ final class DiagnosisFindings {
         missing(centre.faces() - centre.measured(), "faces", field);
         LengthEstimate shift = centre.discs().shift();
         if (shift.unclear()) {
-            findings.add(new Finding(
-                    FindingCode.BELOW_RESOLUTION,
-                    NOTE,
+            findings.add(FindingCode.BELOW_RESOLUTION.note(
                     "The shift of the discs of " + design.unit().sayApart(shift.value(), shift.expanded())
                             + " is within its uncertainty of "
                             + design.unit().sayApart(shift.expanded(), shift.value()) + ": leave them where they are.",
@@ -105,9 +100,7 @@ final class DiagnosisFindings {
 
     private void missing(int count, String what, String field) {
         if (count > 0) {
-            findings.add(new Finding(
-                    FindingCode.FACES_NOT_MEASURED,
-                    NOTE,
+            findings.add(FindingCode.FACES_NOT_MEASURED.note(
                     count + " " + what + " of the solid were not measured, and may limit the largest sphere further.",
                     field));
         }
@@ -120,9 +113,7 @@ final class DiagnosisFindings {
     }
 
     private void unclear(String what, AngleEstimate error, String limit, String field) {
-        findings.add(new Finding(
-                FindingCode.BELOW_RESOLUTION,
-                NOTE,
+        findings.add(FindingCode.BELOW_RESOLUTION.note(
                 "The " + what + ", " + degrees(error.value(), Math.signum(error.value()) * error.expanded())
                         + ", is within " + limit
                         + " and cannot be told from 0: do not correct it before it is measured more finely.",
@@ -173,16 +164,14 @@ final class DiagnosisFindings {
                         + ": measure again.";
         };
         String field = comparison.length() == null ? "/diagnosis/seam" : "/diagnosis/acrossFlats";
-        findings.add(new Finding(FindingCode.MEASURES_DISAGREE, WARN, said, field));
+        findings.add(FindingCode.MEASURES_DISAGREE.warn(said, field));
     }
 
     private void sphere(String measures, LengthEstimate largest, SphereLimit limit, String field) {
         double wanted = 2 * design.sphereRadius();
         boolean flats = limit == SphereLimit.FLATS;
         if (wanted > largest.value() + EXACT) {
-            findings.add(new Finding(
-                    FindingCode.SPHERE_BEYOND_SHELL,
-                    WARN,
+            findings.add(FindingCode.SPHERE_BEYOND_SHELL.warn(
                     "By " + (flats ? measures : "its designed seams") + " the shell leaves room for a sphere of "
                             + design.sayAtMost(largest.value()) + ", less than the designed "
                             + design.unit().sayApart(wanted, largest.value())

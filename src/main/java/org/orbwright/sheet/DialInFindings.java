@@ -1,7 +1,5 @@
 package org.orbwright.sheet;
 
-import static org.orbwright.sheet.Finding.Severity.WARN;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -63,36 +61,36 @@ final class DialInFindings {
                 dial.trials().stream().filter(DialTrial::contradicts).toList();
         if (out.isEmpty()) {
             if (dial.perUnitOfTrials() != null) {
-                add(
-                        FindingCode.OTHER_SCALE,
+                findings.add(FindingCode.OTHER_SCALE.warn(
                         "The trials of the " + name()
                                 + " agree with each other, but not with the stated scale. A step is "
                                 + plain(dial.perUnitOfTrials()) + unit()
-                                + " by them, and that was taken. State it in scale.perUnit, or measure again.");
+                                + " by them, and that was taken. State it in scale.perUnit, or measure again.",
+                        field));
             }
         } else if (dial.trials().size() == 2) {
             String scale = dial.perUnitOfTrials() == null
                     ? ""
                     : " If both are right, a step of the scale is " + plain(dial.perUnitOfTrials()) + unit()
                             + ". A third trial will tell.";
-            add(
-                    FindingCode.TRIALS_CONTRADICT,
-                    "Trials 1 and 2 of the " + name() + " contradict each other. The later one counts." + scale);
+            findings.add(FindingCode.TRIALS_CONTRADICT.warn(
+                    "Trials 1 and 2 of the " + name() + " contradict each other. The later one counts." + scale,
+                    field));
         } else if (out.size() == 1) {
             DialTrial trial = out.get(0);
-            add(
-                    FindingCode.TRIALS_CONTRADICT,
+            findings.add(FindingCode.TRIALS_CONTRADICT.warn(
                     "Trial " + trial.trial() + " of the " + name() + " reads " + plain(trial.error()) + unit()
                             + " off, where the others foretell "
                             + plain(trial.foretold().least()) + " to "
-                            + plain(trial.foretold().most()) + ". It does not count: measure again.");
+                            + plain(trial.foretold().most()) + ". It does not count: measure again.",
+                    field));
         } else {
             String numbers =
                     out.stream().map(trial -> String.valueOf(trial.trial())).collect(Collectors.joining(", "));
-            add(
-                    FindingCode.TRIALS_CONTRADICT,
+            findings.add(FindingCode.TRIALS_CONTRADICT.warn(
                     "Trials " + numbers + " of the " + name()
-                            + " contradict the others. They do not count: measure again.");
+                            + " contradict the others. They do not count: measure again.",
+                    field));
         }
     }
 
@@ -100,11 +98,11 @@ final class DialInFindings {
     private void outOfReach() {
         if (dial.advice() == Advice.SET_NEXT && dial.trialsLeft() == null) {
             DialReading best = dial.readings().get(0);
-            add(
-                    FindingCode.READING_TOO_COARSE,
+            findings.add(FindingCode.READING_TOO_COARSE.warn(
                     "Trials like the last one will not bring the " + name() + " close enough."
                             + (best.coarsest() == null ? "" : " Read " + finer(best))
-                            + " If that is done, the saw has to come back to a setting more closely.");
+                            + " If that is done, the saw has to come back to a setting more closely.",
+                    field));
         }
     }
 
@@ -112,11 +110,11 @@ final class DialInFindings {
         if (dial.advice() != Advice.MEASURE_FINER) {
             return;
         }
-        add(
-                FindingCode.READING_TOO_COARSE,
+        findings.add(FindingCode.READING_TOO_COARSE.warn(
                 "The reading cannot tell the error of the " + name() + " from none, and a gap of "
                         + design.say(dial.gapNow()) + " may be left. Leave the setting, and read "
-                        + finer(dial.readings().get(0)));
+                        + finer(dial.readings().get(0)),
+                field));
     }
 
     private String finer(DialReading best) {
@@ -126,9 +124,5 @@ final class DialInFindings {
         return best.by() == ReadBy.GAP
                 ? "a gap to " + plain(best.coarsest()) + " " + design.unit().symbol() + " or finer."
                 : "it to " + plain(best.coarsest()) + unit() + " or finer.";
-    }
-
-    private void add(FindingCode code, String message) {
-        findings.add(new Finding(code, WARN, message, field));
     }
 }

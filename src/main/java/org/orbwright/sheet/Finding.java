@@ -3,14 +3,7 @@ package org.orbwright.sheet;
 import org.orbwright.notice.Notice;
 import org.orbwright.quantity.Describe;
 
-/**
- * Something that a design gets wrong or nearly wrong. A finding is no error: the design can be cut.
- *
- * @param code what kind of finding it is
- * @param severity how much it matters
- * @param message one sentence in shop words, with the numbers in it
- * @param field JSON pointer to the field of the document that it is about
- */
+/** Something that a design gets wrong or nearly wrong. A finding is no error: the design can be cut. */
 @Describe("Something that the design gets wrong or nearly wrong.")
 public record Finding(
         @Describe(value = "Stable code of what is wrong or nearly wrong.", example = "\"NARROW_STRIP\"")
@@ -40,6 +33,11 @@ public record Finding(
         WARN,
         /** Good to know. */
         NOTE
+    }
+
+    /** Whether the design must not be cut. */
+    boolean isStop() {
+        return severity == Severity.STOP;
     }
 
     /** The finding as a file tells it. */

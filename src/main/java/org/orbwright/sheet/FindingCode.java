@@ -1,5 +1,7 @@
 package org.orbwright.sheet;
 
+import org.orbwright.sheet.Finding.Severity;
+
 /** The stable codes of findings. */
 public enum FindingCode {
     /** A part of the answer waits for something that the document does not state. */
@@ -159,5 +161,25 @@ public enum FindingCode {
     /** Faces that were not measured may limit the largest sphere. */
     FACES_NOT_MEASURED,
     /** The measured shell is too small for the designed sphere. */
-    SPHERE_BEYOND_SHELL
+    SPHERE_BEYOND_SHELL;
+
+    /** Says that the design must not be cut so. The field is a JSON pointer to what it is about. */
+    Finding stop(String message, String field) {
+        return finding(Severity.STOP, message, field);
+    }
+
+    /** Says that the design is cut only if that is meant. */
+    Finding warn(String message, String field) {
+        return finding(Severity.WARN, message, field);
+    }
+
+    /** Says what is good to know. */
+    Finding note(String message, String field) {
+        return finding(Severity.NOTE, message, field);
+    }
+
+    /** The finding where how much it matters depends. */
+    Finding finding(Severity severity, String message, String field) {
+        return new Finding(this, severity, message, field);
+    }
 }

@@ -51,32 +51,26 @@ final class InlayFindings {
 
     private void pocket(Pocket pocket) {
         if (pocket.floor() < design.minimumWall() - EXACT) {
-            add(
-                    FindingCode.INLAY_FLOOR_THIN,
-                    WARN,
+            findings.add(FindingCode.INLAY_FLOOR_THIN.warn(
                     "Only " + design.sayAtMost(pocket.floor()) + " of wood stays between the pocket and the hollow,"
                             + " less than the wanted wall of " + design.say(design.minimumWall()) + ".",
-                    "/inlays/floor");
+                    "/inlays/floor"));
         }
         if (pocket.rimThickness() < THINNEST_RIM - EXACT) {
-            add(
-                    FindingCode.INLAY_RIM_THIN,
-                    WARN,
+            findings.add(FindingCode.INLAY_RIM_THIN.warn(
                     "The inlay is finished to a rim of only " + design.say(pocket.rimThickness())
                             + ", which chips easily and may be sanded through.",
-                    "/inlays/rimThickness");
+                    "/inlays/rimThickness"));
         }
     }
 
     private void chips(ChipPlan chips) {
         if (FALSE.equals(chips.hole().coveredByInlay())) {
-            add(
-                    FindingCode.TIPS_NOT_COVERED,
-                    WARN,
+            findings.add(FindingCode.TIPS_NOT_COVERED.warn(
                     "The chipped tips leave a hole of "
                             + design.sayAtLeast(chips.hole().diameter())
                             + " across, which the inlay does not cover.",
-                    "/inlays/shape/diameter");
+                    "/inlays/shape/diameter"));
         }
         if (chips.plug() != null
                 && !chips.plug().fits()
@@ -88,8 +82,7 @@ final class InlayFindings {
     private void plug(Plug plug, Finding.Severity severity) {
         Double largest = plug.largestDiameter();
         boolean stepAlone = largest != null && plug.smallestDiameter() <= largest;
-        add(
-                FindingCode.PLUG_DOES_NOT_FIT,
+        findings.add(FindingCode.PLUG_DOES_NOT_FIT.finding(
                 severity,
                 "The chipped tips leave a hole of " + design.sayAtLeast(plug.smallestDiameter()) + " across. A plug of "
                         + design.say(plug.diameter()) + " hides it, but does not fit: "
@@ -97,20 +90,19 @@ final class InlayFindings {
                                 ? "rim and floor leave no room in the wall."
                                 : "no disc above " + design.sayAtMost(largest) + " does.")
                         + (stepAlone ? " A finer step gives a smaller plug." : ""),
-                stepAlone ? "/inlays/chips/plugStep" : "/inlays/chips/length");
+                stepAlone ? "/inlays/chips/plugStep" : "/inlays/chips/length"));
     }
 
     private void tip(TipRisk tip) {
         double times = tip.grainLength() / plan.tips().distance();
         if (times < AT_RISK - EXACT) {
-            add(
-                    FindingCode.TIP_SHORT_GRAIN,
+            findings.add(FindingCode.TIP_SHORT_GRAIN.finding(
                     times < STRONGLY - EXACT ? WARN : NOTE,
                     design.say(plan.tips().distance()) + " from the tip of segment " + tip.segment() + " of the "
                             + tip.face() + " panels the grain is only "
                             + design.sayAtMost(tip.grainLength())
                             + " long. Such a tip can break off at the saw. See tips in the answer for what helps.",
-                    bandAngle(tip));
+                    bandAngle(tip)));
         }
     }
 
@@ -122,9 +114,5 @@ final class InlayFindings {
                         .lamination()
                         .pointer()
                 + "/bandAngle";
-    }
-
-    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
     }
 }

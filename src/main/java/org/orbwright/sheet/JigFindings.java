@@ -74,6 +74,6 @@ final class JigFindings {
     }
 
     private void warn(FindingCode code, String message, String field) {
-        findings.add(new Finding(code, Finding.Severity.WARN, message, field));
+        findings.add(code.warn(message, field));
     }
 }

@@ -1,8 +1,5 @@
 package org.orbwright.sheet;
 
-import static org.orbwright.sheet.Finding.Severity.NOTE;
-import static org.orbwright.sheet.Finding.Severity.WARN;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,9 +65,7 @@ final class MovementFindings {
             return;
         }
         boolean damp = off > 0;
-        add(
-                FindingCode.STOCK_MOISTURE_FAR,
-                WARN,
+        findings.add(FindingCode.STOCK_MOISTURE_FAR.warn(
                 "The stock's moisture content of " + moisture(moisture.stock()) + " is "
                         + Rounding.plain(Math.abs(off), SHOWN_DECIMALS) + " percentage points "
                         + (damp ? "above" : "below") + " the middle of the home's " + moisture(moisture.driest())
@@ -78,15 +73,13 @@ final class MovementFindings {
                         + ". Before it is ripped, stack it with stickers between the boards in air as "
                         + (damp ? "dry" : "damp") + " as that of the home, until it stops "
                         + (damp ? "losing" : "gaining") + " weight.",
-                "/movement/stock");
+                "/movement/stock"));
     }
 
     private void outside(String whose, String way, double content, String field) {
         if (DimensionalChange.isOutside(content)) {
             boolean saturated = content > DimensionalChange.SATURATION;
-            add(
-                    FindingCode.MOISTURE_OUTSIDE_TABLE,
-                    NOTE,
+            findings.add(FindingCode.MOISTURE_OUTSIDE_TABLE.note(
                     "The moisture content of the " + whose + " is " + moisture(content)
                             + ", but the coefficients hold for " + moisture(DimensionalChange.DRIEST) + " to "
                             + moisture(DimensionalChange.DAMPEST) + ". Movement " + way
@@ -96,7 +89,7 @@ final class MovementFindings {
                                     ? " Above " + moisture(DimensionalChange.SATURATION)
                                             + " wood does not move, so movement is counted " + way + " there."
                                     : ""),
-                    field);
+                    field));
         }
     }
 
@@ -116,16 +109,14 @@ final class MovementFindings {
         BandMovement outer = lamination.bands().get(joint.band() - 1);
         BandMovement inner = lamination.bands().get(joint.band());
         boolean outerProud = joint.wallStep() > 0;
-        add(
-                FindingCode.MOVEMENT_MISMATCH,
-                WARN,
+        findings.add(FindingCode.MOVEMENT_MISMATCH.warn(
                 "In the " + (moisture.worse() == Season.DRIEST ? "driest" : "dampest") + " season "
                         + name(outerProud ? outer : inner) + " stands up to "
                         + design.say(Math.abs(joint.wallStep())) + " above " + name(outerProud ? inner : outer)
                         + " in the " + Words.half(panel.places()) + panel.face()
                         + " panels. A fingertip feels that step. Stock nearer to the home's moisture content makes it"
                         + " smaller. So do strips that are turned to move alike in thickness.",
-                panel.lamination().pointer() + "/bands/" + joint.band() + "/species");
+                panel.lamination().pointer() + "/bands/" + joint.band() + "/species"));
     }
 
     private static String name(BandMovement band) {
@@ -137,15 +128,13 @@ final class MovementFindings {
         List<String> missing = missing(design.woods().find(species));
         if (!missing.isEmpty()) {
             boolean both = missing.size() > 1;
-            add(
-                    FindingCode.MOVEMENT_UNKNOWN,
-                    NOTE,
+            findings.add(FindingCode.MOVEMENT_UNKNOWN.note(
                     "The " + String.join(" and ", missing) + (both ? " coefficients" : " coefficient") + " of "
                             + species
                             + (both ? " are" : " is") + " not known, so movements that depend on "
                             + (both ? "them" : "it") + " are left out. State " + (both ? "them" : "it") + " in woods."
                             + (both ? Words.known(WoodTable.similar(species, known -> true)) : ""),
-                    design.woodFields().get(species));
+                    design.woodFields().get(species)));
         }
         if (wood.solidsAtStock() == null) {
             findings.add(YieldFindings.unknownDensity(design, species));
@@ -163,9 +152,5 @@ final class MovementFindings {
             missing.add("tangential");
         }
         return missing;
-    }
-
-    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
     }
 }

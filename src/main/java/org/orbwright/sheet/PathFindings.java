@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.orbwright.design.Design;
 import org.orbwright.quantity.Rounding;
-import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.turning.PathRequest;
@@ -24,9 +23,7 @@ final class PathFindings {
     static List<Finding> of(PathRequest request, Design design, ToolPath path) {
         List<Finding> findings = new ArrayList<>();
         if (request.machine() == Machine.THREE_AXIS) {
-            findings.add(new Finding(
-                    FindingCode.UPPER_END_FREE,
-                    Severity.WARN,
+            findings.add(FindingCode.UPPER_END_FREE.warn(
                     "The upper half is milled up to its pole: no disc, no screw and no centre may be on the upper end.",
                     "/path/machine"));
             if (path.reachedTail() < -NO_BELT) {
@@ -34,20 +31,15 @@ final class PathFindings {
             }
         }
         if (request.cutter().shape() != CutterShape.BALL) {
-            findings.add(new Finding(
-                    FindingCode.CUTS_AT_CENTRE,
-                    Severity.WARN,
-                    "The cutter goes straight down into the wood by up to a pass's depth; many flat and"
-                            + " bull-nose cutters"
-                            + " do not cut at their centre and must not be used for that.",
+            findings.add(FindingCode.CUTS_AT_CENTRE.warn(
+                    "The cutter goes straight down into the wood by up to a pass's depth; many flat and bull-nose"
+                            + " cutters do not cut at their centre and must not be used for that.",
                     "/path/cutter/shape"));
         }
         SphereSizing sphere = SphereCalculator.calculate(design);
         double milled = 2 * path.sphere();
         if (milled > sphere.largestDiameter() + NO_FLAT && milled > sphere.diameter()) {
-            findings.add(new Finding(
-                    FindingCode.MILLING_LEAVES_FLATS,
-                    Severity.WARN,
+            findings.add(FindingCode.MILLING_LEAVES_FLATS.warn(
                     "The milled sphere would be " + design.say(milled) + ", more than the largest of "
                             + design.say(sphere.largestDiameter())
                             + ": flats or open seams stay, where the cutter meets no wood.",
@@ -58,9 +50,7 @@ final class PathFindings {
 
     private static Finding belt(ToolPath path) {
         double above = Math.toDegrees(-path.reachedTail());
-        return new Finding(
-                FindingCode.BELT_LEFT,
-                Severity.WARN,
+        return FindingCode.BELT_LEFT.warn(
                 "The cutter and the room above the lower disc end the milling at a latitude of "
                         + Rounding.plain(above, 2)
                         + " degrees above the middle: once both halves are milled, a belt of "

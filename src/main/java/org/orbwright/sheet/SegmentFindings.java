@@ -62,9 +62,7 @@ final class SegmentFindings {
         for (Panel panel : design.facePanels()) {
             int sides = panel.kind().sides();
             if (sides % 2 == 1) {
-                findings.add(new Finding(
-                        FindingCode.NO_HALVES,
-                        Finding.Severity.NOTE,
+                findings.add(FindingCode.NO_HALVES.note(
                         "The " + panel.face() + " panels have " + sides + " segments, an odd number. So there are no"
                                 + " two halves to true up on a disc sander before the last joint. Every segment has to"
                                 + " close by its saw cut alone.",
@@ -79,9 +77,7 @@ final class SegmentFindings {
         List<Finding> findings = new ArrayList<>();
         for (FaceAngles face : angles.faces()) {
             if (face.bladeTilt() > STEEPEST_TILT + EXACT) {
-                findings.add(new Finding(
-                        FindingCode.TILT_BEYOND_SAW,
-                        Finding.Severity.WARN,
+                findings.add(FindingCode.TILT_BEYOND_SAW.warn(
                         "The " + face.face() + " panels need a blade tilt of " + degrees(face.bladeTilt())
                                 + "; saws commonly tilt to " + degrees(STEEPEST_TILT)
                                 + ". The panel has to be held upright on a carrier, where the tilt is "
@@ -93,9 +89,7 @@ final class SegmentFindings {
                 mitre = Math.max(mitre, Math.max(segment.mitreGaugeLeft(), segment.mitreGaugeRight()));
             }
             if (mitre > STEEPEST_MITRE + EXACT) {
-                findings.add(new Finding(
-                        FindingCode.MITRE_BEYOND_GAUGE,
-                        Finding.Severity.WARN,
+                findings.add(FindingCode.MITRE_BEYOND_GAUGE.warn(
                         "The segments of the " + face.face() + " panels need a mitre gauge setting of " + degrees(mitre)
                                 + "; gauges commonly turn to " + degrees(STEEPEST_MITRE)
                                 + ". They have to be sawn on a carrier made for the angle.",
@@ -111,9 +105,7 @@ final class SegmentFindings {
 
     private static void tooShort(Design design, FaceSegments face, SegmentCut segment, List<Finding> findings) {
         if (segment.perBlank() != null && segment.perBlank() == 0) {
-            findings.add(new Finding(
-                    FindingCode.BLANK_TOO_SHORT,
-                    Finding.Severity.STOP,
+            findings.add(FindingCode.BLANK_TOO_SHORT.stop(
                     "A blank of " + design.say(design.blankLength()) + " is too short for one segment "
                             + segment.segment() + " of the " + Words.half(face.places()) + face.face()
                             + " segments, which needs " + design.sayAtLeast(segment.shortestBlank())
@@ -134,8 +126,7 @@ final class SegmentFindings {
                     Finding.Severity.STOP,
                     name + "is too small for any clamp at a blade. Where a hold-down presses, a pad of at most "
                             + design.sayAtMost(pad) + " fits on it. Common clamps have pads of " + design.say(PAD)
-                            + " (common practice, no source). Make the solid larger, or choose one with larger"
-                            + " faces.");
+                            + " (common practice, no source). Make the solid larger, or choose one with larger faces.");
         } else if (shortest < SMALLEST_FOR_A_HAND - EXACT) {
             add(
                     findings,
@@ -149,6 +140,6 @@ final class SegmentFindings {
     }
 
     private static void add(List<Finding> findings, Finding.Severity severity, String message) {
-        findings.add(new Finding(FindingCode.SMALL_SEGMENT, severity, message, "/size/value"));
+        findings.add(FindingCode.SMALL_SEGMENT.finding(severity, message, "/size/value"));
     }
 }

@@ -188,7 +188,6 @@ public final class SheetCalculator {
      * The numbers of a body.
      *
      * @param told what is told with the body
-     * @param body the body
      */
     public static Answer body(Answer told, Body body) {
         return told.withBody(BodyNumbers.of(body));

@@ -35,17 +35,11 @@ final class ShortageFindings {
                 .limit(MOST_NAMED)
                 .toList();
         if (!misfits.isEmpty()) {
-            findings.add(new Finding(
-                    FindingCode.BOARD_DOES_NOT_SERVE,
-                    Finding.Severity.NOTE,
-                    String.join(" ", misfits),
-                    "/stock/boards"));
+            findings.add(FindingCode.BOARD_DOES_NOT_SERVE.note(String.join(" ", misfits), "/stock/boards"));
         }
         List<Remedy> planned = shortage.remedies();
         if (!planned.isEmpty()) {
-            findings.add(new Finding(
-                    FindingCode.STOCK_HELP,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.STOCK_HELP.note(
                     "Small changes would help with " + shortage.species() + ". "
                             + planned.stream().map(words::remedy).collect(Collectors.joining(" ")),
                     "/stock"));

@@ -104,7 +104,7 @@ final class SolveFindings {
     }
 
     private void add(Finding.Severity severity, String text, String field) {
-        findings.add(new Finding(FindingCode.WISHES_NOT_MET, severity, text, field));
+        findings.add(FindingCode.WISHES_NOT_MET.finding(severity, text, field));
     }
 
     /** Rounded up, but for what answers do not show. */
@@ -133,9 +133,7 @@ final class SolveFindings {
         if (wished || seen.set() == SphereSet.MIXED || !(pressed || lost)) {
             return;
         }
-        findings.add(new Finding(
-                FindingCode.BAND_NOT_WISHED,
-                Finding.Severity.WARN,
+        findings.add(FindingCode.BAND_NOT_WISHED.warn(
                 "No wish is about band " + band.band() + " (" + band.species() + ")" + where(seen.set())
                         + ". The wishes leave it "
                         + design.say(seen.edgeMiddle()) + " at the edge middle, of a strip " + design.say(band.width())

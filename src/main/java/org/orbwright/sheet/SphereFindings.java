@@ -48,33 +48,28 @@ final class SphereFindings {
         double middle = face.wall().faceCentre();
         double thinnest = Math.min(corner, middle);
         if (middle <= 0 && corner <= 0) {
-            add(
-                    FindingCode.BREAK_THROUGH,
-                    STOP,
+            findings.add(FindingCode.BREAK_THROUGH.stop(
                     "Nothing of the " + design.say(sphere.diameter()) + " sphere is left in the " + face.face()
                             + " panels: it lies inside the hollow, which reaches " + design.say(-middle)
                             + " beyond the sphere at their middle and " + design.say(-corner) + " at their corners."
                             + remedy(face),
-                    THICKNESS);
+                    THICKNESS));
         } else if (corner <= 0) {
-            add(
-                    FindingCode.BREAK_THROUGH,
-                    STOP,
+            findings.add(FindingCode.BREAK_THROUGH.stop(
                     "The " + design.say(sphere.diameter())
                             + " sphere breaks through to the hollow at the corners of the "
                             + face.face() + " panels: the hollow reaches " + design.say(-corner)
                             + " beyond the sphere there." + remedy(face),
-                    THICKNESS);
+                    THICKNESS));
         } else if (thinnest < Math.max(design.minimumWall(), THINNEST_TURNED) - EXACT) {
             String place = corner <= middle ? "corners" : "middle";
             boolean fragile = thinnest < THINNEST_TURNED - EXACT;
-            add(
-                    FindingCode.WALL_BELOW_MINIMUM,
+            findings.add(FindingCode.WALL_BELOW_MINIMUM.finding(
                     fragile ? STOP : WARN,
                     "Only " + design.sayAtMost(thinnest) + " of wall is left at the " + place + " of the " + face.face()
                             + " panels." + (fragile ? " So thin a wall breaks under the tool or the sander." : "")
                             + remedy(face),
-                    THICKNESS);
+                    THICKNESS));
         }
     }
 
@@ -91,28 +86,24 @@ final class SphereFindings {
 
     private void seams() {
         if (sphere.diameter() > sphere.seamDiameter() + 2 * EXACT) {
-            add(
-                    FindingCode.SEAMS_OPEN,
-                    STOP,
+            findings.add(FindingCode.SEAMS_OPEN.stop(
                     "The land of " + design.say(design.land())
-                            + " leaves the seams open at the middle of the edges: they"
-                            + " are closed only inside " + design.sayAtMost(sphere.seamDiameter())
+                            + " leaves the seams open at the middle of the edges: they are closed only inside "
+                            + design.sayAtMost(sphere.seamDiameter())
                             + " in diameter, and the sphere is " + design.say(sphere.diameter())
                             + ". For this size across flats a land of at most "
                             + design.sayAtMost(sphere.land().largestForDiameter()) + " closes them.",
-                    "/panel/land");
+                    "/panel/land"));
         }
     }
 
     private void flats(FaceSizing face) {
         if (face.flatDiameter() > 0) {
-            add(
-                    FindingCode.FLATS_LEFT,
-                    WARN,
+            findings.add(FindingCode.FLATS_LEFT.warn(
                     "A flat of " + design.say(face.flatDiameter()) + " across stays on every " + face.face()
                             + " panel, because the sphere of " + design.say(sphere.diameter()) + " is larger than "
                             + design.say(2 * face.faceDistance()) + ", twice the face distance.",
-                    diameterField());
+                    diameterField()));
         }
     }
 
@@ -120,21 +111,15 @@ final class SphereFindings {
         double turned = design.smallestFaceDistance() - design.sphereRadius();
         boolean flats = sphere.faces().stream().anyMatch(face -> face.flatDiameter() > 0);
         if (!flats && turned < design.turningAllowance() - EXACT) {
-            add(
-                    FindingCode.ALLOWANCE_NOT_MET,
-                    WARN,
+            findings.add(FindingCode.ALLOWANCE_NOT_MET.warn(
                     "Only " + design.say(turned)
                             + " of wood is turned away at the middle of the lowest faces, less than"
                             + " the turning allowance of " + design.say(design.turningAllowance()) + ".",
-                    diameterField());
+                    diameterField()));
         }
     }
 
     private String diameterField() {
         return design.request().size().by() == SizeBy.SPHERE_DIAMETER ? "/size/value" : "/sphere/diameter";
-    }
-
-    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
     }
 }

@@ -63,12 +63,10 @@ final class StockFindings {
                 .mapToInt(board -> board.count() == null ? 1 : board.count())
                 .sum();
         if (rough > 0 && request.allowances().planing() == 0) {
-            add(
-                    FindingCode.NO_SURFACING,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.NO_SURFACING.note(
                     count(rough, "board is", "boards are")
                             + " rough, but nothing is allowed for planing the faces: see stock.allowances.planing.",
-                    "/stock/allowances");
+                    "/stock/allowances"));
         }
     }
 
@@ -83,17 +81,13 @@ final class StockFindings {
                             .among(board.species(), design.woodFields().keySet())
                             .equals(List.of(one)));
             if (seen.add(one) && none) {
-                findings.add(new Finding(
-                        FindingCode.STOCK_SHORT,
-                        Finding.Severity.STOP,
+                findings.add(FindingCode.STOCK_SHORT.stop(
                         "No board on the rack is of " + wood + ", so nothing can be made of this design.",
                         "/stock/boards"));
             }
         }
         if (reach.endedByClock()) {
-            findings.add(new Finding(
-                    FindingCode.SEARCH_ENDED_BY_CLOCK,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.SEARCH_ENDED_BY_CLOCK.note(
                     "The time for the searches was over before their work was done. Another call may find more: see"
                             + " stock.search.",
                     "/stock/search/seconds"));
@@ -108,35 +102,25 @@ final class StockFindings {
         if (request.seams() != null || left < SHORTER) {
             return List.of();
         }
-        return List.of(new Finding(
-                FindingCode.BLANK_LONGER_THAN_NEEDED,
-                Finding.Severity.NOTE,
+        return List.of(FindingCode.BLANK_LONGER_THAN_NEEDED.note(
                 "Blanks of " + design.sayAtLeast(enough) + " give as many segments as those of "
                         + design.say(design.blankLength()) + ". The answered document has the shorter ones.",
                 "/blank/length"));
     }
 
-    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
-    }
-
     private void wood(SpeciesStock wood) {
         if (wood.missing() > 0) {
             double feet = wood.missingBoardFeet() * Quantity.BOARD_FEET.factor(design.unit());
-            add(
-                    FindingCode.STOCK_SHORT,
-                    Finding.Severity.STOP,
+            findings.add(FindingCode.STOCK_SHORT.stop(
                     wood.missing() + " of " + count(wood.needed(), "strip", "strips") + " of " + wood.species()
                             + " cannot be cut. At least " + Rounding.plain(feet, 2)
                             + " board feet are short, before waste." + sure(wood),
-                    "/stock/boards");
+                    "/stock/boards"));
         }
         if (!wood.proved()) {
-            add(
-                    FindingCode.PLAN_NOT_PROVED,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.PLAN_NOT_PROVED.note(
                     "The plan for " + wood.species() + " is not proved to be the best. " + better(wood),
-                    "/stock/search");
+                    "/stock/search"));
         }
     }
 
@@ -177,12 +161,10 @@ final class StockFindings {
 
     private void clock() {
         if (plan.species().stream().anyMatch(SpeciesStock::endedByClock)) {
-            add(
-                    FindingCode.SEARCH_ENDED_BY_CLOCK,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.SEARCH_ENDED_BY_CLOCK.note(
                     "The time for the search was over before its work was done. More seconds may find a better plan:"
                             + " see stock.search.",
-                    "/stock/search/seconds");
+                    "/stock/search/seconds"));
         }
     }
 
@@ -193,13 +175,12 @@ final class StockFindings {
         Finding.Severity severity = joint == Joint.BUTT ? Finding.Severity.WARN : Finding.Severity.NOTE;
         int within = strips(seam -> seam.cut() == null);
         if (within > 0) {
-            add(
-                    FindingCode.SEAM_IN_SEGMENT,
+            findings.add(FindingCode.SEAM_IN_SEGMENT.finding(
                     severity,
                     count(within, "strip has", "strips have")
                             + " a seam within a segment, since no cut leaves both pieces long enough and keeps the"
                             + " clearance." + end,
-                    SEAMS);
+                    SEAMS));
         }
         int beyond = strips(seam -> seam.cut() != null && seam.beyondKerf() > NOTHING);
         if (beyond > 0) {
@@ -208,8 +189,7 @@ final class StockFindings {
                     .mapToDouble(Seam::beyondKerf)
                     .max()
                     .orElse(0);
-            add(
-                    FindingCode.SEAM_IN_SEGMENT,
+            findings.add(FindingCode.SEAM_IN_SEGMENT.finding(
                     severity,
                     count(beyond, "strip has", "strips have") + " a seam on a cut that reaches up to "
                             + design.say(farthest) + " beyond the kerf into the segments at both sides, since "
@@ -217,7 +197,7 @@ final class StockFindings {
                                     ? "the cut leans across the strip."
                                     : "the scarf is longer than the kerf.")
                             + end,
-                    SEAMS);
+                    SEAMS));
         }
     }
 
@@ -238,21 +218,17 @@ final class StockFindings {
         String name = board.name() == null ? "" : " (" + board.name() + ")";
         likeBands(board, field);
         if (board.use() == RackBoard.Use.NOT_NEEDED) {
-            add(
-                    FindingCode.BOARD_NOT_NEEDED,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.BOARD_NOT_NEEDED.note(
                     "No band of the design is of " + board.species() + ", the wood of this board" + name + "."
                             + otherName(board),
-                    field + "/species");
+                    field + "/species"));
         } else if (board.use() == RackBoard.Use.TOO_SMALL) {
-            add(
-                    FindingCode.BOARD_TOO_SMALL,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.BOARD_TOO_SMALL.note(
                     "Surfaced and without its ends this board of " + board.species() + name + " is "
                             + design.say(board.clearLength()) + " long, " + design.say(board.clearWidth())
                             + " wide and " + design.say(board.surfacedThickness())
                             + " thick: none of the strips fits on it.",
-                    field);
+                    field));
         }
         if (board.board() == null) {
             return;
@@ -261,14 +237,12 @@ final class StockFindings {
                 .toMillimetres(request.boards().get(board.board() - 1).thickness());
         double saved = board.flatteningUnshimmed() - board.flatteningShimmed();
         if (saved > 0 && board.flatteningUnshimmed() > MUCH * rough) {
-            add(
-                    FindingCode.BOARD_TWISTED,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.BOARD_TWISTED.note(
                     "Flattening this board of " + board.species() + name + " takes "
                             + design.say(board.flatteningShimmed()) + " of its thickness if it is shimmed and "
                             + design.say(board.flatteningUnshimmed())
                             + " if it is not; crosscut to sections first, it loses less.",
-                    field + "/twist");
+                    field + "/twist"));
         }
     }
 
@@ -276,12 +250,10 @@ final class StockFindings {
     private void likeBands(RackBoard board, String field) {
         List<String> bands = bandsLike(board);
         if (bands.size() == 1 && !bands.contains(design.woods().oneName(board.species()))) {
-            add(
-                    FindingCode.WOOD_NAME_UNCLEAR,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.WOOD_NAME_UNCLEAR.note(
                     "This board of " + board.species() + " is planned for the bands of " + bands.get(0)
                             + ". One of the names may mean several woods, so make sure that they are the same.",
-                    field + "/species");
+                    field + "/species"));
         }
     }
 

@@ -57,8 +57,7 @@ final class StrainFindings {
         }
         double strain = strain(panel.face(), season);
         double degrees = Math.toDegrees(Math.max(Math.abs(dry), Math.abs(damp)));
-        findings.add(new Finding(
-                FindingCode.PANEL_STRAINED,
+        findings.add(FindingCode.PANEL_STRAINED.finding(
                 strain > YIELDS ? Severity.WARN : Severity.NOTE,
                 "In the " + (season == Season.DRIEST ? "driest" : "dampest") + " season the joints of "
                         + Article.with(panel.face()) + " panel would open by "

@@ -8,7 +8,6 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignPart;
 import org.orbwright.design.Panel;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.stock.StockRequest;
 
 /**
@@ -101,20 +100,16 @@ final class StripFindings {
     }
 
     private void unripped(Strip strip, String others) {
-        add(
-                FindingCode.NARROW_STRIP,
-                Severity.STOP,
+        findings.add(FindingCode.NARROW_STRIP.stop(
                 strip.name() + " is only " + design.say(strip.width()) + " wide. No way was found to rip a strip"
                         + " narrower than " + design.say(NARROWEST)
                         + ". Do not saw it: glue in veneer of that thickness, or make the band wider." + others,
-                strip);
+                strip.pointer()));
     }
 
     private void narrow(Strip strip, String others) {
         boolean dropped = design.has(DesignPart.KERF) && strip.width() < design.kerf();
-        add(
-                FindingCode.NARROW_STRIP,
-                Severity.WARN,
+        findings.add(FindingCode.NARROW_STRIP.warn(
                 strip.name() + " is only " + design.say(strip.width()) + " wide. Between fence and blade strips"
                         + " narrower than " + design.say(NARROW) + " can shatter and kick back (WOOD magazine, The"
                         + " skinny on cutting thin parts). The guard leaves no room for a push stick there. Saw it off"
@@ -124,31 +119,23 @@ final class StripFindings {
                                         + ", and can drop into the slot beside the blade."
                                 : "")
                         + others,
-                strip);
+                strip.pointer()));
     }
 
     private void unplaned(Strip strip, String others) {
-        add(
-                FindingCode.THIN_TO_PLANE,
-                Severity.STOP,
+        findings.add(FindingCode.THIN_TO_PLANE.stop(
                 strip.name() + " is planed to " + design.say(strip.width()) + ", and no manual of a planer that was"
                         + " read allows less than " + design.say(THINNEST)
                         + ". Thin wood breaks up and is thrown back. Plane the wider piece before the strip is sawn off"
                         + " it, or plane it by hand." + others,
-                strip);
+                strip.pointer()));
     }
 
     private void thin(Strip strip, String others) {
-        add(
-                FindingCode.THIN_TO_PLANE,
-                Severity.WARN,
+        findings.add(FindingCode.THIN_TO_PLANE.warn(
                 strip.name() + " is planed to " + design.say(strip.width()) + ". Manuals of planers ask for at least "
                         + design.say(THINNEST) + " to " + design.say(THIN)
                         + ". Look it up in yours, or plane the wider piece before the strip is sawn off it." + others,
-                strip);
-    }
-
-    private void add(FindingCode code, Severity severity, String message, Strip strip) {
-        findings.add(new Finding(code, severity, message, strip.pointer()));
+                strip.pointer()));
     }
 }

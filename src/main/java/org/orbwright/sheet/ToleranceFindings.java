@@ -51,39 +51,32 @@ final class ToleranceFindings {
 
     private void panel(PanelTolerance panel) {
         if (!tolerance.bridges(panel.gap())) {
-            add(
-                    FindingCode.GAP_BEYOND_GLUE,
-                    STOP,
+            findings.add(FindingCode.GAP_BEYOND_GLUE.stop(
                     "The setting error of the tip angle opens every " + panel.face() + " panel by "
                             + design.unit().sayApart(panel.gap(), tolerance.glueBridges()) + " at the "
                             + (panel.opensAt() == PanelSide.RIM ? "rim" : "tips") + ", and the glue bridges "
                             + design.unit().sayApart(tolerance.glueBridges(), panel.gap())
                             + ": the tip angle has to be set to within "
                             + degrees(panel.largestTipAngleError()) + ".",
-                    "/tolerance/errors/tipAngle/setting");
+                    "/tolerance/errors/tipAngle/setting"));
         }
         lean(panel);
         double blunt = panel.bluntTips().shift();
         if (blunt > tolerance.glueBridges()) {
-            add(
-                    FindingCode.TIPS_BLUNT,
-                    WARN,
+            findings.add(FindingCode.TIPS_BLUNT.warn(
                     "The blank is " + design.say(blunt) + " too narrow for the segments of the " + panel.face()
                             + " panels, which leaves a hole of this radius in their middle.",
-                    ERRORS);
+                    ERRORS));
         }
         if (panel.unmixed() != null && panel.opening().uncertainty() > 0) {
             double mixed = panel.opening().uncertainty();
-            add(
-                    FindingCode.SEGMENTS_SHARE_CUTS,
-                    NOTE,
+            findings.add(FindingCode.SEGMENTS_SHARE_CUTS.note(
                     "The bands of the " + panel.face() + " segments read the same from both edges. So neighbours along"
-                            + " a blank come into one panel, and they share a cut. In that order a panel's gap"
-                            + " would"
+                            + " a blank come into one panel, and they share a cut. In that order a panel's gap would"
                             + " scatter by " + design.say(mixed * panel.unmixed()) + " instead of " + design.say(mixed)
                             + ", " + Rounding.plain(panel.unmixed(), 2)
                             + " times as much: mix the segments before they are glued up to panels.",
-                    "/tolerance/errors/tipAngle/scatter");
+                    "/tolerance/errors/tipAngle/scatter"));
         }
     }
 
@@ -98,18 +91,16 @@ final class ToleranceFindings {
         }
         boolean open = !tolerance.bridges(Math.abs(gap));
         if (Math.abs(rim + tips) < Math.abs(rim - tips)) {
-            add(
-                    FindingCode.LEGS_NOT_SQUARE,
+            findings.add(FindingCode.LEGS_NOT_SQUARE.finding(
                     open ? STOP : NOTE,
                     "The lean of the legs drifts: pressed flat, every joint of the " + panel.face() + " panels opens "
                             + side(rim) + " at the rim and " + side(tips) + " at the tips, by up to "
                             + design.unit().sayApart(Math.abs(gap), tolerance.glueBridges()) + ". The glue bridges "
                             + (open ? design.unit().sayApart(tolerance.glueBridges(), Math.abs(gap)) : "that") + ".",
-                    "/tolerance/errors/squareDrift");
+                    "/tolerance/errors/squareDrift"));
             return;
         }
-        add(
-                FindingCode.LEGS_NOT_SQUARE,
+        findings.add(FindingCode.LEGS_NOT_SQUARE.finding(
                 open ? STOP : NOTE,
                 "The legs are not square: pressed flat, every joint of the " + panel.face() + " panels opens "
                         + side(gap) + " by "
@@ -122,7 +113,7 @@ final class ToleranceFindings {
                                         + design.unit().sayApart(tolerance.glueBridges(), Math.abs(gap))
                                         + ": set the blade square to within " + degrees(lean.largestError()) + "."
                                 : "The glue bridges that."),
-                "/tolerance/errors/square/setting");
+                "/tolerance/errors/square/setting"));
     }
 
     private static String side(double gap) {
@@ -131,9 +122,7 @@ final class ToleranceFindings {
 
     private void seam(SeamTolerance seam) {
         if (!tolerance.bridges(seam.gap())) {
-            add(
-                    FindingCode.GAP_BEYOND_GLUE,
-                    STOP,
+            findings.add(FindingCode.GAP_BEYOND_GLUE.stop(
                     "The setting error of the bevel opens every seam between " + seam.face() + " and "
                             + seam.neighbour() + " panels by "
                             + design.unit().sayApart(seam.gap(), tolerance.glueBridges()) + " "
@@ -141,19 +130,17 @@ final class ToleranceFindings {
                             + ", and the glue bridges "
                             + design.unit().sayApart(tolerance.glueBridges(), seam.gap())
                             + ": the bevel has to be set to within " + degrees(seam.largestBevelError()) + ".",
-                    "/tolerance/errors/bevel/setting");
+                    "/tolerance/errors/bevel/setting"));
         }
     }
 
     private void chance() {
         double share = tolerance.simulation().allBridged();
         if (share < ENOUGH) {
-            add(
-                    FindingCode.GAPS_LIKELY,
-                    WARN,
+            findings.add(FindingCode.GAPS_LIKELY.warn(
                     "Only " + percent(share) + " of such solids have no gap anywhere that is larger than the "
                             + design.say(tolerance.glueBridges()) + " that the glue bridges.",
-                    ERRORS);
+                    ERRORS));
         }
     }
 
@@ -161,22 +148,19 @@ final class ToleranceFindings {
     private void wall() {
         double least = least(sphere.thinnestWall(), tolerance.solid().thinnestWall());
         if (least <= 0) {
-            add(
-                    FindingCode.BREAK_THROUGH,
-                    STOP,
+            findings.add(FindingCode.BREAK_THROUGH.stop(
                     "With these errors the sphere may break through to the hollow: of a wall of "
                             + design.say(sphere.thinnestWall()) + " at the thinnest place they may take "
                             + design.say(sphere.thinnestWall() - least) + ".",
-                    ERRORS);
+                    ERRORS));
         } else if (least < Math.max(design.minimumWall(), SphereFindings.THINNEST_TURNED) - SphereFindings.EXACT) {
             boolean fragile = least < SphereFindings.THINNEST_TURNED - SphereFindings.EXACT;
-            add(
-                    FindingCode.WALL_BELOW_MINIMUM,
+            findings.add(FindingCode.WALL_BELOW_MINIMUM.finding(
                     fragile ? STOP : WARN,
                     "With these errors only " + design.sayAtMost(least) + " of wall may be left at the thinnest place."
                             + (fragile ? " So thin a wall breaks under the tool or the sander." : "")
                             + " The wanted wall is " + design.say(design.minimumWall()) + ".",
-                    ERRORS);
+                    ERRORS));
         }
     }
 
@@ -188,22 +172,20 @@ final class ToleranceFindings {
         String room = "With these errors there may be room for a sphere of only " + design.sayAtMost(least)
                 + ", and the designed one has " + design.say(sphere.diameter());
         if (allowance < -SphereFindings.EXACT) {
-            add(
-                    flats ? FindingCode.FLATS_LEFT : FindingCode.SEAMS_OPEN,
-                    flats ? WARN : STOP,
-                    room
-                            + (flats
-                                    ? ": flats may stay on the faces."
-                                    : ": seams may be open at the middle of the edges."),
-                    ERRORS);
+            findings.add((flats ? FindingCode.FLATS_LEFT : FindingCode.SEAMS_OPEN)
+                    .finding(
+                            flats ? WARN : STOP,
+                            room
+                                    + (flats
+                                            ? ": flats may stay on the faces."
+                                            : ": seams may be open at the middle of the edges."),
+                            ERRORS));
         } else if (flats && allowance < design.turningAllowance() - SphereFindings.EXACT) {
-            add(
-                    FindingCode.ALLOWANCE_NOT_MET,
-                    WARN,
+            findings.add(FindingCode.ALLOWANCE_NOT_MET.warn(
                     room + ": only " + design.sayAtMost(Math.max(0, allowance))
                             + " may be left to turn away, less than the turning allowance of "
                             + design.say(design.turningAllowance()) + ".",
-                    ERRORS);
+                    ERRORS));
         }
     }
 
@@ -217,9 +199,5 @@ final class ToleranceFindings {
 
     private static String percent(double share) {
         return String.format(Locale.ROOT, "%.1f %%", Math.floor(share * 1000) / 10);
-    }
-
-    private void add(FindingCode code, Finding.Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
     }
 }

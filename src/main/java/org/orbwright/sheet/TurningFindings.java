@@ -51,10 +51,6 @@ final class TurningFindings {
         return turning.findings;
     }
 
-    private void add(FindingCode code, Severity severity, String message, String field) {
-        findings.add(new Finding(code, severity, message, field));
-    }
-
     private void discs() {
         Holding holding = plan.holding();
         Seat head = holding.head();
@@ -68,68 +64,56 @@ final class TurningFindings {
         double bite = design.unit().toMillimetres(screws.bite());
         double deepest = Math.max(head.holeInSphere(), holding.tail().holeInSphere());
         if (bite >= design.thickness()) {
-            add(
-                    FindingCode.SCREW_IN_SPHERE,
-                    Severity.WARN,
+            findings.add(FindingCode.SCREW_IN_SPHERE.warn(
                     "Screws that go " + design.say(bite) + " deep pass through the panel of "
                             + design.say(design.thickness()) + " into the hollow.",
-                    SCREWS);
+                    SCREWS));
         } else if (deepest > NO_HOLE) {
-            add(
-                    FindingCode.SCREW_IN_SPHERE,
-                    Severity.WARN,
+            findings.add(FindingCode.SCREW_IN_SPHERE.warn(
                     "The screw holes stay " + design.say(deepest)
                             + " deep in the finished sphere and have to be plugged, or hidden by an inlay.",
-                    SCREWS);
+                    SCREWS));
         }
     }
 
     private void disc(Seat seat, String end) {
         if (seat.disc() > plan.holding().swing()) {
-            add(
-                    FindingCode.DISC_OVERHANGS,
-                    Severity.WARN,
+            findings.add(FindingCode.DISC_OVERHANGS.warn(
                     "A disc of " + design.say(seat.disc()) + " on the " + end
                             + " end is wider than the solid, which is "
                             + design.say(plan.holding().swing())
                             + " about this axis: bed, rest and tool have to clear it.",
-                    DISC);
+                    DISC));
         } else if (seat.largestDisc() != null && seat.disc() > seat.largestDisc() + NO_HOLE) {
-            add(
-                    FindingCode.DISC_OVERHANGS,
-                    Severity.NOTE,
+            findings.add(FindingCode.DISC_OVERHANGS.note(
                     "A disc of " + design.say(seat.disc()) + " overhangs the panel on the " + end
                             + " end, whose inscribed circle is " + design.say(seat.largestDisc())
                             + " wide; a disc of that size finds the centre by itself.",
-                    DISC);
+                    DISC));
         }
     }
 
     private void reach(Holding holding) {
         boolean none = Math.min(holding.head().reachedLatitude(), holding.tail().reachedLatitude()) == 0;
         if (none || holding.reachedShare() < LITTLE) {
-            add(
-                    FindingCode.REACH_SMALL,
-                    Severity.WARN,
+            findings.add(FindingCode.REACH_SMALL.warn(
                     "Between discs of " + design.say(holding.head().disc()) + " and "
                             + design.say(holding.tail().disc())
                             + ", with their necks and the tool's room, the tool reaches "
                             + Rounding.plain(100 * holding.reachedShare(), 1) + " % of the sphere"
                             + (none ? ", and nothing on one side of the middle" : "")
                             + ". Smaller discs or necks leave more to be reached.",
-                    DISC);
+                    DISC));
         }
     }
 
     private void cups() {
         if (plan.cups() != null && plan.cups().positions() == null) {
-            add(
-                    FindingCode.CUPS_LEAVE_PATCHES,
-                    Severity.WARN,
+            findings.add(FindingCode.CUPS_LEAVE_PATCHES.warn(
                     "Between these cups three positions leave "
                             + Rounding.plain(100 * plan.cups().leftByThree(), 1)
                             + " % of the sphere unturned; smaller cups, or more positions, reach it.",
-                    "/turning/cup/rim");
+                    "/turning/cup/rim"));
         }
     }
 
@@ -143,25 +127,22 @@ final class TurningFindings {
             return;
         }
         if (limit.glueLimit() != null && turns > limit.glueLimit()) {
-            add(
-                    FindingCode.SPEED_ABOVE_GLUE,
-                    Severity.STOP,
+            findings.add(FindingCode.SPEED_ABOVE_GLUE.stop(
                     "At " + Rounding.plain(turns, 0) + " turns a minute the " + name
                             + " pulls harder at its glue lines than the stated strength over its divisor. That is"
                             + " reached at " + floor(limit.glueLimit()) + ".",
-                    SPEED);
+                    SPEED));
         }
         boolean beyond = turns > limit.thumbHigh();
         if (beyond || turns > limit.thumbLow()) {
-            add(
-                    FindingCode.SPEED_ABOVE_THUMB,
+            findings.add(FindingCode.SPEED_ABOVE_THUMB.finding(
                     beyond ? Severity.STOP : Severity.WARN,
                     Rounding.plain(turns, 0) + " turns a minute are more than the "
                             + floor(beyond ? limit.thumbHigh() : limit.thumbLow()) + " of the rule of thumb's "
                             + (beyond ? "upper" : "low") + " end for the " + name + ", " + design.say(limit.diameter())
                             + " wide (common practice, no source). Segmented and hollow work stays below "
                             + floor(limit.thumbLow()) + ". Lower speeds can still be dangerous.",
-                    SPEED);
+                    SPEED));
         }
     }
 
@@ -175,15 +156,13 @@ final class TurningFindings {
         }
         boolean solid = plan.speeds().solid().glueLimit() == null;
         if (solid || plan.speeds().sphere().glueLimit() == null) {
-            add(
-                    FindingCode.GLUE_NOT_CHECKED,
-                    Severity.WARN,
+            findings.add(FindingCode.GLUE_NOT_CHECKED.warn(
                     "The strength of the glue is stated, but the load on it is not known "
                             + (solid
                                     ? "where the density of one of the woods is not known"
                                     : "on the finished sphere, which breaks through to the hollow")
                             + ": no limit is answered by it.",
-                    "/turning/speed/glueStrength");
+                    "/turning/speed/glueStrength"));
         }
     }
 
@@ -198,13 +177,11 @@ final class TurningFindings {
                 request.finish().grits() == null ? List.of() : request.finish().grits();
         for (int i = 1; i < grits.size(); i++) {
             if (grits.get(i).grit() < grits.get(i - 1).grit()) {
-                add(
-                        FindingCode.GRITS_OUT_OF_ORDER,
-                        Severity.WARN,
+                findings.add(FindingCode.GRITS_OUT_OF_ORDER.warn(
                         "Grit " + grits.get(i).grit() + " after "
                                 + grits.get(i - 1).grit()
                                 + " is coarser: it leaves deeper scratches than it takes away.",
-                        "/turning/finish/grits/" + i + "/grit");
+                        "/turning/finish/grits/" + i + "/grit"));
             }
         }
     }
@@ -213,13 +190,11 @@ final class TurningFindings {
         SphereSizing sphere = SphereCalculator.calculate(design);
         double turned = plan.roughing().turnedDiameter();
         if (turned > sphere.largestDiameter() + NO_HOLE && turned > sphere.diameter()) {
-            add(
-                    FindingCode.SANDING_LEAVES_FLATS,
-                    Severity.NOTE,
+            findings.add(FindingCode.SANDING_LEAVES_FLATS.note(
                     "Before sanding the sphere would be " + design.say(turned) + ", more than the largest of "
                             + design.say(sphere.largestDiameter())
                             + ": flats or open seams stay in the turned surface, and sanding works in blows there.",
-                    "/turning/finish/grits");
+                    "/turning/finish/grits"));
         }
     }
 }

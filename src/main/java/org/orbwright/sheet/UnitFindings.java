@@ -43,6 +43,6 @@ final class UnitFindings {
                         ? " If " + other.symbol() + " was meant, write " + unit.sayNumber(meant) + "."
                         : "")
                 + (more > 0 ? " " + more + " more like it " + (more == 1 ? "is" : "are") + " unusual too." : "");
-        return new Finding(FindingCode.UNIT_SLIP, Finding.Severity.WARN, message, slip.pointer());
+        return FindingCode.UNIT_SLIP.warn(message, slip.pointer());
     }
 }

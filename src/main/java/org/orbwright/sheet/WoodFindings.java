@@ -50,9 +50,7 @@ final class WoodFindings {
             WoodRequest wood = woods.get(i);
             List<String> numbers = overruled(wood);
             if (stated.contains(wood) && !numbers.isEmpty()) {
-                findings.add(new Finding(
-                        FindingCode.OWN_WOOD,
-                        Finding.Severity.NOTE,
+                findings.add(FindingCode.OWN_WOOD.note(
                         "The document states numbers of its own for " + wood.name() + ": " + String.join(", ", numbers)
                                 + ". They are used in place of those of the table of woods.",
                         "/woods/" + i));
@@ -79,9 +77,7 @@ final class WoodFindings {
     }
 
     private static Finding unclear(String name, NamedWood named, String field) {
-        return new Finding(
-                FindingCode.WOOD_NAME_UNCLEAR,
-                Finding.Severity.NOTE,
+        return FindingCode.WOOD_NAME_UNCLEAR.note(
                 "The name " + name + " may mean several woods. The numbers here are those of "
                         + named.wood().name() + ", whose width moves most. It may also mean "
                         + Words.either(named.others()) + ". Write the name of the wood that you have.",

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.orbwright.assembly.AssemblyCalculator;
 import org.orbwright.assembly.AssemblyPlan;
 import org.orbwright.assembly.AssemblyRequest;
@@ -40,12 +39,10 @@ import org.orbwright.movement.MovementCalculator;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.segment.AngleCalculator;
 import org.orbwright.segment.SawAngles;
-import org.orbwright.segment.SegmentCalculator;
 import org.orbwright.segment.SegmentPlan;
 import org.orbwright.segment.Yield;
 import org.orbwright.segment.YieldCalculator;
 import org.orbwright.sheet.Caution.Step;
-import org.orbwright.sphere.SphereCalculator;
 import org.orbwright.sphere.SphereSizing;
 import org.orbwright.stock.CutList;
 import org.orbwright.stock.CutStep;
@@ -69,23 +66,18 @@ import org.orbwright.turning.TurningPlan;
 import org.orbwright.turning.TurningRequest;
 
 /**
- * An answer in the making: each method adds one part with its findings and cautions, and notes the section that the
+ * An answer in the making. Each method adds one part with its findings and cautions. It also notes the section that the
  * part used, filled in.
  */
 final class Work {
-    /** Stations of a profile that is computed for its findings alone. */
-    private static final int FEWEST_STATIONS = 2;
-
     private final Document document;
     private final Design design;
     private final Map<Section, Record> used = new EnumMap<>(Section.class);
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Set<Step> steps = EnumSet.noneOf(Step.class);
+    private final SharedFindings shared;
 
-    /** Worked out once, as several parts need them. */
-    private SphereSizing sized;
-
-    private SegmentPlan cut;
+    /** Worked out once, as the plan and both of its lists are read off it. */
     private StockPlan plan;
 
     private SawAngles angles;
@@ -125,6 +117,7 @@ final class Work {
     Work(Document document, DesignRequest design) {
         this.document = document;
         this.design = Design.of(design);
+        this.shared = new SharedFindings(this.design);
         found(UnitFindings.of(document.design(), "", document.unit()));
     }
 
@@ -148,51 +141,6 @@ final class Work {
         }
     }
 
-    private SphereSizing sized() {
-        if (sized == null) {
-            sized = SphereCalculator.calculate(design);
-        }
-        return sized;
-    }
-
-    private List<Finding> sphereFindings() {
-        return SphereFindings.of(design, sized());
-    }
-
-    private SegmentPlan cut() {
-        if (cut == null) {
-            cut = SegmentCalculator.calculate(design);
-        }
-        return cut;
-    }
-
-    private List<Finding> segmentFindings() {
-        return SegmentFindings.of(design, cut());
-    }
-
-    /** What happens to the bands, as far as there are any. */
-    private List<Finding> bandFindings() {
-        return design.has(DesignPart.LAMINATIONS)
-                ? BandFindings.of(design, BandCalculator.calculate(design, FEWEST_STATIONS))
-                : List.of();
-    }
-
-    /** What makes wood useless that is cut for the design, as far as it is stated. */
-    private List<Finding> stops() {
-        return Stream.concat(sphereFindings().stream(), bandFindings().stream())
-                .filter(Work::isStop)
-                .toList();
-    }
-
-    /** What makes the whole work useless, whatever part of it is asked for. */
-    private List<Finding> sphereStops() {
-        return sphereFindings().stream().filter(Work::isStop).toList();
-    }
-
-    private static boolean isStop(Finding finding) {
-        return finding.severity() == Finding.Severity.STOP;
-    }
-
     /** The cautions of every step. */
     Work caution() {
         return carry(Part.WHOLE);
@@ -211,14 +159,14 @@ final class Work {
     }
 
     Work segments() {
-        segments = cut();
-        found(segmentFindings());
+        segments = shared.plan();
+        found(shared.segments());
         return carry(Part.SEGMENTS);
     }
 
     Work yields() {
         yields = YieldCalculator.calculate(design);
-        found(segmentFindings());
+        found(shared.segments());
         found(YieldFindings.of(design, yields));
         found(WoodFindings.of(design));
         found(StripFindings.of(design));
@@ -226,8 +174,8 @@ final class Work {
     }
 
     Work sphere() {
-        sphere = sized();
-        found(sphereFindings());
+        sphere = shared.sizing();
+        found(shared.sphere());
         return carry(Part.SPHERE);
     }
 
@@ -241,7 +189,7 @@ final class Work {
 
     /** What is found of the bands, without their numbers. */
     Work foundBands() {
-        found(bandFindings());
+        found(shared.bands());
         found(StripFindings.of(design));
         return carry(Part.BANDS);
     }
@@ -266,7 +214,7 @@ final class Work {
                 .filled(design);
         inlays = InlayCalculator.plan(section, design);
         use(Section.INLAYS, section.plugged(inlays.chips(), design.unit()));
-        found(sphereFindings());
+        found(shared.sphere());
         found(InlayFindings.of(design, inlays));
         return carry(Part.INLAYS);
     }
@@ -277,9 +225,9 @@ final class Work {
         jig = JigCalculator.plan(section, design);
         use(Section.JIG, section);
         found(SegmentFindings.settings(AngleCalculator.calculate(design)));
-        found(segmentFindings());
+        found(shared.segments());
         found(JigFindings.of(design, jig));
-        found(sphereStops());
+        found(shared.sphereStops());
         return carry(Part.JIG);
     }
 
@@ -345,8 +293,8 @@ final class Work {
             found(StockFindings.blanks(section, design));
             found(StripFindings.of(design));
             found(StripFindings.planed(section, design));
-            found(segmentFindings());
-            found(stops());
+            found(shared.segments());
+            found(shared.stops());
             carry(Part.STOCK);
         }
         return plan;
@@ -385,7 +333,7 @@ final class Work {
         assembly = AssemblyCalculator.plan(section, design);
         use(Section.ASSEMBLY, section);
         found(AssemblyFindings.of(assembly));
-        found(sphereStops());
+        found(shared.sphereStops());
         found(SegmentFindings.halves(design));
         return carry(Part.ASSEMBLY);
     }
@@ -402,7 +350,7 @@ final class Work {
         turning = TurningCalculator.plan(section, design);
         found(TurningFindings.of(section, design, turning));
         found(WoodFindings.of(design));
-        found(sphereFindings());
+        found(shared.sphere());
         return carry(Part.LATHE);
     }
 
@@ -413,7 +361,7 @@ final class Work {
         use(Section.BALANCE, section);
         found(BalanceFindings.of(held, design, balance));
         found(WoodFindings.of(design, BalanceCalculator.woodFields(section, design)));
-        sphereFindings().stream()
+        shared.sphere().stream()
                 .filter(finding -> finding.code() == FindingCode.BREAK_THROUGH)
                 .forEach(findings::add);
         return carry(Part.BALANCE);
@@ -425,20 +373,20 @@ final class Work {
         path = PathCalculator.path(section, turningSection(), design);
         use(Section.PATH, section);
         found(PathFindings.of(section, design, path));
-        found(sphereFindings());
+        found(shared.sphere());
         return carry(Part.PATH);
     }
 
     /** Angles and segments, with what makes panels of them useless. */
     Work sawn() {
-        found(stops());
+        found(shared.stops());
         return angles().segments();
     }
 
     /** The sphere, with what happens to the bands on it. */
     Work turned() {
         sphere();
-        found(bandFindings());
+        found(shared.bands());
         return this;
     }
 
@@ -456,9 +404,7 @@ final class Work {
                 throw e;
             }
             String fields = e.violations().stream().map(Violation::field).collect(Collectors.joining(", "));
-            findings.add(new Finding(
-                    FindingCode.PART_LEFT_OUT,
-                    Finding.Severity.NOTE,
+            findings.add(FindingCode.PART_LEFT_OUT.note(
                     "The part " + name + " is left out. It waits for " + fields + ".",
                     e.violations().get(0).path()));
         }

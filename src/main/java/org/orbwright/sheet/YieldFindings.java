@@ -37,9 +37,7 @@ final class YieldFindings {
     }
 
     static Finding unknownDensity(Design design, String species) {
-        return new Finding(
-                FindingCode.DENSITY_UNKNOWN,
-                Finding.Severity.NOTE,
+        return FindingCode.DENSITY_UNKNOWN.note(
                 "The density of " + species + " is not known, so masses with it are left out. State it in woods."
                         + Words.known(WoodTable.similar(
                                 species, wood -> wood.specificGravity().isPresent())),
@@ -56,11 +54,8 @@ final class YieldFindings {
         String reason = (tilted ? "are tilted" : "")
                 + (tilted && straight ? " or " : "")
                 + (straight ? "read the same from both edges" : "");
-        return Optional.of(new Finding(
-                FindingCode.ONE_SET_ONLY,
-                Finding.Severity.NOTE,
-                "The bands " + reason + ", so there is one set, and sets makes no difference.",
-                "/sets"));
+        return Optional.of(FindingCode.ONE_SET_ONLY.note(
+                "The bands " + reason + ", so there is one set, and sets makes no difference.", "/sets"));
     }
 
     /** Warns of a set of which more is left over than of the other one, enough for a panel. */
@@ -97,17 +92,14 @@ final class YieldFindings {
                 .mapToInt(segment -> set == BandSet.UPRIGHT ? segment.uprightLeft() : segment.invertedLeft())
                 .sum();
         boolean twins = design.request().sets() == Sets.TWINS;
-        return new Finding(
-                FindingCode.SET_LEFT_OVER,
-                Finding.Severity.WARN,
+        return FindingCode.SET_LEFT_OVER.warn(
                 "The bands of the " + Words.half(lamination.places()) + lamination.face()
                         + " lamination do not read the same from both edges, so every blank gives upright and inverted"
                         + " segments. Here " + left + " " + word(set) + " ones are not used up. "
                         + (twins
                                 ? "An even number of copies uses both sets, as twins. Sets MIXED uses both in each"
                                         + " sphere."
-                                : "Sets MIXED uses both in each sphere. TWINS uses both with an even number of"
-                                        + " copies."),
+                                : "Sets MIXED uses both in each sphere. TWINS uses both with an even number of copies."),
                 twins ? "/copies" : "/sets");
     }
 
@@ -121,9 +113,7 @@ final class YieldFindings {
             boolean inverted = segment.invertedNeeded() > 0 && segment.invertedLeft() == 0;
             if (segment.blanks() != null && (upright || inverted)) {
                 String set = lamination.sets() == 2 ? word(upright ? BandSet.UPRIGHT : BandSet.INVERTED) + " " : "";
-                return Optional.of(new Finding(
-                        FindingCode.NOTHING_TO_SPARE,
-                        Finding.Severity.NOTE,
+                return Optional.of(FindingCode.NOTHING_TO_SPARE.note(
                         "Nothing is to spare: one spoilt " + set + "segment " + segment.segment() + " of the "
                                 + Words.half(panel.places()) + panel.face() + " panels would be missing.",
                         "/spares"));

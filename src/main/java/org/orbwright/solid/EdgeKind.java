@@ -3,7 +3,6 @@ package org.orbwright.solid;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** A class of edges with the same length between the same face kinds. */
 @Describe("A kind of edges with the same length between the same face kinds.")
 public record EdgeKind(
         @Describe(value = "One of the two face kinds.", example = "\"pentagon\"")

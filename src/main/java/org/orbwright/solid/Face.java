@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** One face of a solid. */
 @Describe("One face of a solid.")
 public record Face(
         @Describe(
@@ -29,13 +28,11 @@ public record Face(
         @Describe("Its segments; the base of each lies between the corner of the same place in the list and the next.")
         List<Part> segments) {
 
-    /** Copies the lists. */
     public Face {
         vertices = List.copyOf(vertices);
         segments = List.copyOf(segments);
     }
 
-    /** One segment of a face. */
     @Describe("One segment of a face.")
     public record Part(
             @Describe(value = "The kind of segment.", example = "\"A\"")

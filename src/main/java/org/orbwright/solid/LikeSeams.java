@@ -62,7 +62,6 @@ final class LikeSeams {
         return rings.length;
     }
 
-    /** The corners of a panel. */
     int[] corners(int panel) {
         return corners[panel];
     }

@@ -1,9 +1,10 @@
 package org.orbwright.solid;
 
+import static org.orbwright.quantity.Quantity.UNIT_EDGE;
+
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
 /**
  * A convex solid whose shortest edge is one long, centred at the origin. Coordinates and everything computed from them
@@ -25,28 +26,22 @@ public record Solid(
                 example = "false")
         boolean chiral,
 
-        @Describe(
-                value = "Inradius: the smallest face distance.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "1.113516364412")
+        @Describe(value = "Inradius: the smallest face distance.", quantity = UNIT_EDGE, example = "1.113516364412")
         double inradius,
 
-        @Describe(
-                value = "Midradius: the distance of every edge.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "1.309016994375")
+        @Describe(value = "Midradius: the distance of every edge.", quantity = UNIT_EDGE, example = "1.309016994375")
         double midradius,
 
         @Describe(
                 value = "Circumradius: the distance of the farthest corner.",
-                quantity = Quantity.UNIT_EDGE,
+                quantity = UNIT_EDGE,
                 example = "1.401258538444")
         double circumradius,
 
-        @Describe(value = "Area of all faces.", quantity = Quantity.UNIT_EDGE, example = "20.645728807068")
+        @Describe(value = "Area of all faces.", quantity = UNIT_EDGE, example = "20.645728807068")
         double surfaceArea,
 
-        @Describe(value = "Volume.", quantity = Quantity.UNIT_EDGE, example = "7.663118960625")
+        @Describe(value = "Volume.", quantity = UNIT_EDGE, example = "7.663118960625")
         double volume,
 
         @Describe("The face kinds, the fewest sides first.") List<FaceKind> faceKinds,
@@ -61,7 +56,6 @@ public record Solid(
         @Describe("The edges, in the order of their numbers.")
         List<Edge> edges) {
 
-    /** Copies the lists. */
     public Solid {
         faceKinds = List.copyOf(faceKinds);
         edgeKinds = List.copyOf(edgeKinds);

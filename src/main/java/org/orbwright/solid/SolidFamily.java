@@ -2,7 +2,6 @@ package org.orbwright.solid;
 
 import org.orbwright.quantity.Describe;
 
-/** The three families of solids. */
 @Describe("The family that a solid belongs to.")
 public enum SolidFamily {
     /** All faces alike and regular. */

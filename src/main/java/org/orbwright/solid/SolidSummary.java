@@ -3,7 +3,6 @@ package org.orbwright.solid;
 import java.util.List;
 import org.orbwright.quantity.Describe;
 
-/** What a list of solids says of each. */
 @Describe("A solid in brief.")
 public record SolidSummary(
         @Describe(value = "The solid's name.", example = "\"dodecahedron\"")

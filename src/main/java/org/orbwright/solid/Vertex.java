@@ -1,37 +1,23 @@
 package org.orbwright.solid;
 
+import static org.orbwright.quantity.Quantity.NUMBER;
+import static org.orbwright.quantity.Quantity.UNIT_EDGE;
+
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** A corner of a solid, from the solid's centre. */
 @Describe("A corner of a solid, from the solid's centre.")
 public record Vertex(
-        @Describe(value = "Its number.", quantity = Quantity.NUMBER, example = "1", max = 200)
+        @Describe(value = "Its number.", quantity = NUMBER, example = "1", max = 200)
         int number,
 
-        @Describe(
-                value = "First coordinate.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "0.809016994375",
-                min = -10,
-                max = 10)
+        @Describe(value = "First coordinate.", quantity = UNIT_EDGE, example = "0.809016994375", min = -10, max = 10)
         double x,
 
-        @Describe(
-                value = "Second coordinate.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "0.809016994375",
-                min = -10,
-                max = 10)
+        @Describe(value = "Second coordinate.", quantity = UNIT_EDGE, example = "0.809016994375", min = -10, max = 10)
         double y,
 
-        @Describe(
-                value = "Third coordinate.",
-                quantity = Quantity.UNIT_EDGE,
-                example = "0.809016994375",
-                min = -10,
-                max = 10)
+        @Describe(value = "Third coordinate.", quantity = UNIT_EDGE, example = "0.809016994375", min = -10, max = 10)
         double z) {
 
     static Vertex of(int number, Vector3D point) {

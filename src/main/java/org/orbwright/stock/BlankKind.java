@@ -14,18 +14,10 @@ import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.SegmentYield;
 
 /**
- * Blanks that are laminated and sawn alike; lengths in millimetres, along the blank from the end where the first cut is
- * made.
- *
- * @param lamination place of the lamination in the request
- * @param segment the kind of segment sawn from them
- * @param mirrored whether it is the mirror image of the kind's outline
- * @param turned whether they are turned end for end before the first cut
- * @param strips strips of each band: one for each layer of each blank, and the spares of the lamination
- * @param length length of one
- * @param bands the strips of one, from the base
- * @param kerf kerf of the cuts
- * @param cuts the cuts between segments
+ * Blanks that are laminated and sawn alike. Lengths are in millimetres, along the blank from the end where the first
+ * cut is made. The place of the lamination counts from 0. A turned blank is turned end for end before that cut. The
+ * strips of a band are one for each layer of each blank, and the spares. Bands count from the base, and the kerf is
+ * that of the cuts.
  */
 record BlankKind(
         int lamination,
@@ -97,12 +89,9 @@ record BlankKind(
     }
 
     /**
-     * How far a seam whose middle lies on a cut reaches beyond the kerf, into the segments at both sides: the cut leans
-     * across the strip, which a seam does not, and a scarf is long. 0 where the saw takes all of the seam.
-     *
-     * @param cut the cut
-     * @param band the strip, from 0 at the base
-     * @param overlap length of a scarf, 0 for a butt seam
+     * How far a seam whose middle lies on a cut reaches beyond the kerf into both segments. The cut leans across the
+     * strip, which a seam does not, and a scarf overlaps. 0 where the saw takes all of the seam. Bands count from 0 at
+     * the base; the overlap of a butt seam is 0.
      */
     double beyondKerf(int cut, int band, double overlap) {
         double slope = lean(cuts.get(cut)) / width();

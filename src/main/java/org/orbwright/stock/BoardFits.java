@@ -8,11 +8,8 @@ import org.orbwright.stock.Shortage.BoardLack;
 
 /**
  * What boards lack for strips; lengths in millimetres. A strip lies flat in a board, as thick as the strip and as wide
- * as it, or on edge, as wide as the strip is thick and as thick as it is wide.
- *
- * @param shortest the shortest piece of a strip
- * @param stick thickness of every strip, as it leaves the saw
- * @param planing what a strip is ripped wider than its band
+ * as it, or on edge, as wide as the strip is thick and as thick as it is wide. Every strip leaves the saw as thick as
+ * the stick, and wider than its band by what is planed off.
  */
 record BoardFits(double shortest, double stick, double planing) {
     /** Lines that an answer has at most. */

@@ -31,22 +31,12 @@ final class BoardLayout {
     /** A width and a length of piece. */
     private record Piece(int width, int length) {}
 
-    /**
-     * A piece that a strip is made of.
-     *
-     * @param strip the kind of strip
-     * @param piece which piece it is, from 1; 0 for a strip in one piece
-     * @param length how long it has to be
-     */
+    /** A piece of a kind of strip, and its least length. Pieces count from 1; 0 is a strip in one piece. */
     record Wanted(int strip, int piece, double length) {}
 
     /**
-     * Prepares the layout of a plan.
-     *
-     * @param uses what each kind of strip is for
-     * @param firstStrip place of the first kind of strip in the list of all
-     * @param wanted the pieces that the strips are made of
-     * @param shortest the shortest piece that a strip may be made of
+     * Prepares the layout of a plan. The uses say what each kind of strip is for, the first of which has a place in the
+     * list of all strips. No strip has a piece that is shorter than the shortest.
      */
     BoardLayout(
             CuttingProblem problem,

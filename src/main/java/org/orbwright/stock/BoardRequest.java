@@ -91,8 +91,8 @@ public record BoardRequest(
         Double twist,
 
         @Describe(
-                value = "Whether the board is shimmed for its first face, so that both ends share the twist; true"
-                        + " if left out.",
+                value = "Whether the board is shimmed for its first face, so that both ends share the twist; true if"
+                        + " left out.",
                 example = "true",
                 optional = true)
         Boolean shimmed) {

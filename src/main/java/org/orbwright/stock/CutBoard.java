@@ -5,8 +5,9 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
 /** One board and its cuts. */
-@Describe("One board and its cuts, in their order: it is surfaced, its ends are cut off, it is crosscut to sections,"
-        + " and each section is ripped.")
+@Describe(
+        "One board and its cuts, in their order: it is surfaced, its ends are cut off, it is crosscut to sections, and"
+                + " each section is ripped.")
 public record CutBoard(
         @Describe(value = "The board's number in the plan, from 1.", example = "1", min = 1, max = 1e9)
         int number,

@@ -25,11 +25,8 @@ public final class CutList {
     }
 
     /**
-     * The steps for all boards of a plan, one board after the other. Their labels do not say the lamination;
-     * {@link LaminationNames} puts it before them.
-     *
-     * @param plan the plan
-     * @param unit the unit that its allowances are written in
+     * The steps for all boards of a plan, one board after the other; the unit is that of its allowances. Their labels
+     * do not say the lamination; {@link LaminationNames} puts it before them.
      */
     public static List<CutStep> of(StockPlan plan, LengthUnit unit) {
         double jointing = unit.toMillimetres(plan.allowances().jointing());
@@ -87,7 +84,7 @@ public final class CutList {
         Section section = board.sections().get(s);
         boolean last = s + 1 == board.sections().size();
         double next = last ? 0 : board.sections().get(s + 1).from();
-        Cut cut = cut(
+        CutOff cut = cut(
                 CutOperation.CROSSCUT,
                 section.to() - section.from(),
                 section.to(),
@@ -104,7 +101,7 @@ public final class CutList {
         boolean last = l + 1 == section.lanes().size();
         double width = lane.to() - lane.from();
         double next = last ? 0 : section.lanes().get(l + 1).from();
-        Cut cut = cut(
+        CutOff cut = cut(
                 CutOperation.RIP,
                 width,
                 lane.to(),
@@ -133,7 +130,7 @@ public final class CutList {
             StripCut strip = strips.get(i);
             boolean last = i + 1 == strips.size();
             double deep = strip.to() - strip.from();
-            Cut cut = cut(
+            CutOff cut = cut(
                     lane.rotated() ? CutOperation.SLICE : CutOperation.RESAW,
                     deep,
                     strip.to(),
@@ -148,28 +145,28 @@ public final class CutList {
     }
 
     /** How a part is cut off, and what is left for the next part or as waste. */
-    private record Cut(CutOperation operation, Double setting, Double position, Double left, Double waste) {}
+    private record CutOff(CutOperation operation, Double setting, Double position, Double left, Double waste) {}
 
     /** The measures of a part. */
     private record Measures(double length, double width, double thickness) {}
 
     /** A cut, or none where the part ends with the wood; a shaving of no more than a kerf is not sawn off. */
-    private static Cut cut(
+    private static CutOff cut(
             CutOperation operation, double setting, double position, double end, double left, boolean last) {
         if (end - position <= Ripping.EXACT_FIT) {
-            return new Cut(CutOperation.KEEP, null, position, null, null);
+            return new CutOff(CutOperation.KEEP, null, position, null, null);
         }
         if (left <= Ripping.EXACT_FIT) {
-            return new Cut(CutOperation.TRIM, setting, position, null, null);
+            return new CutOff(CutOperation.TRIM, setting, position, null, null);
         }
-        return new Cut(operation, setting, position, last ? null : left, last ? left : null);
+        return new CutOff(operation, setting, position, last ? null : left, last ? left : null);
     }
 
     private void board(CutOperation operation, Double setting, Double position, Measures measures) {
-        add(new Cut(operation, setting, position, null, null), null, null, CutPart.BOARD, measures, null);
+        add(new CutOff(operation, setting, position, null, null), null, null, CutPart.BOARD, measures, null);
     }
 
-    private void add(Cut cut, Integer section, Integer lane, CutPart part, Measures measures, StripCut strip) {
+    private void add(CutOff cut, Integer section, Integer lane, CutPart part, Measures measures, StripCut strip) {
         String kept = part == CutPart.KEPT ? StripLabels.KEEP : null;
         steps.add(new CutStep(
                 board.number(),

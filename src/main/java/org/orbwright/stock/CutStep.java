@@ -70,8 +70,8 @@ public record CutStep(
 
         @Describe(
                 value = "What to write on the part: \"band 2\" on a strip for the second band from the base, with its"
-                        + " face kind before it where the design has several laminations. \"spare\" on a spare strip,"
-                        + " \"keep\" on what is kept. Left out for what is cut further.",
+                        + " face kind before it where the design has several laminations. \"spare\" on a spare"
+                        + " strip, \"keep\" on what is kept. Left out for what is cut further.",
                 example = "\"band 4\"",
                 optional = true)
         String label,

@@ -21,9 +21,7 @@ enum CuttingAim {
     /** Seams that no cut between segments takes out of the way. */
     SEAMS_WITHIN(1);
 
-    /**
-     * Those that an answer states, and proves where it can; the last one is a preference among plans that are equal.
-     */
+    /** Those that an answer states and proves where it can; the last is a preference among equal plans. */
     static final Set<CuttingAim> STATED = EnumSet.range(MISSING, SEAMS);
 
     /** What one is in the answer: a strip, the currency, a cubic decimetre or a seam. */

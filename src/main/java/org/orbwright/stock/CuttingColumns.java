@@ -14,9 +14,7 @@ final class CuttingColumns {
     private static final int MOST_COUNTS = 4_000;
 
     private static final int FEWEST_PATTERNS = 30;
-    /**
-     * Ways to crosscut that a board has at most for each to be counted; beyond, its sections are counted one by one.
-     */
+    /** Most ways to crosscut a board for each to be counted; beyond, its sections are counted one by one. */
     private static final int MOST_PLANS = 100;
     /** Boards of a kind whose sections are counted one by one; for more of them only some ways are listed. */
     private static final int MOST_ONE_BY_ONE = 6;
@@ -25,12 +23,7 @@ final class CuttingColumns {
     private final Map<CrossSection, RipPatterns.Found> patterns = new LinkedHashMap<>();
     private final List<LengthPlans.Found> plans;
 
-    /**
-     * A board's width and thickness.
-     *
-     * @param width width that can be ripped, in millimetres
-     * @param thickness thickness once surfaced
-     */
+    /** The width of a board that can be ripped and its surfaced thickness, in millimetres. */
     record CrossSection(double width, double thickness) {
         static CrossSection of(BoardKind board) {
             return new CrossSection(board.width(), board.thickness());
@@ -98,10 +91,7 @@ final class CuttingColumns {
         return patterns.values().stream().allMatch(RipPatterns.Found::allLanes);
     }
 
-    /**
-     * Parts of a section that are ripped off it: patterns where all of them are listed, else lanes, which may lie in
-     * any section of the cross-section.
-     */
+    /** Parts of a section: patterns where all of them are listed, else lanes, which may lie in any section. */
     List<RippedPart> parts(CrossSection section) {
         RipPatterns.Found found = patterns.get(section);
         double kerf = problem.ripping().kerf();
@@ -116,12 +106,7 @@ final class CuttingColumns {
                         .toList();
     }
 
-    /**
-     * A part of a section.
-     *
-     * @param counts how many strips of each width it gives
-     * @param share how much of the section it takes
-     */
+    /** A part of a section: how many strips of each width it gives, and the share of the section that it takes. */
     record RippedPart(List<Integer> counts, double share) {}
 
     /** Whether all ways to crosscut a kind of board are listed. */

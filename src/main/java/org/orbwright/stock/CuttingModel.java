@@ -45,11 +45,8 @@ final class CuttingModel {
     private record Rip(CrossSection section, int length, RipPattern pattern, IntVar count) {}
 
     /**
-     * What came of a search.
-     *
-     * @param plan the best plan found; null if none was
-     * @param bound what no plan of the model has less of
-     * @param ended whether the plan is proved best of those in the model, or there is none
+     * What came of a search: the best plan found, or null, and what no plan of the model has less of. It ended if the
+     * plan is proved best of those in the model, or if there is none.
      */
     record Result(CuttingPlan plan, long bound, boolean ended) {}
 

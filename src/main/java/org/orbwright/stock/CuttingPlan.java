@@ -15,12 +15,8 @@ import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /**
- * A plan for the boards of one species.
- *
- * @param boards how boards are crosscut
- * @param sections how sections are ripped
- * @param madeUp for each kind of strip, how many are made up in each way
- * @param missing for each kind of strip, how many are missing
+ * A plan for the boards of one species: how boards are crosscut and sections ripped, and for each kind of strip how
+ * many are made up in each way, and how many are missing.
  */
 record CuttingPlan(
         List<CutBoards> boards, List<RippedSections> sections, List<List<Integer>> madeUp, List<Integer> missing) {
@@ -31,27 +27,14 @@ record CuttingPlan(
         missing = List.copyOf(missing);
     }
 
-    /**
-     * Boards of a kind that are crosscut alike.
-     *
-     * @param kind which kind
-     * @param count how many
-     * @param sections how many sections of each length come of one
-     */
+    /** Boards of a kind that are crosscut alike, and how many sections of each length come of one. */
     record CutBoards(int kind, int count, List<Integer> sections) {
         CutBoards {
             sections = List.copyOf(sections);
         }
     }
 
-    /**
-     * Sections that are ripped alike.
-     *
-     * @param section the boards' cross-section
-     * @param length which of the lengths they have
-     * @param count how many
-     * @param pattern how they are ripped
-     */
+    /** Sections of one cross-section and one of the lengths that are ripped alike. */
     record RippedSections(CrossSection section, int length, int count, RipPattern pattern) {}
 
     /** Which lengths its sections have, and the pieces of its strips. */

@@ -17,11 +17,8 @@ final class CuttingPlanner {
     private CuttingPlanner() {}
 
     /**
-     * A plan and how good it is.
-     *
-     * @param plan the plan
-     * @param bounds for each aim, what no plan has less of that is as good in all aims before
-     * @param complete whether that goes for all ways to rip and to crosscut
+     * A plan, with what no plan has less of for each aim that is as good in all aims before. It is complete if that
+     * goes for all ways to rip and to crosscut.
      */
     record Planned(CuttingPlan plan, Map<CuttingAim, Long> bounds, boolean complete) {
         /** Whether no plan of the problem has less of an aim and as little of all aims before. */
@@ -31,11 +28,8 @@ final class CuttingPlanner {
     }
 
     /**
-     * Plans a problem.
-     *
-     * @param aims the aims in their order
-     * @param start a plan to begin with
-     * @param known what is known that no plan has less of that is as good as that plan in all aims before
+     * Plans a problem, aim by aim in their order, from a plan to start with. What is known are bounds: no plan has less
+     * of an aim that is as good as the first plan in all aims before.
      */
     static Planned plan(
             CuttingColumns columns,

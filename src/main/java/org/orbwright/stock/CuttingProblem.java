@@ -5,14 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The boards and the strips of one species, as a problem of cutting; lengths in millimetres. A piece may be cut longer
- * than it has to be.
- *
- * @param ripping the strips' widths and the rip saw
- * @param lengths lengths of the sections that boards are crosscut into, that of a whole strip first
- * @param crosscutKerf kerf of a crosscut
- * @param boards the kinds of board
- * @param strips the kinds of strip
+ * The boards and the strips of one species, as a problem of cutting; lengths in millimetres. Boards are crosscut into
+ * sections of the listed lengths, that of a whole strip first. A piece may be cut longer than it has to be.
  */
 record CuttingProblem(
         Ripping ripping, List<Double> lengths, double crosscutKerf, List<BoardKind> boards, List<StripKind> strips) {
@@ -28,24 +22,12 @@ record CuttingProblem(
     }
 
     /**
-     * Boards that are alike.
-     *
-     * @param length length without the ends
-     * @param width width that can be ripped
-     * @param thickness thickness once surfaced
-     * @param count how many there are
-     * @param cost cost of one
-     * @param volume volume of one as it stands on the rack
+     * Boards that are alike: their length without the ends, the width that can be ripped, the surfaced thickness, and
+     * how many there are. The volume is that of one as it stands on the rack.
      */
     record BoardKind(double length, double width, double thickness, int count, double cost, double volume) {}
 
-    /**
-     * Strips that are alike.
-     *
-     * @param width which of the widths they have
-     * @param count how many are needed
-     * @param makeUps the ways to make one up
-     */
+    /** Strips that are alike: which of the widths they have, how many are needed, and the ways to make one up. */
     record StripKind(int width, int count, List<MakeUp> makeUps) {
         StripKind {
             makeUps = List.copyOf(makeUps);
@@ -70,10 +52,8 @@ record CuttingProblem(
     }
 
     /**
-     * A way to make up a strip.
-     *
-     * @param pieces which of the lengths its pieces have, in any order
-     * @param within how many of its seams no cut between segments can take out of the way
+     * A way to make up a strip of pieces, in any order, each of one of the lengths. Of its seams, so many lie within
+     * segments, where no cut takes them out of the way.
      */
     record MakeUp(List<Integer> pieces, int within) {
         MakeUp {

@@ -17,10 +17,7 @@ final class Effort {
     private double work;
     private boolean byClock;
 
-    /**
-     * @param work work, in units of the solver: some seconds of an idle machine each
-     * @param nanoseconds time from now on
-     */
+    /** Work in units of the solver, some seconds of an idle machine each, and time in nanoseconds from now on. */
     Effort(double work, long nanoseconds) {
         this(work, System.nanoTime() + nanoseconds, null);
     }

@@ -61,11 +61,8 @@ final class IntegerSearch {
     }
 
     /**
-     * What came of a search.
-     *
-     * @param solver holds the values of the best solution; null if it did not end in time
-     * @param found whether there is one
-     * @param ended whether nothing is better, or there is no solution
+     * What came of a search. The solver holds the best solution, if one was found; it is null if the search did not end
+     * in time. A search that ended found the best solution, or that there is none.
      */
     record Outcome(CpSolver solver, boolean found, boolean ended) {
         /** What no solution has less of; 0 if nothing is known, or if there is no solution. */

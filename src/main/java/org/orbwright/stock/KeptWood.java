@@ -2,12 +2,8 @@ package org.orbwright.stock;
 
 /**
  * Which wood that is left over is kept: all from which one more strip of its wood, or one more piece of such a strip,
- * could be cut. What is shorter, narrower or thinner is waste. Spare strips are kept in any case. Lengths are in
- * millimetres.
- *
- * @param shortest the shortest piece that a strip may be made up of; the whole strip where strips are in one piece
- * @param narrowest width of the narrowest strip, as it leaves the saw
- * @param stick thickness of every strip, as it leaves the saw
+ * could be cut. What is shorter than the shortest piece, narrower than the narrowest strip or thinner than the stick is
+ * waste. Strips are measured as they leave the saw, in millimetres. Spare strips are kept in any case.
  */
 record KeptWood(double shortest, double narrowest, double stick) {
     static KeptWood of(CuttingProblem problem, double shortest) {
@@ -20,13 +16,7 @@ record KeptWood(double shortest, double narrowest, double stick) {
                 problem.ripping().stick());
     }
 
-    /**
-     * Whether a block is kept. A strip may lie flat in it or stand on its edge.
-     *
-     * @param length its length along the grain
-     * @param width its width
-     * @param thickness its thickness
-     */
+    /** Whether a block is kept; its length is along the grain. A strip may lie flat in it or stand on its edge. */
     boolean isKept(double length, double width, double thickness) {
         boolean flat = Ripping.fits(narrowest, width) && Ripping.fits(stick, thickness);
         boolean onEdge = Ripping.fits(stick, width) && Ripping.fits(narrowest, thickness);

@@ -32,24 +32,14 @@ public final class LaminationNames {
         return lamination.face() == null ? "" : lamination.face();
     }
 
-    /**
-     * A label that begins with the lamination's name, such as {@code pentagon, band 2}.
-     *
-     * @param lamination the lamination, from 1
-     * @param label the label within the lamination
-     */
+    /** A label that begins with the lamination's name, such as {@code pentagon, band 2}. Laminations count from 1. */
     public String before(int lamination, String label) {
         List<String> parts = parts(lamination, face(laminations.get(lamination - 1)), " segments");
         parts.add(label);
         return String.join(", ", parts);
     }
 
-    /**
-     * The same where there is little room, such as {@code p2}: the face's first letters, as many as tell it apart.
-     *
-     * @param lamination the lamination, from 1
-     * @param label a short label within the lamination
-     */
+    /** The same where there is little room, such as {@code p2}: the face's first letters, as many as tell it apart. */
     public String shortlyBefore(int lamination, String label) {
         List<String> parts = parts(lamination, initials(face(laminations.get(lamination - 1))), "");
         if (isHalf(lamination)) {

@@ -4,13 +4,10 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * A part of a board's width, as long and as thick as the section of board that it is ripped from.
- *
- * @param rotated whether it is a stick as wide as the strips are thick, from which the strips are sliced off the
- *     board's thickness; otherwise the strips lie in it as they lay in the board, one above the other if it is resawn
- * @param width how much of the board's width it takes, without its kerf
- * @param items which strip width each of its strips has, from the board's upper face downwards; never a lower number
- *     after a higher one
+ * A part of a board's width, as long and as thick as the section of board that it is ripped from; its width is without
+ * the kerf. A rotated lane is a stick as wide as the strips are thick, from which strips are sliced off the board's
+ * thickness. In others the strips lie as they lay in the board, one above the other if it is resawn. The items are the
+ * strips' widths by number, from the board's upper face downwards, in ascending order.
  */
 record Lane(boolean rotated, double width, List<Integer> items) {
     Lane {

@@ -21,12 +21,7 @@ final class LengthPlans {
         this.kerf = kerf;
     }
 
-    /**
-     * The plans of one board.
-     *
-     * @param plans for each plan, how many sections of each length
-     * @param complete whether they are all that there are
-     */
+    /** The plans of one board, each as the number of sections of each length, and whether they are all. */
     record Found(List<List<Integer>> plans, boolean complete) {
         Found {
             plans = List.copyOf(plans);
@@ -34,12 +29,8 @@ final class LengthPlans {
     }
 
     /**
-     * Finds the plans of a board.
-     *
-     * @param lengths lengths of sections in millimetres, that of a whole strip first
-     * @param boardLength length of the board without its ends
-     * @param kerf kerf of a crosscut
-     * @param most plans that are kept; beyond that the list is not complete
+     * Finds the plans of a board for lengths of sections, that of a whole strip first; all in millimetres. The board is
+     * measured without its ends. If there are more plans than the most that are kept, the list is not complete.
      */
     static Found of(List<Double> lengths, double boardLength, double kerf, int most) {
         LengthPlans plans = new LengthPlans(lengths, kerf);

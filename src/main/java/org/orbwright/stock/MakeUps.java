@@ -31,20 +31,12 @@ final class MakeUps {
                 .toList();
     }
 
-    /**
-     * The ways that reach from end to end, the one in a single piece first.
-     *
-     * @param lengths lengths of pieces, that of a whole strip first
-     */
+    /** The ways that reach from end to end, one piece first. The first length is that of a whole strip. */
     static List<MakeUp> of(List<Double> lengths, SeamRules rules) {
         return new MakeUps(lengths, rules, 0).ways(pieces -> OptionalInt.of(0));
     }
 
-    /**
-     * The ways to make up the strips of a band, the one in a single piece first.
-     *
-     * @param zone where the seams may lie
-     */
+    /** The ways to make up the strips of a band with seams in a zone, the one in a single piece first. */
     static List<MakeUp> of(List<Double> lengths, SeamRules rules, SeamedStrip band, SeamZone zone) {
         // What reaches no cut may reach one if it is longer by a gap; what does not reach the zone, by any length.
         return new MakeUps(lengths, rules, zone.equals(SeamZone.ANYWHERE) ? band.widestGap() : lengths.get(0))

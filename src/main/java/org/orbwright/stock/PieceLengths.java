@@ -22,11 +22,7 @@ final class PieceLengths {
     private final Set<Long> known = new LinkedHashSet<>();
     private final List<Double> lengths = new ArrayList<>();
 
-    /**
-     * @param strip length of a whole strip
-     * @param kerf kerf of a crosscut
-     * @param bands the bands that the strips are for
-     */
+    /** Lengths for pieces of strips of these bands; strip is the length of a whole one, and kerf that of a crosscut. */
     PieceLengths(double strip, SeamRules rules, double kerf, List<SeamedStrip> bands) {
         this.strip = strip;
         this.rules = rules;
@@ -34,11 +30,7 @@ final class PieceLengths {
         this.bands = bands;
     }
 
-    /**
-     * The lengths, that of a whole strip first.
-     *
-     * @param most how many at most
-     */
+    /** The lengths, that of a whole strip first, and no more than the most. */
     List<Double> of(List<BoardKind> boards, int most) {
         known.clear();
         lengths.clear();

@@ -8,11 +8,8 @@ import org.orbwright.stock.CuttingProblem.StripKind;
 /**
  * Ranges of lengths that pieces may have, side by side from the shortest piece to the longest, for a bound over all
  * lengths. A piece takes no more of a board than the start of its range, and reaches as far in a strip as its end; all
- * pieces of a width together are as long as their strips.
- *
- * @param lengths that of a whole strip, then the start of each range
- * @param ends where each of them ends
- * @param rules what seams have to keep
+ * pieces of a width together are as long as their strips. The lengths are that of a whole strip, then the start of each
+ * range.
  */
 record PieceRanges(List<Double> lengths, List<Double> ends, SeamRules rules) {
     PieceRanges {

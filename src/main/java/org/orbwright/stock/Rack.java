@@ -11,14 +11,9 @@ final class Rack {
     private Rack() {}
 
     /**
-     * Boards that are alike.
-     *
-     * @param board the board as it was written, completed
-     * @param offer place of the offer in the request, from 0; -1 for boards on the rack
-     * @param index place of the board in the request, from 0; -1 for boards to be bought
-     * @param surfacing what is left of it
-     * @param volume volume as it stands on the rack, in cubic millimetres
-     * @param cost cost of one
+     * Boards that are alike, as they were written and filled in. The offer and the index are places in the request,
+     * from 0, and one of them is -1: boards on the rack have an index, boards to be bought an offer. The volume is that
+     * of one on the rack, in cubic millimetres.
      */
     record Stock(BoardRequest board, int offer, int index, Surfacing surfacing, double volume, double cost) {
         /** Which board of the rack it is, from 1; null for one to be bought. */

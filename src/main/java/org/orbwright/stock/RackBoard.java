@@ -65,19 +65,13 @@ public record RackBoard(
         double flatteningUnshimmed) {
 
     /** What becomes of boards. */
-    @Describe("What becomes of boards: CUT, one at least; SPARE, strips could be cut from them, but the plan"
-            + " needs none of"
-            + " them; TOO_SMALL, no strip and no piece of one is as small as they are once surfaced;"
-            + " NOT_NEEDED, no band"
-            + " is of their wood.")
+    @Describe("What becomes of boards: CUT, one at least; SPARE, strips could be cut from them, but the plan needs none"
+            + " of them; TOO_SMALL, no strip and no piece of one is as small as they are once surfaced; NOT_NEEDED,"
+            + " no band is of their wood.")
     public enum Use {
-        /** One at least is cut. */
         CUT,
-        /** The plan needs none of them. */
         SPARE,
-        /** Nothing that is needed fits on them once surfaced. */
         TOO_SMALL,
-        /** No band is of their wood. */
         NOT_NEEDED
     }
 }

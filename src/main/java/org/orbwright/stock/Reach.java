@@ -5,25 +5,15 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * What the boards at hand give, without the offers.
- *
- * @param size the largest size, with all bands in proportion
- * @param restBands the largest size, with the rest bands taking up what is more; null if a lamination has none
- * @param copies the most copies of the design as it is
- * @param blank the length of blanks that suits the boards best
- * @param purchase the single extra board that helps most; null if none helps
- * @param endedByClock whether the clock ended a search
- */
+/** What the boards at hand give, without the offers. */
 @Describe("What the boards on the rack give, without the offers: how large, how many, from which blanks, and which"
         + " purchase would help most.")
 public record Reach(
         SizeReach size,
 
         @Describe(
-                value =
-                        "The largest size if the bands without a width take up what is more; left out if a lamination has"
-                                + " no such band.",
+                value = "The largest size if the bands without a width take up what is more; left out if a lamination"
+                        + " has no such band.",
                 optional = true)
         SizeReach restBands,
 
@@ -52,9 +42,8 @@ public record Reach(
             Double largest,
 
             @Describe(
-                    value =
-                            "It is proved that this size, and any larger one, cannot be cut; left out if no such size is"
-                                    + " proved.",
+                    value = "It is proved that this size, and any larger one, cannot be cut; left out if no such size"
+                            + " is proved.",
                     quantity = Quantity.LENGTH,
                     example = "189.1",
                     optional = true)
@@ -111,8 +100,8 @@ public record Reach(
             boolean proved) {}
 
     /** The single extra board that helps most. */
-    @Describe("The single extra board that helps most: with it the fewest strips are missing. Where none is"
-            + " missing for the design as it is, those for the next number of copies count.")
+    @Describe("The single extra board that helps most: with it the fewest strips are missing. Where none is missing for"
+            + " the design as it is, those for the next number of copies count.")
     public record PurchaseReach(
             @Describe(
                     value = "One more like this board, as the rack lists them, from 1; left out for an offer.",

@@ -80,11 +80,8 @@ public final class ReachCalculator {
     }
 
     /**
-     * Finds out what boards give.
-     *
-     * @param asked a section that keeps its Bean Validation constraints
-     * @param written the design as it was written, in which bands without a width take up the rest
-     * @param design the same design
+     * Finds out what boards give. The section keeps its Bean Validation constraints. In the design as it was written,
+     * bands without a width take up the rest.
      */
     public static Reach reach(StockRequest asked, DesignRequest written, Design design) {
         design.require("the strips depend", DesignPart.values());
@@ -133,12 +130,7 @@ public final class ReachCalculator {
         return written.withSphere(size, larger);
     }
 
-    /**
-     * What is known of a design.
-     *
-     * @param strips a plan without missing strips; null if none was found
-     * @param impossible whether it is proved that there is none
-     */
+    /** What is known of a design: a plan without missing strips, or null, and whether there is proved to be none. */
     private record Known(Strips strips, boolean impossible) {
         private static final Known NOTHING = new Known(null, false);
     }
@@ -184,7 +176,7 @@ public final class ReachCalculator {
 
     private Known known(DesignRequest changed, Effort share) {
         try {
-            StockNeeds needs = new StockNeeds(rack, Design.of(changed));
+            StripsAndBoards needs = new StripsAndBoards(rack, Design.of(changed));
             if (needs.yields().laminations().stream().anyMatch(lamination -> lamination.blanks() == null)) {
                 return Known.NOTHING;
             }
@@ -238,7 +230,7 @@ public final class ReachCalculator {
     }
 
     private TriedBlank tried(Design one, Effort share) {
-        StockNeeds needs = new StockNeeds(rack, one);
+        StripsAndBoards needs = new StripsAndBoards(rack, one);
         Strips strips = new StripPlanner(needs, needs.woods(), CuttingAim.inOrder(StockAim.SEAMS), share).plan();
         Collection<WoodPlan> woods = strips.woods().values();
         int missing = strips.missing(needs);
@@ -272,7 +264,8 @@ public final class ReachCalculator {
 
     private boolean isPlanned(Design one) {
         try {
-            return one.equals(design) || !new StockNeeds(rack, one).blanks().isEmpty();
+            return one.equals(design)
+                    || !new StripsAndBoards(rack, one).blanks().isEmpty();
         } catch (ImpossibleDesignException impossible) {
             return false;
         }
@@ -307,7 +300,7 @@ public final class ReachCalculator {
 
     /** The largest boards and offers, the smallest of them first. */
     private List<Stock> sizes(DesignRequest more) {
-        return new StockNeeds(request, Design.of(more))
+        return new StripsAndBoards(request, Design.of(more))
                 .woods().values().stream()
                         .flatMap(wood -> wood.stock().stream())
                         .sorted(Comparator.comparing(Stock::volume).reversed())
@@ -317,7 +310,7 @@ public final class ReachCalculator {
     }
 
     private int missing(StockRequest changed, DesignRequest more) {
-        StockNeeds needs = new StockNeeds(changed, Design.of(more));
+        StripsAndBoards needs = new StripsAndBoards(changed, Design.of(more));
         return new StripPlanner(needs, needs.woods(), List.of(CuttingAim.MISSING), effort.share(OF_WHAT_IS_LEFT))
                 .plan()
                 .missing(needs);

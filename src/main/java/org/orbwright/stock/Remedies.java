@@ -14,9 +14,9 @@ import org.orbwright.segment.BlankLengths;
 import org.orbwright.stock.Rack.Stock;
 import org.orbwright.stock.Shortage.Remedy;
 import org.orbwright.stock.Shortage.RemedyKind;
-import org.orbwright.stock.StockNeeds.Wood;
 import org.orbwright.stock.StockRequest.Joint;
 import org.orbwright.stock.StockRequest.SeamRequest;
+import org.orbwright.stock.StripsAndBoards.Wood;
 
 /** Tries small changes that may help where strips of a wood are missing, and plans each of them. */
 final class Remedies {
@@ -53,12 +53,7 @@ final class Remedies {
         this.effort = effort;
     }
 
-    /**
-     * The changes that help, the one that helps most first.
-     *
-     * @param missing how many strips of the wood are missing without them
-     * @param narrowest width of the narrowest band that strips are missing of
-     */
+    /** The changes that help, the best first; narrowest is the width of the narrowest band that lacks strips. */
     static List<Remedy> of(
             StockRequest request,
             Design design,
@@ -162,7 +157,7 @@ final class Remedies {
             return Optional.empty();
         }
         try {
-            StockNeeds needs = new StockNeeds(changed, changedDesign);
+            StripsAndBoards needs = new StripsAndBoards(changed, changedDesign);
             Wood only = needs.woods().get(name);
             if (only == null) {
                 return Optional.empty();

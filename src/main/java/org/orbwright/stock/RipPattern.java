@@ -4,12 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/**
- * One way to rip a section of a board.
- *
- * @param lanes its lanes, from the jointed edge
- * @param counts how many strips of each width it gives, none counted that nobody needs
- */
+/** A way to rip a section: lanes from the jointed edge, and the strips of each width that are needed. */
 record RipPattern(List<Lane> lanes, List<Integer> counts) {
     RipPattern {
         lanes = List.copyOf(lanes);

@@ -50,14 +50,7 @@ final class RipPatterns {
         this.mostLanes = steps > 0 ? MOST_LANES : ripping.widths().size() + FEWEST_STICKS;
     }
 
-    /**
-     * The patterns of one cross-section.
-     *
-     * @param patterns the patterns
-     * @param complete whether they are all that are worth while
-     * @param lanes the lanes that they are made of
-     * @param allLanes whether these are all lanes that are worth while
-     */
+    /** The patterns of one cross-section and their lanes, and whether each list has all that are worth while. */
     record Found(List<RipPattern> patterns, boolean complete, List<Lane> lanes, boolean allLanes) {
         Found {
             patterns = List.copyOf(patterns);
@@ -66,13 +59,9 @@ final class RipPatterns {
     }
 
     /**
-     * Finds the patterns of a cross-section.
-     *
-     * @param width width that can be ripped, in millimetres
-     * @param thickness thickness once surfaced
-     * @param steps lanes that are added to sets of strips at most; beyond that the list is not complete; 0 for a few
-     *     patterns that are quickly found
-     * @param most patterns that are kept; beyond that the list is not complete
+     * Finds the patterns of a cross-section that can be ripped to this width and is so thick once surfaced, in
+     * millimetres. The list is not complete where it takes more steps, each a lane added to a set of strips, or has
+     * more than the most patterns. With 0 steps it has a few patterns that are quickly found.
      */
     static Found of(Ripping ripping, double width, double thickness, int steps, int most) {
         return new RipPatterns(ripping, width, thickness, steps, most).find();
@@ -109,10 +98,7 @@ final class RipPatterns {
         return maximal;
     }
 
-    /**
-     * Patterns that begin with as many of one lane as fit, or half as many and then what fits of the next one, and are
-     * filled up.
-     */
+    /** Patterns that begin with as many of one lane as fit, or half as many and some of the next one. */
     private List<RipPattern> filled(List<Lane> lanes) {
         List<RipPattern> patterns = new ArrayList<>();
         List<Lane> byWidth = new ArrayList<>(lanes);
@@ -153,11 +139,8 @@ final class RipPatterns {
     }
 
     /**
-     * The last rip of the way to a set of strips that takes least of the width.
-     *
-     * @param before the set without it; null for none
-     * @param lane the lane that it adds
-     * @param used width used, with a kerf for each lane
+     * The last rip of the way to a set of strips that takes least of the width: the set before it, or null, and the
+     * lane that it adds. The width used has a kerf for each lane.
      */
     private record Rip(List<Integer> before, Lane lane, double used) {}
 

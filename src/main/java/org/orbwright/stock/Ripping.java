@@ -5,12 +5,8 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * What is ripped, and with which saw; all lengths in millimetres.
- *
- * @param widths the different widths of strip, as they leave the saw
- * @param needed how many strips of each width are of use at most
- * @param stick thickness of every strip, as it leaves the saw
- * @param kerf kerf of a rip
+ * What is ripped, and with which saw; all lengths in millimetres. Widths and the stick, which is the thickness of every
+ * strip, are measured as strips leave the saw. Of each width so many strips are of use at most.
  */
 record Ripping(List<Double> widths, List<Integer> needed, double stick, double kerf) {
     /** A strip that fits exactly fits, whatever the last bit of a sum says; in millimetres. */

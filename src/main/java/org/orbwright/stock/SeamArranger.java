@@ -35,24 +35,14 @@ final class SeamArranger {
     private final List<List<Option>> bands = new ArrayList<>();
     private final List<List<Side>> sides = new ArrayList<>();
 
-    /**
-     * Strips of a band that are made of the same pieces.
-     *
-     * @param pieces their lengths
-     * @param count how many
-     */
+    /** Strips of a band that are made of pieces of the same lengths. */
     record PieceSet(List<Double> pieces, int count) {
         PieceSet {
             pieces = List.copyOf(pieces);
         }
     }
 
-    /**
-     * Layers of blanks that are made up alike.
-     *
-     * @param count how many
-     * @param strips the strip of each band; null for one that is missing
-     */
+    /** Layers of blanks that are made up alike, and the strip of each band; null for one that is missing. */
     record Layers(int count, List<Arrangement> strips) {}
 
     /** A way to arrange a strip, and how many have it; without arrangement strips are missing. */
@@ -68,11 +58,8 @@ final class SeamArranger {
     }
 
     /**
-     * Arranges the strips of a kind of blank. It has work of its own, so that a plan is never lost for want of it.
-     *
-     * @param bands what the strips of each band are made of; strips that are not listed are missing
-     * @param zones where seams may be
-     * @param effort whose time it keeps to, and notes it if that ends the choice
+     * Arranges the strips of a kind of blank. Strips that are not listed are missing. It has work of its own, so that a
+     * plan is never lost for want of it; it keeps to the effort's time, and notes there if that ends the choice.
      */
     static List<Layers> arrange(
             BlankKind blank, List<List<PieceSet>> bands, SeamRules rules, SeamZone.Pair zones, Effort effort) {

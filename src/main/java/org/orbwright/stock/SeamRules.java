@@ -9,20 +9,15 @@ import org.orbwright.stock.StockRequest.Joint;
 import org.orbwright.stock.StockRequest.SeamRequest;
 
 /**
- * What seams in strips have to keep; lengths in millimetres.
- *
- * @param overlap length by which two pieces overlap in a seam, 0 for butt seams
- * @param smallest shortest piece
- * @param clearance least distance between seams in neighbouring strips
- * @param most most seams in a strip, 0 for strips in one piece
+ * What seams in strips have to keep; lengths in millimetres. Two pieces overlap in a seam, by 0 for butt seams. The
+ * clearance is the least distance between seams in neighbouring strips. With at most 0 seams strips are in one piece.
  */
 record SeamRules(double overlap, double smallest, double clearance, int most) {
     private static final int MOST = 1;
 
     /**
-     * The rules of a request.
+     * The rules of a request; null asks for strips in one piece.
      *
-     * @param seams what was asked for, or null for strips in one piece
      * @throws ImpossibleDesignException if scarf and joint contradict each other, or no blank holds such pieces or
      *     distances
      */

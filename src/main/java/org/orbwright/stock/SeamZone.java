@@ -34,11 +34,8 @@ record SeamZone(List<Range> ranges) {
     }
 
     /**
-     * Pairs of zones that are as far apart as neighbouring seams have to be: the halves of the blank, and its middle
-     * against its ends, either way round.
-     *
-     * @param length length of the blank
-     * @param apart distance from middle to middle of neighbouring seams
+     * Pairs of zones on a blank of a length that are as far apart as the middles of neighbouring seams have to be: the
+     * halves of the blank, and its middle against its ends, either way round.
      */
     static List<Pair> pairs(double length, double apart) {
         List<Pair> pairs = new ArrayList<>();

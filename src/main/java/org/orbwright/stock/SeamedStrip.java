@@ -5,10 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/**
- * Where the strips of one band may have their seams; lengths in millimetres along the blank, from the end where the
- * first cut is made.
- */
+/** Where strips of one band may have seams, in millimetres from the end where the first cut is made. */
 final class SeamedStrip {
     /** Arrangements of one set of pieces that are looked at. */
     private static final int MOST_ARRANGEMENTS = 60;
@@ -18,10 +15,7 @@ final class SeamedStrip {
     /** Where the cuts between segments cross the band. */
     private final List<Double> cuts;
 
-    /**
-     * @param length length of the strip
-     * @param cuts where the middles of the cuts cross it
-     */
+    /** Strips of a length that the middles of cuts cross at these places. */
     SeamedStrip(double length, SeamRules rules, List<Double> cuts) {
         this.length = length;
         this.rules = rules;
@@ -63,20 +57,10 @@ final class SeamedStrip {
         return Double.isInfinite(least) ? 0 : least + rules.overlap() / 2;
     }
 
-    /**
-     * A seam.
-     *
-     * @param at where its middle lies
-     * @param cut the cut whose kerf its middle lies on; null if it lies within a segment
-     */
+    /** A seam by the place of its middle, and the cut whose kerf that lies on; null if it lies within a segment. */
     record Place(double at, Integer cut) {}
 
-    /**
-     * Pieces in their order, with their seams.
-     *
-     * @param pieces the length that each piece has at least
-     * @param seams the seams between them
-     */
+    /** Pieces in their order, each with the least length that it has, and the seams between them. */
     record Arrangement(List<Double> pieces, List<Place> seams) {
         Arrangement {
             pieces = List.copyOf(pieces);
@@ -97,11 +81,8 @@ final class SeamedStrip {
     }
 
     /**
-     * The ways to arrange pieces, each trimmed to its seams: on all cuts that they reach, and at the ends of what they
-     * reach.
-     *
-     * @param pieces their lengths
-     * @param zone where seams may be
+     * The ways to arrange pieces of these lengths with seams in a zone, each piece trimmed to its seams. Seams lie on
+     * all cuts that they reach, and at the ends of what they reach.
      */
     List<Arrangement> arrangements(List<Double> pieces, SeamZone zone) {
         List<Arrangement> found = new ArrayList<>();

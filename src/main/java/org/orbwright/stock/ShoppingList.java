@@ -10,15 +10,7 @@ import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 
-/**
- * What to buy, and what is short after all.
- *
- * @param purchases the boards to buy
- * @param total all of them together
- * @param complete whether nothing else is needed
- * @param missing the strips that neither the boards at hand nor the offers give
- * @param unplanned laminations that no strips are planned for
- */
+/** What to buy, and what is short after all. */
 @Describe("What to buy, and what is short after all.")
 public record ShoppingList(
         @Describe("The boards to buy, from the offers.") List<Purchase> purchases,

@@ -9,19 +9,7 @@ import org.orbwright.stock.StockPlan.UnplannedLamination;
 
 /**
  * A shopping list's purchases, total, missing strips and laminations without a plan in one shape, as the rows of a
- * table.
- *
- * @param row what the row is about
- * @param count how many
- * @param name name of the offer or of a lamination's face, or null
- * @param species the wood, or null where there are several
- * @param length length of one, or null where there are several
- * @param width width of one, or null where there are several
- * @param thickness thickness of one, or null where there are several
- * @param boardFeet volume of all, or null where it is not known
- * @param cubicMetres volume of all, or null where it is not known
- * @param costEach cost of one, or null where there is none
- * @param cost cost of all, or null where there is none
+ * table. The name is that of an offer or of a lamination's face. What a row does not have, or has several of, is null.
  */
 public record ShoppingRow(
         Kind row,
@@ -62,6 +50,11 @@ public record ShoppingRow(
         UNPLANNED
     }
 
+    /** A row without wood and size. */
+    private ShoppingRow(Kind row, int count, String name, Double boardFeet, Double cubicMetres, Double cost) {
+        this(row, count, name, null, null, null, null, boardFeet, cubicMetres, null, cost);
+    }
+
     static ShoppingRow of(Purchase purchase) {
         return new ShoppingRow(
                 Kind.PURCHASE,
@@ -78,18 +71,7 @@ public record ShoppingRow(
     }
 
     static ShoppingRow of(PurchaseTotal total) {
-        return new ShoppingRow(
-                Kind.TOTAL,
-                total.count(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                total.boardFeet(),
-                total.cubicMetres(),
-                null,
-                total.cost());
+        return new ShoppingRow(Kind.TOTAL, total.count(), null, total.boardFeet(), total.cubicMetres(), total.cost());
     }
 
     static ShoppingRow of(MissingStrips strips) {
@@ -108,17 +90,6 @@ public record ShoppingRow(
     }
 
     static ShoppingRow of(UnplannedLamination lamination) {
-        return new ShoppingRow(
-                Kind.UNPLANNED,
-                lamination.segments(),
-                lamination.face(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
+        return new ShoppingRow(Kind.UNPLANNED, lamination.segments(), lamination.face(), null, null, null);
     }
 }

@@ -5,14 +5,7 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.StockRequest.SeamRequest;
 
-/**
- * Why strips of a wood are missing, and what would help.
- *
- * @param species the wood
- * @param missing strips that are missing
- * @param boards what each kind of its boards lacks
- * @param remedies small changes that would help, each planned anew, the one that helps most first
- */
+/** Why strips of a wood are missing, and what would help. */
 @Describe("Why strips of a wood are missing, and what would help.")
 public record Shortage(
         @Describe(value = "The wood.", example = "\"american beech\"")
@@ -66,8 +59,8 @@ public record Shortage(
             double by,
 
             @Describe(
-                    value =
-                            "The widest band that a strip from such a board can have, lying flat or on edge; 0 for none.",
+                    value = "The widest band that a strip from such a board can have, lying flat or on edge; 0 for"
+                            + " none.",
                     quantity = Quantity.LENGTH,
                     example = "85.2")
             double widestBand) {}
@@ -76,13 +69,9 @@ public record Shortage(
     @Describe("What a board lacks for a strip: NOTHING, it serves, and all of it is used or too little of it is left;"
             + " TOO_SHORT for the shortest piece; TOO_THIN, lying flat and on edge; TOO_NARROW.")
     public enum BoardLack {
-        /** It serves, but there is too little of it. */
         NOTHING,
-        /** Not even the shortest piece that is allowed can be crosscut from it. */
         TOO_SHORT,
-        /** Thinner than the strip is thick, and than it is wide. */
         TOO_THIN,
-        /** Thick enough one way or the other, but too narrow for that. */
         TOO_NARROW
     }
 
@@ -119,8 +108,8 @@ public record Shortage(
             Integer offer,
 
             @Describe(
-                    value = "For BLANK_LENGTH: the length of the blanks. For NARROWER_BAND: the widest band that any of"
-                            + " the boards gives.",
+                    value = "For BLANK_LENGTH: the length of the blanks. For NARROWER_BAND: the widest band that any"
+                            + " of the boards gives.",
                     quantity = Quantity.LENGTH,
                     example = "612.4",
                     optional = true)
@@ -136,18 +125,13 @@ public record Shortage(
 
     /** What may be changed. */
     @Describe("What may be changed: SEAMS, strips of pieces, or with one seam more; ONE_MORE_BOARD of a size that there"
-            + " is; BLANK_LENGTH, other blanks; LAYERS, panels glued up of layers face to face; NARROWER_BAND, a band"
-            + " that the boards are thick enough for.")
+            + " is; BLANK_LENGTH, other blanks; LAYERS, panels glued up of layers face to face; NARROWER_BAND, a"
+            + " band that the boards are thick enough for.")
     public enum RemedyKind {
-        /** Strips of pieces, or with one seam more. */
         SEAMS,
-        /** One more board of a size that there is. */
         ONE_MORE_BOARD,
-        /** Blanks of another length. */
         BLANK_LENGTH,
-        /** Panels of layers, face to face. */
         LAYERS,
-        /** A narrower band. */
         NARROWER_BAND
     }
 }

@@ -15,7 +15,6 @@ import org.orbwright.stock.BoardLayout.Wanted;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.Rack.Stock;
-import org.orbwright.stock.StockNeeds.Wood;
 import org.orbwright.stock.StockPlan.PlanProof;
 import org.orbwright.stock.StockPlan.Purchase;
 import org.orbwright.stock.StockPlan.SpeciesStock;
@@ -23,6 +22,7 @@ import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.stock.StockPlan.UnplannedLamination;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StripPlanner.Strips;
+import org.orbwright.stock.StripsAndBoards.Wood;
 import org.orbwright.stock.WoodPlanner.WoodPlan;
 import org.orbwright.stock.WoodStrips.StripUse;
 
@@ -37,12 +37,12 @@ public final class StockCalculator {
 
     private final StockRequest request;
     private final Design design;
-    private final StockNeeds needs;
+    private final StripsAndBoards needs;
     private final AllowancesRequest allowances;
     private final List<StripNeed> strips = new ArrayList<>();
     private final List<SpeciesStock> species = new ArrayList<>();
-    private final List<Cut> fromRack = new ArrayList<>();
-    private final List<Cut> bought = new ArrayList<>();
+    private final List<BoardInPlan> fromRack = new ArrayList<>();
+    private final List<BoardInPlan> bought = new ArrayList<>();
     private final Map<Integer, Integer> purchases = new TreeMap<>();
     private final StockStages stages;
     private final RackOutcome outcome = new RackOutcome();
@@ -51,17 +51,15 @@ public final class StockCalculator {
     private StockCalculator(StockRequest request, Design design, Effort effort) {
         this.request = request;
         this.design = design;
-        this.needs = new StockNeeds(request, design);
+        this.needs = new StripsAndBoards(request, design);
         this.allowances = request.allowances();
         this.stages = new StockStages(design, needs.yields());
         this.effort = effort;
     }
 
     /**
-     * Plans the cutting.
+     * Plans the cutting for a section that keeps its Bean Validation constraints.
      *
-     * @param asked a section that keeps its Bean Validation constraints
-     * @param design the design
      * @throws ImpossibleDesignException if it holds more boards than can be answered, or its seams contradict each
      *     other
      */
@@ -181,7 +179,7 @@ public final class StockCalculator {
     }
 
     /** One board that is cut, with its sections. */
-    private record Cut(Stock stock, List<Section> sections) {}
+    private record BoardInPlan(Stock stock, List<Section> sections) {}
 
     private void wood(Wood wood, WoodPlan planned, List<GluedStrips> glued, boolean byClock) {
         SeamRules rules = needs.rules();
@@ -209,7 +207,7 @@ public final class StockCalculator {
             Stock one = stock.get(cut.kind());
             outcome.cut(one, cut.count());
             for (int i = 0; i < cut.count(); i++) {
-                (one.offer() < 0 ? fromRack : bought).add(new Cut(one, layout.sections(cut)));
+                (one.offer() < 0 ? fromRack : bought).add(new BoardInPlan(one, layout.sections(cut)));
                 stages.board(one);
             }
             if (one.offer() >= 0) {
@@ -218,7 +216,7 @@ public final class StockCalculator {
         }
     }
 
-    private CutBoard board(Cut cut, int number) {
+    private CutBoard board(BoardInPlan cut, int number) {
         Stock one = cut.stock();
         List<Section> sections = cut.sections();
         LengthUnit unit = design.unit();

@@ -5,23 +5,7 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 
-/**
- * How the boards are cut, whether they are enough, and what to buy.
- *
- * @param complete whether the plan gives all strips that the design needs
- * @param allowances what is lost on the way from a board to a blank, as it was understood
- * @param species the outcome for each wood
- * @param strips the strips that are needed, per band
- * @param layers which strips are glued side by side
- * @param unplanned laminations that no strips are planned for
- * @param shortages why strips are missing, and what would help
- * @param boards the boards that are cut
- * @param rack what becomes of each kind of board
- * @param purchases what to buy
- * @param stages what is left of the wood at every stage
- * @param cost cost of all boards that are cut
- * @param costPerSphere the same for one sphere
- */
+/** How the boards are cut, whether they are enough, and what to buy. */
 @Describe("How the boards are cut, whether they are enough, and what to buy.")
 public record StockPlan(
         @Describe(value = "Whether the plan gives all strips that the design needs.", example = "true")
@@ -109,8 +93,8 @@ public record StockPlan(
             double bound,
 
             @Describe(
-                    value =
-                            "By what share of its value the plan might at most be bettered, with as few missing strips.",
+                    value = "By what share of its value the plan might at most be bettered, with as few missing"
+                            + " strips.",
                     quantity = Quantity.RATIO,
                     example = "0",
                     max = 1)
@@ -126,9 +110,8 @@ public record StockPlan(
             boolean fewestMissing,
 
             @Describe(
-                    value =
-                            "Whether it is proved that no plan is better: in missing strips, then in what was asked for,"
-                                    + " then in each other aim.",
+                    value = "Whether it is proved that no plan is better: in missing strips, then in what was asked"
+                            + " for, then in each other aim.",
                     example = "true")
             boolean proved,
 
@@ -150,11 +133,8 @@ public record StockPlan(
     @Describe("What plans a proof is over: EVERY_PLAN, whatever the lengths of the pieces; LISTED_LENGTHS, the plans"
             + " whose pieces have one of the lengths that were tried; NONE, the search ended before.")
     public enum PlanProof {
-        /** No plan is better. */
         EVERY_PLAN,
-        /** No plan is better whose pieces have one of the lengths that were tried. */
         LISTED_LENGTHS,
-        /** The search ended before it came to its end. */
         NONE
     }
 
@@ -197,9 +177,8 @@ public record StockPlan(
             @Describe("How the others are made up.") List<StripMakeUp> makeUps) {}
 
     /** Layers of blanks that are made up alike. */
-    @Describe(
-            "Layers of blanks that are made up alike: which strips are glued side by side. A blank has one layer, or as"
-                    + " many as the panel.")
+    @Describe("Layers of blanks that are made up alike: which strips are glued side by side. A blank has one layer, or"
+            + " as many as the panel.")
     public record BlankLayers(
             @Describe(value = "The lamination, as the design lists them, from 1.", example = "1", min = 1, max = 6)
             int lamination,
@@ -217,8 +196,8 @@ public record StockPlan(
             int layers,
 
             @Describe(
-                    value = "For each band from the base, which of its make-ups the strip is, from 1; 0 for one that is"
-                            + " missing.",
+                    value = "For each band from the base, which of its make-ups the strip is, from 1; 0 for one that"
+                            + " is missing.",
                     example = "[1, 1, 1, 1]")
             List<Integer> makeUps) {}
 
@@ -266,9 +245,8 @@ public record StockPlan(
             double at,
 
             @Describe(
-                    value =
-                            "The cut between segments whose kerf its middle lies on, from 0 as in the cuts of the blank;"
-                                    + " left out if it lies within a segment.",
+                    value = "The cut between segments whose kerf its middle lies on, from 0 as in the cuts of the"
+                            + " blank; left out if it lies within a segment.",
                     example = "9",
                     optional = true,
                     max = 1e9)
@@ -276,8 +254,8 @@ public record StockPlan(
 
             @Describe(
                     value = "How far it reaches beyond that kerf into the segments at both sides, along the blank: the"
-                            + " cut leans across the strip, which the seam does not, and a scarf is long. 0 if the saw"
-                            + " takes all of the seam; left out if it lies within a segment.",
+                            + " cut leans across the strip, which the seam does not, and a scarf is long. 0 if the"
+                            + " saw takes all of the seam; left out if it lies within a segment.",
                     quantity = Quantity.LENGTH,
                     example = "19.4754",
                     optional = true)

@@ -15,16 +15,7 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * The boards at hand and what may be bought.
- *
- * @param boards the boards on the rack, or null for none
- * @param offers stock sizes that can be bought, or null for none
- * @param allowances what is lost on the way from a board to a blank, or null for nothing
- * @param seams how strips may be made up of pieces, or null for strips in one piece
- * @param aim what the best plan has least of, or null for the cost
- * @param search when a search ends that has not come to an end, or null
- */
+/** The boards at hand and what may be bought; what is left out is null. */
 @Describe("The boards at hand and what may be bought.")
 public record StockRequest(
         @Describe(
@@ -46,9 +37,9 @@ public record StockRequest(
         SeamRequest seams,
 
         @Describe(
-                value = "What the best plan has least of: the COST of the boards that are cut, their wood, which leaves"
-                        + " least WASTE, or the SEAMS in the strips; between equal plans the others decide, in this"
-                        + " order. COST if left out.",
+                value = "What the best plan has least of: the COST of the boards that are cut, their wood, which"
+                        + " leaves least WASTE, or the SEAMS in the strips; between equal plans the others decide,"
+                        + " in this order. COST if left out.",
                 example = "\"COST\"",
                 optional = true)
         StockAim aim,
@@ -205,8 +196,8 @@ public record StockRequest(
 
     /** How strips may be made up of pieces. */
     @Describe("How strips may be made up of pieces that are joined end to end; strips are in one piece if this is left"
-            + " out. Where a cut between segments will do, the middle of a seam is put on it. The saw then takes most"
-            + " of the seam.")
+            + " out. Where a cut between segments will do, the middle of a seam is put on it. The saw then takes"
+            + " most of the seam.")
     public record SeamRequest(
             @Describe(value = "How two pieces of a strip meet.", example = "\"SCARF\"") @NotNull
             Joint joint,
@@ -256,9 +247,9 @@ public record StockRequest(
             + " proved of it.")
     public record SearchRequest(
             @Describe(
-                    value = "Work of all searches together; 2 if left out. One takes up to some seconds of a processor."
-                            + " Work is counted alike on every machine, so that the same question has the same"
-                            + " answer.",
+                    value = "Work of all searches together; 2 if left out. One takes up to some seconds of a"
+                            + " processor. Work is counted alike on every machine, so that the same question has the"
+                            + " same answer.",
                     example = "2",
                     optional = true)
             @DecimalMin("0.01")
@@ -267,7 +258,8 @@ public record StockRequest(
 
             @Describe(
                     value = "Seconds after which all searches end, however little of the work is done; 20 if left out."
-                            + " Where the time ends a search, the answer says so: another call may find another plan.",
+                            + " Where the time ends a search, the answer says so: another call may find another"
+                            + " plan.",
                     example = "20",
                     optional = true)
             @DecimalMin("0.05")

@@ -22,9 +22,8 @@ public final class StripLabels {
     }
 
     /**
-     * The label of a strip or of what is kept.
-     *
-     * @return for example {@code band 2}, {@code band 2, piece 1, turned blank}, {@code spare} or {@code keep}
+     * The label of a strip or of what is kept, such as {@code band 2}, {@code band 2, piece 1, turned blank},
+     * {@code spare} or {@code keep}.
      */
     public String of(StripCut strip) {
         if (strip.part() != CutPart.STRIP) {

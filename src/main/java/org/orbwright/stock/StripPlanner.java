@@ -11,7 +11,7 @@ import java.util.function.Function;
 import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.SeamArranger.Layers;
 import org.orbwright.stock.SeamArranger.PieceSet;
-import org.orbwright.stock.StockNeeds.Wood;
+import org.orbwright.stock.StripsAndBoards.Wood;
 import org.orbwright.stock.WoodPlanner.WoodPlan;
 import org.orbwright.stock.WoodStrips.StripUse;
 
@@ -35,22 +35,17 @@ final class StripPlanner {
     /** Strips of woods that are not planned. */
     private final long others;
 
-    /**
-     * Strips of all woods.
-     *
-     * @param woods the plan of each wood
-     * @param layers for each kind of blank, which strips lie side by side
-     */
+    /** Strips of all woods: the plan of each wood, and for each kind of blank, which strips lie side by side. */
     record Strips(Map<String, WoodPlan> woods, List<List<Layers>> layers) {
         /** How many strips are missing. */
-        int missing(StockNeeds needs) {
+        int missing(StripsAndBoards needs) {
             return needs.woods().values().stream()
                     .mapToInt(wood -> missing(needs, wood))
                     .sum();
         }
 
         /** How many strips of a wood are missing. */
-        int missing(StockNeeds needs, Wood wood) {
+        int missing(StripsAndBoards needs, Wood wood) {
             int missing = 0;
             for (StripUse use : wood.strips().uses()) {
                 for (Layers layer : layers.get(needs.blanks().indexOf(use.blank()))) {
@@ -61,11 +56,8 @@ final class StripPlanner {
         }
     }
 
-    /**
-     * @param woods those that are planned; strips of all others are missing
-     * @param aims the aims in their order
-     */
-    StripPlanner(StockNeeds needs, Map<String, Wood> woods, List<CuttingAim> aims, Effort effort) {
+    /** Plans these woods by the aims in their order; strips of all other woods are missing. */
+    StripPlanner(StripsAndBoards needs, Map<String, Wood> woods, List<CuttingAim> aims, Effort effort) {
         this.blanks = needs.blanks();
         this.woods = woods;
         this.rules = needs.rules();

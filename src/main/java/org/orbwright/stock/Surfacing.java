@@ -5,18 +5,13 @@ import org.orbwright.stock.BoardRequest.Surface;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 
 /**
- * What is left of a board once it is jointed, flat, planed and clear of its ends; lengths in millimetres.
+ * What is left of a board once it is jointed, flat, planed and clear of its ends; lengths in millimetres, 0 or more.
+ * The losses are the thickness that flattening takes from it with shims and without.
  *
  * <p>A twisted board of even thickness is a saddle: seen from its middle plane its corners stand a quarter of the twist
  * above and below in turn. Shimmed so that both ends share the twist, planing both faces flat takes half the twist in
  * all. With three corners on the bed the first face is planed parallel to a plane from which the fourth corner is off
  * by all of it, and the second face then takes the whole twist. Cup and bow take their depth either way.
- *
- * @param length length without its ends, 0 or more
- * @param width width that can be ripped, 0 or more
- * @param thickness thickness once flat and planed, 0 or more
- * @param shimmedLoss thickness lost to flatten it if it is shimmed
- * @param unshimmedLoss thickness lost to flatten it if it is not
  */
 record Surfacing(double length, double width, double thickness, double shimmedLoss, double unshimmedLoss) {
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.orbwright.stock.CuttingPlanner.Planned;
 import org.orbwright.stock.CuttingProblem.BoardKind;
-import org.orbwright.stock.StockNeeds.Wood;
 import org.orbwright.stock.StockPlan.PlanProof;
+import org.orbwright.stock.StripsAndBoards.Wood;
 
 /**
  * Plans the strips of one wood, each strip by itself: whether seams keep their clearance from the neighbours' is
@@ -46,12 +46,7 @@ final class WoodPlanner {
     /** Whether a search with the same lengths as the one before brought nothing new. */
     private boolean settled;
 
-    /**
-     * The best plan found for a wood.
-     *
-     * @param problem the problem with the lengths of its pieces
-     * @param planned its plan, and bounds over these lengths
-     */
+    /** The best plan found for a wood, with its problem. The plan's own bounds are for that problem's lengths. */
     record WoodPlan(List<CuttingAim> aims, CuttingProblem problem, Planned planned, Map<CuttingAim, Long> bounds) {
         long count(CuttingAim aim) {
             return planned.plan().count(problem, aim);
@@ -88,10 +83,7 @@ final class WoodPlanner {
         }
     }
 
-    /**
-     * @param aims the aims in their order
-     * @param zones where the seams of the bands may lie
-     */
+    /** Plans a wood by the aims in their order; the seams of the bands lie in zones. */
     WoodPlanner(Wood wood, List<CuttingAim> aims, SeamZone.Pair zones) {
         this.needs = wood.strips();
         this.boards = wood.boards();

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.orbwright.design.Band;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.StripKind;
-import org.orbwright.stock.StockNeeds.Sawn;
+import org.orbwright.stock.StripsAndBoards.Sawn;
 import org.orbwright.wood.Woods;
 
 /** The strips of one wood, and the problem of cutting them from its boards; lengths in millimetres. */
@@ -21,13 +21,7 @@ final class WoodStrips {
     private final List<Double> widths = new ArrayList<>();
     private final List<Integer> needed = new ArrayList<>();
 
-    /**
-     * What strips of a kind are for.
-     *
-     * @param blank the kind of blank
-     * @param band the band, from 0 at the base
-     * @param seams where they may have seams
-     */
+    /** What strips of a kind are for: the blank, the band, from 0 at the base, and where seams may be. */
     record StripUse(BlankKind blank, int band, SeamedStrip seams) {
         Band strip() {
             return blank.bands().get(band);
@@ -41,14 +35,7 @@ final class WoodStrips {
         this.kerf = blank.kerf();
     }
 
-    /**
-     * The strips of every wood, in the order of the bands.
-     *
-     * @param blanks the kinds of blank
-     * @param rules what seams have to keep
-     * @param sawn how strips are sawn
-     * @param known what the names of woods mean
-     */
+    /** The strips of every wood, in the order of the bands; what the names of woods mean is known. */
     static Map<String, WoodStrips> of(List<BlankKind> blanks, SeamRules rules, Sawn sawn, Woods known) {
         Map<String, WoodStrips> woods = new LinkedHashMap<>();
         for (BlankKind blank : blanks) {
@@ -102,12 +89,7 @@ final class WoodStrips {
                 length, rules, kerf, uses.stream().map(StripUse::seams).toList());
     }
 
-    /**
-     * The problem of cutting the strips from boards.
-     *
-     * @param lengths the lengths that pieces may have, that of a whole strip first
-     * @param zones where the seams of the bands may lie
-     */
+    /** The problem with pieces of these lengths, that of a whole strip first, and seams in these zones. */
     CuttingProblem problem(List<BoardKind> boards, List<Double> lengths, SeamZone.Pair zones) {
         List<StripKind> kinds = new ArrayList<>();
         for (int kind = 0; kind < uses.size(); kind++) {

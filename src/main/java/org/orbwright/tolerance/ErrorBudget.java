@@ -1,51 +1,35 @@
 package org.orbwright.tolerance;
 
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.PLAIN;
+
 import java.util.List;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/**
- * What all errors together do to one length, to first order.
- *
- * @param shift what the setting errors do
- * @param uncertainty standard uncertainty from the scatter
- * @param expanded expanded uncertainty
- * @param contributions what each source of error has to do with it
- */
 @Describe("What all errors together do to one length, to first order. Setting errors shift it; scatter gives a standard"
         + " uncertainty, the root of the sum of squares of its contributions (JCGM 100:2008).")
 public record ErrorBudget(
-        @Describe(
-                value = "Shift by all setting errors together.",
-                quantity = Quantity.LENGTH,
-                example = "0.0824",
-                min = -1e18)
+        @Describe(value = "Shift by all setting errors together.", quantity = LENGTH, example = "0.0824", min = -1e18)
         double shift,
 
-        @Describe(
-                value = "Combined standard uncertainty from the scatter.",
-                quantity = Quantity.LENGTH,
-                example = "0.0143")
+        @Describe(value = "Combined standard uncertainty from the scatter.", quantity = LENGTH, example = "0.0143")
         double uncertainty,
 
         @Describe(
                 value = "Expanded uncertainty, twice the standard one: about 95 % of all such lengths lie within it of"
                         + " the shift, each of one panel, seam, line or pair of faces. Of a whole solid, which has"
-                        + " many,"
-                        + " the farthest lies further off.",
-                quantity = Quantity.LENGTH,
+                        + " many, the farthest lies further off.",
+                quantity = LENGTH,
                 example = "0.0285")
         double expanded,
 
         @Describe("What each source of error that matters here has to do with it.")
         List<ErrorContribution> contributions) {
 
-    /** Copies the list. */
     public ErrorBudget {
         contributions = List.copyOf(contributions);
     }
 
-    /** What one source of error has to do with a length. */
     @Describe("What one source of error has to do with a length.")
     public record ErrorContribution(
             @Describe(value = "What is cut inexactly.", example = "\"TIP_ANGLE\"")
@@ -54,7 +38,7 @@ public record ErrorBudget(
             @Describe(
                     value = "Sensitivity to an angle: how far the length shifts for each tenth of a degree that every"
                             + " cut is too large.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "-0.412",
                     min = -1e18,
                     optional = true)
@@ -63,23 +47,19 @@ public record ErrorBudget(
             @Describe(
                     value = "Sensitivity to a length: how far the length shifts for each unit that every piece is too"
                             + " large.",
-                    quantity = Quantity.PLAIN,
+                    quantity = PLAIN,
                     example = "0.288675",
                     min = -1e18,
                     optional = true)
             Double perLength,
 
-            @Describe(
-                    value = "Shift by the setting error.",
-                    quantity = Quantity.LENGTH,
-                    example = "0.0824",
-                    min = -1e18)
+            @Describe(value = "Shift by the setting error.", quantity = LENGTH, example = "0.0824", min = -1e18)
             double shift,
 
             @Describe(
                     value = "Standard uncertainty from the scatter, which evens out where several pieces count. 0 where"
                             + " BEVEL moves a panel outwards: that has one side only, and is no uncertainty.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "0.0143")
             double uncertainty) {}
 }

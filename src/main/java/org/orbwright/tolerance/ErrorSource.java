@@ -2,7 +2,6 @@ package org.orbwright.tolerance;
 
 import org.orbwright.quantity.Describe;
 
-/** What is cut inexactly. */
 @Describe("What is cut inexactly.")
 public enum ErrorSource {
     /** The tip angle of a segment. */

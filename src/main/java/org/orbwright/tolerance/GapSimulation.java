@@ -3,13 +3,11 @@ package org.orbwright.tolerance;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** The gaps of simulated solids. */
 @Describe("The gaps of simulated solids. Every panel and every seam has its own errors around the setting, normally"
-        + " distributed, and exact gaps instead of those to first order. Every edge of a panel has a bevel cut of"
-        + " its own,"
-        + " and segments of one cut are not in one panel. Where fewer than 95 % of the solids have all gaps bridged"
-        + " (common practice, no source), a finding says so. The same seed and number of samples give the"
-        + " same answer on any number of processors.")
+        + " distributed, and exact gaps instead of those to first order. Every edge of a panel has a bevel cut of its"
+        + " own, and segments of one cut are not in one panel. Where fewer than 95 % of the solids have all gaps"
+        + " bridged (common practice, no source), a finding says so. The same seed and number of samples give the same"
+        + " answer on any number of processors.")
 public record GapSimulation(
         @Describe(value = "Solids simulated.", example = "20000", max = 1000000)
         int samples,
@@ -50,7 +48,6 @@ public record GapSimulation(
                 max = 1)
         double allBridgedLinear) {
 
-    /** Percentiles of a gap. */
     @Describe("Percentiles of a gap: this share of all gaps is no larger.")
     public record GapPercentiles(
             @Describe(value = "The 5th percentile.", quantity = Quantity.LENGTH, example = "0.0587")

@@ -54,17 +54,17 @@ final class GapSimulator {
         Map<String, Double> joints = new HashMap<>();
         for (int i = 0; i < faces.size(); i++) {
             Face face = faces.get(i);
-            Panel panel = Levers.panel(design, face.kind());
+            Panel panel = JointLengths.panel(design, face.kind());
             segments[i] = face.segments().size();
-            joint[i] = joints.computeIfAbsent(face.kind(), kind -> Levers.joint(design, panel));
+            joint[i] = joints.computeIfAbsent(face.kind(), kind -> JointLengths.joint(design, panel));
             angleMean[i] = segments[i] * tip.setting();
             angleScatter[i] = Math.sqrt(segments[i]) * tip.scatter();
         }
         seam = solid.edges().stream()
-                .mapToDouble(edge -> Levers.seam(
+                .mapToDouble(edge -> JointLengths.seam(
                         design,
-                        Levers.panel(design, faces.get(edge.face()).kind()),
-                        Levers.panel(design, faces.get(edge.neighbour()).kind())))
+                        JointLengths.panel(design, faces.get(edge.face()).kind()),
+                        JointLengths.panel(design, faces.get(edge.neighbour()).kind())))
                 .toArray();
     }
 

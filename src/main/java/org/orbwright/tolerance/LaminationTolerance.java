@@ -5,7 +5,6 @@ import org.orbwright.design.Places;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** What errors of cutting do to the lines between the bands of one lamination. */
 @Describe("What errors of cutting do to the lines between the bands of one lamination.")
 public record LaminationTolerance(
         @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -16,17 +15,13 @@ public record LaminationTolerance(
 
         @Describe("The lines, from the base to the tip, of upright segments, which carry the first band on the base."
                 + " They belong to the kind of segment whose height answers most to the stop. Inverted segments have"
-                + " the"
-                + " same bands from"
-                + " tip to base, and so lines of their own that are not listed.")
+                + " the same bands from tip to base, and so lines of their own that are not listed.")
         List<BandLineTolerance> lines) {
 
-    /** Copies the list. */
     public LaminationTolerance {
         lines = List.copyOf(lines);
     }
 
-    /** What errors do to one line between two bands. */
     @Describe("What errors of cutting do to one line between two bands.")
     public record BandLineTolerance(
             @Describe(
@@ -45,9 +40,7 @@ public record LaminationTolerance(
             double distance,
 
             @Describe("How far it is shifted, square to the bands; above 0 towards the base. Stop, tip angle and blank"
-                    + " width"
-                    + " shift tilted bands by the cosine of the band angle. How exactly a stick with tilted"
-                    + " bands is put"
-                    + " lengthwise against the stop is left out.")
+                    + " width shift tilted bands by the cosine of the band angle. How exactly a stick with tilted"
+                    + " bands is put lengthwise against the stop is left out.")
             ErrorBudget shift) {}
 }

@@ -34,7 +34,7 @@ final class PanelErrors {
         this.design = design;
         this.panel = panel;
         this.errors = errors;
-        this.joint = Levers.joint(design, panel);
+        this.joint = JointLengths.joint(design, panel);
         List<PlacedPiece> around = PlacedPiece.around(design, panel.face());
         this.segments = around.size();
         Derivatives byTip = new Derivatives(0, 0);
@@ -133,9 +133,9 @@ final class PanelErrors {
         double longest = 0;
         for (EdgeKind edge : design.solid().edgeKinds()) {
             if (edge.face().equals(panel.face()) || edge.neighbour().equals(panel.face())) {
-                Panel one = Levers.panel(design, edge.face());
-                Panel other = Levers.panel(design, edge.neighbour());
-                longest = Math.max(longest, Levers.seam(design, one, other));
+                Panel one = JointLengths.panel(design, edge.face());
+                Panel other = JointLengths.panel(design, edge.neighbour());
+                longest = Math.max(longest, JointLengths.seam(design, one, other));
             }
         }
         return longest;

@@ -2,12 +2,9 @@ package org.orbwright.tolerance;
 
 import org.orbwright.quantity.Describe;
 
-/** Where the joints of a panel open. */
 @Describe("Where the joints of a panel open: at the RIM where its tip angles are together less than the circle, at the"
         + " TIPS where they are more.")
 public enum PanelSide {
-    /** At the rim. */
     RIM,
-    /** At the tips. */
     TIPS
 }

@@ -3,7 +3,6 @@ package org.orbwright.tolerance;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** What errors of cutting do to the panels of one face kind. */
 @Describe("What errors of cutting do to the panels of one face kind.")
 public record PanelTolerance(
         @Describe(value = "The face kind.", example = "\"triangle\"")
@@ -44,9 +43,8 @@ public record PanelTolerance(
         ErrorBudget baseDistance,
 
         @Describe("How far the face distance is off at one panel. Bevels act one-sidedly: where they are too large the"
-                + " panels"
-                + " touch at the hollow and are held apart, and where they are too small nothing moves."
-                + " So their setting shifts the panel, and their scatter has no part in the uncertainty: it holds panels"
+                + " panels touch at the hollow and are held apart, and where they are too small nothing moves. So"
+                + " their setting shifts the panel, and their scatter has no part in the uncertainty: it holds panels"
                 + " out and never in. It may move a panel as far out as if all bevels were as large as its largest.")
         ErrorBudget faceDistance,
 
@@ -77,7 +75,6 @@ public record PanelTolerance(
 
         LeanTolerance square) {
 
-    /** What legs that lean from square do. */
     @Describe(
             "What legs that lean from square do to a panel. Pressed flat, every joint opens on one face. Pulled tight,"
                     + " the panel becomes a shallow cone.")

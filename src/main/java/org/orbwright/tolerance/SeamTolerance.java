@@ -3,7 +3,6 @@ package org.orbwright.tolerance;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** What errors of cutting do to the seams of one edge kind. */
 @Describe("What errors of cutting do to the seams of one edge kind.")
 public record SeamTolerance(
         @Describe(value = "One of the two face kinds.", example = "\"triangle\"")

@@ -105,7 +105,7 @@ public final class ToleranceCalculator {
     private SeamTolerance seam(EdgeKind edge) {
         PanelErrors one = panels.get(edge.face());
         PanelErrors other = panels.get(edge.neighbour());
-        double length = Levers.seam(design, one.panel(), other.panel());
+        double length = JointLengths.seam(design, one.panel(), other.panel());
         double angleSum = 2 * errors.of(BEVEL).setting();
         ErrorBudget opening =
                 new BudgetBuilder(errors).add(BEVEL, Derivatives.of(-length, 2)).build();

@@ -11,14 +11,6 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.quantity.Quantity;
 
-/**
- * How exactly parts are cut, and how large a gap the glue bridges.
- *
- * @param errors the errors of cutting, or null for none
- * @param glueBridges largest gap that the glue bridges, or null
- * @param samples solids to simulate, or null
- * @param seed seed of the simulation, or null
- */
 @Describe("How exactly parts are cut, and how large a gap the glue bridges.")
 public record ToleranceRequest(
         @Describe(
@@ -69,7 +61,6 @@ public record ToleranceRequest(
     /** The largest setting error of an angle, in degrees. */
     static final int LARGEST_ANGLE = 30;
 
-    /** The errors of cutting. */
     @Describe("The errors of cutting; what is left out is 0. Panels are taken to lie inner face down for the bevel"
             + " cut, with the fence at the rim, as in /v1/jig. So the error of a panel's thickness shows outside. The"
             + " segments of a panel are taken to share no cut with each other. Where the bands read the same from both"
@@ -83,10 +74,9 @@ public record ToleranceRequest(
             AngleErrorRequest tipAngle,
 
             @Describe(
-                    value = "The bevel of a panel, which is off as much as the blade tilt the other way: a blade"
-                            + " that is"
-                            + " tilted too far makes the bevel too small, below 0 here. Every edge has a cut"
-                            + " of its own.",
+                    value = "The bevel of a panel, which is off as much as the blade tilt the other way: a blade that"
+                            + " is tilted too far makes the bevel too small, below 0 here. Every edge has a cut of its"
+                            + " own.",
                     optional = true)
             @Valid
             AngleErrorRequest bevel,
@@ -162,7 +152,6 @@ public record ToleranceRequest(
         }
     }
 
-    /** How far an angle is off. */
     @Describe("How far an angle is off; what is left out is 0.")
     public record AngleErrorRequest(
             @Describe(
@@ -183,7 +172,6 @@ public record ToleranceRequest(
             @DecimalMax("10")
             Double scatter) {}
 
-    /** How far a length is off. */
     @Describe("How far a length is off; what is left out is 0.")
     public record LengthErrorRequest(
             @Describe(

@@ -7,12 +7,6 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Numbering;
 import org.orbwright.quantity.Quantity;
 
-/**
- * An axis through the solid's centre.
- *
- * @param through what it goes through
- * @param number its number in the list of the solid, or null for the first
- */
 @Describe("An axis through the solid's centre.")
 public record AxisRequest(
         @Describe(

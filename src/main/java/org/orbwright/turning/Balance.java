@@ -5,7 +5,6 @@ import org.orbwright.design.BandSet;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Where the masses of the work lie about the axis that it turns about. */
 @Describe("Where the masses of the work lie about the axis that it turns about. It is about the static imbalance, which"
         + " turns the heavy side down; a couple, which does not show at rest, may remain. Glue, voids and what the"
         + " boards differ by are not in these numbers.")
@@ -21,13 +20,11 @@ public record Balance(
         @Describe(value = "The finished sphere; left out where it breaks through to the hollow.", optional = true)
         HeldBody sphere) {
 
-    /** Copies the lists. */
     public Balance {
         densities = List.copyOf(densities);
         panels = List.copyOf(panels);
     }
 
-    /** The density that was taken for a wood. */
     @Describe("The density that was taken for a wood.")
     public record DensityTaken(
             @Describe(value = "The wood.", example = "\"white ash\"")
@@ -41,7 +38,6 @@ public record Balance(
                     example = "false")
             boolean stated) {}
 
-    /** The mass of a panel. */
     @Describe("The mass of a panel.")
     public record PanelMass(
             @Describe(value = "Number of the panel.", quantity = Quantity.NUMBER, example = "1", max = 200)
@@ -63,7 +59,6 @@ public record Balance(
                     optional = true)
             Double inSphere) {}
 
-    /** A body that turns about the axis. */
     @Describe("A body that turns about the axis.")
     public record HeldBody(
             @Describe(value = "Mass of the work.", quantity = Quantity.MASS, example = "2.4832")
@@ -79,9 +74,8 @@ public record Balance(
             double offAxis,
 
             @Describe(
-                    value = "How far it lies along the axis from the solid's centre, above 0 towards the face,"
-                            + " corner or"
-                            + " edge that the axis is named after.",
+                    value = "How far it lies along the axis from the solid's centre, above 0 towards the face, corner"
+                            + " or edge that the axis is named after.",
                     quantity = Quantity.LENGTH,
                     example = "-0.0581",
                     min = -1e18)
@@ -107,35 +101,31 @@ public record Balance(
             Double fromHeavyPanel,
 
             @Describe(
-                    value = "Imbalance: the work's mass times its distance from the axis. Divided by the"
-                            + " distance from the"
-                            + " axis at which a counterweight is fixed opposite the heavy side, it is the"
+                    value = "Imbalance: the work's mass times its distance from the axis. Divided by the distance from"
+                            + " the axis at which a counterweight is fixed opposite the heavy side, it is the"
                             + " counterweight's mass.",
                     quantity = Quantity.IMBALANCE,
                     example = "773.314")
             double imbalance,
 
             @Describe(
-                    value = "Eccentricity of all that turns: the imbalance over the turning mass. With the"
-                            + " speed in radians"
-                            + " per second it makes the balance quality grade of ISO 21940-11:2016.",
+                    value = "Eccentricity of all that turns: the imbalance over the turning mass. With the speed in"
+                            + " radians per second it makes the balance quality grade of ISO 21940-11:2016.",
                     quantity = Quantity.LENGTH,
                     example = "0.2355")
             double eccentricity,
 
             @Describe(
                     value = "At the stated speed, the eccentricity times the angular speed: the grade G of ISO"
-                            + " 21940-11:2016;"
-                            + " left out without a speed.",
+                            + " 21940-11:2016; left out without a speed.",
                     quantity = Quantity.VELOCITY,
                     example = "8.633",
                     optional = true)
             Double grade,
 
             @Describe(
-                    value = "At the stated speed, the force that goes round with the work and shakes the lathe;"
-                            + " left out"
-                            + " without a speed.",
+                    value = "At the stated speed, the force that goes round with the work and shakes the lathe; left"
+                            + " out without a speed.",
                     quantity = Quantity.FORCE,
                     example = "1.0388",
                     optional = true)

@@ -49,7 +49,6 @@ public final class BalanceCalculator {
      *
      * @param request a section that keeps its Bean Validation constraints
      * @param turning the axis, and the speed that forces are stated at
-     * @param design the design
      * @throws ImpossibleDesignException if it speaks of a panel, a wood or an axis that the design has not, or a wood's
      *     density is not known
      */

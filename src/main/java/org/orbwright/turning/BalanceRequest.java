@@ -10,18 +10,11 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/**
- * What differs from panel to panel, and what holds the work. The axis and the speed are those of the turning.
- *
- * @param panels the panels that differ from the design's, or null for none
- * @param mounting mass of what holds the work, in kilograms, or null for none
- */
 @Describe("What differs from panel to panel, and what holds the work. The axis and the speed are those of the section"
         + " turning.")
 public record BalanceRequest(
@@ -34,8 +27,7 @@ public record BalanceRequest(
 
         @Describe(
                 value = "Mass of the discs, screws and chuck that turn with the work, taken to be in balance"
-                        + " themselves;"
-                        + " 0 if left out.",
+                        + " themselves; 0 if left out.",
                 quantity = Quantity.MASS,
                 example = "0.9",
                 optional = true)
@@ -43,9 +35,8 @@ public record BalanceRequest(
         @DecimalMax("1000")
         Double mounting) {
 
-    /** Copies the list. */
     public BalanceRequest {
-        panels = copy(panels);
+        panels = Copies.of(panels);
     }
 
     /** What is usual: panels that are all alike. */
@@ -60,11 +51,6 @@ public record BalanceRequest(
                 requireNonNullElse(mounting, 0.0));
     }
 
-    private static <T> List<T> copy(List<T> list) {
-        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
-    }
-
-    /** A panel that differs from the design's. */
     @Describe("A panel that differs from what the design says.")
     public record OddPanelRequest(
             @Describe(
@@ -77,9 +63,8 @@ public record BalanceRequest(
             Integer panel,
 
             @Describe(
-                    value = "How many times as heavy its wood is as that of the others, for boards that differ;"
-                            + " 1 if left"
-                            + " out.",
+                    value = "How many times as heavy its wood is as that of the others, for boards that differ; 1 if"
+                            + " left out.",
                     example = "1.12",
                     optional = true)
             @DecimalMin("0.1")
@@ -90,9 +75,8 @@ public record BalanceRequest(
             @Size(max = 60)
             List<@NotNull @Valid OtherWoodRequest> woods) {
 
-        /** Copies the list. */
         public OddPanelRequest {
-            woods = copy(woods);
+            woods = Copies.of(woods);
         }
 
         private OddPanelRequest filled() {
@@ -100,7 +84,6 @@ public record BalanceRequest(
         }
     }
 
-    /** A wood that stands for another. */
     @Describe("A wood that stands for another.")
     public record OtherWoodRequest(
             @Describe(value = "The wood of the design.", example = "\"red alder\"") @NotBlank @Size(max = 60)

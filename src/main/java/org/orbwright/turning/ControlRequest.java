@@ -26,19 +26,6 @@ import org.orbwright.quantity.Quantity;
  *       to take them absolutely, and FANUC and Haas refuse G91.1.
  *   <li>Yaskawa, "G04: Dwell": P in milliseconds. Beckhoff TF5100, "Dwell Time": X in seconds.
  * </ul>
- *
- * @param workOffset the work offset that is called, or null for the one that is active
- * @param tool the tool that is changed to, or null for none
- * @param turns how turns of the table are written, or null for increments
- * @param rotaryFeed how the feed of the table is written, or null for inverse time
- * @param arcs how circles are written, or null for full circles
- * @param dwell how the wait for the spindle is written, or null for seconds
- * @param coolant coolant or air, or null for none
- * @param end the last word, or null for M30
- * @param comments how comments are marked, or null for brackets
- * @param lineNumbers whether lines are numbered, or null for no
- * @param percentSigns whether the program stands between percent signs, or null for yes
- * @param decimals decimals of lengths, or null for what is usual
  */
 @Describe("How a program is worded for a control. Left out, it is worded as most controls take it. Compare it with the"
         + " manual of the control, and run the program in air first.")

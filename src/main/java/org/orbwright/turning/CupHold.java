@@ -1,47 +1,46 @@
 package org.orbwright.turning;
 
-import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
+import static org.orbwright.quantity.Quantity.ANGLE;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.SHARE;
 
-/** How cup chucks hold the finished sphere. */
+import org.orbwright.quantity.Describe;
+
 @Describe("How two cup chucks hold the sphere, and how the belts that are turned between them overlap. A cup drives by"
         + " friction alone: the tailstock has to press all the time.")
 public record CupHold(
         @Describe(
                 value = "Angle at the sphere's centre between the axis and the circle of contact.",
-                quantity = Quantity.ANGLE,
+                quantity = ANGLE,
                 example = "29.0411",
                 max = 90)
         double contactAngle,
 
-        @Describe(
-                value = "From the sphere's centre to the plane of the rim.",
-                quantity = Quantity.LENGTH,
-                example = "90.05")
+        @Describe(value = "From the sphere's centre to the plane of the rim.", quantity = LENGTH, example = "90.05")
         double rimDistance,
 
         @Describe(
                 value = "How deep the sphere stands in the cup, which has to be hollow that far.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "12.95")
         double depth,
 
         @Describe(
                 value = "Driving radius: torque is the tailstock's force times this times the coefficient of friction.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "57.1905")
         double drivingRadius,
 
         @Describe(
                 value = "Latitude up to which the tool reaches on both sides of the middle plane.",
-                quantity = Quantity.ANGLE,
+                quantity = ANGLE,
                 example = "55.6624",
                 max = 90)
         double reachedLatitude,
 
         @Describe(
                 value = "Share of the sphere that is turned in one position.",
-                quantity = Quantity.SHARE,
+                quantity = SHARE,
                 example = "0.8257",
                 max = 1)
         double turnedOnce,
@@ -56,10 +55,9 @@ public record CupHold(
         Integer positions,
 
         @Describe(
-                value = "By how much the reached latitude exceeds what two positions need, 45 degrees; below 0"
-                        + " two do not"
-                        + " do.",
-                quantity = Quantity.ANGLE,
+                value = "By how much the reached latitude exceeds what two positions need, 45 degrees; below 0 two do"
+                        + " not do.",
+                quantity = ANGLE,
                 example = "10.6624",
                 min = -90,
                 max = 90)
@@ -67,7 +65,7 @@ public record CupHold(
 
         @Describe(
                 value = "By how much it exceeds what three positions need, the arc sine of 1 over the root of 3.",
-                quantity = Quantity.ANGLE,
+                quantity = ANGLE,
                 example = "20.398",
                 min = -90,
                 max = 90)
@@ -75,24 +73,20 @@ public record CupHold(
 
         @Describe(
                 value = "Share of the sphere that two positions both turn, to blend them.",
-                quantity = Quantity.SHARE,
+                quantity = SHARE,
                 example = "0.6515",
                 max = 1)
         double turnedInBoth,
 
         @Describe(
                 value = "Share of the sphere that all of three positions turn.",
-                quantity = Quantity.SHARE,
+                quantity = SHARE,
                 example = "0.4772",
                 max = 1)
         double turnedInAllThree,
 
-        @Describe(value = "Share that two positions leave unturned.", quantity = Quantity.SHARE, example = "0", max = 1)
+        @Describe(value = "Share that two positions leave unturned.", quantity = SHARE, example = "0", max = 1)
         double leftByTwo,
 
-        @Describe(
-                value = "Share that three positions leave unturned.",
-                quantity = Quantity.SHARE,
-                example = "0",
-                max = 1)
+        @Describe(value = "Share that three positions leave unturned.", quantity = SHARE, example = "0", max = 1)
         double leftByThree) {}

@@ -50,8 +50,7 @@ record Cutter(double radius, double corner, double undersize) {
                     most > 0
                             ? "The flat of this cutter is "
                                     + design.say(design.unit().toMillimetres(request.flat()))
-                                    + " wide. That is too narrow for an"
-                                    + " undersize of "
+                                    + " wide. That is too narrow for an undersize of "
                                     + design.say(design.unit().toMillimetres(undersize)) + "."
                             : "A ball has no flat whose rings could leave a fin.",
                     String.valueOf(undersize),

@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Sanding and coats. */
 @Describe("Sanding and coats.")
 public record FinishPlan(
         @Describe("The grits in their order.") List<GritStep> grits,
@@ -31,20 +30,17 @@ public record FinishPlan(
         Double finish,
 
         @Describe(
-                value = "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left"
-                        + " out without"
-                        + " coats.",
+                value = "Hours until the last coat is dry; curing takes longer, as the data sheet says. Left out"
+                        + " without coats.",
                 quantity = Quantity.PLAIN,
                 example = "96",
                 optional = true)
         Double dryingHours) {
 
-    /** Copies the list. */
     public FinishPlan {
         grits = List.copyOf(grits);
     }
 
-    /** One grit. */
     @Describe("One grit.")
     public record GritStep(
             @Describe(value = "Its number.", example = "100", min = 8, max = 10000)
@@ -59,7 +55,6 @@ public record FinishPlan(
             @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "206.18")
             double after) {}
 
-    /** A band that little can be seen of. */
     @Describe("A band that little can be seen of.")
     public record ThinnestBand(
             @Describe(value = "The face kind.", example = "\"triangle\"")

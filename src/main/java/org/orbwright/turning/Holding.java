@@ -4,10 +4,8 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.turning.AxisRequest.Through;
 
-/** How the work is held between discs, and what the tool reaches. */
-@Describe("How the work is held between two discs, and what the tool reaches of the sphere. The tool's room"
-        + " beside a disc is"
-        + " taken along the axis alone. What holds is the caller's to judge: these are measures, not"
+@Describe("How the work is held between two discs, and what the tool reaches of the sphere. The tool's room beside a"
+        + " disc is taken along the axis alone. What holds is the caller's to judge: these are measures, not"
         + " strengths.")
 public record Holding(
         @Describe(value = "What the axis goes through at its first end.", example = "\"FACE\"")
@@ -39,7 +37,6 @@ public record Holding(
                 max = 1)
         double reachedShare) {
 
-    /** One end of the axis. */
     @Describe("One end of the axis.")
     public record Seat(
             @Describe(
@@ -71,9 +68,8 @@ public record Holding(
             double disc,
 
             @Describe(
-                    value = "From the solid's centre to where the disc touches the wood, or its rim does: on"
-                            + " the highest"
-                            + " wood that stands in its circle.",
+                    value = "From the solid's centre to where the disc touches the wood, or its rim does: on the"
+                            + " highest wood that stands in its circle.",
                     quantity = Quantity.LENGTH,
                     example = "106")
             double seatDistance,
@@ -87,9 +83,8 @@ public record Holding(
             Double glueArea,
 
             @Describe(
-                    value = "Thickness that the disc needs for the screws to go no deeper, and at least the"
-                            + " tool's room,"
-                            + " which is along the axis alone; left out without screws.",
+                    value = "Thickness that the disc needs for the screws to go no deeper, and at least the tool's"
+                            + " room, which is along the axis alone; left out without screws.",
                     quantity = Quantity.LENGTH,
                     example = "20",
                     optional = true)

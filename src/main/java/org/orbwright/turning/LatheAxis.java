@@ -18,7 +18,6 @@ final class LatheAxis {
     /**
      * Unit vector from the solid's centre along an axis.
      *
-     * @param axis the axis
      * @throws ImpossibleDesignException if the solid has no such face, corner or edge
      */
     static Vector3D direction(AxisRequest axis, Solid solid) {

@@ -16,8 +16,6 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
  *
  * @param request the section, filled in
  * @param discs the discs that it is milled between, filled in
- * @param design the design
- * @param cutter the cutter
  * @param holding the work between its discs
  * @param room that the cutter keeps beside a disc
  * @param sphere radius of the sphere that the last pass cuts

@@ -49,7 +49,6 @@ public final class PathCalculator {
      *
      * @param request a section that keeps its Bean Validation constraints
      * @param turning the axis and the discs that the work is held by
-     * @param design the design
      * @throws ImpossibleDesignException if the cutter does not fit its shape or between the discs, the machine's limits
      *     are exceeded, or there would be more moves than are answered
      */

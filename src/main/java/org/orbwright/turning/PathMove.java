@@ -3,7 +3,6 @@ package org.orbwright.turning;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** One move of the cutter's tip. */
 @Describe("One move of the middle of the cutter's tip, to the stated place. The origin is the sphere's centre.")
 public record PathMove(
         @Describe(value = "The pass.", quantity = Quantity.NUMBER, example = "1", max = 1e6)

@@ -1,6 +1,8 @@
 package org.orbwright.turning;
 
 import static java.util.Objects.requireNonNullElse;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.TURNS;
 
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
@@ -8,25 +10,8 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.quantity.Quantity;
 import org.orbwright.quantity.Rounding;
 
-/**
- * The machine and the cutter that the sphere is milled with, about the axis and between the discs of the turning.
- *
- * @param machine the kind of machine
- * @param cutter the cutter
- * @param scallop height of the ridges that the last pass leaves, or null for what is usual
- * @param passDepth depth of a pass, or null for a tenth of the cutter
- * @param leave what is left on the sphere, or null for nothing
- * @param feed feed a minute
- * @param plungeFeed feed a minute straight down, or null for a quarter of the feed
- * @param spindle speed of the spindle
- * @param clearHeight height above the stock for moves without a cut, or null for what is usual
- * @param airPass whether a first pass cuts nothing but air, or null for no
- * @param limits limits of the machine, or null for none
- * @param control how the program is worded, or null for what most controls take
- */
 @Describe(
         "The machine and the cutter that the sphere is milled with, about the axis and between the discs of the section"
                 + " turning. Feeds and speeds are the caller's.")
@@ -50,7 +35,7 @@ public record PathRequest(
                         + " of the cutter's rim or of a flat cutter. In each half, rings of a flat cutter are never"
                         + " farther apart than its radius. If left out 0.1 mm or 0.004 in, which the first grit takes off, or"
                         + " the most that there may be where that is less (common practice, no source).",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {0.01, 2},
                 example = "0.08",
                 optional = true)
@@ -59,14 +44,12 @@ public record PathRequest(
         Double scallop,
 
         @Describe(
-                value = "Depth of a pass, square to the sphere, at most the cutter's diameter. Straight down"
-                        + " the cutter goes no"
-                        + " deeper into the wood before it goes around. All passes but the last leave"
-                        + " ridges of a"
-                        + " quarter of it, or of half the radius of the cutter's rim where that is less. A tenth of the"
-                        + " cutter's diameter if left out: a light cut, since the wood is glued up and hollow (common"
-                        + " practice, no source).",
-                quantity = Quantity.LENGTH,
+                value = "Depth of a pass, square to the sphere, at most the cutter's diameter. Straight down the"
+                        + " cutter goes no deeper into the wood before it goes around. All passes but the last leave"
+                        + " ridges of a quarter of it, or of half the radius of the cutter's rim where that is less. A"
+                        + " tenth of the cutter's diameter if left out: a light cut, since the wood is glued up and"
+                        + " hollow (common practice, no source).",
+                quantity = LENGTH,
                 usual = {0.2, 40},
                 example = "3",
                 optional = true)
@@ -76,7 +59,7 @@ public record PathRequest(
 
         @Describe(
                 value = "Wood that is left on the sphere for sanding; 0 if left out.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {0.02, 5},
                 example = "0.2",
                 optional = true)
@@ -85,10 +68,9 @@ public record PathRequest(
         Double leave,
 
         @Describe(
-                value = "Feed in a minute: where the cutter touches the sphere on a rotary table, and of the"
-                        + " cutter's middle on"
-                        + " three axes.",
-                quantity = Quantity.LENGTH,
+                value = "Feed in a minute: where the cutter touches the sphere on a rotary table, and of the cutter's"
+                        + " middle on three axes.",
+                quantity = LENGTH,
                 usual = {100, 20000},
                 example = "1500")
         @NotNull
@@ -97,10 +79,9 @@ public record PathRequest(
         Double feed,
 
         @Describe(
-                value = "Feed in a minute straight down, where the cutter has to cut at its centre; a quarter"
-                        + " of the feed if"
-                        + " left out (common practice, no source).",
-                quantity = Quantity.LENGTH,
+                value = "Feed in a minute straight down, where the cutter has to cut at its centre; a quarter of the"
+                        + " feed if left out (common practice, no source).",
+                quantity = LENGTH,
                 usual = {20, 6000},
                 example = "300",
                 optional = true)
@@ -108,7 +89,7 @@ public record PathRequest(
         @DecimalMax("100000")
         Double plungeFeed,
 
-        @Describe(value = "Speed of the spindle.", quantity = Quantity.TURNS, example = "12000")
+        @Describe(value = "Speed of the spindle.", quantity = TURNS, example = "12000")
         @NotNull
         @DecimalMin("1")
         @DecimalMax("100000")
@@ -119,7 +100,7 @@ public record PathRequest(
                         + " crosses the work without touching it; the pass in air is half as far away. At least 2 mm"
                         + " or 0.08 in: a solid that was glued up is less true than the one that is computed. 20 mm or"
                         + " 0.8 in if left out (common practice, no source).",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 usual = {2, 300},
                 example = "20",
                 optional = true)
@@ -129,8 +110,7 @@ public record PathRequest(
 
         @Describe(
                 value = "Whether a first pass goes round the stock in air, to see where the cutter will go; the"
-                        + " program then stops"
-                        + " the spindle and waits. No if left out.",
+                        + " program then stops the spindle and waits. No if left out.",
                 example = "true",
                 optional = true)
         Boolean airPass,
@@ -186,7 +166,6 @@ public record PathRequest(
         FLAT
     }
 
-    /** The cutter and its holder. */
     @Describe("The cutter and its holder.")
     public record CutterRequest(
             @Describe(value = "Shape of its end.", example = "\"BALL\"") @NotNull
@@ -194,7 +173,7 @@ public record PathRequest(
 
             @Describe(
                     value = "Diameter.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {1.5, 60},
                     example = "10")
             @NotNull
@@ -204,7 +183,7 @@ public record PathRequest(
 
             @Describe(
                     value = "Radius of the rim of a bull-nose cutter; needed for that, left out for the others.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.1, 25},
                     example = "2",
                     optional = true)
@@ -220,7 +199,7 @@ public record PathRequest(
                             + " a quarter of the flat where that is less (common practice, no source). 0.1 mm covers"
                             + " cutters up to 30 mm of tolerance field e8 of ISO 286-2, which may be 0.073 mm smaller."
                             + " Measure a cutter that was sharpened again.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.01, 1},
                     example = "0.1",
                     optional = true)
@@ -230,7 +209,7 @@ public record PathRequest(
 
             @Describe(
                     value = "From its tip to the holder; no holder is checked if left out, and needed with one.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {8, 300},
                     example = "60",
                     optional = true)
@@ -240,7 +219,7 @@ public record PathRequest(
 
             @Describe(
                     value = "Diameter of the holder; needed with stickOut.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {6, 150},
                     example = "42",
                     optional = true)
@@ -264,7 +243,7 @@ public record PathRequest(
          * measured 0.05 to 0.1 mm (Maslow CNC forums, "Router bit diameter"). Rounded down, as the answer repeats it.
          */
         private double usualUndersize(LengthUnit unit) {
-            return Rounding.down(Math.min(unit.usual(0.1, 0.004), mostUndersize()), Quantity.LENGTH.decimals(unit));
+            return Rounding.down(Math.min(unit.usual(0.1, 0.004), mostUndersize()), LENGTH.decimals(unit));
         }
 
         /** The most that the diameter may be smaller than stated. */
@@ -289,12 +268,11 @@ public record PathRequest(
         }
     }
 
-    /** Limits of a machine. */
     @Describe("Limits of a machine, from the sphere's centre, which is the program's zero.")
     public record LimitsRequest(
             @Describe(
                     value = "Farthest X to both sides.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {30, 3000},
                     example = "200")
             @NotNull
@@ -304,7 +282,7 @@ public record PathRequest(
 
             @Describe(
                     value = "Farthest Y to both sides.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {30, 3000},
                     example = "150")
             @NotNull
@@ -314,7 +292,7 @@ public record PathRequest(
 
             @Describe(
                     value = "Highest Z.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {30, 3000},
                     example = "160")
             @NotNull
@@ -324,7 +302,7 @@ public record PathRequest(
 
             @Describe(
                     value = "How far Z may go below the centre.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {5, 1000},
                     example = "40")
             @NotNull
@@ -333,10 +311,9 @@ public record PathRequest(
             Double below,
 
             @Describe(
-                    value = "Fastest turn of the rotary table, in turns a minute: where the feed would need a"
-                            + " faster one,"
-                            + " the table turns at this. Not limited if left out.",
-                    quantity = Quantity.TURNS,
+                    value = "Fastest turn of the rotary table, in turns a minute: where the feed would need a faster"
+                            + " one, the table turns at this. Not limited if left out.",
+                    quantity = TURNS,
                     example = "20",
                     optional = true)
             @DecimalMin("0.001")

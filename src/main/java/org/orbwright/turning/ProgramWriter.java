@@ -55,8 +55,6 @@ public final class ProgramWriter {
      *
      * @param request the section of the path
      * @param turning the axis and the discs that the work is held by
-     * @param design the design
-     * @param path the path
      * @param notices what stands at its head
      * @throws ImpossibleDesignException if its circles are more straight moves than are answered
      */

@@ -1,29 +1,29 @@
 package org.orbwright.turning;
 
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.SHARE;
+
 import java.util.List;
 import org.orbwright.quantity.Describe;
-import org.orbwright.quantity.Quantity;
 
-/** How the solid becomes a cylinder and the cylinder a sphere. */
 @Describe("How the solid becomes a cylinder and the cylinder a sphere, by hand. All sizes are those before sanding.")
 public record Roughing(
         @Describe(
                 value = "Diameter of the sphere as it leaves the tool: the finished one and what sanding takes on both"
-                        + " sides. The cylinder to begin with is as thick. Between discs it is turned no"
-                        + " farther than the"
-                        + " tool reaches on each side: beyond that stands the neck that holds the work, and what lies"
-                        + " there is turned after reversing.",
-                quantity = Quantity.LENGTH,
+                        + " sides. The cylinder to begin with is as thick. Between discs it is turned no farther than"
+                        + " the tool reaches on each side: beyond that stands the neck that holds the work, and what"
+                        + " lies there is turned after reversing.",
+                quantity = LENGTH,
                 example = "206.42")
         double turnedDiameter,
 
         @Describe(
                 value = "From the middle along the axis to where the tool's reach ends on the first end's side.",
-                quantity = Quantity.LENGTH,
+                quantity = LENGTH,
                 example = "100")
         double reachedHead,
 
-        @Describe(value = "The same on the other side.", quantity = Quantity.LENGTH, example = "100")
+        @Describe(value = "The same on the other side.", quantity = LENGTH, example = "100")
         double reachedTail,
 
         @Describe("The profiles of the polygon method, from the cylinder to 32 sides.")
@@ -57,7 +57,6 @@ public record Roughing(
                 max = 1000)
         Integer facesFrom) {
 
-    /** Copies the lists. */
     public Roughing {
         profiles = List.copyOf(profiles);
         depths = List.copyOf(depths);
@@ -65,7 +64,6 @@ public record Roughing(
         passes = List.copyOf(passes);
     }
 
-    /** A profile of the polygon method. */
     @Describe(
             "A profile of the polygon method: a regular polygon around the sphere's outline, of which the first is the"
                     + " cylinder seen from the side.")
@@ -73,137 +71,120 @@ public record Roughing(
             @Describe(value = "Its sides.", example = "4", min = 4, max = 32)
             int sides,
 
-            @Describe(value = "Length of a side.", quantity = Quantity.LENGTH, example = "206.42")
+            @Describe(value = "Length of a side.", quantity = LENGTH, example = "206.42")
             double side,
 
             @Describe(
-                    value = "Half of it: how far the marks stand from the middle of each side, on the cylinder"
-                            + " and on its"
-                            + " ends where there are eight.",
-                    quantity = Quantity.LENGTH,
+                    value = "Half of it: how far the marks stand from the middle of each side, on the cylinder and on"
+                            + " its ends where there are eight.",
+                    quantity = LENGTH,
                     example = "103.21")
             double halfSide,
 
             @Describe(
-                    value = "From each corner of the profile before, along its side to where the new side"
-                            + " begins; left out"
-                            + " for the cylinder.",
-                    quantity = Quantity.LENGTH,
+                    value = "From each corner of the profile before, along its side to where the new side begins; left"
+                            + " out for the cylinder.",
+                    quantity = LENGTH,
                     example = "60.459",
                     optional = true)
             Double fromCorner,
 
             @Describe(
-                    value = "Depth of the cut at each corner of the profile before, towards the sphere's"
-                            + " centre; left out"
-                            + " for the cylinder.",
-                    quantity = Quantity.LENGTH,
+                    value = "Depth of the cut at each corner of the profile before, towards the sphere's centre; left"
+                            + " out for the cylinder.",
+                    quantity = LENGTH,
                     example = "42.751",
                     optional = true)
             Double cornerDepth,
 
             @Describe(
                     value = "What still stands above the sphere at the corners.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "42.751")
             double aboveSphere,
 
             @Describe("Its corners on one side of the middle, from the middle to the end.")
             List<ProfileCorner> corners) {
 
-        /** Copies the list. */
         public PolygonProfile {
             corners = List.copyOf(corners);
         }
     }
 
-    /** A corner of a profile. */
     @Describe("A corner of a profile, to mark and to set callipers to.")
     public record ProfileCorner(
-            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "103.21")
+            @Describe(value = "From the middle along the axis.", quantity = LENGTH, example = "103.21")
             double at,
 
-            @Describe(value = "Diameter there.", quantity = Quantity.LENGTH, example = "206.42")
+            @Describe(value = "Diameter there.", quantity = LENGTH, example = "206.42")
             double diameter,
 
             @Describe(
-                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is"
-                            + " turned only"
-                            + " after reversing.",
+                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned"
+                            + " only after reversing.",
                     example = "true")
             boolean afterReversing) {}
 
-    /** A place along the axis. */
     @Describe("A place along the axis.")
     public record DepthStation(
-            @Describe(value = "From the middle along the axis.", quantity = Quantity.LENGTH, example = "0")
+            @Describe(value = "From the middle along the axis.", quantity = LENGTH, example = "0")
             double at,
 
-            @Describe(value = "The sphere's diameter there.", quantity = Quantity.LENGTH, example = "206.42")
+            @Describe(value = "The sphere's diameter there.", quantity = LENGTH, example = "206.42")
             double diameter,
 
-            @Describe(
-                    value = "How deep a parting tool goes there from the cylinder.",
-                    quantity = Quantity.LENGTH,
-                    example = "0")
+            @Describe(value = "How deep a parting tool goes there from the cylinder.", quantity = LENGTH, example = "0")
             double depth,
 
             @Describe(
-                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is"
-                            + " turned only"
-                            + " after reversing.",
+                    value = "Whether it lies beyond the tool's reach at one of the ends or both: there it is turned"
+                            + " only after reversing.",
                     example = "false")
             boolean afterReversing) {}
 
-    /** What a ring gauge or a template shows. */
     @Describe("What a ring gauge or a template shows on the sphere.")
     public record RingGauge(
             @Describe(
                     value = "Inner diameter of the ring, or chord of the template.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "51.605")
             double chord,
 
             @Describe(
                     value = "How far the sphere stands through the ring: the sagitta over the chord.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     example = "3.2773")
             double sagitta,
 
             @Describe(
                     value = "By how much the sagitta is less where the sphere is larger in diameter, as a share"
                             + " of that.",
-                    quantity = Quantity.SHARE,
+                    quantity = SHARE,
                     example = "0.0164",
                     max = 1e6)
             double lessPerDiameter) {}
 
-    /** A pass square to the sphere. */
     @Describe("A pass square to the sphere, over all of it.")
     public record RoughPass(
             @Describe(value = "Its number, from 1.", example = "1", min = 1, max = 1000)
             int pass,
 
-            @Describe(value = "Diameter after it.", quantity = Quantity.LENGTH, example = "259.0252")
+            @Describe(value = "Diameter after it.", quantity = LENGTH, example = "259.0252")
             double diameter,
 
-            @Describe(value = "Wood taken at the farthest corners.", quantity = Quantity.LENGTH, example = "2.5")
+            @Describe(value = "Wood taken at the farthest corners.", quantity = LENGTH, example = "2.5")
             double atCorners,
 
-            @Describe(value = "Wood taken at the middles of the edges.", quantity = Quantity.LENGTH, example = "0")
+            @Describe(value = "Wood taken at the middles of the edges.", quantity = LENGTH, example = "0")
             double atEdges,
 
-            @Describe(
-                    value = "Wood taken at the middles of the lowest faces.",
-                    quantity = Quantity.LENGTH,
-                    example = "0")
+            @Describe(value = "Wood taken at the middles of the lowest faces.", quantity = LENGTH, example = "0")
             double atFaces,
 
             @Describe(
-                    value = "Share of the sphere of this diameter that lies in wood: how much of the way the"
-                            + " tool cuts. The"
-                            + " rest is air, and every change a blow.",
-                    quantity = Quantity.SHARE,
+                    value = "Share of the sphere of this diameter that lies in wood: how much of the way the tool"
+                            + " cuts. The rest is air, and every change a blow.",
+                    quantity = SHARE,
                     example = "0.0037",
                     max = 1)
             double inWood) {}

@@ -3,7 +3,6 @@ package org.orbwright.turning;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Speeds to stay under. */
 @Describe(
         "Speeds to stay under, each with what it rests on. None of them says that a speed is safe: the lathe's manual,"
                 + " local rules and the state of the work come first, and glued-up, hollow or cracked work"
@@ -19,7 +18,6 @@ public record SpeedLimits(
                 example = "586.4")
         double lowest) {
 
-    /** Speeds to stay under for one body. */
     @Describe("Speeds to stay under for one body.")
     public record SpeedLimit(
             @Describe(
@@ -51,11 +49,9 @@ public record SpeedLimits(
             Double surfaceSpeed,
 
             @Describe(
-                    value = "Stress in a thin ring of the densest wood that turns by itself at the stated"
-                            + " speed: density"
-                            + " times the square of its surface speed, whatever its wall is. Left out"
-                            + " without a speed"
-                            + " or a density.",
+                    value = "Stress in a thin ring of the densest wood that turns by itself at the stated speed:"
+                            + " density times the square of its surface speed, whatever its wall is. Left out without"
+                            + " a speed or a density.",
                     quantity = Quantity.STRESS,
                     example = "0.016258",
                     optional = true)
@@ -72,9 +68,8 @@ public record SpeedLimits(
             Double panelPull,
 
             @Describe(
-                    value = "Area of the seams around that panel; left out without a density, or where the"
-                            + " sphere breaks"
-                            + " through to the hollow.",
+                    value = "Area of the seams around that panel; left out without a density, or where the sphere"
+                            + " breaks through to the hollow.",
                     quantity = Quantity.AREA,
                     example = "10268.249",
                     optional = true)
@@ -89,9 +84,8 @@ public record SpeedLimits(
             Double seamStress,
 
             @Describe(
-                    value = "Speed at which the greater of both stresses is the stated strength over its"
-                            + " divisor. It knows of no void, crack, catch or imbalance. Left out without a"
-                            + " strength or a density.",
+                    value = "Speed at which the greater of both stresses is the stated strength over its divisor. It"
+                            + " knows of no void, crack, catch or imbalance. Left out without a strength or a density.",
                     quantity = Quantity.TURNS,
                     example = "1063.1",
                     optional = true)

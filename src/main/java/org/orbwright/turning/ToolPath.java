@@ -5,14 +5,11 @@ import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 import org.orbwright.turning.PathRequest.Machine;
 
-/** The way of the cutter. */
-@Describe("The way of the cutter over the sphere. It is computed for the designed solid between its discs, and knows of"
-        + " no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth"
-        + " is square to"
-        + " the sphere: along the cutter's side the wood is deeper. It gets deeper with the distance from the middle"
-        + " plane, or on three axes with the distance from the pole. The wood passes the outer side of the cutter"
-        + " faster than"
-        + " the stated feed.")
+@Describe("The way of the cutter over the sphere. It is computed for the designed solid between its discs, and knows"
+        + " of no chuck, tailstock, clamp, vice or table: look through it, and run it in air first. A pass's depth is"
+        + " square to the sphere: along the cutter's side the wood is deeper. It gets deeper with the distance from"
+        + " the middle plane, or on three axes with the distance from the pole. The wood passes the outer side of the"
+        + " cutter faster than the stated feed.")
 public record ToolPath(
         @Describe(value = "The kind of machine.", example = "\"ROTARY\"")
         Machine machine,
@@ -26,9 +23,8 @@ public record ToolPath(
         @Describe("The passes, with the one in air.") List<PassTime> passes,
 
         @Describe(
-                value = "From ring to ring along the sphere in the last pass, on the first end's side; left out"
-                        + " where it"
-                        + " changes from ring to ring, as for flat cutters.",
+                value = "From ring to ring along the sphere in the last pass, on the first end's side; left out where"
+                        + " it changes from ring to ring, as for flat cutters.",
                 quantity = Quantity.LENGTH,
                 example = "4.7873",
                 optional = true)
@@ -44,9 +40,8 @@ public record ToolPath(
         Double overlap,
 
         @Describe(
-                value = "Latitude up to which the last pass reaches on the first end's side, from the middle"
-                        + " plane; 90 on"
-                        + " three axes, where nothing may stand on that end.",
+                value = "Latitude up to which the last pass reaches on the first end's side, from the middle plane; 90"
+                        + " on three axes, where nothing may stand on that end.",
                 quantity = Quantity.ANGLE,
                 example = "55.7884",
                 min = -90,
@@ -54,11 +49,9 @@ public record ToolPath(
         double reachedHead,
 
         @Describe(
-                value = "The same on the other side. On three axes the upper half is milled down to the middle"
-                        + " plane where"
-                        + " this is 0; below 0 it ends as far above that, and a belt twice as wide is"
-                        + " left once both"
-                        + " halves are milled.",
+                value = "The same on the other side. On three axes the upper half is milled down to the middle plane"
+                        + " where this is 0; below 0 it ends as far above that, and a belt twice as wide is left once"
+                        + " both halves are milled.",
                 quantity = Quantity.ANGLE,
                 example = "55.7884",
                 min = -90,
@@ -90,9 +83,8 @@ public record ToolPath(
         double farthest,
 
         @Describe(
-                value = "Length that the cutter has to stand out of its holder to keep clear of the solid and"
-                        + " the discs,"
-                        + " with nothing to spare; left out without a holder.",
+                value = "Length that the cutter has to stand out of its holder to keep clear of the solid and the"
+                        + " discs, with nothing to spare; left out without a holder.",
                 quantity = Quantity.LENGTH,
                 example = "77.4621",
                 optional = true)
@@ -112,13 +104,11 @@ public record ToolPath(
 
         @Describe("The moves in their order.") List<PathMove> moves) {
 
-    /** Copies the lists. */
     public ToolPath {
         passes = List.copyOf(passes);
         moves = List.copyOf(moves);
     }
 
-    /** One pass. */
     @Describe("One pass.")
     public record PassTime(
             @Describe(value = "Its number.", quantity = Quantity.NUMBER, example = "1", max = 1e6)

@@ -2,7 +2,6 @@ package org.orbwright.turning;
 
 import org.orbwright.quantity.Describe;
 
-/** From the glued-up solid to the finished sphere. */
 @Describe("From the glued-up solid to the finished sphere. It says what fits, not what is safe.")
 public record TurningPlan(
         Holding holding,

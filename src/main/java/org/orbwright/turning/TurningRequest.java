@@ -1,6 +1,10 @@
 package org.orbwright.turning;
 
 import static java.util.Objects.requireNonNullElse;
+import static org.orbwright.quantity.Quantity.LENGTH;
+import static org.orbwright.quantity.Quantity.MINUTES;
+import static org.orbwright.quantity.Quantity.STRESS;
+import static org.orbwright.quantity.Quantity.TURNS;
 
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
@@ -9,24 +13,11 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.LengthUnit;
-import org.orbwright.quantity.Quantity;
 
-/**
- * How the work is held, turned and finished.
- *
- * @param axis the first axis, or null for the one through the first face
- * @param discs the mounting discs, or null for the largest that fit
- * @param cup the cup chucks that the sphere is reversed in, or null for none
- * @param roughing how it is roughed out, or null for what is usual
- * @param speed a speed and what glue lines bear, or null for the rule of thumb alone
- * @param finish sanding and coats, or null for none
- * @param rates how fast the caller works, or null for no times
- */
 @Describe("How the work is held, turned and finished.")
 public record TurningRequest(
         @Describe(value = "The first axis; the one through face 1 if left out.", optional = true) @Valid
@@ -68,13 +59,12 @@ public record TurningRequest(
                 rates);
     }
 
-    /** The mounting discs. */
     @Describe("The mounting discs at both ends of the axis, alike.")
     public record DiscsRequest(
             @Describe(
                     value = "Diameter. If left out it is the largest that fits on the panel. At a corner or an edge it"
                             + " is the largest ring on which the wood stands clear of the sphere all around.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {15, 500},
                     example = "80",
                     optional = true)
@@ -83,10 +73,9 @@ public record TurningRequest(
             Double diameter,
 
             @Describe(
-                    value = "Diameter of the wood that is left under each disc until the sphere is reversed;"
-                            + " the disc's if"
-                            + " left out.",
-                    quantity = Quantity.LENGTH,
+                    value = "Diameter of the wood that is left under each disc until the sphere is reversed; the"
+                            + " disc's if left out.",
+                    quantity = LENGTH,
                     usual = {8, 400},
                     example = "40",
                     optional = true)
@@ -97,7 +86,7 @@ public record TurningRequest(
             @Describe(
                     value = "Room that the tool needs beside a disc, along the axis; 5 mm or 0.2 in if left out"
                             + " (common practice, no source).",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {1, 60},
                     example = "6",
                     optional = true)
@@ -107,7 +96,7 @@ public record TurningRequest(
 
             @Describe(
                     value = "Diameter of a hole through the middle of each disc; none if left out.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {2, 100},
                     example = "10",
                     optional = true)
@@ -124,12 +113,11 @@ public record TurningRequest(
         }
     }
 
-    /** The screws of a disc. */
     @Describe("The screws or bolts of a disc.")
     public record ScrewsRequest(
             @Describe(
                     value = "Length below the head.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {5, 200},
                     example = "30")
             @NotNull
@@ -139,7 +127,7 @@ public record TurningRequest(
 
             @Describe(
                     value = "How deep they go into the panel.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {2, 100},
                     example = "12")
             @NotNull
@@ -149,7 +137,7 @@ public record TurningRequest(
 
             @Describe(
                     value = "Diameter of the circle that they stand on.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {8, 400},
                     example = "50")
             @NotNull
@@ -157,12 +145,11 @@ public record TurningRequest(
             @DecimalMax("100000")
             Double circle) {}
 
-    /** The cup chucks. */
     @Describe("Two cup chucks that hold the sphere between them, the live one in the tailstock.")
     public record CupRequest(
             @Describe(
                     value = "Diameter of the circle on which a cup touches the sphere.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {15, 600},
                     example = "90")
             @NotNull
@@ -173,7 +160,7 @@ public record TurningRequest(
             @Describe(
                     value = "Room that the tool needs beside a cup, along the axis; 5 mm or 0.2 in if left out"
                             + " (common practice, no source).",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {1, 60},
                     example = "6",
                     optional = true)
@@ -186,12 +173,11 @@ public record TurningRequest(
         }
     }
 
-    /** How the solid is roughed out. */
     @Describe("How the solid is roughed out.")
     public record RoughingRequest(
             @Describe(
                     value = "Depth of a pass, square to the sphere; no passes are listed if left out.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.3, 30},
                     example = "2",
                     optional = true)
@@ -209,19 +195,17 @@ public record TurningRequest(
             Integer stations,
 
             @Describe(
-                    value = "Inner diameters of ring gauges, or chords of templates; a quarter, a half and"
-                            + " three quarters"
-                            + " of the sphere's if left out.",
-                    quantity = Quantity.LENGTH,
+                    value = "Inner diameters of ring gauges, or chords of templates; a quarter, a half and three"
+                            + " quarters of the sphere's if left out.",
+                    quantity = LENGTH,
                     usual = {10, 1500},
                     example = "[60, 120]",
                     optional = true)
             @Size(min = 1, max = 50)
             List<@NotNull @DecimalMin("0.1") @DecimalMax("100000") Double> rings) {
 
-        /** Copies the list. */
         public RoughingRequest {
-            rings = copy(rings);
+            rings = Copies.of(rings);
         }
 
         RoughingRequest filled() {
@@ -229,12 +213,11 @@ public record TurningRequest(
         }
     }
 
-    /** A speed, and what glue lines bear. */
     @Describe("A speed, and what glue lines bear. Neither is called safe by being stated.")
     public record SpeedRequest(
             @Describe(
                     value = "A speed to state surface speeds and loads at.",
-                    quantity = Quantity.TURNS,
+                    quantity = TURNS,
                     example = "400",
                     optional = true)
             @DecimalMin("1")
@@ -243,7 +226,7 @@ public record TurningRequest(
 
             @Describe(
                     value = "Strength of a glue line in tension, as its data sheet or the caller's own tests say.",
-                    quantity = Quantity.STRESS,
+                    quantity = STRESS,
                     example = "3",
                     optional = true)
             @DecimalMin("0.001")
@@ -251,9 +234,8 @@ public record TurningRequest(
             Double glueStrength,
 
             @Describe(
-                    value = "What the strength is divided by, for voids, end grain, impact and age; 20 if left"
-                            + " out (common"
-                            + " practice, no source).",
+                    value = "What the strength is divided by, for voids, end grain, impact and age; 20 if left out"
+                            + " (common practice, no source).",
                     example = "20",
                     optional = true)
             @DecimalMin("1")
@@ -268,7 +250,6 @@ public record TurningRequest(
         }
     }
 
-    /** Sanding and coats. */
     @Describe("Sanding and coats.")
     public record FinishRequest(
             @Describe(value = "The grits in their order, with what each takes off; none if left out.", optional = true)
@@ -279,9 +260,8 @@ public record TurningRequest(
             Integer coats,
 
             @Describe(
-                    value = "Area that a litre of finish covers in one coat, in square metres, as its data"
-                            + " sheet says; 12 if"
-                            + " left out (common practice, no source).",
+                    value = "Area that a litre of finish covers in one coat, in square metres, as its data sheet says;"
+                            + " 12 if left out (common practice, no source).",
                     example = "12",
                     optional = true)
             @DecimalMin("0.1")
@@ -297,9 +277,8 @@ public record TurningRequest(
             @DecimalMax("1000")
             Double hoursPerCoat) {
 
-        /** Copies the list. */
         public FinishRequest {
-            grits = copy(grits);
+            grits = Copies.of(grits);
         }
 
         FinishRequest filled() {
@@ -308,7 +287,6 @@ public record TurningRequest(
         }
     }
 
-    /** One grit. */
     @Describe("One grit.")
     public record GritRequest(
             @Describe(value = "Its number.", example = "120") @NotNull @Min(8) @Max(10000)
@@ -316,7 +294,7 @@ public record TurningRequest(
 
             @Describe(
                     value = "What it takes off the surface: at least the scratches of the grit before.",
-                    quantity = Quantity.LENGTH,
+                    quantity = LENGTH,
                     usual = {0.003, 1},
                     example = "0.1")
             @NotNull
@@ -324,12 +302,11 @@ public record TurningRequest(
             @DecimalMax("10")
             Double allowance) {}
 
-    /** How fast the caller works. */
     @Describe("How fast the caller works; what is left out takes no time.")
     public record RatesRequest(
             @Describe(
                     value = "To fix the discs and mount the work.",
-                    quantity = Quantity.MINUTES,
+                    quantity = MINUTES,
                     example = "30",
                     optional = true)
             @DecimalMin("0")
@@ -349,26 +326,18 @@ public record TurningRequest(
             @DecimalMax("100000")
             Double finishing,
 
-            @Describe(
-                    value = "For each reversal of the sphere.",
-                    quantity = Quantity.MINUTES,
-                    example = "10",
-                    optional = true)
+            @Describe(value = "For each reversal of the sphere.", quantity = MINUTES, example = "10", optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
             Double reversal,
 
-            @Describe(value = "For each grit.", quantity = Quantity.MINUTES, example = "8", optional = true)
+            @Describe(value = "For each grit.", quantity = MINUTES, example = "8", optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
             Double perGrit,
 
-            @Describe(value = "For each coat.", quantity = Quantity.MINUTES, example = "15", optional = true)
+            @Describe(value = "For each coat.", quantity = MINUTES, example = "15", optional = true)
             @DecimalMin("0")
             @DecimalMax("10000")
             Double perCoat) {}
-
-    private static <T> List<T> copy(List<T> list) {
-        return list == null ? null : Collections.unmodifiableList(new ArrayList<>(list));
-    }
 }

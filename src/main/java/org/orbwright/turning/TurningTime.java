@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** Time by the caller's rates. */
 @Describe("Time for one sphere, by the caller's rates.")
 public record TurningTime(
         @Describe("The stages in their order.") List<StageTime> stages,
@@ -12,7 +11,6 @@ public record TurningTime(
         @Describe(value = "All of them, without drying.", quantity = Quantity.MINUTES, example = "232.867")
         double total) {
 
-    /** Copies the list. */
     public TurningTime {
         stages = List.copyOf(stages);
     }
@@ -33,7 +31,6 @@ public record TurningTime(
         COATING
     }
 
-    /** Time of one stage. */
     @Describe("Time of one stage.")
     public record StageTime(
             @Describe(value = "The stage.", example = "\"MOUNTING\"")

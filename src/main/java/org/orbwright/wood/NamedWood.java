@@ -10,7 +10,6 @@ import java.util.List;
  * @param stated what the document states of the wood, or null where its numbers are the table's alone
  */
 public record NamedWood(WoodSpecies wood, List<String> others, WoodRequest stated) {
-    /** Copies the list. */
     public NamedWood {
         others = List.copyOf(others);
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import org.orbwright.quantity.Describe;
 import org.orbwright.quantity.Quantity;
 
-/** A species as it is answered. */
 @Describe("What the table of woods says of one species.")
 public record Wood(
         @Describe(value = "The species' common name.", example = "\"true hickory\"")
@@ -52,8 +51,7 @@ public record Wood(
 
         @Describe(
                 value = "Where the specific gravity was read; the head of the list names the work in full.",
-                example = "\"heavier of mockernut and pignut hickory: USDA FIA REF_SPECIES"
-                        + " WOOD_SPGR_MC12VOL_DRYWT\"",
+                example = "\"heavier of mockernut and pignut hickory: USDA FIA REF_SPECIES WOOD_SPGR_MC12VOL_DRYWT\"",
                 optional = true)
         String specificGravitySource,
 
@@ -65,7 +63,6 @@ public record Wood(
                 optional = true)
         Double density) {
 
-    /** Copies the lists. */
     public Wood {
         tradeNames = List.copyOf(tradeNames);
         mayAlsoMean = mayAlsoMean == null ? null : List.copyOf(mayAlsoMean);

@@ -10,11 +10,6 @@ import org.orbwright.quantity.Quantity;
 /**
  * A wood that the caller knows. The bounds are wider than the table, and narrow enough to refuse coefficients that are
  * written in percent.
- *
- * @param name the name that bands and boards have
- * @param radialCoefficient dimensional change coefficient in the radial direction, or null
- * @param tangentialCoefficient the same in the tangential direction, or null
- * @param density density at 12 % moisture content in kilograms per cubic metre, or null
  */
 @Describe("A wood that the caller knows. At least one number is stated. What is left out is taken from the table of"
         + " woods, where that has a wood of this very name.")

@@ -2,7 +2,6 @@ package org.orbwright.wood;
 
 import org.orbwright.quantity.Describe;
 
-/** The works that the table of woods was read in. */
 @Describe("The works that the table of woods was read in. Each wood names its sources in short.")
 public record WoodSources(
         @Describe(

@@ -94,7 +94,6 @@ public final class Woods {
      * Which of some woods a name may mean, each by its one name: the wood that is taken for it where that is among
      * them, else all that it may mean, or that may mean it.
      *
-     * @param name a name
      * @param others names of the woods that there are
      */
     public List<String> among(String name, Collection<String> others) {

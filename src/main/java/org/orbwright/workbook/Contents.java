@@ -19,11 +19,9 @@ import org.orbwright.wood.WoodSpecies;
 import org.orbwright.wood.WoodTable;
 
 /**
- * What is filled into a workbook: where the service answers, the lists to choose from, and the values that the service
- * answers for the design that the workbook starts with. That design is made of the parameters' examples.
- *
- * @param service address of the service, without a slash at its end
- * @param cells the service's answer for a cell's name and query, such as {@code bevel?solid=cube}
+ * What is filled into a workbook: the address where the service answers, without a slash at its end, the lists to
+ * choose from, and answers for the design that the workbook starts with. That design is made of the parameters'
+ * examples. The cells are the service's answers for a cell's name and query, such as {@code bevel?solid=cube}.
  */
 public record Contents(String service, UnaryOperator<String> cells) {
     private static final Map<String, List<String>> LISTS = Map.of(

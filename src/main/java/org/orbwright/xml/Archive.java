@@ -14,10 +14,7 @@ import java.util.zip.ZipOutputStream;
 
 /** A ZIP archive; the same parts give the same bytes. */
 public final class Archive {
-    /**
-     * No clock shows in the bytes; entries of the first day of 1980 would get an extra field, which a first entry may
-     * not have.
-     */
+    /** No clock shows in the bytes. Entries of the first day of 1980 would get a forbidden extra field. */
     private static final LocalDateTime NO_TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();

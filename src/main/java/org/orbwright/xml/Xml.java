@@ -14,54 +14,49 @@ public final class Xml {
     public static final String GENERATOR = "Orbwright";
 
     private static final String HTML_STYLE =
-            "body { font: 16px/1.45 sans-serif; margin: 0 auto; max-width: 54em; padding: 1em; }"
-                    + " .STOP { border: 4px solid; padding: 0.5em; } .WARN { border: 2px solid; padding: 0.5em; }";
+            "body { font: 16px/1.45 sans-serif; margin: 0 auto; max-width: 54em; padding: 1em; } .STOP { border: 4px"
+                    + " solid; padding: 0.5em; } .WARN { border: 2px solid; padding: 0.5em; }";
 
     private final XMLStreamWriter xml;
 
-    /**
-     * Starts a document.
-     *
-     * @param text where it is written
-     */
+    /** Something that is written. */
+    private interface Part {
+        void writeTo(XMLStreamWriter xml) throws XMLStreamException;
+    }
+
+    /** Starts a document. */
     public Xml(Writer text) {
-        this(writer(text));
+        this(text, out -> out.writeStartDocument("UTF-8", "1.0"));
+    }
+
+    private Xml(Writer text, Part start) {
         try {
-            xml.writeStartDocument("UTF-8", "1.0");
+            this.xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            start.writeTo(xml);
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private Xml(XMLStreamWriter xml) {
-        this.xml = xml;
-    }
-
-    private static XMLStreamWriter writer(Writer text) {
+    private Xml put(Part part) {
         try {
-            return XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            part.writeTo(xml);
+            return this;
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    /**
-     * Starts a page of HTML 5 that is well-formed XML too, up to the start of its body.
-     *
-     * @param text where it is written
-     * @param title what it is called
-     */
+    /** Starts a page of HTML 5 that is well-formed XML too, up to the start of its head. */
+    public static Xml html(Writer text) {
+        return new Xml(text, out -> out.writeDTD("<!DOCTYPE html>\n"))
+                .open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en");
+    }
+
+    /** Starts a page in our own style, up to the start of its body. */
     public static Xml html(Writer text, String title) {
-        Xml page = new Xml(writer(text));
-        try {
-            page.xml.writeDTD("<!DOCTYPE html>\n");
-            page.xml.writeStartElement("html");
-            page.xml.writeDefaultNamespace("http://www.w3.org/1999/xhtml");
-            page.xml.writeAttribute("lang", "en");
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
-        return page.open("head")
+        return html(text)
+                .open("head")
                 .empty("meta", "charset", "UTF-8")
                 .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .empty("meta", "name", "generator", "content", GENERATOR)
@@ -73,42 +68,33 @@ public final class Xml {
 
     /** Starts elements inside each other; the attributes are the innermost one's. */
     public Xml open(String path, String... attributes) {
-        try {
-            for (String name : path.split(" ", -1)) {
-                xml.writeStartElement(name);
-            }
-            for (int i = 0; i < attributes.length; i += 2) {
-                xml.writeAttribute(attributes[i], attributes[i + 1]);
-            }
-            return this;
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
+        for (String name : path.split(" ", -1)) {
+            put(out -> out.writeStartElement(name));
         }
+        return attributes(attributes);
+    }
+
+    /** More attributes of the element that was started last. */
+    public Xml attributes(String... namesAndValues) {
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            String name = namesAndValues[i];
+            String value = namesAndValues[i + 1];
+            put(out -> out.writeAttribute(name, value));
+        }
+        return this;
     }
 
     /** Ends as many elements. */
     public Xml close(int elements) {
-        try {
-            for (int i = 0; i < elements; i++) {
-                xml.writeEndElement();
-            }
-            return this;
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
+        for (int i = 0; i < elements; i++) {
+            put(XMLStreamWriter::writeEndElement);
         }
+        return this;
     }
 
     /** An element without content. */
     public Xml empty(String name, String... attributes) {
-        try {
-            xml.writeEmptyElement(name);
-            for (int i = 0; i < attributes.length; i += 2) {
-                xml.writeAttribute(attributes[i], attributes[i + 1]);
-            }
-            return this;
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        return put(out -> out.writeEmptyElement(name)).attributes(attributes);
     }
 
     /** An element with a text. */
@@ -118,21 +104,11 @@ public final class Xml {
 
     /** A text within the element that is open. */
     public Xml words(String text) {
-        try {
-            xml.writeCharacters(XmlText.legal(text));
-            return this;
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        return put(out -> out.writeCharacters(XmlText.legal(text)));
     }
 
     /** Ends the document. */
     public void end() {
-        try {
-            xml.writeEndDocument();
-            xml.flush();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
+        put(XMLStreamWriter::writeEndDocument).put(XMLStreamWriter::flush);
     }
 }

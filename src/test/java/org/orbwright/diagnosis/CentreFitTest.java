@@ -20,7 +20,7 @@ import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 class CentreFitTest {
     private static final Designs LANTERN = Designs.example("dodecahedron-with-land");
@@ -31,7 +31,7 @@ class CentreFitTest {
         Design design = designs.build();
         return design.solid().faces().stream()
                 .mapToDouble(face -> (1 + larger / design.smallestFaceDistance())
-                                * Levers.panel(design, face.kind()).faceDistance()
+                                * JointLengths.panel(design, face.kind()).faceDistance()
                         + design.solid().normal(face).dot(centre))
                 .toArray();
     }

@@ -22,7 +22,7 @@ import org.orbwright.diagnosis.DiagnosisRequest.SeamGapRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.Numbering;
 import org.orbwright.solid.Solid;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /** Measurements that tell the same thing, and what they have in common. */
 class ComparisonsTest {
@@ -151,8 +151,10 @@ class ComparisonsTest {
         @Test
         void eachFaceKindOfAMixedTrioHasItsOwnSetting() {
             Design design = FOOTBALL.build();
-            double mixed = Levers.seam(design, Levers.panel(design, "pentagon"), Levers.panel(design, "hexagon"));
-            double alike = Levers.seam(design, Levers.panel(design, "hexagon"), Levers.panel(design, "hexagon"));
+            double mixed = JointLengths.seam(
+                    design, JointLengths.panel(design, "pentagon"), JointLengths.panel(design, "hexagon"));
+            double alike = JointLengths.seam(
+                    design, JointLengths.panel(design, "hexagon"), JointLengths.panel(design, "hexagon"));
             // Off by 0.1 and 0.3 degrees the hexagons, by -0.2 the pentagon between them.
             List<FaceBevel> faces = Diagnoses.of(FOOTBALL)
                     .seam(
@@ -295,12 +297,15 @@ class ComparisonsTest {
             Designs designs = Designs.of("truncated-octahedron");
             Design design = designs.build();
             double[] distances = design.solid().faces().stream()
-                    .mapToDouble(face -> Levers.panel(design, face.kind()).faceDistance())
+                    .mapToDouble(face -> JointLengths.panel(design, face.kind()).faceDistance())
                     .toArray();
-            double flats = 2 * Levers.panel(design, "square").faceDistance();
+            double flats = 2 * JointLengths.panel(design, "square").faceDistance();
             List<Comparison> found = Diagnoses.of(designs)
                     .flats("square", 0.05, flats, flats, flats)
-                    .flats("hexagon", 0.05, 2 * Levers.panel(design, "hexagon").faceDistance())
+                    .flats(
+                            "hexagon",
+                            0.05,
+                            2 * JointLengths.panel(design, "hexagon").faceDistance())
                     .distances(null, 0.05, distances)
                     .diagnose()
                     .comparisons();

@@ -15,14 +15,15 @@ import org.orbwright.diagnosis.DialInRequest.OpenSide;
 import org.orbwright.diagnosis.DialInRequest.ScaleRequest;
 import org.orbwright.diagnosis.DialInRequest.TrialRequest;
 import org.orbwright.fixture.Designs;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /** Random saws, simulated by the geometry of a test panel alone, that are dialled in as the answers say. */
 class DialInSimulationTest {
     private static final int SAWS = 1000;
     private static final Design DESIGN =
             Designs.example("dodecahedron-with-land").build();
-    private static final double JOINT = Levers.joint(DESIGN, DESIGN.facePanels().get(0));
+    private static final double JOINT =
+            JointLengths.joint(DESIGN, DESIGN.facePanels().get(0));
     private static final double REPEATABILITY = 0.003;
 
     /** A saw whose scale has its zero anywhere, moves by about a degree a step, and never comes back exactly. */

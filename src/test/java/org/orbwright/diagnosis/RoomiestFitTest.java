@@ -24,7 +24,7 @@ import org.orbwright.diagnosis.CentreDiagnosis.Roomiest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
-import org.orbwright.tolerance.Levers;
+import org.orbwright.tolerance.JointLengths;
 
 /** The centre of the largest sphere, against all corners of the linear program and against centres beside it. */
 class RoomiestFitTest {
@@ -50,7 +50,7 @@ class RoomiestFitTest {
     private static double[] uneven(Design design, Random random) {
         Vector3D centre = Vector3D.of(random.nextGaussian(), random.nextGaussian(), random.nextGaussian());
         return design.solid().faces().stream()
-                .mapToDouble(face -> Levers.panel(design, face.kind()).faceDistance()
+                .mapToDouble(face -> JointLengths.panel(design, face.kind()).faceDistance()
                         + 0.3 * random.nextGaussian()
                         + design.solid().normal(face).dot(centre))
                 .toArray();
@@ -179,7 +179,7 @@ class RoomiestFitTest {
         List<Vector3D> normals = normals(design.solid());
         Vector3D centre = Vector3D.of(0.3, -0.2, 0.6);
         double[] values = design.solid().faces().stream()
-                .mapToDouble(face -> Levers.panel(design, face.kind()).faceDistance()
+                .mapToDouble(face -> JointLengths.panel(design, face.kind()).faceDistance()
                         + design.solid().normal(face).dot(centre))
                 .toArray();
         RoomiestFit.Found found = RoomiestFit.of(readings(values), normals);

@@ -21,11 +21,6 @@ import org.locationtech.jts.geom.LineString;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.fixture.Designs;
 import org.orbwright.quantity.LengthUnit;
 
@@ -55,7 +50,7 @@ class BandRuleTest {
     /** The rectangles of the rule, from its lower end: the only areas with four upright corners above the key. */
     private static List<Envelope> boxes(Drawing drawing, int bands) {
         List<Envelope> boxes = new ArrayList<>();
-        for (Drawing.Mark mark : drawing.marks()) {
+        for (Mark mark : drawing.marks()) {
             if (mark instanceof Area area) {
                 Envelope box = new Envelope();
                 List<Coordinate> corners = DrawnPaths.parts(area.path()).get(0);
@@ -184,7 +179,7 @@ class BandRuleTest {
     }
 
     private static void clearOfLines(Drawing drawing, Label label, Envelope box) {
-        for (Drawing.Mark mark : drawing.marks()) {
+        for (Mark mark : drawing.marks()) {
             if (mark instanceof Line line && !line.path().toString().contains("A")) {
                 for (List<Coordinate> part : DrawnPaths.parts(line.path())) {
                     LineString course = SHEET.createLineString(part.toArray(new Coordinate[0]));

@@ -15,9 +15,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Mark;
 
 /** Every kind of drawing of every worked example and of every solid. */
 class EveryDrawingTest {

@@ -11,9 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Shade;
 import org.orbwright.notice.Notice;
 
 /**

@@ -24,14 +24,6 @@ import org.orbwright.assembly.NetCalculator;
 import org.orbwright.assembly.NetForm;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Area;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Letters;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Mark;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.quantity.Numbering;
 
 /** The panels laid flat, read back from the drawing. */

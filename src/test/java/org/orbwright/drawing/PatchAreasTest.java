@@ -20,7 +20,6 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 
 /** What is drawn has the areas that are computed; JTS (Eclipse, 1.20) measures the drawn polygons. */

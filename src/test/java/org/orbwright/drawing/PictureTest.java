@@ -11,10 +11,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.drawing.PanelPlan.Place;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.solid.Face;
 

@@ -10,10 +10,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.algorithm.Angle;
 import org.locationtech.jts.geom.Coordinate;
 import org.orbwright.design.Design;
-import org.orbwright.drawing.Drawing.Ink;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Pen;
 import org.orbwright.jig.JigCalculator;
 import org.orbwright.jig.JigPlan.BevelCut;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -75,8 +71,8 @@ class SawSetUpDrawingTest {
                 new Coordinate(0, -1));
         assertEquals(Math.PI / 2 - angle, between, WRITTEN);
         // The kerf's drawn width gives the scale.
-        List<Coordinate> slot = DrawnPaths.parts(((Drawing.Paper) drawing.marks().stream()
-                                .filter(mark -> mark instanceof Drawing.Paper paper
+        List<Coordinate> slot = DrawnPaths.parts(((Paper) drawing.marks().stream()
+                                .filter(mark -> mark instanceof Paper paper
                                         && paper.pen() == Pen.MEDIUM
                                         && DrawnPaths.parts(paper.path()).get(0).get(0).y
                                                 == DrawnPaths.parts(paper.path())
@@ -134,7 +130,7 @@ class SawSetUpDrawingTest {
                 SvgDocument.of(drawing).check(drawing);
                 assertTrue(drawing.width() == 180 && drawing.height() <= 70);
                 String all = "";
-                for (Drawing.Mark mark : drawing.marks()) {
+                for (Mark mark : drawing.marks()) {
                     EveryDrawingTest.labelOnSheet(drawing, mark);
                     if (mark instanceof Label label) {
                         assertTrue(label.size() >= 3, label.text());

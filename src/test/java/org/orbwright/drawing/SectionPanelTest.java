@@ -99,8 +99,8 @@ class SectionPanelTest {
     @Test
     void aDrawingShowsThePanelsOfTheFirstSphere() {
         Designs design = Designs.of("cube").thickness(60).bands(WIDE);
-        List<Drawing.Mark> upright = SectionDrawing.draw(design.build()).marks();
-        List<Drawing.Mark> inverted =
+        List<Mark> upright = SectionDrawing.draw(design.build()).marks();
+        List<Mark> inverted =
                 SectionDrawing.draw(design.sets(Sets.INVERTED).build()).marks();
         assertNotEquals(written(upright), written(inverted));
         assertEquals(
@@ -116,7 +116,7 @@ class SectionPanelTest {
         assertNotEquals(written(inverted), mixed);
     }
 
-    private static String written(List<Drawing.Mark> marks) {
+    private static String written(List<Mark> marks) {
         return SvgWriter.write(new Drawing("title", "words", 280, 280, List.of(), marks));
     }
 

@@ -14,10 +14,6 @@ import org.orbwright.design.Band;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
-import org.orbwright.drawing.Drawing.Line;
-import org.orbwright.drawing.Drawing.Pen;
 
 /** The template of a segment is measured, and compared with the widths of the strips as the document has them. */
 class SegmentTemplateTest {

@@ -16,8 +16,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
-import org.orbwright.drawing.Drawing.Anchor;
-import org.orbwright.drawing.Drawing.Label;
 
 /** Two spheres on one sheet, each held against the picture of it alone; JTS (Eclipse, 1.20) measures areas. */
 class SideBySideTest {
@@ -37,8 +35,8 @@ class SideBySideTest {
     private static Map<Integer, Double> areas(Design design, Drawing drawing, double left, double right) {
         double foot = design.sphereRadius() * (2 + Legend.MARGIN) + 0.01;
         Map<Integer, Double> areas = new TreeMap<>();
-        for (Drawing.Mark mark : drawing.marks()) {
-            if (mark instanceof Drawing.Area area) {
+        for (Mark mark : drawing.marks()) {
+            if (mark instanceof org.orbwright.drawing.Area area) {
                 for (List<Coordinate> part : DrawnPaths.parts(area.path())) {
                     double x = part.get(0).x;
                     if (x > left && x < right && part.get(0).y < foot) {

@@ -9,13 +9,11 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
-import org.orbwright.drawing.PlanPolygon.Point;
 import org.orbwright.drawing.SegmentPatches.Patch;
 import org.orbwright.solid.Face;
 
@@ -40,9 +38,9 @@ class SphereDrawingTest {
     /** The bands on the sheet, without the boxes of the key. */
     private static List<List<Coordinate>> bands(Design design) {
         List<List<Coordinate>> parts = new ArrayList<>();
-        for (Drawing.Mark mark : SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION, true)
+        for (Mark mark : SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION, true)
                 .marks()) {
-            if (mark instanceof Drawing.Area area) {
+            if (mark instanceof Area area) {
                 DrawnPaths.parts(area.path()).stream()
                         .filter(part -> part.get(0).y < middle(design) + design.sphereRadius() + 1)
                         .forEach(parts::add);
@@ -67,7 +65,7 @@ class SphereDrawingTest {
     @MethodSource("designs")
     void coversTheDiscOnce(Design design) {
         double area = bands(design).stream()
-                .mapToDouble(part -> Area.ofRing(part.toArray(new Coordinate[0])))
+                .mapToDouble(part -> org.locationtech.jts.algorithm.Area.ofRing(part.toArray(new Coordinate[0])))
                 .sum();
         double disc = Math.PI * design.sphereRadius() * design.sphereRadius();
         assertEquals(disc, area, 0.001 * disc);
@@ -140,8 +138,8 @@ class SphereDrawingTest {
         Drawing drawing = SphereDrawing.draw(design, design.sphere(BandSet.UPRIGHT), AZIMUTH, ELEVATION, true);
         double letters = Legend.letters(drawing.width());
         List<Integer> numbered = new ArrayList<>();
-        for (Drawing.Mark mark : drawing.marks()) {
-            if (!(mark instanceof Drawing.Label label) || label.letters() != Drawing.Letters.REVERSED) {
+        for (Mark mark : drawing.marks()) {
+            if (!(mark instanceof Label label) || label.letters() != Letters.REVERSED) {
                 continue;
             }
             Face face = design.solid().faces().get(Integer.parseInt(label.text()) - 1);
@@ -193,11 +191,11 @@ class SphereDrawingTest {
                     design,
                     design.sphere(BandSet.UPRIGHT),
                     new SphereLook(0, 0, true, false).facing(design.solid(), panel));
-            Drawing.Label number = drawing.marks().stream()
-                    .filter(mark -> mark instanceof Drawing.Label label
-                            && label.letters() == Drawing.Letters.REVERSED
+            Label number = drawing.marks().stream()
+                    .filter(mark -> mark instanceof Label label
+                            && label.letters() == Letters.REVERSED
                             && label.text().equals(String.valueOf(panel)))
-                    .map(Drawing.Label.class::cast)
+                    .map(Label.class::cast)
                     .findFirst()
                     .orElseThrow();
             assertEquals(middle(design), number.x(), WRITTEN);

@@ -12,11 +12,11 @@ import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.fixture.Designs;
 import org.orbwright.fixture.Trials;
-import org.orbwright.stock.StockNeeds.Wood;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.Joint;
 import org.orbwright.stock.StockRequest.SeamRequest;
 import org.orbwright.stock.StripPlanner.Strips;
+import org.orbwright.stock.StripsAndBoards.Wood;
 import org.orbwright.stock.WoodPlanner.WoodPlan;
 
 /**
@@ -57,7 +57,7 @@ class PlansWithMoreTest {
                         StockAim.COST,
                         null)
                 .filled(3);
-        StockNeeds needs = new StockNeeds(request, DESIGN);
+        StripsAndBoards needs = new StripsAndBoards(request, DESIGN);
         Strips strips = new StripPlanner(
                         needs, needs.woods(), CuttingAim.inOrder(StockAim.COST), new Effort(work, LONG))
                 .plan();

@@ -93,7 +93,7 @@ class BevelCutTest {
         for (Edge edge : design.solid().edges()) {
             Side side = placed.sides(edge).get(0);
             String kind = design.solid().faces().get(edge.face()).kind();
-            Panel panel = Levers.panel(design, kind);
+            Panel panel = JointLengths.panel(design, kind);
             BevelCut saw = saws.get(kinds.indexOf(kind));
             // Along the seam, away from the solid's centre.
             Vector3D seam = side.seamFace(0).negate();

@@ -70,8 +70,8 @@ final class PlacedByHand {
             Vector3D normal = design.solid().normal(face);
             Vector3D across = along.cross(normal);
             Vector3D outwards = across.dot(from) > 0 ? across : across.negate();
-            sides.add(
-                    new Side(normal, outwards, Levers.panel(design, face.kind()).bevel()));
+            sides.add(new Side(
+                    normal, outwards, JointLengths.panel(design, face.kind()).bevel()));
         }
         return sides;
     }
@@ -98,12 +98,12 @@ final class PlacedByHand {
         List<Face> faces = design.solid().faces();
         double[] real = new double[faces.size()];
         for (int i = 0; i < faces.size(); i++) {
-            Panel panel = Levers.panel(design, faces.get(i).kind());
+            Panel panel = JointLengths.panel(design, faces.get(i).kind());
             double[] tips = tips(faces.get(i));
             for (int j = 0; j < tips.length; j++) {
                 tips[j] += drawn(random, tip);
             }
-            panels = Math.max(panels, gapAtRim(tips, Levers.joint(design, panel)));
+            panels = Math.max(panels, gapAtRim(tips, JointLengths.joint(design, panel)));
             real[i] = design.thickness() + drawn(random, thickness);
         }
         double seams = 0;

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.cell.CellDesign;
-import org.orbwright.cell.Needs;
+import org.orbwright.cell.Inputs;
 import org.orbwright.cell.Parameter;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.LaminationRequest;
@@ -176,7 +176,7 @@ class WorkbookTest {
                             known,
                             URLDecoder.decode(named[1], StandardCharsets.UTF_8).strip()));
         }
-        return CellDesign.read(texts, Needs.DESIGN);
+        return CellDesign.read(texts, Inputs.DESIGN);
     }
 
     private static Stream<Solid> solids() {

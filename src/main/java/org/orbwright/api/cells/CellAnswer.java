@@ -16,7 +16,7 @@ import org.orbwright.api.wire.RequestException;
 import org.orbwright.api.wire.Sentences;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
-import org.orbwright.cell.Needs;
+import org.orbwright.cell.Inputs;
 import org.orbwright.cell.Parameter;
 import org.orbwright.design.Violation;
 import org.orbwright.sheet.Answer;
@@ -79,7 +79,8 @@ public final class CellAnswer {
         String type = CellTableWriter.type(query.text(CellQuery.FORMAT).orElse(null), accepted);
         CellTable table = table(name);
         SheetPath path = new SheetPath(query.choices(Cell.choices(table.path()), name));
-        return cached(CellTableWriter.write(table, path, query.document(Needs.DESIGN, validator), type), type, request);
+        return cached(
+                CellTableWriter.write(table, path, query.document(Inputs.DESIGN, validator), type), type, request);
     }
 
     /** The table of a name. */

@@ -20,7 +20,7 @@ import org.orbwright.api.wire.BeanRules;
 import org.orbwright.api.wire.RequestException;
 import org.orbwright.api.wire.Sentences;
 import org.orbwright.cell.CellDesign;
-import org.orbwright.cell.Needs;
+import org.orbwright.cell.Inputs;
 import org.orbwright.cell.Parameter;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
@@ -135,7 +135,7 @@ public final class CellQuery {
     }
 
     /** A document with the design, which keeps every rule that it would have to keep as JSON. */
-    Document document(Needs needs, Validator validator) {
+    Document document(Inputs needs, Validator validator) {
         if (texts.containsKey(ERRORS)) {
             Query.name(ERRORS, texts.get(ERRORS), List.of(BY_STATUS, AS_TEXT));
         }

@@ -30,7 +30,7 @@ import org.orbwright.api.wire.Csv;
 import org.orbwright.api.wire.RequestException;
 import org.orbwright.cell.Cell;
 import org.orbwright.cell.CellTable;
-import org.orbwright.cell.Needs;
+import org.orbwright.cell.Inputs;
 import org.orbwright.design.BandSet;
 import org.orbwright.document.Document;
 import org.orbwright.quantity.Describe;
@@ -177,7 +177,7 @@ public class CellResource {
                         .map(cell -> CellName.of(cell.text(), cell.words(), cell.needs(), cell.path()))
                         .toList(),
                 Arrays.stream(CellTable.values())
-                        .map(table -> CellName.of(table.text(), table.words(), Needs.DESIGN, table.path()))
+                        .map(table -> CellName.of(table.text(), table.words(), Inputs.DESIGN, table.path()))
                         .toList(),
                 Arrays.stream(org.orbwright.cell.Parameter.values())
                         .map(parameter -> new ParameterName(parameter.text(), parameter.words(), parameter.example()))
@@ -199,7 +199,7 @@ public class CellResource {
             @Describe(value = "The parameters that choose it; blank if there is only one.", example = "\"face\"")
             String chosenBy) {
 
-        private static CellName of(String name, String words, Needs needs, String path) {
+        private static CellName of(String name, String words, Inputs needs, String path) {
             return new CellName(name, words, needs.words(), String.join(", ", Cell.choices(path)));
         }
     }

@@ -5,8 +5,8 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.PlacedPiece;
 
 /** The lengths over which an angle that is off opens a joint. */
-public final class Levers {
-    private Levers() {}
+public final class JointLengths {
+    private JointLengths() {}
 
     /** Length of a panel's longest joint between two segments, from the tips to the corner of the rim. */
     public static double joint(Design design, Panel panel) {

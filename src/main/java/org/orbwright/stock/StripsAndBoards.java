@@ -14,7 +14,7 @@ import org.orbwright.stock.Rack.Stock;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 
 /** The strips that a design needs, wood by wood, and the boards that there are for them; lengths in millimetres. */
-final class StockNeeds {
+final class StripsAndBoards {
     private final Design design;
     private final Yield yields;
     private final SeamRules rules;
@@ -23,12 +23,7 @@ final class StockNeeds {
     private final List<BlankKind> blanks;
     private final Map<String, Wood> woods;
 
-    /**
-     * A wood.
-     *
-     * @param strips the strips that are needed of it
-     * @param stock its boards
-     */
+    /** A wood: the strips that are needed of it, and its boards. */
     record Wood(WoodStrips strips, List<Stock> stock) {
         Wood {
             stock = List.copyOf(stock);
@@ -48,12 +43,11 @@ final class StockNeeds {
     }
 
     /**
-     * The needs of a design.
+     * The needs of a design, for a section that is filled in.
      *
-     * @param request a section that is filled in
      * @throws ImpossibleDesignException if its seams contradict each other
      */
-    StockNeeds(StockRequest request, Design design) {
+    StripsAndBoards(StockRequest request, Design design) {
         LengthUnit unit = design.unit();
         AllowancesRequest allowances = request.allowances();
         this.design = design;
@@ -70,13 +64,7 @@ final class StockNeeds {
                 .forEach((name, strips) -> woods.put(name, new Wood(strips, boardsOf(name))));
     }
 
-    /**
-     * How strips are sawn.
-     *
-     * @param stick thickness of every strip, as it leaves the saw
-     * @param ripKerf kerf of a rip
-     * @param planing what a strip is ripped wider than its band
-     */
+    /** How strips are sawn: their thickness, the kerf of a rip, and what is ripped wider than the band. */
     record Sawn(double stick, double ripKerf, double planing) {}
 
     private List<Stock> boardsOf(String wood) {

@@ -9,13 +9,13 @@ import org.orbwright.sphere.SphereSizing.SphereLimit;
  * @param diameter its diameter
  * @param limitedBy what keeps it from being larger
  */
-record Room(LengthEstimate diameter, SphereLimit limitedBy) {
+record LargestSphere(LengthEstimate diameter, SphereLimit limitedBy) {
 
     /** Between faces that leave a diameter, and within the seams as they are designed, which nothing here measures. */
-    static Room of(Design design, double diameter, double uncertainty) {
+    static LargestSphere of(Design design, double diameter, double uncertainty) {
         double seams = 2 * design.seamRadius();
         return diameter <= seams
-                ? new Room(LengthEstimate.of(diameter, uncertainty), SphereLimit.FLATS)
-                : new Room(LengthEstimate.of(seams, 0), SphereLimit.SEAMS);
+                ? new LargestSphere(LengthEstimate.of(diameter, uncertainty), SphereLimit.FLATS)
+                : new LargestSphere(LengthEstimate.of(seams, 0), SphereLimit.SEAMS);
     }
 }

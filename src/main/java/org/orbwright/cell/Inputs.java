@@ -11,7 +11,7 @@ import static org.orbwright.cell.Parameter.UNIT;
 import java.util.Set;
 
 /** How much of a design a number depends on: the rest may be left out. */
-public enum Needs {
+public enum Inputs {
     /** Angles: the solid alone. */
     SHAPE,
     /** Sizes of the solid and of its segments. */
