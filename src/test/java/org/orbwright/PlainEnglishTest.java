@@ -20,12 +20,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.PlainWords;
+import org.orbwright.fixture.Prose;
+import org.orbwright.fixture.Wordings;
 import org.orbwright.sheet.Caution;
 
-/** The contract, the cautions and the answers of the examples speak in short sentences and plain words. */
+/** Everything that a person reads speaks in short sentences and plain words. */
 class PlainEnglishTest {
     private static final Path CONTRACT = Path.of("openapi/openapi.yaml");
     private static final Path EXAMPLES = Path.of("src/main/resources/examples");
+    private static final Path CODE = Path.of("src/main/java/org/orbwright");
+    private static final Path PAGES = Path.of("src/docs");
+    private static final Path CLIENTS = Path.of("src/main/resources/META-INF/resources/clients");
+    private static final Path WORKBOOK = Path.of("src/main/resources/workbook");
     private static final Set<String> IN_THE_CONTRACT = Set.of("description", "summary");
     private static final Set<String> IN_AN_ANSWER = Set.of("message", "title", "detail", "text", "help");
     /** What these hold is data, which the examples' own test reads. */
@@ -61,6 +67,63 @@ class PlainEnglishTest {
             }
         }
         assertPlain(texts, 500);
+    }
+
+    /** Findings, refusals and titles of all kinds, also those that no example has, in every way they can be worded. */
+    @Test
+    void everyWordingOfEveryTextInTheCode() throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path file : files(CODE, ".java")) {
+            // Its texts are those of commands, which have lines of their own, and of problems, which have a test.
+            if (!file.startsWith(CODE.resolve("api"))) {
+                for (String text : Wordings.of(file)) {
+                    texts.put(file.getFileName() + " " + texts.size(), text);
+                }
+            }
+        }
+        assertPlain(texts, 5000);
+    }
+
+    @Test
+    void theDocuments() throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path file : Stream.concat(
+                        Stream.of("README.md", "DEVELOPERS.md").map(Path::of), files(PAGES, ".md").stream())
+                .toList()) {
+            texts.put(file.toString(), Prose.ofMarkdown(Files.readString(file)));
+        }
+        assertPlain(texts, 14);
+    }
+
+    @Test
+    void theCommentsOfThePackages() throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path file : files(CODE, "package-info.java")) {
+            texts.put(file.toString(), Prose.ofJavadoc(Files.readString(file)));
+        }
+        assertPlain(texts, 27);
+    }
+
+    /** Scripts and macros that the service hands out, and the cells of its workbook. */
+    @Test
+    void whatIsHandedOut() throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path file : files(CLIENTS, "")) {
+            Prose.ofScript(Files.readString(file)).forEach(text -> texts.put(file + " " + texts.size(), text));
+        }
+        for (Path file : files(WORKBOOK, ".xml")) {
+            Prose.ofXml(Files.readString(file)).forEach(text -> texts.put(file + " " + texts.size(), text));
+        }
+        assertPlain(texts, 300);
+    }
+
+    private static List<Path> files(Path folder, String end) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(
+                            file -> Files.isRegularFile(file) && file.toString().endsWith(end))
+                    .sorted()
+                    .toList();
+        }
     }
 
     @ParameterizedTest

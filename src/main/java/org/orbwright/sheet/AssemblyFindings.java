@@ -101,12 +101,14 @@ final class AssemblyFindings {
             findings.add(FindingCode.OPEN_TIME_SHORT.warn(
                     "A stage of " + work + " takes " + atLeast(time) + " for " + seams(largest)
                             + (largest == 1 ? "" : " that close at once") + ", longer than the glue's open time of "
-                            + atMost(glue.openTime()) + ". It takes more hands, or a glue that stays open longer: "
-                            + atLeast(needed) + " is the shortest open time into which every stage fits.",
+                            + atMost(glue.openTime())
+                            + ". Get more hands, or a glue that stays open longer. Every stage fits into an open time"
+                            + " of "
+                            + atLeast(needed) + ".",
                     OPEN_TIME));
         } else if (stages.size() > 1) {
             findings.add(FindingCode.STAGES_ADDED.note(
-                    "For " + work + " " + stages.size() + " stages are needed: the open time of "
+                    stages.size() + " stages are needed for " + work + ". The open time of "
                             + atMost(glue.openTime()) + " is enough for " + seams(glue.mostSeams())
                             + ". Let the glue of each stage grow hard before the next.",
                     OPEN_TIME));
@@ -115,10 +117,10 @@ final class AssemblyFindings {
 
     private void oneByOne(int loop) {
         findings.add(FindingCode.STAGES_ADDED.note(
-                "To close two caps would take " + atLeast(glue.time(loop)) + " for " + seams(loop)
+                "Closing two caps would take " + atLeast(glue.time(loop)) + " for " + seams(loop)
                         + ", longer than the open time of " + atMost(glue.openTime())
-                        + ". So the second half is glued onto the first panel by panel, and cannot be trued before it"
-                        + " closes; with a glue that stays open for so long it can.",
+                        + ". So the second half is glued onto the first panel by panel. It cannot be trued before it"
+                        + " closes. With a glue that stays open for that long it can.",
                 OPEN_TIME));
     }
 

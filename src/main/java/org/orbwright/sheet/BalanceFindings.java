@@ -33,9 +33,8 @@ final class BalanceFindings {
         }
         findings.add(FindingCode.OFF_BALANCE.note(
                 "The centre of mass of the " + name + " lies " + design.say(body.offAxis())
-                        + " off the axis, towards panel " + Numbering.of(body.heavyPanel()) + ": "
-                        + opposite(body.imbalance() * Quantity.IMBALANCE.factor(design.unit())) + " opposite would"
-                        + " balance it.",
+                        + " off the axis, towards panel " + Numbering.of(body.heavyPanel()) + ". To balance it, put "
+                        + opposite(body.imbalance() * Quantity.IMBALANCE.factor(design.unit())) + ".",
                 PANELS));
         // The force is as large as the weight: it would lift a lathe that weighs no more than the work and its mount.
         if (body.forceToWeight() != null && body.forceToWeight() >= 1) {
@@ -51,7 +50,7 @@ final class BalanceFindings {
     /** A mass that can be weighed, at a distance that can be measured. */
     private static String opposite(double gramMillimetres) {
         double grams = gramMillimetres / COUNTERWEIGHT_AT;
-        return Rounding.plain(gramMillimetres, 0) + " g mm, for example " + Rounding.plain(grams, grams < 10 ? 1 : 0)
-                + " g at " + Rounding.plain(COUNTERWEIGHT_AT, 0) + " mm,";
+        return Rounding.plain(gramMillimetres, 0) + " g mm on the opposite side, for example "
+                + Rounding.plain(grams, grams < 10 ? 1 : 0) + " g at " + Rounding.plain(COUNTERWEIGHT_AT, 0) + " mm";
     }
 }

@@ -114,7 +114,7 @@ final class BandFindings {
         if (!panel.lamination().straight() && spare > NOTHING) {
             findings.add(FindingCode.LAMINATION_WIDER.note(
                     "The tilted bands of the " + panel.face() + " lamination are " + design.say(spare)
-                            + " wider together than any of its segments; what lies beyond is cut off.",
+                            + " wider together than any of its segments. What lies beyond is cut off.",
                     panel.lamination().pointer() + "/bands"));
         }
     }

@@ -137,7 +137,7 @@ final class DiagnosisFindings {
                                 .sayApart(
                                         Math.abs(comparison.length().value()),
                                         comparison.length().expanded())
-                        + ", more than their uncertainty of "
+                        + ". Their uncertainty is only "
                         + design.unit()
                                 .sayApart(
                                         comparison.length().expanded(),
@@ -145,23 +145,23 @@ final class DiagnosisFindings {
                 : degrees(
                                 Math.abs(comparison.angle().value()),
                                 comparison.angle().expanded())
-                        + ", more than their uncertainty of "
+                        + ". Their uncertainty is only "
                         + degrees(
                                 comparison.angle().expanded(),
                                 Math.abs(comparison.angle().value()));
         String said = switch (comparison.measures()) {
             case TILT_AND_SEAM ->
                 "The bevel by the angle gauge and by the gaps of the test seams differ by " + apart
-                        + ": gauge, template or clamping is off, or the blade moved.";
+                        + ". Gauge, template or clamping is off, or the blade moved.";
             case PANELS_OF_TRIO ->
                 "The bevels of the trio's " + comparison.face() + " panels differ by " + apart
-                        + ": they were not cut alike, or a gap was misread, and one setting corrects only their mean.";
+                        + ". They were not cut alike, or a gap was misread. One setting corrects only their mean.";
             case SMALLEST_FLATS, LARGEST_FLATS ->
                 "The "
                         + (comparison.measures() == ComparedMeasures.SMALLEST_FLATS ? "smallest" : "largest")
                         + " measure across the " + comparison.face()
                         + " faces and the distances of two opposite ones together differ by " + apart
-                        + ": measure again.";
+                        + ". Measure again.";
         };
         String field = comparison.length() == null ? "/diagnosis/seam" : "/diagnosis/acrossFlats";
         findings.add(FindingCode.MEASURES_DISAGREE.warn(said, field));

@@ -63,9 +63,9 @@ final class DialInFindings {
             if (dial.perUnitOfTrials() != null) {
                 findings.add(FindingCode.OTHER_SCALE.warn(
                         "The trials of the " + name()
-                                + " agree with each other, but not with the stated scale. A step is "
+                                + " agree with each other, but not with the stated scale. They tell of a step of "
                                 + plain(dial.perUnitOfTrials()) + unit()
-                                + " by them, and that was taken. State it in scale.perUnit, or measure again.",
+                                + ", and that was taken. State it in scale.perUnit, or measure again.",
                         field));
             }
         } else if (dial.trials().size() == 2) {
@@ -80,7 +80,7 @@ final class DialInFindings {
             DialTrial trial = out.get(0);
             findings.add(FindingCode.TRIALS_CONTRADICT.warn(
                     "Trial " + trial.trial() + " of the " + name() + " reads " + plain(trial.error()) + unit()
-                            + " off, where the others foretell "
+                            + " off. The others foretell "
                             + plain(trial.foretold().least()) + " to "
                             + plain(trial.foretold().most()) + ". It does not count: measure again.",
                     field));

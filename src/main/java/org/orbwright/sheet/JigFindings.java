@@ -38,9 +38,9 @@ final class JigFindings {
         if (design.land() == 0) {
             warn(
                     FindingCode.NO_LAND,
-                    "Without a land the bevel leaves only a sharp edge: a fence above the blade has nothing to bear on,"
-                            + " and the highest tooth comes out where it bears. Leave a land, or hold the panel on a"
-                            + " carrier and try the cut in scrap.",
+                    "Without a land the bevel leaves only a sharp edge. A fence above the blade has nothing to bear on,"
+                            + " and the highest tooth comes out where the fence would bear. Leave a land, or hold"
+                            + " the panel on a carrier and try the cut in scrap.",
                     "/panel/land");
         }
     }
@@ -51,7 +51,7 @@ final class JigFindings {
             warn(
                     FindingCode.SEAM_NARROW,
                     "The bevel of the " + face.face() + " panels leaves a seam only " + design.sayAtMost(width)
-                            + " wide; less than " + design.say(NARROWEST_SEAM)
+                            + " wide. Less than " + design.say(NARROWEST_SEAM)
                             + " is hard to glue and to hold together. Thicker panels or a lower land widen it.",
                     "/panel/thickness");
         }
@@ -64,10 +64,10 @@ final class JigFindings {
         if (bevel.seamWidth() > MOST_BLADE + EXACT) {
             warn(
                     FindingCode.BLADE_BEYOND_SAW,
-                    "The bevel of the " + face.face() + " panels takes a blade height of " + design.say(height)
-                            + (bevel.upright() == null ? "" : ", even with the panel upright,")
-                            + " and " + design.sayAtLeast(bevel.seamWidth())
-                            + " of blade along its tilt; saws with a 250 mm or 10 in blade commonly have about "
+                    "The bevel of the " + face.face() + " panels needs a blade height of " + design.say(height)
+                            + (bevel.upright() == null ? "" : ", even with the panel upright")
+                            + ". It needs " + design.sayAtLeast(bevel.seamWidth())
+                            + " of blade along its tilt. Saws with a 250 mm or 10 in blade commonly have about "
                             + design.say(MOST_BLADE) + ". Look it up in the saw's manual.",
                     "/panel/thickness");
         }

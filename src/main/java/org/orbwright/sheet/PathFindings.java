@@ -32,8 +32,9 @@ final class PathFindings {
         }
         if (request.cutter().shape() != CutterShape.BALL) {
             findings.add(FindingCode.CUTS_AT_CENTRE.warn(
-                    "The cutter goes straight down into the wood by up to a pass's depth; many flat and bull-nose"
-                            + " cutters do not cut at their centre and must not be used for that.",
+                    "The cutter goes straight down into the wood by up to a pass's depth. Many flat and"
+                            + " bull-nose cutters"
+                            + " do not cut at their centre. Do not use them for that.",
                     "/path/cutter/shape"));
         }
         SphereSizing sphere = SphereCalculator.calculate(design);
@@ -53,7 +54,7 @@ final class PathFindings {
         return FindingCode.BELT_LEFT.warn(
                 "The cutter and the room above the lower disc end the milling at a latitude of "
                         + Rounding.plain(above, 2)
-                        + " degrees above the middle: once both halves are milled, a belt of "
+                        + " degrees above the middle. Once both halves are milled, a belt of "
                         + Rounding.plain(2 * above, 2) + " degrees is left around it.",
                 "/turning/discs/clearance");
     }

@@ -79,7 +79,7 @@ final class SegmentFindings {
             if (face.bladeTilt() > STEEPEST_TILT + EXACT) {
                 findings.add(FindingCode.TILT_BEYOND_SAW.warn(
                         "The " + face.face() + " panels need a blade tilt of " + degrees(face.bladeTilt())
-                                + "; saws commonly tilt to " + degrees(STEEPEST_TILT)
+                                + ". Saws commonly tilt to " + degrees(STEEPEST_TILT)
                                 + ". The panel has to be held upright on a carrier, where the tilt is "
                                 + degrees(face.bevel()) + ", or bevelled in another way.",
                         "/solid"));
@@ -91,7 +91,7 @@ final class SegmentFindings {
             if (mitre > STEEPEST_MITRE + EXACT) {
                 findings.add(FindingCode.MITRE_BEYOND_GAUGE.warn(
                         "The segments of the " + face.face() + " panels need a mitre gauge setting of " + degrees(mitre)
-                                + "; gauges commonly turn to " + degrees(STEEPEST_MITRE)
+                                + ". Gauges commonly turn to " + degrees(STEEPEST_MITRE)
                                 + ". They have to be sawn on a carrier made for the angle.",
                         "/solid"));
             }
@@ -108,7 +108,7 @@ final class SegmentFindings {
             findings.add(FindingCode.BLANK_TOO_SHORT.stop(
                     "A blank of " + design.say(design.blankLength()) + " is too short for one segment "
                             + segment.segment() + " of the " + Words.half(face.places()) + face.face()
-                            + " segments, which needs " + design.sayAtLeast(segment.shortestBlank())
+                            + " segments. It needs " + design.sayAtLeast(segment.shortestBlank())
                             + " with the end trims.",
                     "/blank/length"));
         }

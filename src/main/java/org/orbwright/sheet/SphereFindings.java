@@ -50,7 +50,7 @@ final class SphereFindings {
         if (middle <= 0 && corner <= 0) {
             findings.add(FindingCode.BREAK_THROUGH.stop(
                     "Nothing of the " + design.say(sphere.diameter()) + " sphere is left in the " + face.face()
-                            + " panels: it lies inside the hollow, which reaches " + design.say(-middle)
+                            + " panels. It lies inside the hollow. The hollow reaches " + design.say(-middle)
                             + " beyond the sphere at their middle and " + design.say(-corner) + " at their corners."
                             + remedy(face),
                     THICKNESS));
@@ -101,8 +101,8 @@ final class SphereFindings {
         if (face.flatDiameter() > 0) {
             findings.add(FindingCode.FLATS_LEFT.warn(
                     "A flat of " + design.say(face.flatDiameter()) + " across stays on every " + face.face()
-                            + " panel, because the sphere of " + design.say(sphere.diameter()) + " is larger than "
-                            + design.say(2 * face.faceDistance()) + ", twice the face distance.",
+                            + " panel. The sphere of " + design.say(sphere.diameter()) + " is larger than "
+                            + design.say(2 * face.faceDistance()) + ", which is twice the face distance.",
                     diameterField()));
         }
     }

@@ -191,11 +191,11 @@ final class StockFindings {
                     .orElse(0);
             findings.add(FindingCode.SEAM_IN_SEGMENT.finding(
                     severity,
-                    count(beyond, "strip has", "strips have") + " a seam on a cut that reaches up to "
-                            + design.say(farthest) + " beyond the kerf into the segments at both sides, since "
+                    count(beyond, "strip has", "strips have") + " a seam on a cut. The seam reaches up to "
+                            + design.say(farthest) + " beyond the kerf into the segments at both sides. "
                             + (joint == Joint.BUTT
-                                    ? "the cut leans across the strip."
-                                    : "the scarf is longer than the kerf.")
+                                    ? "The cut leans across the strip."
+                                    : "The scarf is longer than the kerf.")
                             + end,
                     SEAMS));
         }
@@ -241,7 +241,7 @@ final class StockFindings {
                     "Flattening this board of " + board.species() + name + " takes "
                             + design.say(board.flatteningShimmed()) + " of its thickness if it is shimmed and "
                             + design.say(board.flatteningUnshimmed())
-                            + " if it is not; crosscut to sections first, it loses less.",
+                            + " if it is not. It loses less if it is crosscut to sections first.",
                     field + "/twist"));
         }
     }

@@ -54,9 +54,9 @@ final class ToleranceFindings {
             findings.add(FindingCode.GAP_BEYOND_GLUE.stop(
                     "The setting error of the tip angle opens every " + panel.face() + " panel by "
                             + design.unit().sayApart(panel.gap(), tolerance.glueBridges()) + " at the "
-                            + (panel.opensAt() == PanelSide.RIM ? "rim" : "tips") + ", and the glue bridges "
+                            + (panel.opensAt() == PanelSide.RIM ? "rim" : "tips") + ". The glue bridges "
                             + design.unit().sayApart(tolerance.glueBridges(), panel.gap())
-                            + ": the tip angle has to be set to within "
+                            + ". Set the tip angle to within "
                             + degrees(panel.largestTipAngleError()) + ".",
                     "/tolerance/errors/tipAngle/setting"));
         }
@@ -65,7 +65,7 @@ final class ToleranceFindings {
         if (blunt > tolerance.glueBridges()) {
             findings.add(FindingCode.TIPS_BLUNT.warn(
                     "The blank is " + design.say(blunt) + " too narrow for the segments of the " + panel.face()
-                            + " panels, which leaves a hole of this radius in their middle.",
+                            + " panels. That leaves a hole of this radius in their middle.",
                     ERRORS));
         }
         if (panel.unmixed() != null && panel.opening().uncertainty() > 0) {
@@ -127,9 +127,9 @@ final class ToleranceFindings {
                             + seam.neighbour() + " panels by "
                             + design.unit().sayApart(seam.gap(), tolerance.glueBridges()) + " "
                             + (seam.opensAt() == SeamSide.INSIDE ? "inside" : "outside")
-                            + ", and the glue bridges "
+                            + ". The glue bridges "
                             + design.unit().sayApart(tolerance.glueBridges(), seam.gap())
-                            + ": the bevel has to be set to within " + degrees(seam.largestBevelError()) + ".",
+                            + ". Set the bevel to within " + degrees(seam.largestBevelError()) + ".",
                     "/tolerance/errors/bevel/setting"));
         }
     }
@@ -138,8 +138,8 @@ final class ToleranceFindings {
         double share = tolerance.simulation().allBridged();
         if (share < ENOUGH) {
             findings.add(FindingCode.GAPS_LIKELY.warn(
-                    "Only " + percent(share) + " of such solids have no gap anywhere that is larger than the "
-                            + design.say(tolerance.glueBridges()) + " that the glue bridges.",
+                    "Only " + percent(share) + " of such solids have no gap wider than "
+                            + design.say(tolerance.glueBridges()) + ". The glue bridges no wider gap.",
                     ERRORS));
         }
     }
@@ -149,9 +149,9 @@ final class ToleranceFindings {
         double least = least(sphere.thinnestWall(), tolerance.solid().thinnestWall());
         if (least <= 0) {
             findings.add(FindingCode.BREAK_THROUGH.stop(
-                    "With these errors the sphere may break through to the hollow: of a wall of "
-                            + design.say(sphere.thinnestWall()) + " at the thinnest place they may take "
-                            + design.say(sphere.thinnestWall() - least) + ".",
+                    "With these errors the sphere may break through to the hollow. The wall is "
+                            + design.say(sphere.thinnestWall()) + " at the thinnest place, and they may take "
+                            + design.say(sphere.thinnestWall() - least) + " of it.",
                     ERRORS));
         } else if (least < Math.max(design.minimumWall(), SphereFindings.THINNEST_TURNED) - SphereFindings.EXACT) {
             boolean fragile = least < SphereFindings.THINNEST_TURNED - SphereFindings.EXACT;
@@ -170,7 +170,7 @@ final class ToleranceFindings {
         double allowance = (least - sphere.diameter()) / 2;
         boolean flats = sphere.largestLimitedBy() == SphereLimit.FLATS;
         String room = "With these errors there may be room for a sphere of only " + design.sayAtMost(least)
-                + ", and the designed one has " + design.say(sphere.diameter());
+                + ". The designed one has " + design.say(sphere.diameter());
         if (allowance < -SphereFindings.EXACT) {
             findings.add((flats ? FindingCode.FLATS_LEFT : FindingCode.SEAMS_OPEN)
                     .finding(

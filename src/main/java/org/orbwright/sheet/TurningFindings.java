@@ -87,8 +87,8 @@ final class TurningFindings {
         } else if (seat.largestDisc() != null && seat.disc() > seat.largestDisc() + NO_HOLE) {
             findings.add(FindingCode.DISC_OVERHANGS.note(
                     "A disc of " + design.say(seat.disc()) + " overhangs the panel on the " + end
-                            + " end, whose inscribed circle is " + design.say(seat.largestDisc())
-                            + " wide; a disc of that size finds the centre by itself.",
+                            + " end. The panel's inscribed circle is " + design.say(seat.largestDisc())
+                            + " wide. A disc of that size finds the centre by itself.",
                     DISC));
         }
     }
@@ -99,10 +99,11 @@ final class TurningFindings {
             findings.add(FindingCode.REACH_SMALL.warn(
                     "Between discs of " + design.say(holding.head().disc()) + " and "
                             + design.say(holding.tail().disc())
-                            + ", with their necks and the tool's room, the tool reaches "
+                            + " the tool reaches "
                             + Rounding.plain(100 * holding.reachedShare(), 1) + " % of the sphere"
                             + (none ? ", and nothing on one side of the middle" : "")
-                            + ". Smaller discs or necks leave more to be reached.",
+                            + ". Necks and the tool's room are counted. Smaller discs or necks leave more to be"
+                            + " reached.",
                     DISC));
         }
     }
@@ -112,7 +113,7 @@ final class TurningFindings {
             findings.add(FindingCode.CUPS_LEAVE_PATCHES.warn(
                     "Between these cups three positions leave "
                             + Rounding.plain(100 * plan.cups().leftByThree(), 1)
-                            + " % of the sphere unturned; smaller cups, or more positions, reach it.",
+                            + " % of the sphere unturned. Smaller cups or more positions reach it.",
                     "/turning/cup/rim"));
         }
     }
@@ -129,18 +130,19 @@ final class TurningFindings {
         if (limit.glueLimit() != null && turns > limit.glueLimit()) {
             findings.add(FindingCode.SPEED_ABOVE_GLUE.stop(
                     "At " + Rounding.plain(turns, 0) + " turns a minute the " + name
-                            + " pulls harder at its glue lines than the stated strength over its divisor. That is"
-                            + " reached at " + floor(limit.glueLimit()) + ".",
+                            + " pulls harder at its glue lines than the stated strength and its divisor allow. The"
+                            + " limit is " + floor(limit.glueLimit()) + " turns a minute.",
                     SPEED));
         }
         boolean beyond = turns > limit.thumbHigh();
         if (beyond || turns > limit.thumbLow()) {
             findings.add(FindingCode.SPEED_ABOVE_THUMB.finding(
                     beyond ? Severity.STOP : Severity.WARN,
-                    Rounding.plain(turns, 0) + " turns a minute are more than the "
-                            + floor(beyond ? limit.thumbHigh() : limit.thumbLow()) + " of the rule of thumb's "
-                            + (beyond ? "upper" : "low") + " end for the " + name + ", " + design.say(limit.diameter())
-                            + " wide (common practice, no source). Segmented and hollow work stays below "
+                    Rounding.plain(turns, 0) + " turns a minute are more than the rule of thumb allows. Its "
+                            + (beyond ? "upper" : "lower") + " limit for the " + name + ", "
+                            + design.say(limit.diameter())
+                            + " wide, is " + floor(beyond ? limit.thumbHigh() : limit.thumbLow())
+                            + " (common practice, no source). Segmented and hollow work stays below "
                             + floor(limit.thumbLow()) + ". Lower speeds can still be dangerous.",
                     SPEED));
         }
@@ -157,11 +159,11 @@ final class TurningFindings {
         boolean solid = plan.speeds().solid().glueLimit() == null;
         if (solid || plan.speeds().sphere().glueLimit() == null) {
             findings.add(FindingCode.GLUE_NOT_CHECKED.warn(
-                    "The strength of the glue is stated, but the load on it is not known "
+                    "The strength of the glue is stated, but the load on it is not known. "
                             + (solid
-                                    ? "where the density of one of the woods is not known"
-                                    : "on the finished sphere, which breaks through to the hollow")
-                            + ": no limit is answered by it.",
+                                    ? "The density of one of the woods is missing."
+                                    : "The finished sphere breaks through to the hollow.")
+                            + " So no limit of speed is answered for the glue.",
                     "/turning/speed/glueStrength"));
         }
     }
@@ -193,7 +195,7 @@ final class TurningFindings {
             findings.add(FindingCode.SANDING_LEAVES_FLATS.note(
                     "Before sanding the sphere would be " + design.say(turned) + ", more than the largest of "
                             + design.say(sphere.largestDiameter())
-                            + ": flats or open seams stay in the turned surface, and sanding works in blows there.",
+                            + ": flats or open seams stay in the turned surface. Sanding is interrupted there.",
                     "/turning/finish/grits"));
         }
     }

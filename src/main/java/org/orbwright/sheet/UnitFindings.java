@@ -37,7 +37,7 @@ final class UnitFindings {
         int more = slips.size() - 1;
         String message = slip.pointer().substring(1).replace('/', '.') + " is "
                 + Rounding.plain(slip.value(), WRITTEN_DECIMALS) + " " + unit.symbol() + ", which is "
-                + other.say(unit.toMillimetres(slip.value())) + ". Usual are " + unit.say(slip.from()) + " to "
+                + other.say(unit.toMillimetres(slip.value())) + ". Usual values are " + unit.say(slip.from()) + " to "
                 + unit.say(slip.to()) + "."
                 + (slip.isUsual(Math.abs(meant))
                         ? " If " + other.symbol() + " was meant, write " + unit.sayNumber(meant) + "."

@@ -127,7 +127,7 @@ final class RingPlanner {
                     ring ? "/turning/discs/diameter" : "/turning/discs/clearance",
                     "NO_ROOM_BESIDE_DISC",
                     "A disc of " + design.say(seat.disc()) + " sits " + design.say(seat.seatDistance())
-                            + " from the middle of the sphere, and with its room of " + design.say(milling.room())
+                            + " from the middle of the sphere. With its room of " + design.say(milling.room())
                             + " nothing is left beside it.",
                     null,
                     ring

@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 """Answers many designs in one request: batch.py designs.ndjson > answers.ndjson (a design a line; - for standard input).
 
-The service's address stands in ORBWRIGHT_SERVICE, http://localhost:8080 if that is not set; the key, where the service
-asks for one, in ORBWRIGHT_KEY. Lines are sent while answers are read, so files may be of any size. Exit codes: 0 every
+Set the service's address in ORBWRIGHT_SERVICE. Without it the address is http://localhost:8080. Where the service asks
+for a key, set it in ORBWRIGHT_KEY. Lines are sent while answers are read, so files may be of any size. Exit codes: 0 every
 line was answered without a STOP; 1 some lines were refused, or have a STOP (each has a line on standard error); 2 the
 designs cannot be read, the service did not answer or refuses the whole, or its answer breaks off. Needs Python's own
 library only.

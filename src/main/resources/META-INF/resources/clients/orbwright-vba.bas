@@ -2,7 +2,7 @@ Attribute VB_Name = "OrbwrightMacros"
 ' Macros for spreadsheets that run VBA: post a whole design, and get a table of its sheet as cells.
 '
 ' Install: in the VBA editor, File > Import File. No reference has to be set.
-' Use: write the design (JSON) into one cell, select it, and run PostDesign; the whole sheet appears on a new page, a
+' Use: write the design (JSON) into one cell, select it, and run PostDesign. The whole sheet appears on a new page, a
 ' row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1, "/angles/faces/0/bladeTilt") gives one value.
 ' A table begins with a row for each STOP: do not cut this. Beside single values show
 ' =ORBWRIGHT(A1, "/findings/0/severity"), which is STOP if there is any.
@@ -16,7 +16,7 @@ Option Explicit
 
 ' Where the service answers.
 Private Const SERVICE As String = "http://localhost:8080"
-' The key, where the service asks for one; whoever has the spreadsheet can read it.
+' The key, where the service asks for one. Whoever has the spreadsheet can read it.
 Private Const KEY As String = ""
 
 ' One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.

@@ -1,7 +1,7 @@
 REM Macros for LibreOffice Calc: post a whole design, and get its sheet or a table of it as cells.
 REM
 REM Install: Tools > Macros > Organize Macros > Basic, make a module, and paste this file.
-REM Use: write the design (JSON) into one cell, select it, and run PostDesign; the whole sheet appears on a new
+REM Use: write the design (JSON) into one cell, select it, and run PostDesign. The whole sheet appears on a new
 REM page, a row for each value with the JSON pointer to it. In a cell, =ORBWRIGHT(A1; "/angles/faces/0/bladeTilt")
 REM gives one value of the design in A1. A table begins with a row for each STOP: do not cut this. Beside single values
 REM show =ORBWRIGHT(A1; "/findings/0/severity"), which is STOP if there is any.
@@ -12,7 +12,7 @@ Option Explicit
 
 REM Where the service answers.
 Const Service = "http://localhost:8080"
-REM The key, where the service asks for one; whoever has the document can read it.
+REM The key, where the service asks for one. Whoever has the document can read it.
 Const Key = ""
 
 REM One value of a design's sheet, by its JSON pointer; or what is wrong, in a text that begins with ERROR.

@@ -1,8 +1,8 @@
 #!/bin/sh
 # Posts designs to the service and writes a sheet beside each: sheet.sh design.json ... makes design.sheet.json.
-# Files that are named so are passed over, so that *.json can be given again.
-# The service's address stands in ORBWRIGHT_SERVICE, http://localhost:8080 if that is not set; the key, where the service
-# asks for one, in ORBWRIGHT_KEY.
+# Files with such a name are skipped, so that *.json can be given again.
+# Set the service's address in ORBWRIGHT_SERVICE. Without it the address is http://localhost:8080. Where the service
+# asks for a key, set it in ORBWRIGHT_KEY.
 # Exit codes: 0 every design was answered without a STOP; 1 a design was refused, or has a STOP; 2 the service did not
 # answer, or a file cannot be read. Needs curl (7.55 or later) and nothing else.
 service=${ORBWRIGHT_SERVICE:-http://localhost:8080}
@@ -12,7 +12,7 @@ for design in "$@"; do
   case $design in *.sheet.json) continue ;; esac
   [ -r "$design" ] || { echo "$design: cannot be read" >&2; exit 2; }
   sheet=${design%.json}.sheet.json
-  # By a pipe, as everybody on the machine may read a program's words; curl leaves out a header without a value.
+  # The key goes by a pipe: everybody on the machine can read a program's arguments. curl leaves out an empty header.
   status=$(printf 'X-API-Key: %s\n' "$ORBWRIGHT_KEY" | curl -s -o "$sheet" -w '%{http_code}' -H @- \
     -H 'Content-Type: application/json' --data-binary "@$design" "$service/v1/sheet") ||
     { echo "$design: no answer from $service" >&2; rm -f "$sheet"; exit 2; }

@@ -67,6 +67,7 @@ class GuardedTest {
                 Path log = Files.createTempDirectory("log");
                 System.setProperty("test.log", log.toString());
                 return Map.ofEntries(
+                        PageExample.setting("settings.md"),
                         Map.entry("orbwright.access.keys", keys.toString()),
                         Map.entry("orbwright.access.tokens", "true"),
                         Map.entry("quarkus.oidc.auth-server-url", issuer.address()),

@@ -3,6 +3,7 @@ package org.orbwright.api;
 import static org.hamcrest.MatcherAssert.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
@@ -45,7 +46,9 @@ class TurningHttpTest {
                 .body("balance.densities.find { it.species == 'sugar maple' }.stated", equalTo(true))
                 .body("findings.code", hasItem("OFF_BALANCE"))
                 .body("findings[0].message", containsString("towards panel 4"))
-                .body("findings[0].message", containsString(" g at 100 mm, opposite would balance it."))
+                .body("findings[0].message", containsString("To balance it, put "))
+                .body("findings[0].message", containsString(" on the opposite side, for example "))
+                .body("findings[0].message", endsWith(" g at 100 mm."))
                 .body("cautions.step", hasItem("TURNING"));
     }
 

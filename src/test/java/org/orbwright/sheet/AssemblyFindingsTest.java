@@ -44,8 +44,8 @@ class AssemblyFindingsTest {
         assertEquals(List.of(), found(FindingCode.OPEN_TIME_SHORT, "dodecahedron", 9));
         List<Finding> added = found(FindingCode.STAGES_ADDED, "dodecahedron", 9);
         assertSays(
-                added, Severity.NOTE, "For the first cap 2 stages are needed: the open time of 9 min is enough for 9");
-        assertSays(added, Severity.NOTE, "To close two caps would take 10 min for 10 seams");
+                added, Severity.NOTE, "2 stages are needed for the first cap. The open time of 9 min is enough for 9");
+        assertSays(added, Severity.NOTE, "Closing two caps would take 10 min for 10 seams");
     }
 
     @Test
@@ -55,8 +55,8 @@ class AssemblyFindingsTest {
                 cube,
                 Severity.WARN,
                 "A stage of the remaining panels on the first cap takes 4 min for 4 seams that close at once, longer"
-                        + " than the glue's open time of 2 min. It takes more hands, or a glue that stays open longer:"
-                        + " 4 min is the shortest open time into which every stage fits.");
+                        + " than the glue's open time of 2 min. Get more hands, or a glue that stays open longer."
+                        + " Every stage fits into an open time of 4 min.");
         assertEquals(1, cube.size());
         assertEquals(List.of(), found(FindingCode.OPEN_TIME_SHORT, "cube", 4));
     }
@@ -83,7 +83,7 @@ class AssemblyFindingsTest {
         Designs cube = Designs.of("cube").thickness(60).bands(Designs.widths(20.0, 20.0, 20.0, 20.0, null));
         List<Finding> found =
                 SheetCalculator.assembly(Assemblies.document(cube, 3)).findings();
-        assertSays(found, Severity.NOTE, "For a blank for the square segments 2 stages are needed");
+        assertSays(found, Severity.NOTE, "2 stages are needed for a blank for the square segments");
     }
 
     @Test

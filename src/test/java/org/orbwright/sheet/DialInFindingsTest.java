@@ -51,9 +51,8 @@ class DialInFindingsTest {
         assertEquals(1, messages.size());
         assertTrue(
                 messages.get(0)
-                        .startsWith(
-                                "TRIALS_CONTRADICT: Trial 2 of the blade tilt reads 0.405 degrees off, where the others"
-                                        + " foretell -0.1"),
+                        .startsWith("TRIALS_CONTRADICT: Trial 2 of the blade tilt reads 0.405 degrees off. The others"
+                                + " foretell -0.1"),
                 messages.get(0));
         assertTrue(messages.get(0).endsWith(" It does not count: measure again."), messages.get(0));
     }
@@ -62,8 +61,8 @@ class DialInFindingsTest {
     void threeTrialsThatAgreeOnAnotherScale() {
         assertEquals(
                 List.of(
-                        "OTHER_SCALE: The trials of the blade tilt agree with each other, but not with the stated scale. A"
-                                + " step is -1 degrees by them, and that was taken. State it in scale.perUnit, or measure"
+                        "OTHER_SCALE: The trials of the blade tilt agree with each other, but not with the stated scale."
+                                + " They tell of a step of -1 degrees, and that was taken. State it in scale.perUnit, or measure"
                                 + " again."),
                 messages(
                         DialSetting.BEVEL,

@@ -34,7 +34,7 @@ class JigFindingsTest {
         assertWarns(
                 found(FindingCode.NO_LAND, Designs.of("cube")),
                 "/panel/land",
-                "a fence above the blade has nothing to bear on");
+                "A fence above the blade has nothing to bear on");
         assertEquals(List.of(), found(FindingCode.NO_LAND, Designs.of("cube").land(0.5)));
     }
 
@@ -48,7 +48,7 @@ class JigFindingsTest {
         assertWarns(
                 found(FindingCode.SEAM_NARROW, cube.thickness(5.2)),
                 "/panel/thickness",
-                "a seam only 5.93 mm wide; less than 6 mm");
+                "a seam only 5.93 mm wide. Less than 6 mm");
     }
 
     @Test

@@ -166,7 +166,7 @@ class SphereFindingsTest {
                     "A flat of 28.35 mm",
                     "every square panel",
                     "sphere of 202 mm",
-                    "200 mm, twice the face distance");
+                    "200 mm, which is twice the face distance");
         }
 
         @Test

@@ -133,7 +133,7 @@ class StockFindingsTest {
                 Severity.NOTE,
                 "/stock/boards/0/twist",
                 "Flattening this board of sugar maple takes 4 mm of its thickness if it is shimmed and 8 mm if it is"
-                        + " not; crosscut to sections first, it loses less.");
+                        + " not. It loses less if it is crosscut to sections first.");
     }
 
     @Test
@@ -153,7 +153,7 @@ class StockFindingsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"SCARF, NOTE, the scarf is longer than the kerf", "BUTT, WARN, the cut leans across the strip"})
+    @CsvSource({"SCARF, NOTE, The scarf is longer than the kerf", "BUTT, WARN, The cut leans across the strip"})
     @Source(
             value = HAND,
             text = "a cut at 36 degrees leans by 20 tan 36 degrees over a strip of 20 mm, of which the kerf takes "

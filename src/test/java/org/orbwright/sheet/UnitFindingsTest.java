@@ -41,7 +41,7 @@ class UnitFindingsTest {
                 new Finding(
                         FindingCode.UNIT_SLIP,
                         Severity.WARN,
-                        "saw.kerf is 3.2 in, which is 81.28 mm. Usual are 0.02 in to 0.315 in."
+                        "saw.kerf is 3.2 in, which is 81.28 mm. Usual values are 0.02 in to 0.315 in."
                                 + " If mm was meant, write 0.126.",
                         "/saw/kerf"),
                 slip);
@@ -53,7 +53,7 @@ class UnitFindingsTest {
     void panelOfOneMillimetreIsNamedAndOneOfOneInchIsNot() {
         Finding slip = only(slips(SheetCalculator.angles(METRIC.thickness(1).document())));
         assertEquals(
-                "panel.thickness is 1 mm, which is 0.039 in. Usual are 4 mm to 120 mm. If in was meant, write 25.4.",
+                "panel.thickness is 1 mm, which is 0.039 in. Usual values are 4 mm to 120 mm. If in was meant, write 25.4.",
                 slip.message());
         assertEquals("/panel/thickness", slip.field());
         assertEquals(List.of(), slips(SheetCalculator.angles(INCHES.thickness(1).document())));
@@ -64,7 +64,7 @@ class UnitFindingsTest {
     void nothingIsProposedThatIsUnusualToo() {
         Finding slip =
                 only(slips(SheetCalculator.angles(METRIC.acrossFlats(5000).document())));
-        assertEquals("size.value is 5000 mm, which is 196.85 in. Usual are 20 mm to 1500 mm.", slip.message());
+        assertEquals("size.value is 5000 mm, which is 196.85 in. Usual values are 20 mm to 1500 mm.", slip.message());
     }
 
     @Test
@@ -81,7 +81,7 @@ class UnitFindingsTest {
                 List.of("/stock/boards/0/length", "/stock/boards/0/width"),
                 slips.stream().map(Finding::field).toList());
         assertEquals(
-                "stock.boards.0.length is 72 mm, which is 2.835 in. Usual are 80 mm to 8000 mm."
+                "stock.boards.0.length is 72 mm, which is 2.835 in. Usual values are 80 mm to 8000 mm."
                         + " If in was meant, write 1828.8. 2 more like it are unusual too.",
                 slips.get(0).message());
         assertEquals(slips, slips(SheetCalculator.build(document, 2)));

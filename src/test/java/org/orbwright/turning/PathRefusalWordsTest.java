@@ -78,7 +78,7 @@ class PathRefusalWordsTest {
                         rotary().with("discs", PathJob.discs(40, 20, 50)),
                         "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC",
-                        "A disc of 40 mm sits 50 mm from the middle of the sphere, and with its room of 50 mm" + noRoom,
+                        "A disc of 40 mm sits 50 mm from the middle of the sphere. With its room of 50 mm" + noRoom,
                         null,
                         "a room below 50 mm"),
                 // A ring of 50 mm on a corner 300 mm out is 300 - 25 root 2 from the middle.
@@ -86,7 +86,7 @@ class PathRefusalWordsTest {
                         tetrahedron(Through.CORNER, PathJob.discs(50, 20, 270)),
                         "/turning/discs/clearance",
                         "NO_ROOM_BESIDE_DISC",
-                        "A disc of 50 mm sits 264.64 mm from the middle of the sphere, and with its room of 270 mm"
+                        "A disc of 50 mm sits 264.64 mm from the middle of the sphere. With its room of 270 mm"
                                 + noRoom,
                         null,
                         "a room below 264.64 mm, or a smaller disc"),
@@ -95,8 +95,7 @@ class PathRefusalWordsTest {
                         tetrahedron(Through.FACE, PathJob.discs(500, 20, 5)),
                         "/turning/discs/diameter",
                         "NO_ROOM_BESIDE_DISC",
-                        "A disc of 500 mm sits -53.55 mm from the middle of the sphere, and with its room of 5 mm"
-                                + noRoom,
+                        "A disc of 500 mm sits -53.55 mm from the middle of the sphere. With its room of 5 mm" + noRoom,
                         null,
                         "a smaller disc"),
                 // The first end is the corner here.
@@ -104,8 +103,7 @@ class PathRefusalWordsTest {
                         tetrahedron(Through.CORNER, PathJob.discs(500, 20, 5)),
                         "/turning/discs/diameter",
                         "NO_ROOM_BESIDE_DISC",
-                        "A disc of 500 mm sits -53.55 mm from the middle of the sphere, and with its room of 5 mm"
-                                + noRoom,
+                        "A disc of 500 mm sits -53.55 mm from the middle of the sphere. With its room of 5 mm" + noRoom,
                         null,
                         "a smaller disc"),
                 // From the middle to the room there are 50 - 5; a ball takes all of its diameter of that.
