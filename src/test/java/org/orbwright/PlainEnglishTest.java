@@ -21,10 +21,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.fixture.PlainWords;
 import org.orbwright.fixture.Prose;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Wordings;
 import org.orbwright.sheet.Caution;
 
 /** Everything that a person reads speaks in short sentences and plain words. */
+@Slow
 class PlainEnglishTest {
     private static final Path CONTRACT = Path.of("openapi/openapi.yaml");
     private static final Path EXAMPLES = Path.of("src/main/resources/examples");

@@ -68,7 +68,7 @@ public class DesignsResource {
     private static RequestException unknown(String design) {
         String name = Sentences.cut(design);
         String names = "one of " + String.join(", ", DesignLibrary.all().keySet());
-        String message = "There is no design named \"" + name + "\"; the names are listed at /v1/designs.";
+        String message = "There is no design named \"" + name + "\". The names are listed at /v1/designs.";
         return new RequestException(
                 ProblemKind.UNKNOWN_DESIGN,
                 message,

@@ -85,8 +85,8 @@ public class WoodsResource {
         String name = Sentences.cut(species);
         List<String> nearest = WoodTable.nearest(species);
         boolean alone = nearest.isEmpty();
-        String message = "There is no wood named \"" + name + "\" in the table; "
-                + (alone ? "the names are listed at /v1/woods." : "similar names: " + String.join(", ", nearest) + ".");
+        String message = "There is no wood named \"" + name + "\" in the table. "
+                + (alone ? "The names are listed at /v1/woods." : "Similar names: " + String.join(", ", nearest) + ".");
         String allowed = alone ? "one of the names at /v1/woods" : "one of " + String.join(", ", nearest);
         return new RequestException(
                 ProblemKind.UNKNOWN_WOOD,

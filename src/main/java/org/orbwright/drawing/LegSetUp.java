@@ -93,7 +93,7 @@ final class LegSetUp {
         PlanPolygon whole = new PlanPolygon(List.of(
                 new Point(piece.base(), after), new Point(0, 0), new Point(0, far), new Point(piece.base(), far)));
         BandSet set = panel.lamination().used(design.set(null));
-        for (Patch patch : new SegmentPatches(panel, piece, set).of(whole)) {
+        for (Patch patch : SegmentPatches.used(panel, piece, set).of(whole)) {
             PathData path = new PathData()
                     .lines(patch.polygon().points().stream().map(this::lying).toList())
                     .close();

@@ -144,7 +144,7 @@ final class NetMarks {
     /** A segment on the sheet between the left and right corner of its base, seen with the base down. */
     private record SegmentPlace(SegmentFrame frame, Point left, Point right) {
         List<Patch> patches(BandSet set) {
-            return new SegmentPatches(frame.panel(), frame.piece(), set).flat();
+            return SegmentPatches.used(frame.panel(), frame.piece(), set).flat();
         }
 
         Point centre() {

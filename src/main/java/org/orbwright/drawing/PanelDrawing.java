@@ -100,7 +100,7 @@ public final class PanelDrawing {
     }
 
     private SegmentPatches patches(Place place) {
-        return new SegmentPatches(place.panel(), place.piece(), set);
+        return SegmentPatches.used(place.panel(), place.piece(), set);
     }
 
     private double flatRadius() {

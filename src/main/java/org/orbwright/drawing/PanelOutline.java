@@ -112,7 +112,7 @@ public final class PanelOutline {
     }
 
     private void bands(Place place) {
-        SegmentPatches patches = new SegmentPatches(place.panel(), place.piece(), set);
+        SegmentPatches patches = SegmentPatches.used(place.panel(), place.piece(), set);
         for (Patch patch : patches.flat()) {
             List<At> points = patch.polygon().points().stream()
                     .map(place::at)
@@ -124,10 +124,11 @@ public final class PanelOutline {
     }
 
     private List<Point> reach(Place place) {
-        return new SegmentPatches(place.panel(), place.piece(), set)
-                .reach(design.sphereRadius(), Flattening.TOLERANCE).stream()
-                        .map(place::at)
-                        .toList();
+        return SegmentPatches.used(place.panel(), place.piece(), set)
+                .reach(design.sphereRadius(), Flattening.TOLERANCE)
+                .stream()
+                .map(place::at)
+                .toList();
     }
 
     private void centre() {

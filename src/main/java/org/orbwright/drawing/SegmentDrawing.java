@@ -51,7 +51,7 @@ public final class SegmentDrawing {
     private Drawing drawing() {
         String title = PanelOutline.segmentTitle(design, panel, piece, set);
         marks.add(Callout.heading(title, width, letters));
-        SegmentPatches patches = new SegmentPatches(panel, piece, set);
+        SegmentPatches patches = SegmentPatches.used(panel, piece, set);
         for (Patch patch : patches.flat()) {
             PathData path = path(patch.polygon().points()).close();
             marks.add(new Area(path, legend.tone(patch.layer().band().species()), Pen.THIN));

@@ -14,8 +14,9 @@ import org.orbwright.design.Piece;
  * set says which way round the bands lie.
  */
 record SegmentPatches(Panel panel, Piece piece, BandSet set) {
-    SegmentPatches {
-        set = panel.lamination().used(set);
+    /** The bands of the set that the panel is made from where both sets are the same. */
+    static SegmentPatches used(Panel panel, Piece piece, BandSet set) {
+        return new SegmentPatches(panel, piece, panel.lamination().used(set));
     }
 
     /** One band and its outline. */

@@ -29,7 +29,7 @@ public final class SegmentTemplate {
         double base = MARGIN + piece.base();
         double right = MARGIN + piece.baseLength();
         sheet.outline(List.of(tip, new Point(MARGIN, base), new Point(right, base)));
-        SegmentPatches patches = new SegmentPatches(panel, piece, set);
+        SegmentPatches patches = SegmentPatches.used(panel, piece, set);
         boolean parallel = panel.lamination().straight();
         for (Patch patch : patches.flat()) {
             band(sheet, tip, patch);

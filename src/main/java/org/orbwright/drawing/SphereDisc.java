@@ -86,8 +86,7 @@ final class SphereDisc {
     }
 
     private void segment(SegmentFrame frame, BandSet set) {
-        BandSet used = frame.panel().lamination().used(set);
-        SegmentPatches segment = new SegmentPatches(frame.panel(), frame.piece(), used);
+        SegmentPatches segment = SegmentPatches.used(frame.panel(), frame.piece(), set);
         List<Patch> bands = patches.computeIfAbsent(segment, each -> each.onSphere(radius, Flattening.TOLERANCE));
         for (Patch patch : bands) {
             List<Vector3D> outline =

@@ -142,7 +142,7 @@ final class TurningFindings {
                             + (beyond ? "upper" : "lower") + " limit for the " + name + ", "
                             + design.say(limit.diameter())
                             + " wide, is " + floor(beyond ? limit.thumbHigh() : limit.thumbLow())
-                            + " (common practice, no source). Segmented and hollow work stays below "
+                            + " turns a minute (common practice, no source). Segmented and hollow work stays below "
                             + floor(limit.thumbLow()) + ". Lower speeds can still be dangerous.",
                     SPEED));
         }

@@ -216,7 +216,7 @@ class CellHttpTest {
                 .get("/v1/cell/blade-tild")
                 .then()
                 .statusCode(404)
-                .body(equalTo("ERROR: There is no cell named \"blade-tild\"; the names are listed at /v1/cell."));
+                .body(equalTo("ERROR: There is no cell named \"blade-tild\". The names are listed at /v1/cell."));
         bad(Map.of("errors", "text"))
                 .get("/v1/cell/blade-tild")
                 .then()

@@ -220,7 +220,7 @@ class HttpProblemsTest {
                                 .then(),
                         413,
                         "body-too-large")
-                .body("detail", equalTo("The body has 2000000 bytes; at most 1048576 are accepted."));
+                .body("detail", equalTo("The body has 2000000 bytes. At most 1048576 are accepted."));
     }
 
     @Test
@@ -237,7 +237,7 @@ class HttpProblemsTest {
     @Test
     void tooLongAddress() {
         problem(Contract.badRequest().get("/v1/solids/" + "a".repeat(5000)).then(), 414, "address-too-long")
-                .body("detail", equalTo("The address has 5011 characters; at most 4096 are accepted."));
+                .body("detail", equalTo("The address has 5011 characters. At most 4096 are accepted."));
     }
 
     @Test

@@ -141,11 +141,11 @@ class TurningHttpTest {
     /** Speeds: 6000 and 9000 inches a minute over a diameter of 8.545 in (common practice, no source). */
     @ParameterizedTest
     @CsvSource({
-        "/turning/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, more than the 702",
-        "/turning/speed/turns, 1053, SPEED_ABOVE_THUMB, WARN, more than the 702",
-        "/turning/speed/turns, 1054, SPEED_ABOVE_THUMB, STOP, more than the 1053",
+        "/turning/speed/turns, 800, SPEED_ABOVE_THUMB, WARN, is 702 turns",
+        "/turning/speed/turns, 1053, SPEED_ABOVE_THUMB, WARN, is 702 turns",
+        "/turning/speed/turns, 1054, SPEED_ABOVE_THUMB, STOP, is 1053 turns",
         "/turning/speed/turns, 6000, SPEED_ABOVE_THUMB, STOP, Segmented and hollow work stays below 702",
-        "/turning/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, reached at 1283",
+        "/turning/speed/turns, 1400, SPEED_ABOVE_GLUE, STOP, The limit is 1283 turns a minute",
         "/turning/discs/diameter, 120, DISC_OVERHANGS, NOTE, inscribed circle is 104.94 mm",
         "/turning/discs/diameter, 218, DISC_OVERHANGS, WARN, wider than the solid",
         "/turning/discs/clearance, 60, REACH_SMALL, WARN, the tool reaches",

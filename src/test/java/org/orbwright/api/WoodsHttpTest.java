@@ -125,7 +125,7 @@ class WoodsHttpTest {
                     .statusCode(404)
                     .body(
                             "detail",
-                            equalTo("There is no wood named \"zebrano\" in the table; the names are listed at"
+                            equalTo("There is no wood named \"zebrano\" in the table. The names are listed at"
                                     + " /v1/woods."));
         }
     }

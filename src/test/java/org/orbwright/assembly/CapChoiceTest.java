@@ -17,12 +17,14 @@ import org.orbwright.assembly.AssemblyPlan.CapSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.FaceKind;
 import org.orbwright.solid.Solid;
 
 /** No axis parts a solid better than the one that is chosen, and caps grow from their poles. */
+@Slow
 class CapChoiceTest {
     private static final String SOLIDS = "org.orbwright.assembly.Assemblies#solids";
     private static final double SAME = 1e-9;

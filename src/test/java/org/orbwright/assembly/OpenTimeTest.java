@@ -13,8 +13,10 @@ import org.orbwright.assembly.AssemblyPlan.GluedSeam;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
 import org.orbwright.assembly.AssemblyRequest.GlueRequest;
+import org.orbwright.fixture.Slow;
 
 /** Stages that do not fit into the open time. */
+@Slow
 class OpenTimeTest {
     private static List<SolidStage> stages(String solid, double most) {
         return Assemblies.plan(Assemblies.small(solid), most).stages();

@@ -24,11 +24,13 @@ import org.orbwright.assembly.AssemblyPlan.PanelNeighbour;
 import org.orbwright.assembly.AssemblyPlan.SolidStage;
 import org.orbwright.assembly.AssemblyPlan.SolidWork;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Edge;
 import org.orbwright.solid.Face;
 import org.orbwright.solid.Solid;
 
 /** Panels to caps and caps to the solid, on every solid, against the catalogue's edges and faces. */
+@Slow
 class SolidStagesTest {
     private static final String SOLIDS = "org.orbwright.assembly.Assemblies#solids";
 

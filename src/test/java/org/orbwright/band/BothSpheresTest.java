@@ -27,6 +27,7 @@ import org.orbwright.design.GeneratedDesigns;
 import org.orbwright.design.Sets;
 import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.source.Source;
 
 /** Wishes for the spheres of both sets at once, and for one sphere of both. */
@@ -37,6 +38,7 @@ class BothSpheresTest {
 
     /** Everything that both spheres show of a design, wished for again, gives the widths of the design. */
     @Property(tries = 150)
+    @Slow
     void whatBothSpheresShowGivesTheWidthsAgain(
             @ForAll("designs") DesignRequest design, @ForAll @IntRange(max = 2) int first) {
         Design built = Design.of(design);

@@ -30,10 +30,12 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.Sets;
 import org.orbwright.design.SphereSet;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.source.Source;
 
 /** What is reached and what is proved, with a step and without: the one never passes the other, and they meet. */
 @Source(INVARIANT)
+@Slow
 class CompromiseBoundsTest {
     /** What may stay open between what is reached and what is proved. */
     private static final double OPEN = 1e-4;

@@ -16,12 +16,14 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.SolidNames;
 import org.orbwright.fixture.Trials;
 import org.orbwright.segment.Yield.SpeciesInSphere;
 import org.orbwright.segment.YieldCalculator;
 
 /** Every body of every solid is closed, and has the volume that the service reckons without a mesh. */
+@Slow
 class BodiesTest {
     private static final BodyOptions WOODS = new BodyOptions(BandSet.UPRIGHT, false, null);
     private static final BodyOptions ONE = new BodyOptions(BandSet.UPRIGHT, true, null);

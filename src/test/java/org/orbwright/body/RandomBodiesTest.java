@@ -12,12 +12,14 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 
 /** Bodies of designs drawn at random: lands, flats, tilted bands, open seams and break-through included. */
 class RandomBodiesTest {
     private static final int TRIES = 60;
 
     @Property(tries = TRIES, seed = "20260301")
+    @Slow
     void everyBodyIsClosed(@ForAll("designs") Designs designs) {
         Design design = designs.build();
         double coarse = design.sphereRadius() / 100;

@@ -11,11 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.document.Document;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.solid.SolidSummary;
 
 /** The names of the files of a build, for every solid and for panels of two laminations. */
+@Slow
 class BuildBookTest {
     /** What POSIX calls portable (IEEE Std 1003.1-2017, 3.282, from memory), in small letters. */
     private static final Pattern PORTABLE = Pattern.compile("([a-z]+/)?[a-z0-9-]+\\.[a-z0-9]+");

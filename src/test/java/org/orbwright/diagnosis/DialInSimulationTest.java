@@ -15,9 +15,11 @@ import org.orbwright.diagnosis.DialInRequest.OpenSide;
 import org.orbwright.diagnosis.DialInRequest.ScaleRequest;
 import org.orbwright.diagnosis.DialInRequest.TrialRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.tolerance.JointLengths;
 
 /** Random saws, simulated by the geometry of a test panel alone, that are dialled in as the answers say. */
+@Slow
 class DialInSimulationTest {
     private static final int SAWS = 1000;
     private static final Design DESIGN =

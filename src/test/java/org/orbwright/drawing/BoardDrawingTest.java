@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.fixture.Stocks.Planned;
 import org.orbwright.stock.CutBoard;
@@ -26,6 +27,7 @@ import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.StockPlan;
 
 /** Boards are drawn as they are planned: what is written as SVG is read again and measured. */
+@Slow
 class BoardDrawingTest {
     /** Coordinates are written to a thousandth of a millimetre. */
     private static final double WRITTEN = 0.0021;

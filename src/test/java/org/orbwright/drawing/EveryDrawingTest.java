@@ -15,8 +15,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.fixture.Slow;
 
 /** Every kind of drawing of every worked example and of every solid. */
+@Slow
 class EveryDrawingTest {
 
     @ParameterizedTest

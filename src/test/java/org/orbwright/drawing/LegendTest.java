@@ -19,6 +19,7 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks.Planned;
 import org.orbwright.jig.JigCalculator;
 import org.orbwright.jig.JigPlan.JigFace;
@@ -29,6 +30,7 @@ import org.orbwright.jig.TipCut.CutSide;
  * The key of a picture names what is drawn: no wood more and none less. Both are read from the marks alone; which tone
  * a wood has follows from the order of the bands in the design.
  */
+@Slow
 class LegendTest {
     /** A tone and how much of it is hidden. */
     private record Look(int tone, double hidden) {}

@@ -11,12 +11,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.Design;
+import org.orbwright.fixture.Slow;
 import org.orbwright.notice.Notice;
 
 /**
  * A lit sphere as dots, beside the same drawing without its shade. Lambert's law (Photometria, 1760) says where it is
  * brighter: with the cosine of the angle between the surface's normal and the light, here 40 degrees beside the eye.
  */
+@Slow
 class LitSphereTest {
     private static final int DOTS = 700;
     private static final double ACROSS = Math.sin(Math.toRadians(40)) / Math.sqrt(2);

@@ -24,9 +24,11 @@ import org.orbwright.assembly.NetCalculator;
 import org.orbwright.assembly.NetForm;
 import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
+import org.orbwright.fixture.Slow;
 import org.orbwright.quantity.Numbering;
 
 /** The panels laid flat, read back from the drawing. */
+@Slow
 class NetDrawingTest {
     private static final GeometryFactory JTS = new GeometryFactory();
     private static final String NUMBER = "[0-9]+";

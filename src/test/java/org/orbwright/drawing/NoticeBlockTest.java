@@ -12,10 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.fixture.PngTexts;
+import org.orbwright.fixture.Slow;
 import org.orbwright.notice.Notice;
 import org.orbwright.notice.Notice.Kind;
 
 /** STOPs above pictures: legible, and clear of all that is drawn. */
+@Slow
 class NoticeBlockTest {
     private static final Notice STOP = new Notice(
             Kind.STOP,

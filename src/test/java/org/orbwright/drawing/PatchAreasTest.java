@@ -21,8 +21,10 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.design.Piece;
 import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.fixture.Slow;
 
 /** What is drawn has the areas that are computed; JTS (Eclipse, 1.20) measures the drawn polygons. */
+@Slow
 class PatchAreasTest {
     private static final GeometryFactory JTS = new GeometryFactory();
     /** Of the number that is agreed with. */

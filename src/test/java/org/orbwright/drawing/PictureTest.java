@@ -13,9 +13,11 @@ import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.drawing.PanelPlan.Place;
 import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Face;
 
 /** Pictures of dots have the tone of each wood where its band should be. */
+@Slow
 class PictureTest {
     private static final int DOTS = 1400;
     /** Bands with less room than this, in dots, are not looked for. */

@@ -15,8 +15,10 @@ import org.orbwright.design.BandSet;
 import org.orbwright.design.Design;
 import org.orbwright.design.Panel;
 import org.orbwright.drawing.SegmentPatches.Patch;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Face;
 
+@Slow
 class SphereDrawingTest {
     private static final double AZIMUTH = 0.7;
     private static final double ELEVATION = 0.3;

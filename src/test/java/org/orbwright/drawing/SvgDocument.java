@@ -30,7 +30,7 @@ record SvgDocument(Element root, List<Element> elements) {
 
     static SvgDocument of(Drawing drawing) {
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             Element root = factory.newDocumentBuilder()
@@ -53,7 +53,10 @@ record SvgDocument(Element root, List<Element> elements) {
         assertEquals("1.1", root.getAttribute("version"));
         assertTrue(root.getAttribute("width").endsWith("mm"), "width states its unit");
         assertTrue(root.getAttribute("height").endsWith("mm"), "height states its unit");
-        assertEquals(4, root.getAttribute("viewBox").split(" ", -1).length);
+        String[] box = root.getAttribute("viewBox").split(" ", -1);
+        assertEquals(4, box.length);
+        double width = Double.parseDouble(box[2]);
+        double height = Double.parseDouble(box[3]);
         assertEquals(drawing.title(), text("title"));
         assertEquals(drawing.description(), text("desc"));
         assertTrue(drawing.description().length() > 60, "says in words what is drawn");
@@ -65,7 +68,7 @@ record SvgDocument(Element root, List<Element> elements) {
             assertTrue(id.isEmpty() || ids.add(id), "unique id " + id);
         }
         elements.forEach(element -> references(element, ids));
-        elements.stream().filter(e -> e.getLocalName().equals("path")).forEach(this::path);
+        elements.stream().filter(e -> e.getLocalName().equals("path")).forEach(path -> path(path, width, height));
     }
 
     private String text(String element) {
@@ -83,7 +86,7 @@ record SvgDocument(Element root, List<Element> elements) {
     }
 
     /** Path data in the words of the grammar, and on the sheet unless it belongs to a hatch. */
-    private void path(Element path) {
+    private static void path(Element path, double width, double height) {
         String data = path.getAttribute("d");
         assertFalse(data.contains("NaN") || data.contains("E"), data);
         if (((Element) path.getParentNode()).getLocalName().equals("pattern")) {
@@ -97,15 +100,14 @@ record SvgDocument(Element root, List<Element> elements) {
             String x = matcher.group(1) == null ? matcher.group(3) : matcher.group(1);
             String y = matcher.group(2) == null ? matcher.group(4) : matcher.group(2);
             if (x != null) {
-                onSheet(Double.parseDouble(x), Double.parseDouble(y));
+                onSheet(Double.parseDouble(x), width, "x");
+                onSheet(Double.parseDouble(y), height, "y");
             }
         }
         assertEquals(data.length(), end, data);
     }
 
-    private void onSheet(double x, double y) {
-        String[] box = root.getAttribute("viewBox").split(" ", -1);
-        assertTrue(x >= 0 && x <= Double.parseDouble(box[2]), "x on the sheet: " + x);
-        assertTrue(y >= 0 && y <= Double.parseDouble(box[3]), "y on the sheet: " + y);
+    private static void onSheet(double at, double size, String axis) {
+        assertTrue(at >= 0 && at <= size, () -> axis + " on the sheet: " + at);
     }
 }

@@ -32,6 +32,7 @@ import org.orbwright.design.Panel;
 import org.orbwright.design.SizeBy;
 import org.orbwright.design.Violation;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.SolidNames;
 import org.orbwright.inlay.ChipPlan.ChipHole;
 import org.orbwright.inlay.ChipPlan.Plug;
@@ -145,6 +146,7 @@ class ChipHoleTest {
     }
 
     @Property(tries = 300)
+    @Slow
     void holeIsTheOneThatRaysFind(
             @ForAll("designs") DesignRequest request,
             @ForAll @DoubleRange(min = 0.01, max = 0.7) double lengthPart,

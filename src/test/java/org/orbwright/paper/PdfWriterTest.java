@@ -36,6 +36,7 @@ import org.orbwright.drawing.Mark;
 import org.orbwright.drawing.PathData;
 import org.orbwright.drawing.Pen;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.paper.PdfLines.Stroke;
 import org.orbwright.paper.ShopSheet.Bar;
 import org.orbwright.paper.ShopSheet.Table;
@@ -44,6 +45,7 @@ import org.orbwright.segment.SegmentCalculator;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
 
 /** What a reader of PDF files finds in a sheet; it is read by another part of PDFBox than the one that wrote it. */
+@Slow
 class PdfWriterTest {
     private static final double DOTS = 300;
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;

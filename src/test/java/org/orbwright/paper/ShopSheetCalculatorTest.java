@@ -29,6 +29,7 @@ import org.orbwright.document.PaperRequest;
 import org.orbwright.document.PaperSize;
 import org.orbwright.drawing.Drawing;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.paper.ShopSheet.Advice;
 import org.orbwright.paper.ShopSheet.Picture;
@@ -46,6 +47,7 @@ import org.orbwright.solid.SolidSummary;
 import org.orbwright.stock.CutStep;
 
 /** What stands on a sheet, and where. */
+@Slow
 class ShopSheetCalculatorTest {
     /** What is done on each page of the worked document with every section; its panels are not made in halves. */
     private static final Map<String, List<Caution.Step>> DONE = Map.ofEntries(

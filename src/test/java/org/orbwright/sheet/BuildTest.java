@@ -22,6 +22,7 @@ import org.orbwright.design.SizeBy;
 import org.orbwright.document.Document;
 import org.orbwright.document.Section;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.movement.MovementRequest;
 import org.orbwright.movement.MovementRequest.ClimateRequest;
@@ -32,6 +33,7 @@ import org.orbwright.tolerance.ToleranceRequest;
 
 /** A whole build at once. */
 @Source(CONTRACT)
+@Slow
 class BuildTest {
     private static final int STATIONS = 5;
 

@@ -60,7 +60,7 @@ class JigFindingsTest {
         assertWarns(
                 found(FindingCode.BLADE_BEYOND_SAW, cube.thickness(58)),
                 "/panel/thickness",
-                "a blade height of 57 mm and 80.62 mm of blade along its tilt");
+                "a blade height of 57 mm. It needs 80.62 mm of blade along its tilt");
     }
 
     @Test

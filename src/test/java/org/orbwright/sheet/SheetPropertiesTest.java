@@ -18,12 +18,14 @@ import org.orbwright.band.BandSurvival.Station;
 import org.orbwright.band.BandSurvival.VisibleWidth;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.quantity.LengthUnit;
 import org.orbwright.segment.SegmentPlan.SegmentCut;
 import org.orbwright.source.Source;
 
 /** What holds for every design. */
 @Source(INVARIANT)
+@Slow
 class SheetPropertiesTest {
     private static final int TRIES = 150;
 

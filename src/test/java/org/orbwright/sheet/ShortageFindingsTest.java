@@ -10,11 +10,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.source.Source;
 
 /** What is said of strips that are missing, of what would help, and of what is not proved. */
 @Source(CONTRACT)
+@Slow
 class ShortageFindingsTest {
     private static final int LONGEST = 25;
     private static final Pattern SENTENCES = Pattern.compile("[.:] ");

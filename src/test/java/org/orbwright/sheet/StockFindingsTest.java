@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.sheet.Finding.Severity;
 import org.orbwright.source.Source;
@@ -158,6 +159,7 @@ class StockFindingsTest {
             value = HAND,
             text = "a cut at 36 degrees leans by 20 tan 36 degrees over a strip of 20 mm, of which the kerf takes "
                     + "3.2 / cos 36 degrees")
+    @Slow
     void seamsThatReachBeyondTheirCutAreWarnedOf(String joint, Severity severity, String words) {
         ObjectNode request = Stocks.example();
         request.remove("offers");

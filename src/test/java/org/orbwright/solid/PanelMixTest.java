@@ -21,10 +21,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.source.Source;
 
 /** Upright and inverted panels on one sphere: shared evenly, unlike ones side by side, in balance. */
 @Source(CONTRACT)
+@Slow
 class PanelMixTest {
     private static final String ALL = "org.orbwright.solid.Solids#names";
     private static final double ACCURACY = 1e-9;

@@ -15,12 +15,14 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.fixture.Stocks.Planned;
 import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockPlan.StripNeed;
 
 /** Cut lists are followed step by step with a tape, from the board on the rack to the last strip. */
+@Slow
 class CutListTest {
     /** In millimetres; sums of a few hundred lengths. */
     private static final double EXACT = 1e-9;

@@ -17,11 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /** Bounds over all lengths of pieces, against plans with pieces of many lengths. Strips are 600 mm long. */
+@Slow
 class CuttingBoundTest {
     private static final double STRIP = 600;
     private static final double STICK = 20;

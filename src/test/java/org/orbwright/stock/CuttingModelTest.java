@@ -9,6 +9,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.stock.CuttingModel.Result;
 import org.orbwright.stock.CuttingProblem.BoardKind;
 import org.orbwright.stock.CuttingProblem.MakeUp;
@@ -18,6 +19,7 @@ import org.orbwright.stock.CuttingProblem.StripKind;
  * Single searches for {@link HandSolvedPlansTest#WHOLE_OR_SEAMED}, by hand. Strips are 40 and 25 mm wide and as thick
  * as the boards, 20 mm; every kerf is 3 mm. A whole strip is 500 mm long, a piece of one 250 mm.
  */
+@Slow
 class CuttingModelTest {
     private static final CuttingProblem PROBLEM = HandSolvedPlansTest.WHOLE_OR_SEAMED;
     private static final MakeUp WHOLE = new MakeUp(List.of(0));

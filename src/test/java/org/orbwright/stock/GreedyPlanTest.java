@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.stock.CuttingPlan.CutBoards;
 import org.orbwright.stock.CuttingProblem.BoardKind;
@@ -17,6 +18,7 @@ import org.orbwright.stock.CuttingProblem.MakeUp;
 import org.orbwright.stock.CuttingProblem.StripKind;
 
 /** Plans to begin with. By hand: strips of 500 mm, 40 or 25 mm wide and 20 mm thick, with kerfs of 3 mm. */
+@Slow
 class GreedyPlanTest {
     private static final MakeUp WHOLE = new MakeUp(List.of(0));
     private static final MakeUp HALVES = new MakeUp(List.of(1, 1));

@@ -16,7 +16,9 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("looks at the clock, and at the threads of all searches")
 class IntegerSearchTest {
     private static final long LONG = 600_000_000_000L;
 

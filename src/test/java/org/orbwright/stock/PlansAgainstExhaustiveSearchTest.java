@@ -14,10 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.stock.SmallProblem.Board;
 
 /** Plans of small problems against the best that trying everything finds. */
+@Slow
 class PlansAgainstExhaustiveSearchTest {
     private static final int PROBLEMS = 400;
 

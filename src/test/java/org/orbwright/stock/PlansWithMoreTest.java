@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.BandRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.Joint;
@@ -23,6 +24,7 @@ import org.orbwright.stock.WoodPlanner.WoodPlan;
  * Whoever has more to choose from has no worse plan. The design is a cube of one wood in two bands, its blanks are 700
  * mm long; racks are small, and there is more work than it takes to come to an end.
  */
+@Slow
 class PlansWithMoreTest {
     private static final double AMPLE = 1;
     private static final long LONG = 600_000_000_000L;

@@ -9,10 +9,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.stock.RackBoard.Use;
 
 /** What becomes of the boards on the rack. */
+@Slow
 class RackOutcomeTest {
     private static StockPlan plan(ObjectNode json) {
         return Stocks.planned("rack", json).plan();

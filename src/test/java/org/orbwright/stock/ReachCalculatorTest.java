@@ -29,6 +29,7 @@ import org.orbwright.design.DesignRequest.BlankRequest;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.DesignRequest.SizeRequest;
 import org.orbwright.design.ImpossibleDesignException;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.fixture.Trials;
 import org.orbwright.segment.YieldCalculator;
@@ -39,6 +40,7 @@ import org.orbwright.stock.StockPlan.SpeciesStock;
 import org.orbwright.stock.StockRequest.SearchRequest;
 
 /** What boards give, against plans of many sizes and numbers, one by one. */
+@Slow
 class ReachCalculatorTest {
     /** Sizes are brought as near to each other as this, and answered as they were tried. */
     private static final double NEAR = 1.003;

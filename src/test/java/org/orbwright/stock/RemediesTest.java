@@ -17,6 +17,7 @@ import org.orbwright.design.DesignRequest;
 import org.orbwright.design.DesignRequest.BlankRequest;
 import org.orbwright.design.DesignRequest.PanelRequest;
 import org.orbwright.document.Document;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.segment.BlankLengths;
 import org.orbwright.stock.Shortage.Remedy;
@@ -28,6 +29,7 @@ import org.orbwright.stock.StockRequest.SeamRequest;
 /**
  * Small changes that would help are what they are said to be: each is planned here once more, in a request of its own.
  */
+@Slow
 class RemediesTest {
     /** Two solids with strips 700 mm long; a board of {@code length} has 50 mm less than that. */
     private static ObjectNode trial(String boards) {

@@ -13,9 +13,11 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 
 /** The same question has the same answer, as long as no clock ends a search. */
+@Slow
 class RepeatedPlansTest {
     private static final int THREADS = 4;
     /** A large problem whose search does not come to its end with so little work. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.Band;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.segment.SegmentPlan.Cut;
 import org.orbwright.stock.SeamArranger.Layers;
@@ -117,6 +118,7 @@ class SeamArrangerTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("seeds")
+    @Slow
     void seamsInNeighboursKeepTheirClearance(long seed) {
         Trial trial = Trial.random(seed, 4, 8, 150);
         double least = trial.rules().clearance() + trial.rules().overlap();
@@ -135,6 +137,7 @@ class SeamArrangerTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("seeds")
+    @Slow
     void noStripIsUsedTwice(long seed) {
         Trial trial = Trial.random(seed, 4, 8, 150);
         List<Layers> layers = trial.arranged();

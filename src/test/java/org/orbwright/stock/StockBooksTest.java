@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.fixture.Stocks.Planned;
 import org.orbwright.stock.StockPlan.BlankLayers;
@@ -19,6 +20,7 @@ import org.orbwright.stock.StockPlan.StripNeed;
 import org.orbwright.wood.Woods;
 
 /** The books of a plan, made up anew from its single boards and strips; volumes are in cubic millimetres. */
+@Slow
 class StockBooksTest {
     /** As a share; sums of a few boards. */
     private static final double EXACT = 1e-12;

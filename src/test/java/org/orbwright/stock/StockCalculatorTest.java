@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.stock.CutBoard.LaneCut;
 import org.orbwright.stock.CutBoard.Section;
 import org.orbwright.stock.CutBoard.StripCut;
@@ -65,6 +66,7 @@ class StockCalculatorTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    @Slow
     void nothingIsCutTwiceAndNoKerfIsForgotten(int seed) {
         Random random = new Random(seed);
         List<BoardRequest> rack = rack(random);
@@ -257,6 +259,7 @@ class StockCalculatorTest {
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
+    @Slow
     void samePlanWhileTheProcessorsAreBusy(int seed) throws InterruptedException {
         List<BoardRequest> rack = rack(new Random(seed));
         SeamRequest seams = new SeamRequest(Joint.BUTT, null, 120.0, 60.0, 2);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.stock.StockPlan.PlanProof;
 import org.orbwright.stock.StockPlan.SpeciesStock;
@@ -22,6 +23,7 @@ import org.orbwright.stock.StockPlan.SpeciesStock;
  * Source of the figures: that prototype.
  */
 @DisplayName("plans of an independent prototype")
+@Slow
 class StockCasesTest {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 

@@ -15,12 +15,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.DesignRequest.LaminationRequest;
 import org.orbwright.design.Places;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Stocks;
 import org.orbwright.sheet.SheetCalculator;
 import org.orbwright.stock.CutBoard.StripCut;
 import org.orbwright.stock.StockPlan.StripNeed;
 
 /** Strips are called as a turner calls them. */
+@Slow
 class StripNamesTest {
     private static Set<String> labels(List<CutStep> steps) {
         return steps.stream()

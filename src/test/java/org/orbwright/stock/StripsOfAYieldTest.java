@@ -6,6 +6,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.orbwright.design.Design;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.segment.Yield.LaminationYield;
 import org.orbwright.segment.Yield.StripYield;
 import org.orbwright.segment.YieldCalculator;
@@ -14,6 +15,7 @@ import org.orbwright.stock.StockRequest.AllowancesRequest;
 import org.orbwright.stock.StockRequest.SearchRequest;
 
 /** The strips that boards are asked for are those of the yield: of every layer, and the spares. */
+@Slow
 class StripsOfAYieldTest {
     private static final double FLATTENING = 2;
 

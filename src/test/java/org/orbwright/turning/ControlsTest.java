@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.notice.Notice;
 import org.orbwright.notice.Notice.Kind;
@@ -36,6 +37,7 @@ import org.orbwright.turning.ProgramReader.Table;
 /**
  * Programs for several controls. A control of the test's own reads each, and all have to move the cutter the same way.
  */
+@Slow
 class ControlsTest {
     /** Turns, feed of the table, arcs; the rest is left out. */
     static ControlRequest motion(Turns turns, RotaryFeed feed, Arcs arcs) {

@@ -31,6 +31,11 @@ final class PathSimulation {
     private final double corners;
     private final double written;
     private final List<Position> rings;
+    /** The same rings as bare numbers, which many thousands of looks at them take. */
+    private final double[] ringX;
+
+    private final double[] ringZ;
+    private final double farthest;
 
     /** Runs a program on a table that counts on. */
     PathSimulation(PathJob job) {
@@ -48,6 +53,9 @@ final class PathSimulation {
         this.written = Math.max(WRITTEN, 3 * job.halfStep());
         this.corners = job.corners();
         this.rings = rings();
+        this.ringX = rings.stream().mapToDouble(Position::x).toArray();
+        this.ringZ = rings.stream().mapToDouble(Position::z).toArray();
+        this.farthest = 4 * job.millimetres(job.request().scallop()) + cutter.overlap();
     }
 
     /** Height of the cutter's lower end over its tip, at a distance from its middle; beyond it there is none. */
@@ -73,18 +81,26 @@ final class PathSimulation {
     double standing(Cutter cut, double latitude) {
         double sphere = path.sphere();
         double low = sphere - 0.01;
-        double high = sphere
-                + 4 * job.millimetres(job.request().scallop())
-                + job.cutter().overlap();
+        double high = sphere + farthest;
         for (int i = 0; i < 40; i++) {
             double middle = (low + high) / 2;
             double x = middle * (rotary ? Math.sin(latitude) : Math.cos(latitude));
             double z = middle * (rotary ? Math.cos(latitude) : Math.sin(latitude));
-            boolean gone = rings.stream().anyMatch(at -> z > at.z() + below(cut, x - at.x()));
+            boolean gone = isGone(cut, x, z);
             low = gone ? low : middle;
             high = gone ? middle : high;
         }
         return low - sphere;
+    }
+
+    /** Whether a ring of a cutter takes a place away. */
+    private boolean isGone(Cutter cut, double x, double z) {
+        for (int i = 0; i < ringX.length; i++) {
+            if (z > ringZ[i] + below(cut, x - ringX[i])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Every position, and positions between those of a straight move. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.notice.Notice;
 import org.orbwright.notice.Notice.Kind;
 import org.orbwright.quantity.LengthUnit;
@@ -25,6 +26,7 @@ import org.orbwright.turning.PathRequest.LimitsRequest;
 import org.orbwright.turning.PathRequest.Machine;
 
 /** What a program says and how it begins and ends; a control of the test's own reads it. */
+@Slow
 class ProgramWriterTest {
     private static PathJob job(Machine machine) {
         return PathJob.of(

@@ -4,17 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.fixture.Trials;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
@@ -25,12 +29,35 @@ import org.orbwright.turning.ProgramReader.Position;
 import org.orbwright.turning.ToolPath.PassTime;
 
 /** Programs are read by a control of the test's own and run on a model of stock, discs and cutter. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Slow
 class ToolPathTest {
     private static final long SEED = 20261126;
     private static final int DRAWN = 14;
 
-    static Stream<PathJob> jobs() {
-        return Stream.concat(Trials.every(4, PathJob.all()), random().limit(Trials.of(DRAWN)));
+    private final Map<PathJob, PathSimulation> simulations = new HashMap<>();
+    private List<PathJob> drawn;
+    private List<PathJob> jobs;
+
+    /** The same jobs for all tests, so that each program is written and run once. */
+    Stream<PathJob> jobs() {
+        if (jobs == null) {
+            jobs = Stream.concat(
+                            Trials.every(4, PathJob.all()), drawn().stream().limit(Trials.of(DRAWN)))
+                    .toList();
+        }
+        return jobs.stream();
+    }
+
+    private List<PathJob> drawn() {
+        if (drawn == null) {
+            drawn = random().toList();
+        }
+        return drawn;
+    }
+
+    private PathSimulation simulation(PathJob job) {
+        return simulations.computeIfAbsent(job, PathSimulation::new);
     }
 
     /**
@@ -75,7 +102,7 @@ class ToolPathTest {
 
     @Test
     void tenDesignsAreDrawnAndSomeHaveDiscsWiderThanTheSolid() {
-        List<PathJob> drawn = random().toList();
+        List<PathJob> drawn = drawn();
         assertTrue(drawn.size() >= 10);
         assertTrue(drawn.stream()
                         .filter(PathJob::rotary)
@@ -88,60 +115,62 @@ class ToolPathTest {
     @ParameterizedTest
     @MethodSource("jobs")
     void noMoveGougesTheSphere(PathJob job) {
-        new PathSimulation(job).cutterNeverGoesIntoTheSphere();
+        simulation(job).cutterNeverGoesIntoTheSphere();
     }
 
     @ParameterizedTest
     @MethodSource("jobs")
     void theCutterStaysClearOfDiscsAndNeck(PathJob job) {
-        new PathSimulation(job).cutterStaysClearOfDiscsAndNecks();
+        simulation(job).cutterStaysClearOfDiscsAndNecks();
     }
 
     @ParameterizedTest
     @MethodSource("jobs")
     void rapidMovesAreAboveTheSolidAndTheDiscs(PathJob job) {
-        new PathSimulation(job).rapidMovesAreAboveAllAndOneAxisAtATime();
+        simulation(job).rapidMovesAreAboveAllAndOneAxisAtATime();
     }
 
     @ParameterizedTest
     @MethodSource("jobs")
     void whatGoesStraightDownIsNoDeeperThanAPassAndTheHolderMeetsNothing(PathJob job) {
-        new PathSimulation(job).plungesAreNoDeeperThanAPassAndTheHolderMeetsNothing();
+        simulation(job).plungesAreNoDeeperThanAPassAndTheHolderMeetsNothing();
     }
 
     @ParameterizedTest
     @MethodSource("jobs")
     void timesAndTurnsAreThoseOfTheAnswer(PathJob job) {
-        new PathSimulation(job).timesAndTurnsAreThoseOfTheAnswer();
+        simulation(job).timesAndTurnsAreThoseOfTheAnswer();
     }
 
     @ParameterizedTest
     @MethodSource("jobs")
     void ridgesAreNoHigherThanStated(PathJob job) {
-        PathSimulation simulation = new PathSimulation(job);
+        PathSimulation simulation = simulation(job);
         ToolPath path = job.path();
         double scallop = job.millimetres(job.request().scallop());
         double end = path.reachedHead();
         double start = -path.reachedTail();
         double highest = 0;
+        Cutter cutter = job.cutter();
         for (double latitude = start + 1e-3; latitude < end - 1e-3; latitude += (end - start) / Trials.of(1500)) {
-            highest = Math.max(highest, simulation.standing(job.cutter(), latitude));
+            highest = Math.max(highest, simulation.standing(cutter, latitude));
         }
         assertTrue(highest <= scallop + PathSimulation.WRITTEN, highest + " of " + scallop);
         // Rings are as far apart as they may be, but for what evens them out.
         assertTrue(highest >= 0.7 * scallop, highest + " of " + scallop);
     }
 
-    static Stream<PathJob> jobsWithAFlat() {
+    Stream<PathJob> jobsWithAFlat() {
         return jobs().filter(job -> job.cutter().flat() > 0);
     }
 
     @ParameterizedTest
     @MethodSource("jobsWithAFlat")
     void aCutterThatIsAsMuchSmallerAsStatedLeavesNoFin(PathJob job) {
+        Cutter cutter = job.cutter();
         Cutter smaller = job.smallest();
-        assertTrue(smaller.radius() < job.cutter().radius());
-        PathSimulation simulation = new PathSimulation(job);
+        assertTrue(smaller.radius() < cutter.radius());
+        PathSimulation simulation = simulation(job);
         ToolPath path = job.path();
         double scallop = job.millimetres(job.request().scallop());
         double end = path.reachedHead();
@@ -150,12 +179,12 @@ class ToolPathTest {
         DoubleStream all =
                 DoubleStream.iterate(start + 1e-3, at -> at < end - 1e-3, at -> at + (end - start) / Trials.of(1500));
         // A fin is no wider than the undersize: a look every few hundredths of a millimetre finds it.
-        double wide = 2 * job.cutter().overlap() / path.sphere();
+        double wide = 2 * cutter.overlap() / path.sphere();
         DoubleStream fin = IntStream.rangeClosed(-50, 50).mapToDouble(i -> seam + wide * i / 50);
         DoubleStream.concat(all, fin).filter(at -> at <= end).forEach(latitude -> {
             // Its edge is half the undersize farther out: along X on a table, and away from the pole on three axes.
             double out = job.rotary() ? Math.abs(Math.sin(latitude)) : Math.cos(latitude);
-            double allowed = scallop + (job.cutter().radius() - smaller.radius()) * out + PathSimulation.WRITTEN;
+            double allowed = scallop + (cutter.radius() - smaller.radius()) * out + PathSimulation.WRITTEN;
             double standing = simulation.standing(smaller, latitude);
             assertTrue(standing <= allowed, () -> standing + " of " + allowed + " at " + latitude);
         });
@@ -165,21 +194,21 @@ class ToolPathTest {
     @MethodSource("jobsWithAFlat")
     void theFlatOverlapsInTheMiddlePlaneOrAtThePoleByWhatTheAnswerSays(PathJob job) {
         double flat = job.cutter().flat();
+        ToolPath path = job.path();
         // In the last pass, where the cutter is lowest on the middle plane or over the pole.
-        double[] middles = new PathSimulation(job)
-                .rings().stream()
-                        .filter(at -> Math.abs(at.z() - job.path().sphere()) < PathSimulation.WRITTEN)
-                        .mapToDouble(Position::x)
-                        .toArray();
+        double[] middles = simulation(job).rings().stream()
+                .filter(at -> Math.abs(at.z() - path.sphere()) < PathSimulation.WRITTEN)
+                .mapToDouble(Position::x)
+                .toArray();
         double first = job.rotary()
                 ? Arrays.stream(middles).filter(x -> x > 0).min().orElseThrow()
                 : Arrays.stream(middles).min().orElseThrow();
         double last =
                 job.rotary() ? Arrays.stream(middles).filter(x -> x < 0).max().orElseThrow() : -first;
-        assertEquals(job.path().overlap(), 2 * flat - (first - last), PathSimulation.WRITTEN);
+        assertEquals(path.overlap(), 2 * flat - (first - last), PathSimulation.WRITTEN);
     }
 
-    static Stream<PathJob> jobsOfFlatCutters() {
+    Stream<PathJob> jobsOfFlatCutters() {
         return jobsWithAFlat().filter(job -> job.request().cutter().shape() == CutterShape.FLAT);
     }
 
@@ -187,12 +216,13 @@ class ToolPathTest {
     @MethodSource("jobsOfFlatCutters")
     void ringsOfAFlatCutterAreNoFartherApartThanItsRadius(PathJob job) {
         double before = Double.NaN;
+        double radius = job.cutter().radius();
         for (PathMove move : job.path().moves()) {
             if (move.kind() == PathMove.Kind.RAPID) {
                 before = Double.NaN;
             } else if (move.kind() == PathMove.Kind.TURN || move.kind() == PathMove.Kind.CIRCLE) {
                 double apart = Math.abs(move.x() - before);
-                assertTrue(!(apart > job.cutter().radius() + 1e-9), () -> move + " is " + apart + " out");
+                assertTrue(!(apart > radius + 1e-9), () -> move + " is " + apart + " out");
                 before = move.x();
             }
         }
@@ -203,6 +233,7 @@ class ToolPathTest {
     void lengthsTimesAndRingsOfThePassesAreThoseOfTheirMoves(PathJob job) {
         ToolPath path = job.path();
         double cut = 0;
+        double feed = job.millimetres(job.request().feed());
         for (PassTime pass : path.passes()) {
             List<PathMove> moves = path.moves().stream()
                     .filter(move -> move.pass() == pass.pass())
@@ -216,7 +247,6 @@ class ToolPathTest {
                     moves.stream()
                             .filter(move -> move.kind() == PathMove.Kind.TURN || move.kind() == PathMove.Kind.CIRCLE)
                             .count());
-            double feed = job.millimetres(job.request().feed());
             double way = 0;
             for (PathMove move : moves) {
                 way += move.minutes() * (move.kind() == PathMove.Kind.PLUNGE ? path.plungeFeed() : feed);

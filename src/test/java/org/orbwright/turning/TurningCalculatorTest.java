@@ -23,6 +23,7 @@ import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Sets;
 import org.orbwright.fixture.DesignArbitraries;
 import org.orbwright.fixture.Designs;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Face;
 import org.orbwright.turning.AxisRequest.Through;
 import org.orbwright.turning.Holding.ReachEnd;
@@ -41,6 +42,7 @@ import org.orbwright.turning.TurningRequest.SpeedRequest;
 import org.orbwright.turning.TurningTime.StageTime;
 
 /** The work on the lathe against values worked out by hand. */
+@Slow
 class TurningCalculatorTest {
     private static final double EXACT = 1e-9;
 

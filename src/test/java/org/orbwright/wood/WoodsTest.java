@@ -12,11 +12,13 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the names in a design mean. */
+@Isolated("sets the locale of all that runs")
 class WoodsTest {
     private static NamedWood named(String name) {
         return Woods.TABLE.named(name).orElseThrow();

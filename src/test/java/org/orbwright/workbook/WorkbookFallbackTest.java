@@ -19,8 +19,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.orbwright.cell.Cell;
+import org.orbwright.fixture.Slow;
 
 /** What the workbook shows without fetching: whose answers they are, and that another design has none of them. */
+@Slow
 class WorkbookFallbackTest {
     private static final String NO_SUCH_BAND = "ERROR: band must be";
     private static final String ANOTHER = "7";

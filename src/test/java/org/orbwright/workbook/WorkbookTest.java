@@ -23,6 +23,7 @@ import org.orbwright.cell.Inputs;
 import org.orbwright.cell.Parameter;
 import org.orbwright.design.Design;
 import org.orbwright.design.DesignRequest.LaminationRequest;
+import org.orbwright.fixture.Slow;
 import org.orbwright.solid.Solid;
 import org.orbwright.solid.SolidCatalogue;
 import org.orbwright.wood.WoodSpecies;
@@ -30,6 +31,7 @@ import org.orbwright.wood.WoodTable;
 import org.w3c.dom.Element;
 
 /** The files are opened by a spreadsheet in {@code src/test/sheets}; here they are read by the JDK's ZIP and XML. */
+@Slow
 class WorkbookTest {
     private static final String SERVICE = "http://shop.example:8080";
     private static final String FIRST_WOOD = "white ash";

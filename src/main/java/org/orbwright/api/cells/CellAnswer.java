@@ -91,7 +91,7 @@ public final class CellAnswer {
     private static RequestException unknown(String kind, String name, List<String> names) {
         String shown = Sentences.cut(name);
         String allowed = "one of " + String.join(", ", names);
-        String message = "There is no " + kind + " named \"" + shown + "\"; the names are listed at /v1/cell.";
+        String message = "There is no " + kind + " named \"" + shown + "\". The names are listed at /v1/cell.";
         return new RequestException(
                 ProblemKind.UNKNOWN_CELL,
                 message,

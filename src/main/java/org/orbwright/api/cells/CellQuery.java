@@ -29,14 +29,18 @@ import org.orbwright.document.Document;
 
 /** The query of a cell or a table: a design, and what of it is asked for. A blank text counts as left out. */
 public final class CellQuery {
+    /** The parameter that says how errors are told. */
     public static final String ERRORS = "errors";
     /** What that parameter means. */
     public static final String ERRORS_DESCRIPTION =
             "text to be told in a cell what is wrong, with status 200 and a text that begins with"
                     + " ERROR:; status to be told by status, as is done if it is left out.";
 
+    /** The parameter that chooses the form of a table. */
     public static final String FORMAT = "format";
+    /** Errors as a text with status 200. */
     public static final String AS_TEXT = "text";
+
     static final String BY_STATUS = "status";
     /** What may be stated beside the design of a cell. */
     static final List<String> OF_A_CELL = List.of(ERRORS);

@@ -45,6 +45,7 @@ import org.orbwright.quantity.Describe;
                 + " spreadsheet's language is, and may be kept by caches. A value has no room for a STOP: ask for the"
                 + " values severity and finding of the same design beside it. Tables tell every STOP.")
 public class CellResource {
+    /** What the parameter of the form means. */
     public static final String FORMAT = "csv or xml; without it the header Accept decides, and csv if that does not.";
 
     private final Validator validator;

@@ -37,6 +37,7 @@ public final class CellTableWriter {
         return Format.wanted(stated, request, FORMS).type();
     }
 
+    /** The table of a document's sheet, in a media type. */
     public static String write(CellTable table, SheetPath path, Document document, String type) {
         Answer sheet = SheetJson.answer(document);
         return write(table, path, sheet, sheet.notices(), type);

@@ -34,7 +34,9 @@ public class AccessGate {
 
     private static final String CALLER = "caller";
 
+    /** The header that a key comes in. */
     public static final String KEY = "X-API-Key";
+
     private static final String BEARER = "Bearer ";
     private static final String BASIC = "Basic ";
     /** Whoever is refused may read why. */

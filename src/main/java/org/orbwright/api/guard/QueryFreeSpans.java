@@ -10,6 +10,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 /** Takes queries out of traces: those of cells hold whole designs, which are nobody's but the caller's. */
 @ApplicationScoped
 public class QueryFreeSpans implements SpanProcessor {
+    /** What stands in a trace for a query. */
     public static final String LEFT_OUT = "(left out)";
 
     @Override

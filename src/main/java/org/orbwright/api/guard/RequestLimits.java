@@ -37,7 +37,7 @@ public class RequestLimits {
     private void check(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         if (request.uri().length() > limits.address()) {
-            String detail = "The address has " + request.uri().length() + " characters; at most " + limits.address()
+            String detail = "The address has " + request.uri().length() + " characters. At most " + limits.address()
                     + " are accepted.";
             EarlyRefusal.send(request, Problem.of(ProblemKind.ADDRESS_TOO_LONG, detail, "", List.of()));
         } else if (headerSize(request) > limits.headers()) {
@@ -45,7 +45,7 @@ public class RequestLimits {
             EarlyRefusal.send(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
         } else if (bodySize(request) > limits.body() && bodySize(request) > mostOf(request)) {
             String detail =
-                    "The body has " + bodySize(request) + " bytes; at most " + mostOf(request) + " are accepted.";
+                    "The body has " + bodySize(request) + " bytes. At most " + mostOf(request) + " are accepted.";
             EarlyRefusal.send(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));
         } else {
             exchange.next();

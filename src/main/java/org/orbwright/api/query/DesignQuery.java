@@ -13,6 +13,7 @@ import org.orbwright.turning.TurningRequest.DiscsRequest;
 
 /** Reads query parameters that name a part of a design. */
 public final class DesignQuery {
+    /** What the parameter of an end means. */
     public static final String END =
             "HEAD: the end that the axis is named after. TAIL: the other one. HEAD if left out.";
 

@@ -45,16 +45,27 @@ public enum Format {
     /** JSON, a line each. */
     public static final String NDJSON_TYPE = "application/x-ndjson";
 
+    /** Binary STL. */
     public static final String STL_TYPE = "model/stl";
+    /** Wavefront OBJ. */
     public static final String OBJ_TYPE = "model/obj";
+    /** 3MF. */
     public static final String THREE_MF_TYPE = "model/3mf";
+    /** Binary glTF. */
     public static final String GLB_TYPE = "model/gltf-binary";
+    /** Scalable vector graphics. */
     public static final String SVG_TYPE = "image/svg+xml";
+    /** Portable network graphics. */
     public static final String PNG_TYPE = "image/png";
+    /** Drawing interchange. */
     public static final String DXF_TYPE = "image/vnd.dxf";
+    /** An archive. */
     public static final String ZIP_TYPE = "application/zip";
+    /** Pages. */
     public static final String PDF_TYPE = "application/pdf";
+    /** The query parameter. */
     public static final String PARAMETER = "format";
+    /** What it means. */
     public static final String DESCRIPTION =
             "The form of the answer, for tools that cannot set the header Accept; it goes before that header.";
 
@@ -66,6 +77,7 @@ public enum Format {
         this.type = type;
     }
 
+    /** The media type. */
     public String type() {
         return type;
     }

@@ -6,7 +6,9 @@ import org.orbwright.design.BandSet;
 
 /** Which set of segments is asked for. */
 public class SetQuery {
+    /** The query parameter. */
     public static final String NAME = "set";
+
     static final String DESCRIPTION =
             "The set of segments, UPRIGHT or INVERTED; if left out, what the first sphere of the design is made from.";
 

@@ -7,9 +7,13 @@ import org.eclipse.microprofile.openapi.models.parameters.Parameter;
 
 /** The number of stations of a profile, as the query states it and the contract describes it. */
 public final class Stations {
+    /** The query parameter. */
     public static final String NAME = "stations";
+    /** The fewest. */
     public static final int FEWEST = 2;
+    /** The most. */
     public static final int MOST = 91;
+    /** How many there are if none are asked for. */
     public static final String DEFAULT = "9";
 
     private static final String DESCRIPTION =

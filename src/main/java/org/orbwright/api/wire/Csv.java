@@ -8,6 +8,7 @@ import org.orbwright.notice.Notice;
 
 /** Comma separated values as RFC 4180 has them: lines that end in CR LF, texts in quotes where they need them. */
 public final class Csv {
+    /** The media type. */
     public static final String MEDIA_TYPE = "text/csv";
 
     /** What the contract says of {@link #stops}. */

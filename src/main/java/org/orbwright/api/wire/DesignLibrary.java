@@ -26,6 +26,7 @@ public final class DesignLibrary {
         return DESIGNS;
     }
 
+    /** The design of that name, if there is one. */
     public static Optional<WorkedDesign> find(String name) {
         return Optional.ofNullable(DESIGNS.get(name));
     }

@@ -150,6 +150,7 @@ public record FieldRules(
                 : component.getType();
     }
 
+    /** Whether it holds a list. */
     public boolean isList() {
         return type == List.class;
     }
@@ -162,10 +163,12 @@ public record FieldRules(
         return isNumber(type);
     }
 
+    /** Whether it holds whole numbers. */
     public boolean isWhole() {
         return isWhole(type);
     }
 
+    /** Whether a type is one of whole numbers. */
     public static boolean isWhole(Class<?> type) {
         return type == int.class || type == Integer.class || type == long.class || type == Long.class;
     }

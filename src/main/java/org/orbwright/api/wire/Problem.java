@@ -61,14 +61,17 @@ public record Problem(
         violations = List.copyOf(violations.subList(0, Math.min(violations.size(), MOST_VIOLATIONS)));
     }
 
+    /** A problem of a kind, under the id of the request that is worked on. */
     public static Problem of(ProblemKind kind, String detail, String instance, List<Violation> violations) {
         return new Problem(kind.uri(), kind.title(), kind.status(), detail, instance, RequestIds.current(), violations);
     }
 
+    /** What is wrong with a request. */
     public static Problem of(RequestException refusal, String instance) {
         return of(refusal.kind(), refusal.getMessage(), instance, refusal.violations());
     }
 
+    /** Why a design cannot be built, or what its document lacks. */
     public static Problem of(ImpossibleDesignException impossible, String instance) {
         String detail = Sentences.summary(impossible.violations());
         boolean incomplete = impossible.violations().stream().allMatch(Violation::isMissing);

@@ -85,10 +85,12 @@ public enum ProblemKind {
         this.help = help;
     }
 
+    /** The HTTP status. */
     public int status() {
         return status;
     }
 
+    /** The kind in words. */
     public String title() {
         return title;
     }
@@ -103,6 +105,7 @@ public enum ProblemKind {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** The address of the page on this kind. */
     public String uri() {
         return PAGES + "/" + slug();
     }

@@ -31,11 +31,9 @@ final class RecordReader {
     private final Constructor<?> constructor;
     private final FieldRules[] fields;
     private final Map<String, Integer> positions = new HashMap<>();
-    private final Map<String, Object>[] constants;
 
     private RecordReader(Class<?> type) {
         fields = FieldRules.of(type).toArray(FieldRules[]::new);
-        constants = constantsOf(fields);
         for (int i = 0; i < fields.length; i++) {
             positions.put(fields[i].name(), i);
         }
@@ -46,20 +44,6 @@ final class RecordReader {
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    @SuppressWarnings({"unchecked", "rawtypes"})
-    private static Map<String, Object>[] constantsOf(FieldRules[] fields) {
-        Map<String, Object>[] constants = new Map[fields.length];
-        for (int i = 0; i < fields.length; i++) {
-            if (fields[i].element().isEnum()) {
-                constants[i] = new HashMap<>();
-                for (Object constant : fields[i].element().getEnumConstants()) {
-                    constants[i].put(WireNames.of(constant), constant);
-                }
-            }
-        }
-        return constants;
     }
 
     /**
@@ -83,7 +67,7 @@ final class RecordReader {
             } else {
                 seen[position] = true;
                 json.nextToken();
-                values[position] = value(position, json, broken);
+                values[position] = value(fields[position], json, broken);
             }
         }
         try {
@@ -117,8 +101,7 @@ final class RecordReader {
                 "each field once");
     }
 
-    private Object value(int position, JsonParser json, List<Violation> broken) throws IOException {
-        FieldRules field = fields[position];
+    private static Object value(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
         JsonToken token = json.currentToken();
         if (token == JsonToken.VALUE_NULL) {
             // The contract cannot say of a named enumeration or record that it may be null: it may only be left out.
@@ -126,7 +109,7 @@ final class RecordReader {
             return named && !field.required() ? refuse(field, json, broken) : null;
         }
         if (field.isList()) {
-            return token == JsonToken.START_ARRAY ? list(position, json, broken) : refuse(field, json, broken);
+            return token == JsonToken.START_ARRAY ? list(field, json, broken) : refuse(field, json, broken);
         }
         if (field.type().isRecord()) {
             return token == JsonToken.START_OBJECT
@@ -142,15 +125,14 @@ final class RecordReader {
         if (token != JsonToken.VALUE_STRING) {
             return refuse(field, json, broken);
         }
-        return field.type() == String.class ? json.getText() : constant(field, position, json, broken);
+        return field.type() == String.class ? json.getText() : constant(field, json, broken);
     }
 
-    private List<Object> list(int position, JsonParser json, List<Violation> broken) throws IOException {
-        FieldRules field = fields[position];
+    private static List<Object> list(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
         List<Object> list = new ArrayList<>();
         while (json.nextToken() != JsonToken.END_ARRAY) {
             if (field.items() != null) {
-                list.add(scalar(field.items(), position, json, broken));
+                list.add(scalar(field.items(), json, broken));
             } else if (json.currentToken() == JsonToken.START_OBJECT) {
                 list.add(READERS.get(field.element()).read(json, broken));
             } else {
@@ -165,7 +147,7 @@ final class RecordReader {
     }
 
     /** A number, a text or a constant in a list. */
-    private Object scalar(FieldRules item, int position, JsonParser json, List<Violation> broken) throws IOException {
+    private static Object scalar(FieldRules item, JsonParser json, List<Violation> broken) throws IOException {
         if (json.currentToken() == JsonToken.VALUE_NULL) {
             return null;
         }
@@ -175,7 +157,7 @@ final class RecordReader {
         if (json.currentToken() != JsonToken.VALUE_STRING) {
             return refuse(item, json, broken);
         }
-        return item.type().isEnum() ? constant(item, position, json, broken) : json.getText();
+        return item.type().isEnum() ? constant(item, json, broken) : json.getText();
     }
 
     private static Object number(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
@@ -203,21 +185,23 @@ final class RecordReader {
         return null;
     }
 
-    private Object constant(FieldRules field, int position, JsonParser json, List<Violation> broken)
-            throws IOException {
-        Object constant = constants[position].get(json.getText());
-        if (constant == null) {
-            String pointer = pointer(json);
-            String allowed = field.allowed();
-            String text = Sentences.cut(json.getText());
-            broken.add(new Violation(
-                    pointer,
-                    "UNKNOWN_VALUE",
-                    Sentences.field(pointer) + " must be " + allowed + ", but is \"" + text + "\".",
-                    text,
-                    allowed));
+    private static Object constant(FieldRules field, JsonParser json, List<Violation> broken) throws IOException {
+        String text = json.getText();
+        for (Object constant : field.element().getEnumConstants()) {
+            if (WireNames.of(constant).equals(text)) {
+                return constant;
+            }
         }
-        return constant;
+        String pointer = pointer(json);
+        String allowed = field.allowed();
+        String shown = Sentences.cut(text);
+        broken.add(new Violation(
+                pointer,
+                "UNKNOWN_VALUE",
+                Sentences.field(pointer) + " must be " + allowed + ", but is \"" + shown + "\".",
+                shown,
+                allowed));
+        return null;
     }
 
     /** Notes a value of the wrong type and passes over it. */

@@ -14,6 +14,7 @@ import org.jboss.logging.MDC;
  */
 @ApplicationScoped
 public class RequestIds {
+    /** The header that the id comes and goes in. */
     public static final String HEADER = "X-Request-Id";
 
     private static final int BEFORE_LIMITS = 1100;

@@ -75,6 +75,7 @@ public class TableWriter implements ServerMessageBodyWriter<Answer> {
         body.write(toCsv(answer));
     }
 
+    /** The one table of an answer, after its STOPs. */
     public static byte[] toCsv(Answer answer) {
         return toCsv(answer, rowType(answer), rows(answer));
     }

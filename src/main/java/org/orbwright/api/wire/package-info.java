@@ -3,11 +3,13 @@
  * {@link org.orbwright.api.wire.AnswerJson}. Everything that goes wrong leaves as a
  * {@link org.orbwright.api.wire.Problem}.
  *
- * <p><b>Our own reader.</b> Callers want every broken rule at once, with its pointer and in plain words. A general
- * binder stops at the first. So {@link org.orbwright.api.wire.RecordReader} goes over the JSON streaming parser.
+ * <p><b>Our own reader.</b> Callers want every broken rule at once, with its pointer and in plain words. Jackson's
+ * binding was tried with a handler of its own that collects. A text for a number, a number for a text and a repeated
+ * field still end the reading at once. So {@link org.orbwright.api.wire.RecordReader} goes over the streaming parser.
  *
  * <p><b>Answers</b> are written by Jackson ({@link org.orbwright.api.wire.AnswerJson}). It is told how each number is
- * converted and rounded. A writer of our own took two thirds of the time for writing. Over HTTP that was hardly seen.
+ * converted and rounded. A writer of our own took two thirds of the time for writing. With that, HTTP gave 5 % more
+ * sheets a second.
  *
  * <p><b>Our own problems.</b> They are a typed record, so that the contract's schema is what is sent. An extension for
  * problems was tried, and would have added a second shape.

@@ -4,69 +4,71 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.quarkus.test.junit.main.LaunchResult;
-import io.quarkus.test.junit.main.QuarkusMainLauncher;
-import io.quarkus.test.junit.main.QuarkusMainTest;
-import java.io.IOException;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.orbwright.api.wire.Limits;
+import org.orbwright.api.wire.RequestReader;
 
-/** The command that writes a build as files. */
-@QuarkusMainTest
+/** What the command that writes a build as files writes and says; {@link CommandStartTest} starts it. */
+@QuarkusTest
 class MakeCommandTest {
     private static final String SMALL =
             "{\"unit\":\"mm\",\"solid\":\"%s\",\"size\":{\"by\":\"ACROSS_FLATS\",\"value\":180}}";
 
-    /** The command shuts the port for the whole process, which here is that of other tests too. */
-    @AfterAll
-    static void openThePortAgain() {
-        Main.SETTINGS.keySet().forEach(System::clearProperty);
+    @Inject
+    RequestReader reader;
+
+    @Inject
+    Limits limits;
+
+    private CommandRun run(String... arguments) throws Exception {
+        return CommandRun.of(new MakeCommand(reader, limits), arguments);
     }
 
     @Test
-    void writesTheFilesAndReplacesThoseOfAnEarlierBuild(QuarkusMainLauncher launcher, @TempDir Path place)
-            throws IOException {
+    void writesTheFilesAndReplacesThoseOfAnEarlierBuild(@TempDir Path place) throws Exception {
         Path design = Files.writeString(place.resolve("design.json"), SMALL.formatted("cube"));
         Path folder = place.resolve("build");
-        LaunchResult made = launcher.launch("make", design.toString(), folder.toString());
-        assertEquals(0, made.exitCode(), made.getErrorOutput());
-        assertTrue(made.getOutput().contains("index.html first: it says what is wrong"), made.getOutput());
+        CommandRun made = run("make", design.toString(), folder.toString());
+        assertEquals(0, made.exitCode(), made.errorOutput());
+        assertTrue(made.output().contains("index.html first: it says what is wrong"), made.output());
         assertTrue(Files.size(folder.resolve("shop-sheet.pdf")) > 10_000);
         assertTrue(Files.exists(folder.resolve("pictures/panel-square-upright.svg")));
 
-        LaunchResult again = launcher.launch("make", design.toString(), folder.toString());
+        CommandRun again = run("make", design.toString(), folder.toString());
         assertEquals(1, again.exitCode());
-        assertTrue(again.getErrorOutput().contains("is not empty, and nothing was written."), again.getErrorOutput());
+        assertTrue(again.errorOutput().contains("is not empty, and nothing was written."), again.errorOutput());
 
         Path foreign = Files.createDirectory(place.resolve("pages"));
         Path about = Files.writeString(foreign.resolve("about.html"), "mine");
         Files.writeString(foreign.resolve("index.html"), "<a href=\"about.html\">about</a>");
-        LaunchResult refused = launcher.launch("make", "--replace", design.toString(), foreign.toString());
+        CommandRun refused = run("make", "--replace", design.toString(), foreign.toString());
         assertEquals(1, refused.exitCode());
         assertTrue(Files.exists(about));
 
         Path note = Files.writeString(folder.resolve("my-note.txt"), "glue on Friday");
         Files.writeString(design, SMALL.formatted("octahedron"));
-        LaunchResult replaced = launcher.launch("make", "--replace", design.toString(), folder.toString());
-        assertEquals(0, replaced.exitCode(), replaced.getErrorOutput());
+        CommandRun replaced = run("make", "--replace", design.toString(), folder.toString());
+        assertEquals(0, replaced.exitCode(), replaced.errorOutput());
         assertTrue(Files.exists(note));
         assertTrue(Files.exists(folder.resolve("pictures/panel-triangle-upright.svg")));
         assertFalse(Files.exists(folder.resolve("pictures/panel-square-upright.svg")));
     }
 
     @Test
-    void saysWhatIsWrong(QuarkusMainLauncher launcher, @TempDir Path place) throws IOException {
+    void saysWhatIsWrong(@TempDir Path place) throws Exception {
         Path design = Files.writeString(place.resolve("design.json"), SMALL.formatted("cuboid"));
-        LaunchResult result = launcher.launch(
-                "make", design.toString(), place.resolve("build").toString());
+        CommandRun result =
+                run("make", design.toString(), place.resolve("build").toString());
         assertEquals(1, result.exitCode());
-        assertTrue(result.getErrorOutput().contains("No build can be made of "), result.getErrorOutput());
-        assertTrue(result.getErrorOutput().contains("cuboid"), result.getErrorOutput());
-        LaunchResult help = launcher.launch("make");
+        assertTrue(result.errorOutput().contains("No build can be made of "), result.errorOutput());
+        assertTrue(result.errorOutput().contains("cuboid"), result.errorOutput());
+        CommandRun help = run("make");
         assertEquals(1, help.exitCode());
-        assertTrue(help.getErrorOutput().contains("Usage: make [--replace] FILE_OR_NAME FOLDER"));
+        assertTrue(help.errorOutput().contains("Usage: make [--replace] FILE_OR_NAME FOLDER"));
     }
 }
