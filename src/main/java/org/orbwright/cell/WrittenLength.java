@@ -19,8 +19,9 @@ final class WrittenLength {
     static final String NUMBER = "[0-9]{1,9}(?:[.,][0-9]{0,15})?(?:[eE][+-]?[0-9]{1,2})?|[.,][0-9]{1,15}";
 
     private static final Pattern LENGTH = Pattern.compile(
-            "(?<sign>[+-]?)\\s*(?:(?:(?<whole>[0-9]{1,9})(?:\\s+|\\s*-\\s*))?(?<over>[0-9]{1,6})\\s*/\\s*(?<under>[0-9]{1,6})|(?<number>"
-                    + NUMBER + "))" + "\\s*(?<unit>mm|cm|m|in|inch|inches|\"|\u2033|)",
+            "(?<sign>[+-]?)\\s*(?:(?:(?<whole>[0-9]{1,9})(?:\\s+|\\s*-\\s*))?"
+                    + "(?<over>[0-9]{1,6})\\s*/\\s*(?<under>[0-9]{1,6})|(?<number>" + NUMBER + "))"
+                    + "\\s*(?<unit>mm|cm|m|in|inch|inches|\"|\u2033|)",
             Pattern.CASE_INSENSITIVE);
 
     /** The single signs for fractions in Unicode's blocks Latin-1 Supplement and Number Forms. */

@@ -102,9 +102,8 @@ final class AssemblyFindings {
                     "A stage of " + work + " takes " + atLeast(time) + " for " + seams(largest)
                             + (largest == 1 ? "" : " that close at once") + ", longer than the glue's open time of "
                             + atMost(glue.openTime())
-                            + ". Get more hands, or a glue that stays open longer. Every stage fits into an open time"
-                            + " of "
-                            + atLeast(needed) + ".",
+                            + ". Get more hands, or a glue that stays open longer."
+                            + " Every stage fits into an open time of " + atLeast(needed) + ".",
                     OPEN_TIME));
         } else if (stages.size() > 1) {
             findings.add(FindingCode.STAGES_ADDED.note(

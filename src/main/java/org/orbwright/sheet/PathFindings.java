@@ -33,8 +33,7 @@ final class PathFindings {
         if (request.cutter().shape() != CutterShape.BALL) {
             findings.add(FindingCode.CUTS_AT_CENTRE.warn(
                     "The cutter goes straight down into the wood by up to a pass's depth. Many flat and"
-                            + " bull-nose cutters"
-                            + " do not cut at their centre. Do not use them for that.",
+                            + " bull-nose cutters do not cut at their centre. Do not use them for that.",
                     "/path/cutter/shape"));
         }
         SphereSizing sphere = SphereCalculator.calculate(design);

@@ -99,7 +99,8 @@ final class YieldFindings {
                         + (twins
                                 ? "An even number of copies uses both sets, as twins. Sets MIXED uses both in each"
                                         + " sphere."
-                                : "Sets MIXED uses both in each sphere. TWINS uses both with an even number of copies."),
+                                : "Sets MIXED uses both in each sphere. TWINS uses both with an even number of"
+                                        + " copies."),
                 twins ? "/copies" : "/sets");
     }
 

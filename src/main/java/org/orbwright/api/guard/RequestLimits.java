@@ -43,7 +43,7 @@ public class RequestLimits {
         } else if (headerSize(request) > limits.headers()) {
             String detail = "The headers have more than " + limits.headers() + " characters together.";
             EarlyRefusal.send(request, Problem.of(ProblemKind.HEADERS_TOO_LARGE, detail, request.path(), List.of()));
-        } else if (bodySize(request) > limits.body() && bodySize(request) > mostOf(request)) {
+        } else if (bodySize(request) > 0 && bodySize(request) > mostOf(request)) {
             String detail =
                     "The body has " + bodySize(request) + " bytes. At most " + mostOf(request) + " are accepted.";
             EarlyRefusal.send(request, Problem.of(ProblemKind.BODY_TOO_LARGE, detail, request.path(), List.of()));

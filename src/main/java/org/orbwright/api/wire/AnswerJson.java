@@ -55,7 +55,7 @@ public final class AnswerJson {
                 .annotationIntrospector(new Descriptions(unit))
                 .visibility(PropertyAccessor.ALL, Visibility.NONE)
                 .visibility(PropertyAccessor.FIELD, Visibility.ANY)
-                .addModule(new SimpleModule().addSerializer(LengthUnit.class, new Symbol()))
+                .addModule(new SimpleModule().addSerializer(new Constant()))
                 .build();
         mapper.getSerializerProvider().setNullValueSerializer(new Lacking());
         return mapper;
@@ -77,8 +77,12 @@ public final class AnswerJson {
 
         @Override
         public Object findContentSerializer(Annotated member) {
-            return member instanceof AnnotatedField field
-                    ? serializer(field, FieldRules.of(component(field)).element())
+            boolean isList =
+                    member instanceof AnnotatedField && member.getType().isCollectionLikeType();
+            return isList
+                    ? serializer(
+                            (AnnotatedField) member,
+                            member.getType().getContentType().getRawClass())
                     : null;
         }
 
@@ -137,16 +141,16 @@ public final class AnswerJson {
         }
     }
 
-    private static final class Symbol extends StdScalarSerializer<LengthUnit> {
+    private static final class Constant extends StdScalarSerializer<Enum<?>> {
         private static final long serialVersionUID = 1L;
 
-        Symbol() {
-            super(LengthUnit.class);
+        Constant() {
+            super(Enum.class, false);
         }
 
         @Override
-        public void serialize(LengthUnit unit, JsonGenerator json, SerializerProvider provider) throws IOException {
-            json.writeString(unit.symbol());
+        public void serialize(Enum<?> constant, JsonGenerator json, SerializerProvider provider) throws IOException {
+            json.writeString(WireNames.of(constant));
         }
     }
 
