@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -18,6 +19,7 @@ import org.orbwright.sheet.SheetCalculator;
 @Path("/load/prepared")
 @Consumes(MediaType.APPLICATION_JSON)
 @Produces(MediaType.APPLICATION_JSON)
+@NonBlocking
 public class PreparedResource {
     private static volatile byte[] prepared;
 

@@ -2,6 +2,7 @@ package org.orbwright.api;
 
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -36,6 +37,7 @@ public final class Batch {
     private final String part;
     private final Function<Document, Answer> answer;
 
+    private long lineEnd;
     private long taken;
     private int number;
     private long problems;
@@ -56,7 +58,7 @@ public final class Batch {
             long most,
             String part,
             Function<Document, Answer> answer) {
-        this.lines = new BufferedInputStream(lines, BUFFER);
+        this.lines = new BufferedInputStream(new InTime(lines), BUFFER);
         this.reader = reader;
         this.limits = limits;
         this.most = most;
@@ -64,8 +66,31 @@ public final class Batch {
         this.answer = answer;
     }
 
+    /** Fails when bytes come in, but no line with a document is complete in time. */
+    private final class InTime extends FilterInputStream {
+        InTime(InputStream lines) {
+            super(lines);
+        }
+
+        @Override
+        public int read(byte[] bytes, int from, int length) throws IOException {
+            int read = super.read(bytes, from, length);
+            if (System.nanoTime() - lineEnd > 0) {
+                String detail = "No line was complete after "
+                        + limits.lineTime().toSeconds() + " s, empty ones aside. The batch ends here.";
+                throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
+            }
+            return read;
+        }
+    }
+
+    private void expectLine() {
+        lineEnd = System.nanoTime() + limits.lineTime().toNanos();
+    }
+
     /** Answers every line. */
     public void answer(OutputStream body, BooleanSupplier left) throws IOException {
+        expectLine();
         while (!ended && !left.getAsBoolean()) {
             ByteArrayOutputStream line = new ByteArrayOutputStream();
             boolean whole;
@@ -78,8 +103,10 @@ public final class Batch {
             }
             if (!whole) {
                 write(body, problem(RequestReader.tooLarge("The line", limits.body())));
+                expectLine();
             } else if (!line.toString(StandardCharsets.ISO_8859_1).isBlank()) {
                 write(body, answer(line.toByteArray()));
+                expectLine();
             }
             if (lines.available() == 0) {
                 // Nothing waits to be read: the caller may wait for this line before sending the next.

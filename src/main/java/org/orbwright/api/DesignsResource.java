@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -28,6 +29,7 @@ import org.orbwright.quantity.Describe;
 @Path("/v1/designs")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Designs", description = "Worked designs to start from.")
+@NonBlocking
 public class DesignsResource {
 
     @GET

@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
@@ -24,6 +25,7 @@ import org.orbwright.xml.Xml;
 @Path(ProblemKind.PAGES)
 @Produces(MediaType.TEXT_HTML)
 @Tag(name = "Problems", description = "What each kind of problem means, and what to do about it.")
+@NonBlocking
 public class ProblemsResource {
 
     @GET

@@ -1,5 +1,7 @@
 package org.orbwright.api;
 
+import io.smallrye.common.annotation.Blocking;
+import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.BeanParam;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -32,6 +34,7 @@ import org.orbwright.solid.SolidSummary;
 @Path("/v1/solids")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Solids", description = "The catalogue of solids that a design may name.")
+@NonBlocking
 public class SolidsResource {
 
     @GET
@@ -68,6 +71,7 @@ public class SolidsResource {
             description = "The solid with each face kind in a tone of its own, in orthographic projection, as SVG or as"
                     + " PNG. Its key names the face kinds.")
     @Heavy
+    @Blocking
     public Response picture(
             @Parameter(
                             description = "The solid's name in the catalogue.",

@@ -1,5 +1,6 @@
 package org.orbwright.api;
 
+import io.smallrye.common.annotation.NonBlocking;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -32,6 +33,7 @@ import org.orbwright.wood.Woods;
 @Path("/v1")
 @Produces(MediaType.APPLICATION_JSON)
 @Tag(name = "Woods", description = "The table of woods, and how the wood of a design moves.")
+@NonBlocking
 public class WoodsResource {
 
     @GET

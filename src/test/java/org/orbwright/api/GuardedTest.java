@@ -80,6 +80,8 @@ class GuardedTest {
                         Map.entry("quarkus.http.access-log.base-file-name", "access"),
                         Map.entry("quarkus.http.read-timeout", "8s"),
                         Map.entry("orbwright.limits.heavy", "1"),
+                        Map.entry("orbwright.limits.share", "4"),
+                        Map.entry("orbwright.limits.line-time", "4s"),
                         Map.entry("orbwright.limits.body-time", "2s"));
             } catch (Exception e) {
                 throw new IllegalStateException(e);

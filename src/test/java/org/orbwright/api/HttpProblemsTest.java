@@ -223,9 +223,23 @@ class HttpProblemsTest {
                 .body("detail", equalTo("The body has 2000000 bytes. At most 1048576 are accepted."));
     }
 
+    /** Only the length tells the end of a body over HTTP/2 early enough. */
+    @Test
+    void bodyWithoutLengthOverHttp2() throws IOException, InterruptedException {
+        HttpResponse<String> answer = send(HttpRequest.newBuilder(sheet)
+                .version(HttpClient.Version.HTTP_2)
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[20]))));
+        Assertions.assertEquals(411, answer.statusCode());
+        Assertions.assertEquals(
+                "Over HTTP/2 the body has to come with the header Content-Length.",
+                Contract.json(answer.body()).path("detail").asText());
+    }
+
     @Test
     void tooLargeBodyInChunks() throws IOException, InterruptedException {
         HttpResponse<String> answer = send(HttpRequest.newBuilder(sheet)
+                .version(HttpClient.Version.HTTP_1_1)
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(new byte[2_000_000]))));
         Assertions.assertEquals(413, answer.statusCode());

@@ -17,6 +17,7 @@ enum ProblemAnswers {
     UNKNOWN_NAME("404", When.NAME, "There is nothing of that name; the nearest names are listed."),
     NOT_ACCEPTABLE("406", When.ALWAYS, "The answer is asked for in a form that it does not come in."),
     BODY_TOO_SLOW("408", When.BODY, "The body came in too slowly."),
+    LENGTH_REQUIRED("411", When.BODY, "The body came over HTTP/2 without the header Content-Length."),
     BODY_TOO_LARGE("413", When.BODY, "The body is larger than is accepted."),
     ADDRESS_TOO_LONG("414", When.ALWAYS, "The address is longer than is accepted."),
     UNSUPPORTED_MEDIA_TYPE("415", When.BODY, "The body is not declared as what the address takes."),

@@ -81,6 +81,12 @@ public class AccessGate {
         }
     }
 
+    /** The name of a caller's key or token, without one the address that it comes from. */
+    static String callerOf(RoutingContext exchange) {
+        String name = exchange.get(CALLER);
+        return name == null ? exchange.request().remoteAddress().hostAddress() : name;
+    }
+
     private static void let(RoutingContext exchange, String name) {
         MDC.put(CALLER, name);
         exchange.put(CALLER, name);

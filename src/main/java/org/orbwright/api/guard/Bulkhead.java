@@ -46,7 +46,7 @@ public class Bulkhead {
     }
 
     private Object inPlace(InvocationContext call) throws Exception {
-        Permits.Permit permit = permits.work().take();
+        Permits.Permit permit = permits.work().take(AccessGate.callerOf(exchange));
         try {
             return call.proceed();
         } finally {

@@ -91,6 +91,13 @@ public class Endpoints {
         return at(path).map(Endpoint::consumed).orElse(MediaType.APPLICATION_JSON);
     }
 
+    /** Whether a document is posted to an address, as a whole and not line by line. */
+    boolean takesDocument(String path) {
+        return at(path).filter(endpoint -> endpoint.methods().contains("POST")
+                        && endpoint.consumed().equals(MediaType.APPLICATION_JSON))
+                .isPresent();
+    }
+
     /** The address with names in braces for what differs from request to request, if there is one. */
     Optional<String> templateAt(String path) {
         return at(path).map(Endpoint::template);

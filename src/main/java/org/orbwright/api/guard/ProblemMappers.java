@@ -67,7 +67,11 @@ public class ProblemMappers {
 
     @ServerExceptionMapper
     public Response refused(RequestException refusal, ContainerRequestContext request) {
-        return answer(Problem.of(refusal, path(request)), request);
+        Response answer = answer(Problem.of(refusal, path(request)), request);
+        if (answer.getStatus() == ProblemKind.BUSY.status()) {
+            answer.getHeaders().putSingle(HttpHeaders.RETRY_AFTER, Integer.toString(refusal.seconds()));
+        }
+        return answer;
     }
 
     @ServerExceptionMapper

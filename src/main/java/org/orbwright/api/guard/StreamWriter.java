@@ -1,5 +1,6 @@
 package org.orbwright.api.guard;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.inject.Instance;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
@@ -8,6 +9,7 @@ import java.io.OutputStream;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Type;
 import java.util.function.BooleanSupplier;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
 import org.jboss.resteasy.reactive.server.spi.ResteasyReactiveResourceInfo;
 import org.jboss.resteasy.reactive.server.spi.ServerHttpResponse;
 import org.jboss.resteasy.reactive.server.spi.ServerMessageBodyWriter;
@@ -51,7 +53,8 @@ public abstract class StreamWriter<T> implements ServerMessageBodyWriter<T> {
 
     @Override
     public void writeResponse(T answer, Type genericType, ServerRequestContext context) throws IOException {
-        Permits.Permit permit = permits.get().streams().take();
+        RoutingContext exchange = ((ResteasyReactiveRequestContext) context).unwrap(RoutingContext.class);
+        Permits.Permit permit = permits.get().streams().take(AccessGate.callerOf(exchange));
         try {
             stream(answer, context);
         } finally {

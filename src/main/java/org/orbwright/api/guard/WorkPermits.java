@@ -14,6 +14,8 @@ import org.orbwright.api.wire.Limits;
 public class WorkPermits {
     private static final int FEWEST = 4;
     private static final int STREAMS_PER_PERMIT = 4;
+    /** How many callers it takes to hold all places for answers of many lines. */
+    private static final int SHARES = 4;
 
     private final Permits work;
     private final Permits streams;
@@ -21,8 +23,10 @@ public class WorkPermits {
     WorkPermits(Limits limits, MeterRegistry meters) {
         int processors = Runtime.getRuntime().availableProcessors();
         int most = limits.heavy() > 0 ? limits.heavy() : Math.max(FEWEST, 2 * processors);
-        work = new Permits("long work", most);
-        streams = new Permits("answers of many lines", most * STREAMS_PER_PERMIT);
+        work = new Permits("long work", most, Integer.MAX_VALUE);
+        int lines = most * STREAMS_PER_PERMIT;
+        int share = limits.share() > 0 ? limits.share() : lines / SHARES;
+        streams = new Permits("answers of many lines", lines, share);
         meters.gauge("orbwright.heavy.places.free", work, Permits::free);
         meters.gauge("orbwright.stream.places.free", streams, Permits::free);
     }

@@ -29,6 +29,14 @@ public interface Limits {
     @WithDefault("0")
     int heavy();
 
+    /** Answers of many lines that one caller may take at once; a quarter of all places for them if this is 0. */
+    @WithDefault("0")
+    int share();
+
+    /** How long a batch waits for its next line; empty lines do not count. */
+    @WithDefault("30s")
+    Duration lineTime();
+
     /** How long a body may take to come in. */
     @WithDefault("30s")
     Duration bodyTime();

@@ -42,6 +42,10 @@ public enum ProblemKind {
             408,
             "The body came in too slowly",
             "Send the whole document at once, without pauses. The keeper of the service sets how long a body may take."),
+    LENGTH_REQUIRED(
+            411,
+            "The length of the body is missing",
+            "Send the header Content-Length, or use HTTP/1.1. Most programs do so by themselves."),
     BODY_TOO_LARGE(
             413,
             "The body is too large",

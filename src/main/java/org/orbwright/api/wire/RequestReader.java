@@ -11,9 +11,9 @@ import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.ext.Provider;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
@@ -44,16 +44,11 @@ public class RequestReader implements ServerMessageBodyReader<Document> {
     /** The property of a request under which the document is left for its answer. */
     public static final String DOCUMENT = "orbwright.document";
 
-    /** Bytes that are read at once. */
-    private static final int PART = 8192;
-
     private final Validator validator;
-    private final Limits limits;
     private final DesignMetrics metrics;
 
-    RequestReader(Validator validator, Limits limits, DesignMetrics metrics) {
+    RequestReader(Validator validator, DesignMetrics metrics) {
         this.validator = validator;
-        this.limits = limits;
         this.metrics = metrics;
     }
 
@@ -85,31 +80,13 @@ public class RequestReader implements ServerMessageBodyReader<Document> {
         return readBody(body);
     }
 
-    private Document readBody(InputStream stream) {
-        byte[] body = readInTime(stream);
-        if (body.length > limits.body()) {
-            throw tooLarge("The body", limits.body());
+    /** Bodies were collected, and held to the limits, before. */
+    private Document readBody(InputStream body) {
+        try {
+            return readCounted(body.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return readCounted(body);
-    }
-
-    /** At most one byte more than is accepted; callers that send a little now and then would hold a worker for ever. */
-    private byte[] readInTime(InputStream stream) {
-        long end = System.nanoTime() + limits.bodyTime().toNanos();
-        ByteArrayOutputStream body = new ByteArrayOutputStream();
-        byte[] part = new byte[PART];
-        CallerInput in = new CallerInput(stream);
-        int read = in.read(part, 0, PART);
-        while (read >= 0 && body.size() <= limits.body()) {
-            body.write(part, 0, Math.min(read, limits.body() + 1 - body.size()));
-            if (System.nanoTime() > end) {
-                String detail =
-                        "The body was not complete after " + limits.bodyTime().toSeconds() + " s.";
-                throw new RequestException(ProblemKind.BODY_TOO_SLOW, detail, List.of());
-            }
-            read = in.read(part, 0, PART);
-        }
-        return body.toByteArray();
     }
 
     /** The refusal of a body, or a line of a batch, that is too long. */
