@@ -3,17 +3,13 @@ package org.orbwright.drawing;
 import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
-import com.github.weisj.jsvg.view.ViewBox;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.image.BufferedImage;
+import java.awt.image.RenderedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.Semaphore;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -35,49 +31,96 @@ public final class PngRenderer {
         ImageIO.setUseCache(false);
     }
 
+    /** What a dot takes while its strip is drawn. */
     private static final int BYTES_PER_DOT = 4;
-    private static final int KIBIBYTE = 1024;
 
-    /** The memory that all pictures may take together, a quarter of all, in KiB. */
-    private static final int MOST =
-            (int) Math.min(Integer.MAX_VALUE, Runtime.getRuntime().maxMemory() / 4 / KIBIBYTE);
+    /**
+     * How many dots share a byte of the file, at worst: a lit sphere, whose tones run into each other, takes a byte for
+     * six. For a moment there are two copies of the file.
+     */
+    private static final int DOTS_PER_BYTE = 3;
 
-    private static final Semaphore MEMORY = new Semaphore(MOST, true);
+    /** What the SVG's text, its bytes and the document read from them take for a character, measured as 6 to 8. */
+    private static final int BYTES_PER_CHARACTER = 8;
+
+    /**
+     * A quarter of all memory. What is in use before anybody asks for anything (24 MB) and other work need the rest.
+     */
+    private static final PictureMemory MEMORY =
+            new PictureMemory(Runtime.getRuntime().maxMemory() / 4);
 
     private PngRenderer() {}
 
     /**
      * The drawing as a PNG file of a width in dots; the height follows from the sheet. Large pictures wait for each
-     * other: a few of the largest at once would take all memory.
+     * other, and take memory until they are closed.
+     *
+     * @throws PictureMemoryException if there is not the memory for it
      */
-    public static byte[] render(Drawing drawing, int width) {
-        int height = (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));
-        int memory = (int) Math.min(MOST, (long) width * height * BYTES_PER_DOT / KIBIBYTE);
-        MEMORY.acquireUninterruptibly(memory);
+    public static Picture render(Drawing drawing, int width) {
+        return render(drawing, width, MEMORY);
+    }
+
+    static Picture render(Drawing drawing, int width, PictureMemory memory) {
+        byte[] svg = SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
+        if (!memory.holds(need(drawing, svg, width))) {
+            throw PictureMemoryException.tooLarge(widest(drawing, svg, width, memory));
+        }
+        PictureMemory.Share share = memory.take(need(drawing, svg, width));
+        boolean done = false;
         try {
-            return render(drawing, width, height);
+            Picture picture = new Picture(draw(drawing, svg, width), share);
+            done = true;
+            return picture;
         } finally {
-            MEMORY.release(memory);
+            if (!done) {
+                share.keep(0);
+            }
         }
     }
 
-    private static byte[] render(Drawing drawing, int width, int height) {
+    private static int height(Drawing drawing, int width) {
+        return (int) Math.max(1, Math.round(width * drawing.height() / drawing.width()));
+    }
+
+    /** The bytes that are taken at most while a picture is made. */
+    private static long need(Drawing drawing, byte[] svg, int width) {
+        int height = height(drawing, width);
+        return BYTES_PER_DOT * StripImage.dots(width, height)
+                + (long) width * height / DOTS_PER_BYTE
+                + (long) BYTES_PER_CHARACTER * svg.length;
+    }
+
+    private static int widest(Drawing drawing, byte[] svg, int width, PictureMemory memory) {
+        int fits = 0;
+        int over = width;
+        while (over - fits > 1) {
+            int middle = (fits + over) / 2;
+            if (memory.holds(need(drawing, svg, middle))) {
+                fits = middle;
+            } else {
+                over = middle;
+            }
+        }
+        return fits;
+    }
+
+    private static byte[] draw(Drawing drawing, byte[] svg, int width) {
         try {
-            BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-            Graphics2D graphics = image.createGraphics();
-            graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            load(drawing).render(null, graphics, new ViewBox(0, 0, width, height));
-            graphics.dispose();
+            SVGDocument document =
+                    new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
+            if (document == null) {
+                throw new IllegalStateException("The drawing is no SVG document: " + drawing.title());
+            }
             ByteArrayOutputStream png = new ByteArrayOutputStream();
-            write(image, drawing, png);
+            write(new StripImage(document, width, height(drawing, width)), drawing, png);
             return png.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static void write(BufferedImage image, Drawing drawing, OutputStream png) throws IOException {
+    private static void write(RenderedImage image, Drawing drawing, OutputStream png) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(png)) {
             IIOMetadata metadata =
@@ -104,14 +147,5 @@ public final class PngRenderer {
         text.setAttribute("translatedKeyword", "");
         text.setAttribute("text", XmlText.legal(words));
         return text;
-    }
-
-    private static SVGDocument load(Drawing drawing) {
-        byte[] svg = SvgWriter.write(drawing).getBytes(StandardCharsets.UTF_8);
-        SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(svg), null, LoaderContext.createDefault());
-        if (document == null) {
-            throw new IllegalStateException("The drawing is no SVG document: " + drawing.title());
-        }
-        return document;
     }
 }

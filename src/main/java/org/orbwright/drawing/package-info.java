@@ -21,6 +21,7 @@
  * <p><b>Marks on a blank</b> are full lines with the far side of each kerf dashed, as both sides are wanted wood. A
  * quarter of each ring gauge is printed where that saves a page. It is turned about two lines at right angles.
  *
- * <p><b>Large pictures wait for memory</b> ({@link org.orbwright.drawing.PngRenderer}).
+ * <p><b>Pictures of dots are drawn in strips</b> ({@link org.orbwright.drawing.StripImage}), so that the largest take
+ * little more memory than their files. They wait for memory, which is reckoned before they are drawn.
  */
 package org.orbwright.drawing;

@@ -86,7 +86,8 @@ class EveryDrawingTest {
 
     static BufferedImage image(Drawing drawing, int width) {
         try {
-            return ImageIO.read(new ByteArrayInputStream(PngRenderer.render(drawing, width)));
+            return ImageIO.read(
+                    new ByteArrayInputStream(PngRenderer.render(drawing, width).bytes()));
         } catch (IOException e) {
             throw new AssertionError(e);
         }

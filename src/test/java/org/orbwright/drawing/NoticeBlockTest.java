@@ -139,7 +139,7 @@ class NoticeBlockTest {
     @Test
     void aPictureOfDotsHasItsDescriptionInTheFile() {
         Drawing told = plain().with(List.of(STOP, WARN));
-        Map<String, String> texts = PngTexts.of(PngRenderer.render(told, 200));
+        Map<String, String> texts = PngTexts.of(PngRenderer.render(told, 200).bytes());
         assertEquals(Map.of("Title", told.title(), "Description", told.description()), texts);
         assertTrue(texts.get("Description").startsWith(STOP.line() + " " + WARN.line() + " "));
     }

@@ -1,5 +1,6 @@
 package org.orbwright.api.query;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Request;
@@ -60,6 +61,9 @@ public class OutlineQuery {
     @Context
     Request request;
 
+    @Context
+    RoutingContext exchange;
+
     /** Writes outlines, and what they tell, in the form that is asked for. */
     public Response answer(Design design, List<Notice> notices, Supplier<OutlineSheet> sheet) {
         return answer(
@@ -86,7 +90,7 @@ public class OutlineQuery {
             case CUT ->
                 Response.ok(CutWriter.write(outline.get(), wanted, notices), form.type() + ";charset=UTF-8")
                         .build();
-            default -> PictureQuery.written(form, drawing.get().with(notices), width);
+            default -> PictureQuery.written(form, drawing.get().with(notices), width, exchange);
         };
     }
 }

@@ -1,5 +1,6 @@
 package org.orbwright.api.query;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.Request;
@@ -8,7 +9,12 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
+import org.orbwright.api.wire.ProblemKind;
+import org.orbwright.api.wire.RequestException;
+import org.orbwright.design.Violation;
 import org.orbwright.drawing.Drawing;
+import org.orbwright.drawing.Picture;
+import org.orbwright.drawing.PictureMemoryException;
 import org.orbwright.drawing.PngRenderer;
 import org.orbwright.drawing.SvgWriter;
 import org.orbwright.notice.Notice;
@@ -36,9 +42,12 @@ public class PictureQuery {
     @Context
     Request request;
 
+    @Context
+    RoutingContext exchange;
+
     /** Writes a picture, and what it tells, in the form that is asked for. */
     public Response answer(Drawing drawing, List<Notice> notices) {
-        return written(Format.wanted(format, request, FORMS), drawing.with(notices), width);
+        return written(Format.wanted(format, request, FORMS), drawing.with(notices), width, exchange);
     }
 
     /** Only a PNG has dots. */
@@ -49,12 +58,41 @@ public class PictureQuery {
     }
 
     /** A picture in a form. */
-    static Response written(Format form, Drawing drawing, String width) {
+    static Response written(Format form, Drawing drawing, String width, RoutingContext exchange) {
         refuseUselessWidth(form, width);
         int dots = Query.width(width, DEFAULT_WIDTH);
         return form == Format.PNG
-                ? Response.ok(PngRenderer.render(drawing, dots), form.type()).build()
+                ? Response.ok(png(drawing, dots, exchange), form.type()).build()
                 : Response.ok(SvgWriter.write(drawing), form.type() + ";charset=UTF-8")
                         .build();
+    }
+
+    /** Its memory is given back when the answer has gone out, or the caller has. */
+    private static byte[] png(Drawing drawing, int dots, RoutingContext exchange) {
+        try {
+            Picture picture = PngRenderer.render(drawing, dots);
+            exchange.addEndHandler(end -> picture.close());
+            // Whoever has left before is not told of.
+            if (exchange.response().closed()) {
+                picture.close();
+            }
+            return picture.bytes();
+        } catch (PictureMemoryException e) {
+            throw e.passes() ? busy() : tooLarge(dots, e.widest());
+        }
+    }
+
+    private static RequestException busy() {
+        String detail = "Other pictures hold the memory; ask again in a second.";
+        return new RequestException(ProblemKind.BUSY, detail, List.of());
+    }
+
+    private static RequestException tooLarge(int dots, int widest) {
+        String allowed = "at most " + widest + " in this service's memory";
+        String message = "width must be " + allowed + ", but is " + dots + ".";
+        return new RequestException(
+                ProblemKind.PICTURE_TOO_LARGE,
+                message,
+                List.of(new Violation("width", "TOO_LARGE", message, String.valueOf(dots), allowed)));
     }
 }

@@ -65,6 +65,10 @@ public enum ProblemKind {
             422,
             "The document lacks what this answer depends on",
             "Each violation names a field to add. /v1/sheet and /v1/build answer what depends on nothing else."),
+    PICTURE_TOO_LARGE(
+            422,
+            "The picture takes more memory than the service has",
+            "Ask for a smaller width: the detail says which one fits. A picture as SVG takes little memory."),
     HEADERS_TOO_LARGE(431, "The headers are too large", "Send fewer or shorter headers. Cookies are of no use here."),
     INTERNAL_ERROR(
             500,
