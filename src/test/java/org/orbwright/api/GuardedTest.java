@@ -32,7 +32,6 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.orbwright.api.guard.QueryFreeSpans;
 import org.orbwright.api.wire.Problem;
 
 /**
@@ -287,28 +286,6 @@ class GuardedTest {
         assertTrue(metrics.contains("orbwright_request_size_bytes_count"));
         assertTrue(metrics.contains("http_server_requests_seconds_bucket{method=\"POST\""));
         assertTrue(metrics.contains("orbwright_heavy_places_free 1.0"));
-    }
-
-    /** The caller's trace goes on (W3C Trace Context), under the address's pattern, and tells nothing of the design. */
-    @Test
-    void tracesGoOnAndTellNothingOfADesign() throws Exception {
-        String trace = "4bf92f3577b34da6a3ce929d0e0e4736";
-        given().header("X-API-Key", KEY)
-                .header("traceparent", "00-" + trace + "-00f067aa0ba902b7-01")
-                .get("/v1/cell/blade-tilt?solid=icosahedron")
-                .then()
-                .statusCode(200);
-        String id = new String(HexFormat.of().parseHex(trace), StandardCharsets.ISO_8859_1);
-        String received = "";
-        for (int i = 0; i < 100 && !received.contains(id); i++) {
-            Thread.sleep(100);
-            received = new String(
-                    given().get(System.getProperty("test.traces")).asByteArray(), StandardCharsets.ISO_8859_1);
-        }
-        assertTrue(received.contains(id), "the trace has not arrived");
-        assertTrue(received.contains("GET /v1/cell/{cell}"), received);
-        assertTrue(received.contains(QueryFreeSpans.LEFT_OUT), received);
-        assertFalse(received.contains("icosahedron"), received);
     }
 
     static Chunked keyed(Socket socket, String path, String type) throws IOException {
