@@ -5,8 +5,11 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -39,6 +42,9 @@ final class ApiKeys {
 
     /** What tells a changed file: a copy may keep the time of its original. */
     private record Version(FileTime time, long size) {
+        /** Of a file that is not there, or cannot be looked at. */
+        static final Version NONE = new Version(FileTime.fromMillis(0), -1);
+
         static Version of(Path file) throws IOException {
             return new Version(Files.getLastModifiedTime(file), Files.size(file));
         }
@@ -54,6 +60,7 @@ final class ApiKeys {
         try {
             read = Version.of(file);
             known = keys();
+            warnOfWriters();
         } catch (IOException e) {
             throw new IllegalStateException("The file of keys " + file + " (orbwright.access.keys) cannot be read.", e);
         }
@@ -72,7 +79,10 @@ final class ApiKeys {
         return Optional.ofNullable(found);
     }
 
-    /** A file that is wrong changes nothing, which is said once: the keys that were read before stay. */
+    /**
+     * A file that is wrong or missing changes nothing, which is said once: the keys that were read before stay. A file
+     * is missing for a moment when another one takes its place.
+     */
     private void lookAgain() {
         long now = System.nanoTime();
         if (now - looked < LOOK_NANOS) {
@@ -85,9 +95,23 @@ final class ApiKeys {
                 read = changed;
                 known = keys();
                 Log.infof("Read %d keys from %s", known.size(), file);
+                warnOfWriters();
+            }
+        } catch (NoSuchFileException e) {
+            if (!read.equals(Version.NONE)) {
+                read = Version.NONE;
+                Log.errorf("The file of keys %s is missing, the keys read before stay until it is back.", file);
             }
         } catch (IOException | IllegalStateException e) {
             Log.errorf("The file of keys %s cannot be used, the keys read before stay: %s", file, e.getMessage());
+        }
+    }
+
+    /** Whoever may write the file lets in whom he likes. Only some systems tell. */
+    private void warnOfWriters() throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+        if (view != null && view.readAttributes().permissions().contains(PosixFilePermission.OTHERS_WRITE)) {
+            Log.warnf("Everybody on this machine may write the file of keys %s; take that right away.", file);
         }
     }
 
