@@ -56,6 +56,7 @@ public class BodiesResource {
                     + " axis, its inner face at height 0.")
     public Response segment(
             Document document, @BeanParam FaceQuery face, @BeanParam SegmentQuery segment, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         return query.answer(
@@ -74,6 +75,7 @@ public class BodiesResource {
                     "The first panel of a face kind with its bevel and land: its centre over the origin, the first"
                             + " base towards the negative second axis, its inner face at height 0.")
     public Response panel(Document document, @BeanParam FaceQuery face, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         String kind = face.panel(checked).face();
         return query.answer(
@@ -88,6 +90,7 @@ public class BodiesResource {
             description = "The glued-up solid as if it were full, as one part around the origin: what a CAM program"
                     + " takes for the stock.")
     public Response solid(Document document, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         return query.answerOne(SheetCalculator.turned(document), checked, "solid", () -> BodyCalculator.solid(checked));
     }
@@ -99,6 +102,7 @@ public class BodiesResource {
             summary = "The glued-up solid with its hollow",
             description = "All bevelled panels glued together, around the origin.")
     public Response shell(Document document, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         return query.answer(
                 SheetCalculator.turned(document), checked, null, options -> BodyCalculator.shell(checked, options));
@@ -112,6 +116,7 @@ public class BodiesResource {
             description = "The wood that is left of all panels on the finished sphere, around the origin. Its triangles"
                     + " lie inside what is round, none deeper than the deviation.")
     public Response sphere(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         return query.answer(
                 SheetCalculator.turned(document),
@@ -138,6 +143,7 @@ public class BodiesResource {
                     String thickness,
             @BeanParam DeviationQuery deviation,
             @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.turning(document);
         Seat seat = DesignQuery.seat(told.turning(), end);
@@ -157,6 +163,7 @@ public class BodiesResource {
             summary = "The wood that is cut out for an inlay",
             description = "The pocket as a body, where the bevelled panel's body has its panel.")
     public Response pocket(Document document, @BeanParam DeviationQuery deviation, @BeanParam BodyQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.pocket(document);
         ShapeRequest shape = told.document().inlays().shape();

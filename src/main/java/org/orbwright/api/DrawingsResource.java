@@ -56,6 +56,8 @@ import org.orbwright.sheet.SheetCalculator;
 public class DrawingsResource {
     static final String SVG = Format.SVG_TYPE;
     static final String PNG = Format.PNG_TYPE;
+    /** More than any plan has: a wrong number is refused before the plan is searched for. */
+    private static final int MOST_BOARDS = 100_000;
 
     @POST
     @Path("/sphere")
@@ -107,6 +109,7 @@ public class DrawingsResource {
                     @QueryParam("light")
                     String light,
             @BeanParam PictureQuery query) {
+        query.check();
         Design design = Design.of(document.design());
         SphereLook look = new SphereLook(
                 Math.toRadians(Query.number("azimuth", azimuth, -360, 360, "25")),
@@ -144,6 +147,7 @@ public class DrawingsResource {
                     @QueryParam(Stations.NAME)
                     String stations,
             @BeanParam PictureQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         int count = Query.whole(Stations.NAME, stations, Stations.FEWEST, Stations.MOST, "31");
         String kind = face.panel(checked).face();
@@ -170,6 +174,7 @@ public class DrawingsResource {
                     @QueryParam("face")
                     String face,
             @BeanParam PictureQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Drawing drawing = Query.isEmpty(face)
                 ? SectionDrawing.draw(checked)
@@ -194,6 +199,8 @@ public class DrawingsResource {
                     @QueryParam("board")
                     String board,
             @BeanParam PictureQuery query) {
+        query.check();
+        Query.whole("board", board, 1, MOST_BOARDS, "1");
         Answer told = SheetCalculator.stock(document);
         int number = Query.whole("board", board, 1, BoardDrawing.count(told.stock()), "1");
         return query.answer(BoardDrawing.draw(Design.of(document.design()), told.stock(), number), told.notices());
@@ -210,6 +217,7 @@ public class DrawingsResource {
                     + " asks for. Every free edge has the number of the panel that it is glued to. The panels fold"
                     + " away from the tape: turn the taped sheet over, then fold up.")
     public Response net(Document document, @BeanParam SetQuery set, @BeanParam PictureQuery query) {
+        query.check();
         Design design = Design.of(document.design());
         return query.answer(
                 NetDrawing.draw(
@@ -237,6 +245,7 @@ public class DrawingsResource {
                     @QueryParam("cut")
                     String cut,
             @BeanParam PictureQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         String letter = segment.piece(panel).segment();

@@ -49,6 +49,7 @@ public class OutlinesResource {
                     + " bands, on a layer each.")
     public Response panel(
             Document document, @BeanParam FaceQuery face, @BeanParam SetQuery set, @BeanParam OutlineQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         String kind = face.panel(checked).face();
         BandSet asked = checked.set(set.asked());
@@ -73,6 +74,7 @@ public class OutlinesResource {
             @BeanParam SegmentQuery segment,
             @BeanParam SetQuery set,
             @BeanParam OutlineQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Panel panel = face.panel(checked);
         Piece piece = segment.piece(panel);
@@ -95,6 +97,7 @@ public class OutlinesResource {
             Document document,
             @Parameter(description = DesignQuery.END, example = "HEAD") @QueryParam("end") String end,
             @BeanParam OutlineQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.turning(document);
         Seat seat = DesignQuery.seat(told.turning(), end);
@@ -112,6 +115,7 @@ public class OutlinesResource {
             description = "For each chord that the request lists a ring gauge, and a template whose hollow edge has the"
                     + " sphere's radius. As DXF (ASCII), with true arcs.")
     public Response templates(Document document, @BeanParam OutlineQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.turning(document);
         return query.answer(checked, told.notices(), () -> LatheOutlines.templates(checked, told.turning()));
@@ -125,6 +129,7 @@ public class OutlinesResource {
             description = "The pocket on its panel, seen from outside. As DXF (ASCII),"
                     + " the panel's centre at the origin.")
     public Response pocket(Document document, @BeanParam OutlineQuery query) {
+        query.check();
         Design checked = Design.of(document.design());
         Answer told = SheetCalculator.pocket(document);
         return query.answer(

@@ -80,6 +80,7 @@ public class SolidsResource {
                     @PathParam("solid")
                     String solid,
             @BeanParam PictureQuery query) {
+        query.check();
         return query.answer(SolidDrawing.draw(named(solid)), List.of());
     }
 

@@ -84,6 +84,13 @@ public class BodyQuery {
     @Context
     Request request;
 
+    /** Refuses a wrong form, unit, set or division, before anything is worked out. */
+    public void check() {
+        FileUnit.check(unit, Format.wanted(format, request, FORMS));
+        SetQuery.asked(set);
+        Query.constant(PARTS, parts, Parts.class, Parts.WOODS);
+    }
+
     /**
      * Makes a body of all woods and writes it in the form that is asked for.
      *

@@ -13,6 +13,11 @@ final class FileUnit {
 
     private FileUnit() {}
 
+    /** Refuses a wrong unit, or one where a form leaves no choice. */
+    static void check(String unit, Format form) {
+        asked(unit, form, LengthUnit.MM);
+    }
+
     /** The unit that is asked for, or that of the design; refused where a form leaves no choice. */
     static LengthUnit asked(String unit, Format form, LengthUnit designs) {
         if (!WITH_CHOICE.contains(form)) {

@@ -64,6 +64,17 @@ public class OutlineQuery {
     @Context
     RoutingContext exchange;
 
+    /** Refuses a wrong form or what does not go with it, before anything is worked out. */
+    public void check() {
+        Format form = Format.wanted(format, request, FORMS);
+        PictureQuery.check(form, width);
+        FileUnit.check(unit, form);
+        if (form != Format.DXF) {
+            Query.leftOut(RELEASE, release, "of what is not a DXF");
+        }
+        Query.constant(RELEASE, release, DxfRelease.class, DxfRelease.R2000);
+    }
+
     /** Writes outlines, and what they tell, in the form that is asked for. */
     public Response answer(Design design, List<Notice> notices, Supplier<OutlineSheet> sheet) {
         return answer(
@@ -77,11 +88,7 @@ public class OutlineQuery {
     public Response answer(
             LengthUnit designs, List<Notice> notices, Supplier<Drawing> drawing, Supplier<Outline> outline) {
         Format form = Format.wanted(format, request, FORMS);
-        PictureQuery.refuseUselessWidth(form, width);
         LengthUnit wanted = FileUnit.asked(unit, form, designs);
-        if (form != Format.DXF) {
-            Query.leftOut(RELEASE, release, "of what is not a DXF");
-        }
         DxfRelease asked = Query.constant(RELEASE, release, DxfRelease.class, DxfRelease.R2000);
         return switch (form) {
             case DXF ->

@@ -45,13 +45,25 @@ public class PictureQuery {
     @Context
     RoutingContext exchange;
 
+    /** Refuses a wrong form or width, before anything is worked out. */
+    public void check() {
+        check(Format.wanted(format, request, FORMS), width);
+    }
+
+    /** The same for a form. */
+    static void check(Format form, String width) {
+        refuseUselessWidth(form, width);
+        Query.width(width, DEFAULT_WIDTH);
+    }
+
     /** Writes a picture, and what it tells, in the form that is asked for. */
     public Response answer(Drawing drawing, List<Notice> notices) {
+        check();
         return written(Format.wanted(format, request, FORMS), drawing.with(notices), width, exchange);
     }
 
     /** Only a PNG has dots. */
-    static void refuseUselessWidth(Format form, String width) {
+    private static void refuseUselessWidth(Format form, String width) {
         if (form != Format.PNG && width != null && !width.isEmpty()) {
             throw Query.refuse("width", "USELESS", width, "left out of what is not a PNG");
         }
@@ -59,7 +71,6 @@ public class PictureQuery {
 
     /** A picture in a form. */
     static Response written(Format form, Drawing drawing, String width, RoutingContext exchange) {
-        refuseUselessWidth(form, width);
         int dots = Query.width(width, DEFAULT_WIDTH);
         return form == Format.PNG
                 ? Response.ok(png(drawing, dots, exchange), form.type()).build()
