@@ -14,4 +14,22 @@ public interface Access {
     /** Whether bearer tokens of an OpenID Connect provider (quarkus.oidc.auth-server-url) are taken. */
     @WithDefault("false")
     boolean tokens();
+
+    /** Who may read /q/metrics. */
+    @WithDefault("as-all")
+    Opening metrics();
+
+    /** Who may read the contract at /q/openapi and its page at /q/swagger-ui. */
+    @WithDefault("as-all")
+    Opening contract();
+
+    /** How far an address of the keeper's is open. */
+    enum Opening {
+        /** To everybody, or to whoever has a key or a token where one is asked for. */
+        AS_ALL,
+        /** To everybody. */
+        OPEN,
+        /** To nobody. */
+        OFF
+    }
 }

@@ -15,6 +15,7 @@ import jakarta.enterprise.inject.Instance;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jboss.logging.MDC;
 import org.orbwright.api.wire.Problem;
@@ -44,16 +45,21 @@ public class AccessGate {
 
     private final Optional<ApiKeys> keys;
     private final boolean tokens;
+    /** Addresses of the service's keeper, with those below them. */
+    private final Map<String, Access.Opening> openings;
+
     private final Instance<TenantIdentityProvider> provider;
 
     AccessGate(Access access, Instance<TenantIdentityProvider> provider) {
         keys = access.keys().map(ApiKeys::new);
         tokens = access.tokens();
+        openings = Map.of(
+                "/q/metrics", access.metrics(), "/q/openapi", access.contract(), "/q/swagger-ui", access.contract());
         this.provider = provider;
     }
 
     void register(@Observes Filters filters) {
-        if (keys.isPresent() || tokens) {
+        if (keys.isPresent() || tokens || openings.containsValue(Access.Opening.OFF)) {
             filters.register(this::check, BEFORE_WORK);
         }
     }
@@ -61,7 +67,13 @@ public class AccessGate {
     private void check(RoutingContext exchange) {
         HttpServerRequest request = exchange.request();
         String path = exchange.normalizedPath();
-        if (OPEN.stream().anyMatch(open -> path.equals(open) || path.startsWith(open + "/"))) {
+        Access.Opening opening = opening(path);
+        if (opening == Access.Opening.OFF) {
+            String detail = "There is nothing at " + request.path() + ".";
+            EarlyRefusal.send(request, Problem.of(ProblemKind.NOT_FOUND, detail, request.path(), List.of()));
+            return;
+        }
+        if (opening == Access.Opening.OPEN || (keys.isEmpty() && !tokens)) {
             exchange.next();
             return;
         }
@@ -85,6 +97,21 @@ public class AccessGate {
     static String callerOf(RoutingContext exchange) {
         String name = exchange.get(CALLER);
         return name == null ? exchange.request().remoteAddress().hostAddress() : name;
+    }
+
+    private Access.Opening opening(String path) {
+        if (OPEN.stream().anyMatch(open -> isAtOrBelow(path, open))) {
+            return Access.Opening.OPEN;
+        }
+        return openings.entrySet().stream()
+                .filter(entry -> isAtOrBelow(path, entry.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(Access.Opening.AS_ALL);
+    }
+
+    private static boolean isAtOrBelow(String path, String address) {
+        return path.equals(address) || path.startsWith(address + "/");
     }
 
     private static void let(RoutingContext exchange, String name) {
