@@ -12,7 +12,7 @@ import java.util.Map;
  * know. The exit code is 0 if all files are in order, otherwise 1.
  */
 final class StrictParse {
-    private static final String MODEL = "io.fabric8.kubernetes.api.model";
+    private static final String MODEL = "io.fabric8.";
 
     private final List<String> faults = new ArrayList<>();
 
