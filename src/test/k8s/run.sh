@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Renders every kustomization with kubectl and checks what comes out, without a cluster: against the JSON schemas of
+# Renders every kustomization with kubectl, the examples in comments and running.md too, and checks what comes out, without a cluster: against the JSON schemas of
 # Kubernetes and for what names and labels mean (check.mjs), and by typed parsing that lets no unknown field pass
 # (StrictParse.java). Plays rollouts and drains (schedule.mjs). Then breaks a manifest in ways that one of them has to find.
 # Needs kubectl, Maven, a JDK, Node.js with npm. Usage: src/test/k8s/run.sh
@@ -42,6 +42,13 @@ plays() {
   NODE_MODULES_FROM=$work/npm/package.json node "$sources/schedule.mjs" "$@"
 }
 
+# The kustomization that stands at the head of a component.
+write_the_example() {
+  mkdir "$work/with-$1"
+  sed -n '/^#   resources:/,/^#$/{s#path/to/k8s/#../../../k8s/#g;s/^#   //p}' "k8s/components/$1/kustomization.yaml" \
+    >"$work/with-$1/kustomization.yaml"
+}
+
 # The kustomization that running.md shows, with everything switched on, and the image by its digest.
 write_the_documented() {
   mkdir "$work/documented"
@@ -56,9 +63,7 @@ for folder in k8s/base k8s/overlays/shop k8s/overlays/cluster k8s/sweep k8s/over
   kubectl kustomize "$folder" >"$work/rendered/$(basename "$folder").yaml" || fail "$folder cannot be rendered"
 done
 for component in keys ingress gateway metrics; do
-  mkdir "$work/with-$component"
-  printf '%s\n' 'resources: [../../../k8s/overlays/cluster]' "components: [../../../k8s/components/$component]" \
-    >"$work/with-$component/kustomization.yaml"
+  write_the_example "$component"
   kubectl kustomize "$work/with-$component" >"$work/rendered/with-$component.yaml" || fail "components/$component cannot be rendered"
 done
 write_the_documented

@@ -255,7 +255,7 @@ for (const file of process.argv.slice(2)) {
     const what = `${basename(file, ".yaml")}: ${name}`;
     const promised = Math.max(1, steps[0].place - 1);
     if (jam !== undefined || available < promised) process.exitCode = 1;
-    if (jam !== undefined) console.error(`${what}: jams for ever, ${jam} pods wait for a node`);
+    if (jam !== undefined) console.error(`${what}: jams for ever (pods that wait for a node: ${jam})`);
     else if (available < promised) console.error(`${what}: only ${available} available at times`);
     else console.log(`${what}: all placed, at least ${available} available (${states} states)`);
   }
