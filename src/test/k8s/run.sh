@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
-# Renders every kustomization with kubectl, the examples in comments and running.md too, and checks what comes out, without a cluster: against the JSON schemas of
-# Kubernetes and for what names and labels mean (check.mjs), and by typed parsing that lets no unknown field pass
-# (StrictParse.java). Plays rollouts and drains (schedule.mjs). Then breaks a manifest in ways that one of them has to find.
+# Renders every kustomization with kubectl, and those that comments and running.md show. Checks what comes out without a
+# cluster: against the JSON schemas and for what names and labels mean (check.mjs), and by typed parsing that lets no unknown
+# field pass (StrictParse.java). Plays rollouts and drains (schedule.mjs). Then breaks a manifest in ways that one of them has
+# to find.
 # Needs kubectl, Maven, a JDK, Node.js with npm. Usage: src/test/k8s/run.sh
 set -euo pipefail
 shopt -s inherit_errexit
