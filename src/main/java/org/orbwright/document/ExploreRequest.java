@@ -12,11 +12,11 @@ import java.util.List;
 import org.orbwright.design.Copies;
 import org.orbwright.quantity.Describe;
 
-@Describe("A sweep: one or two fields of the design are varied, and numbers of each sheet are answered as a row.")
+@Describe("A sweep: fields of the design are varied, and numbers of each sheet are answered as a row.")
 public record ExploreRequest(
-        @Describe("The one or two fields that are varied; two are combined in all ways, the second fastest.")
+        @Describe("The fields that are varied. They are combined in all ways, the last one fastest.")
         @NotNull
-        @Size(min = 1, max = 2)
+        @Size(min = 1, max = 24)
         List<@NotNull @Valid VaryRequest> vary,
 
         @Describe(
@@ -26,7 +26,7 @@ public record ExploreRequest(
         @Size(min = 1, max = 24)
         List<@NotBlank @Size(max = 200) String> outputs) {
 
-    /** The most designs that a sweep may have. */
+    /** The most designs that a sweep within one request may have. */
     public static final int MAX_DESIGNS = 10_000;
 
     public ExploreRequest {

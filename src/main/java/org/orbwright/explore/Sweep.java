@@ -7,6 +7,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Set;
 import org.orbwright.design.ImpossibleDesignException;
 import org.orbwright.design.Violation;
@@ -43,8 +44,8 @@ public final class Sweep implements Iterator<SweepRow> {
     private final List<RecordPath> outputs;
     private final List<String> fieldNames;
     private final List<String> outputNames;
-    private final int size;
-    private int next;
+    private final long size;
+    private long next;
 
     private Sweep(
             Document document,
@@ -60,7 +61,7 @@ public final class Sweep implements Iterator<SweepRow> {
         this.whole = whole;
         this.values = values;
         this.outputs = outputs;
-        this.size = values.stream().mapToInt(List::size).reduce(1, Math::multiplyExact);
+        this.size = designs(values);
     }
 
     /**
@@ -71,6 +72,15 @@ public final class Sweep implements Iterator<SweepRow> {
      *     designs
      */
     public static Sweep of(Document document) {
+        return of(document, ExploreRequest.MAX_DESIGNS);
+    }
+
+    /**
+     * The same with another limit, for a sweep that is not computed within one request.
+     *
+     * @param most the most designs
+     */
+    public static Sweep of(Document document, long most) {
         ExploreRequest request = Section.EXPLORE.required(document.explore(), "the sweep depends");
         List<Violation> broken = new ArrayList<>();
         List<RecordPath> fields = new ArrayList<>();
@@ -98,16 +108,8 @@ public final class Sweep implements Iterator<SweepRow> {
                 FieldBounds.of(target.component()).check(wanted, path, broken);
             }
         }
-        checkSize(values, broken);
-        if (request.vary().size() == 2
-                && request.vary().get(0).field().equals(request.vary().get(1).field())) {
-            broken.add(new Violation(
-                    "/explore/vary/1/field",
-                    "FIELD_TWICE",
-                    "This field is varied already.",
-                    request.vary().get(1).field(),
-                    "another field"));
-        }
+        checkSize(values, most, broken);
+        checkOnce(request, broken);
         List<RecordPath> outputs = outputs(request, broken);
         if (!broken.isEmpty()) {
             throw new ImpossibleDesignException(broken);
@@ -116,7 +118,7 @@ public final class Sweep implements Iterator<SweepRow> {
     }
 
     /** Number of designs. */
-    public int size() {
+    public long size() {
         return size;
     }
 
@@ -140,12 +142,24 @@ public final class Sweep implements Iterator<SweepRow> {
         if (!hasNext()) {
             throw new NoSuchElementException();
         }
-        int row = next++;
-        int fast = values.get(values.size() - 1).size();
-        List<Double> inputs = values.size() == 1
-                ? List.of(values.get(0).get(row))
-                : List.of(values.get(0).get(row / fast), values.get(1).get(row % fast));
-        return row(inputs);
+        return row(next++);
+    }
+
+    /**
+     * One row by its number, without those before it; safe for use by several threads. A row's number is written in
+     * mixed radix: each field has a digit, and that of the last field changes fastest.
+     *
+     * @param number from 0 to below {@link #size()}
+     */
+    public SweepRow row(long number) {
+        Double[] inputs = new Double[values.size()];
+        long rest = Objects.checkIndex(number, size);
+        for (int i = inputs.length - 1; i >= 0; i--) {
+            int count = values.get(i).size();
+            inputs[i] = values.get(i).get((int) (rest % count));
+            rest /= count;
+        }
+        return row(List.of(inputs));
     }
 
     private SweepRow row(List<Double> inputs) {
@@ -227,18 +241,38 @@ public final class Sweep implements Iterator<SweepRow> {
         return values;
     }
 
-    private static void checkSize(List<List<Double>> values, List<Violation> broken) {
+    /** Number of combinations; the largest long where they are more. */
+    private static long designs(List<List<Double>> values) {
         long designs = 1;
         for (List<Double> list : values) {
-            designs *= list.size();
+            designs = designs > Long.MAX_VALUE / Math.max(1, list.size()) ? Long.MAX_VALUE : designs * list.size();
         }
-        if (designs > ExploreRequest.MAX_DESIGNS) {
+        return designs;
+    }
+
+    private static void checkSize(List<List<Double>> values, long most, List<Violation> broken) {
+        long designs = designs(values);
+        if (designs > most) {
             broken.add(new Violation(
                     "/explore/vary",
                     "TOO_MANY_DESIGNS",
                     "The sweep has " + designs + " designs.",
                     String.valueOf(designs),
-                    "at most " + ExploreRequest.MAX_DESIGNS + " designs"));
+                    "at most " + most + " designs"));
+        }
+    }
+
+    private static void checkOnce(ExploreRequest request, List<Violation> broken) {
+        List<String> names = request.vary().stream().map(VaryRequest::field).toList();
+        for (int i = 0; i < names.size(); i++) {
+            if (names.indexOf(names.get(i)) < i) {
+                broken.add(new Violation(
+                        "/explore/vary/" + i + "/field",
+                        "FIELD_TWICE",
+                        "This field is varied already.",
+                        names.get(i),
+                        "another field"));
+            }
         }
     }
 

@@ -18,6 +18,7 @@ import static org.orbwright.explore.Sweeps.range;
 import static org.orbwright.explore.Sweeps.request;
 import static org.orbwright.explore.Sweeps.rows;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import org.junit.jupiter.api.DisplayName;
@@ -50,6 +51,34 @@ class SweepTest {
                 assertEquals(survival(sheet), row.outputs().get(1));
                 assertNull(row.problem());
             }
+        }
+
+        @Test
+        @DisplayName("the rows of three fields against three loops, each computed alone and from the last to the first")
+        void aRowIsComputedFromItsNumberAlone() {
+            List<Double> kerfs = List.of(2.0, 3.0);
+            List<Double> sizes = List.of(160.0, 170.0, 171.5);
+            List<Double> copies = List.of(1.0, 2.0);
+            List<List<Double>> inputs = new ArrayList<>();
+            for (double kerf : kerfs) {
+                for (double size : sizes) {
+                    for (double copy : copies) {
+                        inputs.add(List.of(kerf, size, copy));
+                    }
+                }
+            }
+            Sweep sweep = Sweep.of(request(
+                    metric(),
+                    List.of(list("/saw/kerf", 2.0, 3.0), list(DIAMETER, 160.0, 170.0, 171.5), list(COPIES, 1.0, 2.0)),
+                    WALL));
+            assertEquals(12, sweep.size());
+            for (int number = 11; number >= 0; number--) {
+                SweepRow row = sweep.row(number);
+                assertEquals(inputs.get(number), row.inputs());
+                Answer sheet = sheet(sketch().diameter(row.inputs().get(1)));
+                assertEquals(wall(sheet, LengthUnit.MM), row.outputs().get(0));
+            }
+            assertThrows(IndexOutOfBoundsException.class, () -> sweep.row(12));
         }
 
         @Test
