@@ -86,24 +86,36 @@ public class SweepWriter extends StreamWriter<Sweep> {
 
     private static void writeCsv(Sweep sweep, OutputStream body, BooleanSupplier left) throws IOException {
         Writer csv = new OutputStreamWriter(body, StandardCharsets.UTF_8);
+        csv.write(heading(sweep));
+        while (sweep.hasNext() && !left.getAsBoolean()) {
+            csv.write(line(sweep.next(), sweep.outputs().size()));
+        }
+        csv.flush();
+    }
+
+    /** The heading of a sweep's rows as CSV. */
+    public static String heading(Sweep sweep) {
         List<String> heading = new ArrayList<>(sweep.fields());
         heading.addAll(sweep.outputs());
         heading.addAll(CODES.values());
         heading.add(PROBLEM);
-        csv.write(Csv.line(heading.stream().map(Csv::text).toList()));
-        while (sweep.hasNext() && !left.getAsBoolean()) {
-            SweepRow row = sweep.next();
-            List<String> cells = new ArrayList<>();
-            row.inputs().forEach(number -> cells.add(Csv.plain(number)));
-            for (int i = 0; i < sweep.outputs().size(); i++) {
-                Double number = row.problem() == null ? row.outputs().get(i) : null;
-                cells.add(number == null ? "" : Csv.plain(number));
-            }
-            CODES.keySet()
-                    .forEach(severity -> cells.add(String.join(" ", row.codes().get(severity))));
-            cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
-            csv.write(Csv.line(cells));
+        return Csv.line(heading.stream().map(Csv::text).toList());
+    }
+
+    /**
+     * A row of a sweep as one line of CSV.
+     *
+     * @param outputs how many numbers were wanted
+     */
+    public static String line(SweepRow row, int outputs) {
+        List<String> cells = new ArrayList<>();
+        row.inputs().forEach(number -> cells.add(Csv.plain(number)));
+        for (int i = 0; i < outputs; i++) {
+            Double number = row.problem() == null ? row.outputs().get(i) : null;
+            cells.add(number == null ? "" : Csv.plain(number));
         }
-        csv.flush();
+        CODES.keySet().forEach(severity -> cells.add(String.join(" ", row.codes().get(severity))));
+        cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
+        return Csv.line(cells);
     }
 }

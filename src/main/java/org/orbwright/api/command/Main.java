@@ -6,7 +6,8 @@ import java.util.Map;
 
 /**
  * Starts the service; or, with {@code print-sheet}, prints the sheet of one design and ends; or, with {@code make},
- * writes a build as files and ends; or, with {@code batch}, answers a file of designs and ends.
+ * writes a build as files and ends; or, with {@code batch}, answers a file of designs and ends; or, with
+ * {@code sweep}, writes the rows of a sweep and ends.
  */
 @QuarkusMain
 public final class Main {
@@ -30,6 +31,9 @@ public final class Main {
         } else if (arguments.length > 0 && arguments[0].equals(MakeCommand.NAME)) {
             SETTINGS.forEach(System::setProperty);
             Quarkus.run(MakeCommand.class, arguments);
+        } else if (arguments.length > 0 && arguments[0].equals(SweepCommand.NAME)) {
+            SETTINGS.forEach(System::setProperty);
+            Quarkus.run(SweepCommand.class, arguments);
         } else if (arguments.length > 0) {
             SETTINGS.forEach(System::setProperty);
             Quarkus.run(PrintSheet.class, arguments);
