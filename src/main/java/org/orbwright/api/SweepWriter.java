@@ -114,7 +114,8 @@ public class SweepWriter extends StreamWriter<Sweep> {
             Double number = row.problem() == null ? row.outputs().get(i) : null;
             cells.add(number == null ? "" : Csv.plain(number));
         }
-        CODES.keySet().forEach(severity -> cells.add(String.join(" ", row.codes().get(severity))));
+        CODES.keySet()
+                .forEach(severity -> cells.add(String.join(" ", row.codes().get(severity))));
         cells.add(row.problem() == null ? "" : Csv.text(row.problem()));
         return Csv.line(cells);
     }

@@ -6,8 +6,8 @@ import java.util.Map;
 
 /**
  * Starts the service; or, with {@code print-sheet}, prints the sheet of one design and ends; or, with {@code make},
- * writes a build as files and ends; or, with {@code batch}, answers a file of designs and ends; or, with
- * {@code sweep}, writes the rows of a sweep and ends.
+ * writes a build as files and ends; or, with {@code batch}, answers a file of designs and ends; or, with {@code sweep},
+ * writes the rows of a sweep and ends.
  */
 @QuarkusMain
 public final class Main {

@@ -18,8 +18,8 @@ import org.orbwright.explore.Sweep;
  * A slice of a sweep as a file of CSV. All slices have equally many rows, give or take one. Rows are computed on all
  * cores and written in order.
  *
- * <p>A file that is there already is gone on with: whole lines are kept, what stands after the last end of a line is cut
- * off, and the rows that are missing are added. No line has an end of a line within a cell.
+ * <p>A file that is there already is gone on with: whole lines are kept, what stands after the last end of a line is
+ * cut off, and the rows that are missing are added. No line has an end of a line within a cell.
  */
 final class SweepSlice {
     /** Rows computed side by side and written at once: a fraction of a second's work. */
@@ -57,8 +57,8 @@ final class SweepSlice {
      * @throws IOException if the file cannot be written to, or holds something else
      */
     void write(Path file, LongConsumer progress) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+        try (FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             long done = lines(file, channel) - 1;
             if (done > rows()) {
                 throw new IOException(file + " has " + done + " rows, and the slice " + rows());
