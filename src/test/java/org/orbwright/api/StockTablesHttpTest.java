@@ -294,10 +294,13 @@ class StockTablesHttpTest {
         assertTrue(image.getHeight() > 200);
     }
 
+    /** What no plan can have is refused before a plan is searched for, so that its bound is a wide one. */
     @ParameterizedTest
     @ValueSource(strings = {"0", "99", "two", "-1"})
     void aBoardBeyondThePlanIsRefusedWithThoseThatThereAre(String number) {
-        int boards = json("/v1/stock", stock()).at("/stock/boards").size();
+        int boards = number.equals("99")
+                ? json("/v1/stock", stock()).at("/stock/boards").size()
+                : 100_000;
         Contract.badRequest()
                 .contentType(ContentType.JSON)
                 .body(Addresses.quick(Stocks.posted(stock())).toString())

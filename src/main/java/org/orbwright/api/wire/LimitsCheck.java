@@ -40,6 +40,8 @@ public final class LimitsCheck {
         number("body", limits.body(), KIBIBYTE, GIBIBYTE);
         number("batch", limits.batch(), limits.body(), GIBIBYTE);
         number("heavy", limits.heavy(), 0, MOST_PLACES);
+        number("share", limits.share(), 0, MOST_PLACES);
+        time("line-time", limits.lineTime());
         time("body-time", limits.bodyTime());
         time("stream-time", limits.streamTime());
     }

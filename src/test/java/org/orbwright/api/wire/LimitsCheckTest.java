@@ -25,9 +25,16 @@ class LimitsCheckTest {
 
     @ParameterizedTest
     @CsvSource({
-        "address, 39, 40 to 65536", "address, 65537, 40 to 65536", "headers, 255, 256 to 65536",
-        "body, -1, 1024 to 1073741824", "batch, 1048575, 1048576 to 1073741824", "heavy, -1, 0 to 10000",
-        "body-time, 0s, 1s to 24h", "stream-time, 25h, 1s to 24h"
+        "address, 39, 40 to 65536",
+        "address, 65537, 40 to 65536",
+        "headers, 255, 256 to 65536",
+        "body, -1, 1024 to 1073741824",
+        "batch, 1048575, 1048576 to 1073741824",
+        "heavy, -1, 0 to 10000",
+        "share, -1, 0 to 10000",
+        "line-time, 0s, 1s to 24h",
+        "body-time, 0s, 1s to 24h",
+        "stream-time, 25h, 1s to 24h"
     })
     void aWrongOneIsNamed(String name, String value, String allowed) {
         ConfigurationException end = assertThrows(ConfigurationException.class, () -> check(name, value));
