@@ -133,7 +133,7 @@ public record WidthSolution(
                     value = "The most that the wish could show while the others come as near as they do, in the same"
                             + " measure: at least this, and at most a ten-thousandth of what a band over the whole"
                             + " lamination shows more. Left out where the search for it gave up.",
-                    example = "23.358816",
+                    example = "23.838405",
                     optional = true,
                     quantity = PLAIN)
             Double most,
